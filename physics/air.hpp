@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Room air, dry and moist, and the atmosphere that sets the boiling point.
+#pragma once
+
+#include "physics/units.hpp"
+
+namespace physics {
+
+// What convection laws ask of air at a film temperature.
+struct AirProperties {
+  TemperatureDifference expansionScale;  // 1/beta of an ideal gas: the absolute film temperature
+  Diffusivity momentum;                  // kinematic viscosity
+  Diffusivity heat;                      // thermal diffusivity
+  ThermalConductivity conductivity;
+};
+
+// Dry air as a dilute gas at pressure p.
+//
+// Sources: viscosity and conductivity US Standard Atmosphere 1976 (Sutherland and the
+// standard's conductivity formula, within 0.5 % of Lemmon & Jacobsen 2004 at 300 K);
+// density of an ideal gas; specific heat 1006 J/(kg K) rising as Lemmon & Jacobsen 2004.
+// Range: 220-420 K.
+AirProperties dryAir(Temperature film, Pressure p);
+
+// Moist air by the ideal-gas psychrometric relations of
+// ASHRAE Handbook - Fundamentals 2017, ch. 1 (no enhancement factor: saturated humidity
+// ratios are 0.4-0.6 % low up to 50 C and about 1.2 % low at 85 C).
+struct MoistAir {
+  Temperature temperature;
+  Pressure pressure;
+  Pressure vapourPressure;
+  double humidityRatio;         // kg water per kg dry air; infinite when p_w reaches p
+  MassDensity dryAirDensity;    // kg of dry air per m3 of moist air
+  MassDensity density;          // kg of moist air per m3
+  SpecificEnergy enthalpy;      // per kg of dry air, 0 for dry air at 0 C
+};
+
+// Relative humidity 0-1. Vapour pressure is bounded by p. Range: -20 to 100 C.
+MoistAir moistAir(Temperature t, double relativeHumidity, Pressure p);
+MoistAir saturatedAir(Temperature t, Pressure p);
+
+// The temperature at which this air's vapour begins to condense.
+// Range: vapour pressures of 103 Pa (-20 C) to 101 kPa.
+Temperature dewPoint(Pressure vapourPressure);
+// Thermodynamic wet bulb, ASHRAE ch. 1 eq. 33 (liquid water branch), t >= 0 C.
+Temperature wetBulb(const MoistAir& air);
+
+// Water vapour diffusing in air: Marrero & Mason, J. Phys. Chem. Ref. Data 1 (1972) 3,
+// table 13: 1.87e-10 T^2.072 m2/s at 1 atm, 282-450 K, inverse in p. Uncertainty about 4 %.
+Diffusivity vapourDiffusivity(Temperature t, Pressure p);
+
+// The standard atmosphere, geopotential altitude -5000 to 11000 m; asserted.
+// Source: ICAO / ASHRAE Handbook - Fundamentals 2017, ch. 1 eqs 3-4.
+struct StandardAtmosphere {
+  Pressure pressure;
+  Temperature temperature;
+};
+StandardAtmosphere standardAtmosphere(Length altitude);
+
+}  // namespace physics

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Water leaving an open hot surface, or crossing the headspace to a lid.
+#pragma once
+
+#include "physics/air.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// Evaporation from a quiet hot surface at bulk temperature `water` into air.
+//
+// Source: Shah, ASHRAE Trans. 1992-2014; HVAC&R Research 2002: the larger of the natural form
+// 35 rho_w (rho_r - rho_w)^(1/3) (W_w - W_r) kg/(m2 h), with rho = dry air per m3 of moist air,
+// and the forced form 5e-5 (p_w - p_r) kg/(m2 h). Water is bounded at boiling, where
+// rho_w W_w becomes the vapour density.
+// Range: water 7-94 C, air 6-35 C; stated mean deviation 18 % over 11 data sets. Never
+// multiplied by a Stefan factor: the bulk temperature already stands for the cooler skin.
+// Air moister than the surface gives 0 (condensation on wort is not modelled).
+MassFlux openSurfaceEvaporation(Temperature water, const MoistAir& room);
+// With a draught over the surface: the forced form raised by the air speed, Carrier 1918 as in
+// ASHRAE: (0.089 + 0.0782 V)/0.089 times the still forced form, or the natural form if larger.
+MassFlux draughtyEvaporation(Temperature water, const MoistAir& room, Velocity draught);
+
+// Vapour crossing a closed headspace from water to a wetter, cooler lid underside: the natural
+// form of Shah's law with the "room" saturated at the lid's temperature. Zero if the lid is not
+// colder. Own application of the law, no published check; the outer film controls anyway.
+MassFlux headspaceCondensation(Temperature water, Temperature lid, Pressure p);
+
+}  // namespace physics

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Layered walls and thermal radiation: what stands between wort and room.
+#pragma once
+
+#include <span>
+
+#include "physics/units.hpp"
+
+namespace physics {
+
+// One layer of a wall. Either conductivity and thickness, or an insulance stated by its maker:
+// in that case thickness is only used for the radius of what lies outside it.
+struct Layer {
+  Length thickness;
+  ThermalInsulance flatInsulance;  // thickness / conductivity, or as stated
+};
+Layer layerOf(Length thickness, ThermalConductivity k);
+
+// Insulance of flat layers in series.
+ThermalInsulance flatInsulance(std::span<const Layer> layers);
+
+// Cylindrical layers from the inside out, referred to the area at `innerRadius`:
+// r1 ln(r2/r1) / k. A layer with stated insulance has k = thickness / flatInsulance.
+// A layer of zero thickness counts with its flat insulance.
+ThermalInsulance cylindricalInsulance(Length innerRadius, std::span<const Layer> layers);
+Length outerRadius(Length innerRadius, std::span<const Layer> layers);
+
+// Below this outer radius more insulation loses more heat: k/h. About 4 mm for a kettle's
+// foam, so it matters for hoses and thermometer wells, never for kettles.
+Length criticalRadius(ThermalConductivity k, HeatTransferCoefficient h);
+
+// Net grey radiation of a small body to a large room, per area: eps sigma (T^4 - Troom^4).
+// Emissivity 0-1; asserted.
+HeatFlux radiationToRoom(double emissivity, Temperature surface, Temperature room);
+// The same as a film coefficient: eps sigma (T^2 + Tr^2)(T + Tr); finite at equal temperatures.
+HeatTransferCoefficient radiationFilm(double emissivity, Temperature surface, Temperature room);
+// Between two grey faces, per area of the inner: areaRatio = inner area / outer area (1: parallel).
+HeatFlux radiationBetween(double innerEmissivity, double outerEmissivity, double areaRatio,
+                          Temperature inner, Temperature outer);
+
+}  // namespace physics

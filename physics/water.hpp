@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Liquid water near atmospheric pressure, and water on its saturation line.
+#pragma once
+
+#include "physics/estimate.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// Liquid water at 0.1 MPa. Within kettle pressures (50-110 kPa) the difference
+// is below 3e-5 in density and below the digits shown elsewhere.
+//
+// Source: IAPWS SR6-08(2011), eqs 1-8 and table 8.
+// Range: 253.15-383.15 K (conductivity from 273.15 K); asserted.
+MassDensity waterDensity(Temperature t);
+SpecificHeat waterSpecificHeat(Temperature t);
+// Relative to the reference state of the release (liquid at the triple point).
+SpecificEnergy waterEnthalpy(Temperature t);
+ThermalExpansion waterExpansion(Temperature t);  // negative below 4 C
+DynamicViscosity waterViscosity(Temperature t);
+ThermalConductivity waterConductivity(Temperature t);
+
+// Saturation line of water.
+//
+// Source: IAPWS SR1-86(1992), Wagner & Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783.
+// Range: 273.16-647.096 K; asserted. Below 273.16 K down to 253.15 K the same
+// formula is continued over supercooled liquid (extrapolation, for cold rooms).
+Pressure saturationPressure(Temperature t);
+PressurePerTemperature saturationPressureSlope(Temperature t);  // dp/dT
+MassDensity saturatedLiquidDensity(Temperature t);
+MassDensity saturatedVapourDensity(Temperature t);
+
+// Heat taken up by evaporation at t, by the Clapeyron equation from the three above.
+SpecificEnergy latentHeat(Temperature t);
+
+// The inverse of saturationPressure, to 1e-10 K. Range: 1 kPa to 1 MPa; asserted.
+Temperature saturationTemperature(Pressure p);
+
+}  // namespace physics
