@@ -19,6 +19,7 @@ namespace physics {
 MassFlux openSurfaceEvaporation(Temperature water, const MoistAir& room);
 // With a draught over the surface: the forced form raised by the air speed, Carrier 1918 as in
 // ASHRAE: (0.089 + 0.0782 V)/0.089 times the still forced form, or the natural form if larger.
+// V in m/s, not negative; asserted. No draught gives openSurfaceEvaporation.
 MassFlux draughtyEvaporation(Temperature water, const MoistAir& room, Velocity draught);
 
 // Vapour crossing a closed headspace from water to a wetter, cooler lid underside: the natural

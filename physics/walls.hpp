@@ -14,6 +14,7 @@ struct Layer {
   Length thickness;
   ThermalInsulance flatInsulance;  // thickness / conductivity, or as stated
 };
+// Thickness not negative, k positive; asserted.
 Layer layerOf(Length thickness, ThermalConductivity k);
 
 // Insulance of flat layers in series.
@@ -21,7 +22,8 @@ ThermalInsulance flatInsulance(std::span<const Layer> layers);
 
 // Cylindrical layers from the inside out, referred to the area at `innerRadius`:
 // r1 ln(r2/r1) / k. A layer with stated insulance has k = thickness / flatInsulance.
-// A layer of zero thickness counts with its flat insulance.
+// A layer of zero thickness counts with its flat insulance at the radius where it lies, which
+// is what a very thin layer tends to. The radius must be positive; asserted.
 ThermalInsulance cylindricalInsulance(Length innerRadius, std::span<const Layer> layers);
 Length outerRadius(Length innerRadius, std::span<const Layer> layers);
 
@@ -35,6 +37,7 @@ HeatFlux radiationToRoom(double emissivity, Temperature surface, Temperature roo
 // The same as a film coefficient: eps sigma (T^2 + Tr^2)(T + Tr); finite at equal temperatures.
 HeatTransferCoefficient radiationFilm(double emissivity, Temperature surface, Temperature room);
 // Between two grey faces, per area of the inner: areaRatio = inner area / outer area (1: parallel).
+// Emissivities 0-1 and ratio >= 0; asserted. A perfect mirror on either side stops it.
 HeatFlux radiationBetween(double innerEmissivity, double outerEmissivity, double areaRatio,
                           Temperature inner, Temperature outer);
 

@@ -20,11 +20,21 @@ ThermalExpansion waterExpansion(Temperature t);  // negative below 4 C
 DynamicViscosity waterViscosity(Temperature t);
 ThermalConductivity waterConductivity(Temperature t);
 
+// All a film correlation asks for, at the price of its one fractional power.
+struct WaterProperties {
+  MassDensity density;
+  SpecificHeat specificHeat;
+  ThermalExpansion expansion;
+  DynamicViscosity viscosity;
+  ThermalConductivity conductivity;
+};
+WaterProperties waterProperties(Temperature t);
+
 // Saturation line of water.
 //
 // Source: IAPWS SR1-86(1992), Wagner & Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783.
-// Range: 273.16-647.096 K; asserted. Below 273.16 K down to 253.15 K the same
-// formula is continued over supercooled liquid (extrapolation, for cold rooms).
+// Range: 273.16-647.096 K. Below 273.16 K down to 250 K (asserted) the same formula is continued
+// over supercooled liquid, for cold rooms: 0.11 % above Murphy & Koop 2005 at 250 K.
 Pressure saturationPressure(Temperature t);
 PressurePerTemperature saturationPressureSlope(Temperature t);  // dp/dT
 MassDensity saturatedLiquidDensity(Temperature t);
@@ -33,7 +43,7 @@ MassDensity saturatedVapourDensity(Temperature t);
 // Heat taken up by evaporation at t, by the Clapeyron equation from the three above.
 SpecificEnergy latentHeat(Temperature t);
 
-// The inverse of saturationPressure, to 1e-10 K. Range: 1 kPa to 1 MPa; asserted.
+// The inverse of saturationPressure, to 1e-10 K. Range: 103 Pa to 1 MPa; asserted.
 Temperature saturationTemperature(Pressure p);
 
 }  // namespace physics

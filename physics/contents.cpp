@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "physics/contents.hpp"
+
+#include <cmath>
+
+#include "physics/water.hpp"
+#include "physics/wort.hpp"
+
+namespace physics {
+namespace {
+
+// The temperature at which `heat`, increasing with slope about `capacity`, equals `goal`.
+// Newton on a nearly straight line: a few steps whatever the start.
+template <class Heat, class Capacity>
+Temperature temperatureOf(Energy goal, Temperature guess, const Heat& heat,
+                          const Capacity& capacity) {
+  Temperature t = guess;
+  for (int i = 0; i < 30; ++i) {
+    const TemperatureDifference step = (goal - heat(t)) / capacity(t);
+    t += step;
+    if (std::abs(inKelvins(step)) < 1e-11) break;
+  }
+  return t;
+}
+
+}  // namespace
+
+Contents::Contents(const Batch& batch, const Place& place, HeatCapacity vessel)
+    : vessel_(vessel),
+      grainHeat_(batch.grain.specificHeat),
+      displacement_(batch.displacement),
+      coldWater_(place.water),
+      coldGrain_(batch.grain.temperature),
+      coldVessel_(place.room),
+      coldWaterEnthalpy_(waterEnthalpy(place.water)),
+      coldExtractEnthalpy_(extractEnthalpy(batch.grain.temperature)) {}
+
+HeatCapacity Contents::heatCapacity(Temperature t) const {
+  return water * waterSpecificHeat(t) + extract * extractSpecificHeat(t) + grain * grainHeat_ +
+         vessel_;
+}
+
+SpecificEnergy Contents::carried(Temperature t) const {
+  return waterEnthalpy(t) - coldWaterEnthalpy_;
+}
+
+StoredHeat Contents::storedHeat(Temperature t) const {
+  return {.wort = water * carried(t) + extract * (extractEnthalpy(t) - coldExtractEnthalpy_),
+          .grain = grain * grainHeat_ * (t - coldGrain_),
+          .vessel = vessel_ * (t - coldVessel_)};
+}
+
+double Contents::strength() const {
+  const Mass wort = water + extract;
+  return wort > kilograms(0.0) ? static_cast<double>(extract / wort) : 0.0;
+}
+
+Volume Contents::wortVolume(Temperature t) const {
+  return (water + extract) / wortDensity(strength(), t);
+}
+
+Volume Contents::volume(Temperature t) const {
+  return wortVolume(t) + grain * displacement_;
+}
+
+Energy Contents::hotSide(Temperature t) const {
+  const StoredHeat stored = storedHeat(t);
+  return stored.wort + stored.vessel;
+}
+
+Temperature Contents::filled() const {
+  return temperatureOf(
+      joules(0.0), coldWater_, [&](Temperature t) { return hotSide(t); },
+      [&](Temperature t) { return heatCapacity(t); });
+}
+
+Temperature Contents::strikeFor(Temperature goal, const Grain& batchGrain) const {
+  const Energy toGrain =
+      batchGrain.mass * (batchGrain.specificHeat * (goal - coldGrain_) - batchGrain.slakingHeat);
+  return temperatureOf(
+      hotSide(goal) + toGrain, goal, [&](Temperature t) { return hotSide(t); },
+      [&](Temperature t) { return heatCapacity(t); });
+}
+
+Temperature Contents::settled(Temperature strike, const Grain& batchGrain) const {
+  const HeatCapacity cold = batchGrain.mass * batchGrain.specificHeat;
+  const Energy slaking = batchGrain.mass * batchGrain.slakingHeat;
+  return temperatureOf(
+      hotSide(strike) + slaking, strike,
+      [&](Temperature t) { return hotSide(t) + cold * (t - coldGrain_); },
+      [&](Temperature t) { return heatCapacity(t) + cold; });
+}
+
+}  // namespace physics

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What stands in the vessel at a moment of the day: water, dissolved extract, grain, warm metal.
+#pragma once
+
+#include "physics/brewday.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// Heat stored relative to the cold start, part by part.
+struct StoredHeat {
+  Energy wort, grain, vessel;
+};
+
+// Masses change; the cold starts belong to the day. Energies are exact integrals of the
+// specific heats used in heatCapacity(), so that simulation and ledger can be compared.
+class Contents {
+ public:
+  Contents(const Batch& batch, const Place& place, HeatCapacity vessel);
+
+  Mass water, extract, grain;
+
+  HeatCapacity heatCapacity(Temperature t) const;
+  StoredHeat storedHeat(Temperature t) const;
+  // Above the cold start, per kg of water that leaves as liquid at t.
+  SpecificEnergy carried(Temperature t) const;
+  double strength() const;                 // extract over wort, mass fraction
+  Volume volume(Temperature t) const;      // all that fills the vessel
+  Volume wortVolume(Temperature t) const;  // liquid only
+
+  // Temperature at which vessel and freshly poured water meet.
+  Temperature filled() const;
+  // How hot the water must be for the mash to settle at `goal` once the grain is in, and what
+  // it settles at from `strike`. Exact in the water's enthalpy.
+  Temperature strikeFor(Temperature goal, const Grain& batchGrain) const;
+  Temperature settled(Temperature strike, const Grain& batchGrain) const;
+
+ private:
+  // Heat above the cold start of all but the grain.
+  Energy hotSide(Temperature t) const;
+  HeatCapacity vessel_;
+  SpecificHeat grainHeat_;
+  VolumePerMass displacement_;
+  Temperature coldWater_, coldGrain_, coldVessel_;
+  SpecificEnergy coldWaterEnthalpy_, coldExtractEnthalpy_;
+};
+
+}  // namespace physics

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "physics/jacket.hpp"
+
+#include <algorithm>
+
+#include "physics/sizing.hpp"
+
+namespace physics {
+namespace {
+
+// What this program calls worth it: common sense thresholds, own judgement, stated in the docs.
+constexpr double kWorthwhileShareOfTime = 0.05;
+constexpr double kWorthwhileShareOfEnergy = 0.05;
+constexpr TemperatureDifference kWorthwhileWarmth = kelvins(3.0);
+constexpr double kThinSkinSaving = 0.20;
+constexpr double kHiddenShare = 0.10;
+
+Temperature mashGoal(const Batch& batch, Temperature otherwise) {
+  if (const auto* held = std::get_if<HeldMash>(&batch.mash)) {
+    return held->rests.empty() ? otherwise : held->rests.front().temperature;
+  }
+  return std::get<UnpluggedMash>(batch.mash).start;
+}
+
+LossPair losses(const Rig& bare, const Rig& jacketed, const Place& place, Temperature at,
+                Volume filled, double open) {
+  const Surroundings room{.air = moistAir(place.room, place.relativeHumidity, place.pressure),
+                          .draught = place.draught};
+  const auto flows = [&](const Rig& rig) {
+    const Length fill = std::min(filled / crossSection(rig.vessel), rig.vessel.height);
+    return HeatLossModel(rig.vessel, Hose{}, room, fill, open, rig.evaporationFactor)
+        .flows(at, fill);
+  };
+  const HeatFlows without = flows(bare);
+  const HeatFlows with = flows(jacketed);
+  return {.at = at,
+          .bare = without.lost.total(),
+          .jacketed = with.lost.total(),
+          .bareSide = without.lost[Path::Side] + without.lost[Path::DryWall],
+          .jacketedSide = with.lost[Path::Side] + with.lost[Path::DryWall]};
+}
+
+std::optional<Time> saved(const BrewDay& bare, const BrewDay& jacketed, StageKind kind,
+                          Outcome failed) {
+  if (bare.outcome == failed || jacketed.outcome == failed) return std::nullopt;
+  const Stage* a = bare.find(kind);
+  const Stage* b = jacketed.find(kind);
+  if (!a || !b) return std::nullopt;
+  return (a->end - a->begin) - (b->end - b->begin);
+}
+
+bool worthItsTime(const BrewDay& bare, const std::optional<Time>& time, StageKind kind) {
+  if (!time) return false;
+  const Stage* stage = bare.find(kind);
+  return *time > kWorthwhileShareOfTime * (stage->end - stage->begin);
+}
+
+}  // namespace
+
+Temperature leftAlone(const Rig& rig, const Batch& batch, const Place& place, Time alone) {
+  Batch left = batch;
+  left.mash = UnpluggedMash{mashGoal(batch, celsius(66.0)), alone};
+  left.boil = seconds(0.0);
+  Rig unplugged = rig;
+  unplugged.supply.cableLoop = ohms(0.0);
+  // How the strike water was heated does not matter here, only that it was.
+  const BrewDay day = simulate(withDelivered(unplugged, kStrongestElement), left, place);
+  const Stage* rest = day.find(StageKind::UnpluggedRest);
+  return rest ? rest->last : place.room;
+}
+
+JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
+                           const Place& place, Time alone) {
+  JacketEffect effect{};
+  effect.bare = simulate(bare, batch, place);
+  Batch same = batch;
+  same.size = PouredWater{effect.bare.water};
+  effect.jacketed = simulate(jacketed, same, place);
+
+  const Temperature boiling = boilingPoint(0.0, place.pressure);
+  const Volume mashed = effect.bare.fullest;
+  const Volume boiled =
+      effect.bare.preBoilHot > litres(0.0) ? effect.bare.preBoilHot : effect.bare.fullest;
+  effect.atMash =
+      losses(bare, jacketed, place, mashGoal(batch, celsius(66.0)), mashed, bare.vessel.open.mash);
+  effect.atBoil = losses(bare, jacketed, place, boiling, boiled, bare.vessel.open.boil);
+  effect.savedToStrike =
+      saved(effect.bare, effect.jacketed, StageKind::Strike, Outcome::DoesNotReachStrike);
+  effect.savedToBoil =
+      saved(effect.bare, effect.jacketed, StageKind::HeatingToBoil, Outcome::DoesNotBoil);
+  effect.savedFromWall = effect.bare.total.fromWall() - effect.jacketed.total.fromWall();
+  effect.alone = alone;
+  effect.bareAfter = leftAlone(bare, same, place, alone);
+  effect.jacketedAfter = leftAlone(jacketed, same, place, alone);
+
+  const Power heat = effect.bare.electrical.delivered;
+  effect.reasons.strongElementHidesLosses = effect.atBoil.bareSide < kHiddenShare * heat;
+  effect.reasons.skinRadiatesMore = effect.atBoil.sideShareSaved() < kThinSkinSaving;
+  effect.reasons.surfaceDominates = effect.atBoil.bareSide < 0.5 * effect.atBoil.bare;
+
+  const bool time = worthItsTime(effect.bare, effect.savedToStrike, StageKind::Strike) ||
+                    worthItsTime(effect.bare, effect.savedToBoil, StageKind::HeatingToBoil);
+  const bool otherwise =
+      effect.savedFromWall > kWorthwhileShareOfEnergy * effect.bare.total.fromWall() ||
+      effect.jacketedAfter - effect.bareAfter > kWorthwhileWarmth;
+  if (effect.bare.outcome == Outcome::DoesNotBoil && effect.jacketed.outcome == Outcome::Done) {
+    effect.verdict = JacketVerdict::MakesItBoil;
+  } else if (time) {
+    effect.verdict = JacketVerdict::Worthwhile;
+  } else {
+    effect.verdict = otherwise ? JacketVerdict::TimeNotWorthIt : JacketVerdict::NotWorthIt;
+  }
+  return effect;
+}
+
+}  // namespace physics

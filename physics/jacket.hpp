@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Is insulation worth it? The same rig bare and jacketed, on the same day.
+#pragma once
+
+#include <optional>
+
+#include "physics/brewday.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// Steady losses at one wort temperature and the fill the bare rig has then.
+struct LossPair {
+  Temperature at;
+  Power bare, jacketed;          // all paths
+  Power bareSide, jacketedSide;  // wetted side and dry wall only
+  Power saved() const { return bare - jacketed; }
+  // Of the side's own loss; may be negative for a thin dark jacket on bright metal.
+  double sideShareSaved() const { return 1.0 - static_cast<double>(jacketedSide / bareSide); }
+};
+
+enum class JacketVerdict {
+  MakesItBoil,  // the bare rig does not boil, the jacketed one does
+  Worthwhile,
+  TimeNotWorthIt,  // little time, but it holds the mash or saves noticeable energy
+  NotWorthIt
+};
+// Why a saving is small, when it is.
+struct JacketReasons {
+  bool strongElementHidesLosses = false;  // side losses are a small share of the element's heat
+  bool skinRadiatesMore = false;          // under a fifth of the side's loss is saved
+  bool surfaceDominates = false;          // most heat leaves by the open surface
+};
+
+struct JacketEffect {
+  BrewDay bare, jacketed;
+  LossPair atMash, atBoil;
+  // Empty where one of the two days does not get there.
+  std::optional<Time> savedToStrike, savedToBoil;
+  Energy savedFromWall;  // whole day, at the meter; negative if more
+  // Left alone from the mash temperature: what is left after `alone`.
+  Time alone;
+  Temperature bareAfter, jacketedAfter;
+  JacketVerdict verdict;
+  JacketReasons reasons;
+};
+
+// Both rigs get the same poured water, so that the difference is the jacket's alone. The batch's
+// own size is used for the bare rig.
+JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
+                           const Place& place, Time alone);
+
+// Temperature of a full, unplugged mash after a time, from its first rest's temperature.
+Temperature leftAlone(const Rig& rig, const Batch& batch, const Place& place, Time alone);
+
+}  // namespace physics

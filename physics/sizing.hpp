@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Inverse questions, answered by root finding over the same simulation.
+#pragma once
+
+#include <optional>
+
+#include "physics/brewday.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// What stopped a search, or what binds the answer.
+enum class Limit {
+  None,           // the wish itself binds: nothing else in the way
+  Circuit,        // volts times amperes of the supply
+  Vessel,         // the fullest moment of the day, head-space included
+  BoilVigour,     // the wanted boil-off
+  Boiling,        // boiling at all
+  SmallestBatch,  // not even the smallest batch that covers the element
+  TimeAllowed     // not even a very strong element is fast enough
+};
+
+// Element heat (delivered into the vessel, after the cable) that does what was asked. `power` is
+// empty if no power up to `kStrongestElement` does. `onThisSupply` says whether the rig's own
+// supply can deliver it within its rated current.
+struct PowerAnswer {
+  std::optional<Power> power;
+  bool onThisSupply = false;
+  Limit stoppedBy = Limit::None;
+};
+inline constexpr Power kStrongestElement = watts(60e3);
+
+// Power that holds a rolling boil's threshold: losses at the boiling point, lid as for heating
+// or for the boil, whichever loses more.
+PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place);
+// Power that takes the lifted wort to the boil within `within`.
+PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within);
+// Power that takes the poured water to strike within `within`. None if there is no grain.
+PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
+                                Time within);
+// Power that boils off this share of the pre-boil volume per hour.
+PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& place,
+                            double sharePerHour);
+
+// The largest cold volume of finished wort, other things equal (the same grain per litre), that
+// this rig brings to a boil of at least `sharePerHour`, leaving `headspace` of the vessel free.
+struct BatchAnswer {
+  std::optional<Volume> wort;
+  Limit stoppedBy = Limit::None;
+};
+BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
+                         double sharePerHour, double headspace);
+
+// For a rig that does not boil: what would change it, each alone.
+struct WhatWouldBoil {
+  std::optional<Power> power;          // this much delivered, all else equal
+  std::optional<double> openFraction;  // lid over the mouth down to this opening, heating and boil
+  std::optional<Temperature> levelWithLid;  // with the mouth closed, if that does not boil either
+};
+WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& place);
+
+// The same rig with an element that delivers `power` on the rig's supply.
+Rig withDelivered(const Rig& rig, Power power);
+// The same batch in the same proportions for another volume.
+Batch scaled(const Batch& batch, double factor);
+
+}  // namespace physics
