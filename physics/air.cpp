@@ -63,13 +63,9 @@ MoistAir moistAir(Temperature t, double relativeHumidity, Pressure p) {
   return withVapour(t, relativeHumidity * saturationPressure(t), p);
 }
 
-MoistAir saturatedAir(Temperature t, Pressure p) {
-  return withVapour(t, saturationPressure(t), p);
-}
+MoistAir saturatedAir(Temperature t, Pressure p) { return withVapour(t, saturationPressure(t), p); }
 
-Temperature dewPoint(Pressure vapourPressure) {
-  return saturationTemperature(vapourPressure);
-}
+Temperature dewPoint(Pressure vapourPressure) { return saturationTemperature(vapourPressure); }
 
 Temperature wetBulb(const MoistAir& air) {
   assert(inCelsius(air.temperature) >= 0.0);

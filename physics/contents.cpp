@@ -59,9 +59,7 @@ Volume Contents::wortVolume(Temperature t) const {
   return (water + extract) / wortDensity(strength(), t);
 }
 
-Volume Contents::volume(Temperature t) const {
-  return wortVolume(t) + grain * displacement_;
-}
+Volume Contents::volume(Temperature t) const { return wortVolume(t) + grain * displacement_; }
 
 Energy Contents::hotSide(Temperature t) const {
   const StoredHeat stored = storedHeat(t);

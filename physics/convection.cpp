@@ -13,12 +13,8 @@ namespace {
 constexpr double kLaminarEnds = 1e9;  // Ra at which the two wall forms are joined
 constexpr double kWallLawEnds = 1e12;
 
-double quarterPower(double x) {
-  return std::sqrt(std::sqrt(x));
-}
-double sixthPower(double x) {
-  return std::cbrt(std::sqrt(x));
-}
+double quarterPower(double x) { return std::sqrt(std::sqrt(x)); }
+double sixthPower(double x) { return std::cbrt(std::sqrt(x)); }
 
 struct Buoyancy {
   double rayleigh;

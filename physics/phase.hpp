@@ -26,15 +26,9 @@ inline constexpr std::size_t kSteam = 3;
 inline constexpr std::size_t kFirstPath = 4;
 using PhaseState = std::array<double, kFirstPath + kPathCount>;
 
-inline Temperature temperatureOf(const PhaseState& s) {
-  return kelvin(s[kTemperature]);
-}
-inline Mass waterOf(const PhaseState& s) {
-  return kilograms(s[kWater]);
-}
-inline Energy megajoules(double n) {
-  return joules(1e6 * n);
-}
+inline Temperature temperatureOf(const PhaseState& s) { return kelvin(s[kTemperature]); }
+inline Mass waterOf(const PhaseState& s) { return kilograms(s[kWater]); }
+inline Energy megajoules(double n) { return joules(1e6 * n); }
 
 // What the right-hand side knows at an instant.
 struct Rates {

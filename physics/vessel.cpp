@@ -33,9 +33,7 @@ Area crossSection(const Vessel& vessel) {
   return 0.25 * pi * vessel.innerDiameter * vessel.innerDiameter;
 }
 
-Volume capacity(const Vessel& vessel) {
-  return crossSection(vessel) * vessel.height;
-}
+Volume capacity(const Vessel& vessel) { return crossSection(vessel) * vessel.height; }
 
 HeatCapacity wettedHeatCapacity(const Vessel& vessel, Length fill) {
   const Length wet = std::clamp(fill, metres(0.0), vessel.height);

@@ -10,9 +10,7 @@ namespace {
 constexpr auto kSigma =
     HeatTransferCoefficient::from_value(kStefanBoltzmann) / boost::units::pow<3>(kelvins(1.0));
 
-bool isEmissivity(double e) {
-  return 0.0 <= e && e <= 1.0;
-}
+[[maybe_unused]] bool isEmissivity(double e) { return 0.0 <= e && e <= 1.0; }
 
 // (Ta^4 - Tb^4)/(Ta - Tb), which stays exact when the two are nearly equal.
 auto meanCube(Temperature a, Temperature b) {
@@ -54,9 +52,7 @@ Length outerRadius(Length innerRadius, std::span<const Layer> layers) {
   return radius;
 }
 
-Length criticalRadius(ThermalConductivity k, HeatTransferCoefficient h) {
-  return k / h;
-}
+Length criticalRadius(ThermalConductivity k, HeatTransferCoefficient h) { return k / h; }
 
 HeatFlux radiationToRoom(double emissivity, Temperature surface, Temperature room) {
   return radiationFilm(emissivity, surface, room) * (surface - room);

@@ -11,12 +11,8 @@ namespace physics {
 namespace {
 
 // ASBC-table polynomial, S = specific gravity 20/20.
-double asbcPolynomial(double s) {
-  return ((135.997 * s - 630.272) * s + 1111.14) * s - 616.868;
-}
-double asbcSlope(double s) {
-  return (3.0 * 135.997 * s - 2.0 * 630.272) * s + 1111.14;
-}
+double asbcPolynomial(double s) { return ((135.997 * s - 630.272) * s + 1111.14) * s - 616.868; }
+double asbcSlope(double s) { return (3.0 * 135.997 * s - 2.0 * 630.272) * s + 1111.14; }
 
 // ln a_w = ln x_A + Q/(R T) x_B^2 (1 + a x_B + b x_B^2), split into what does and does not
 // depend on temperature. A is water, B sucrose, in mole fractions.
