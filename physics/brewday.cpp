@@ -18,6 +18,8 @@ const Temperature kColdWort = celsius(20.0);  // where volumes and gravities are
 // How close to a level-off temperature a stalled heating is followed.
 constexpr TemperatureDifference kLevelled = kelvins(0.25);
 constexpr Time kLongestStage = hours(48.0);
+constexpr Temperature kColdest = celsius(0.01);
+constexpr Temperature kHottest = celsius(109.0);
 constexpr double kPointsPerStage = 90.0;
 
 Volume wortVolume(Mass water, Mass extract, Temperature t) {
@@ -123,7 +125,11 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
   const Power most =
       control == Control::Boiling ? rig_.boilPower * full_.delivered : full_.delivered;
 
-  const auto ratesAt = [&](Temperature t, Mass water) {
+  // A trial step may reach beyond the event that ends the phase, where water is no liquid or there
+  // is none left; what it finds there is thrown away, but must be a number.
+  const auto ratesAt = [&](Temperature trial, Mass trialWater) {
+    const Temperature t = std::clamp(trial, kColdest, kHottest);
+    const Mass water = std::max(trialWater, kilograms(1e-3));
     Rates rates{};
     rates.flows = losses.flows(t, fillAt(t, water));
     const Power lost = rates.flows.lost.total();
@@ -160,7 +166,8 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
   const auto guard = [&](const PhaseState& s) {
     // Wort must stand above the element, and above nothing at all for an outside heater.
     const Length least = std::max(rig_.element.topHeight, 0.01 * rig_.vessel.height);
-    return powered ? inMetres(least - fillAt(temperatureOf(s), waterOf(s))) : -1.0;
+    const Temperature t = std::clamp(temperatureOf(s), kColdest, kHottest);
+    return powered ? inMetres(least - fillAt(t, waterOf(s))) : -1.0;
   };
   // A heating's length is not known beforehand: its lossless length sets the spacing.
   Time expected = longest;

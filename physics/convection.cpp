@@ -133,16 +133,26 @@ FilmEstimate horizontalCylinderFilm(Temperature surface, Temperature ambient, Le
   return filmFrom(root * root, rayleigh, rayleigh <= 1e12, diameter, air);
 }
 
-TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid) {
+WaterFilm::WaterFilm(Temperature liquid) {
   const Temperature t = std::clamp(liquid, celsius(10.0), celsius(105.0));
   const WaterProperties water = waterProperties(t);
   // (k/H)^3 Ra per kelvin, with nu = mu/rho and alpha = k/(rho c): the height has gone.
   const auto cube = boost::units::pow<2>(water.conductivity * water.density) * kGravity *
                     water.expansion * water.specificHeat / water.viscosity;
+  const auto unit = boost::units::pow<3>(perSquareMetreKelvin(1.0)) / kelvins(1.0);
+  cube_ = static_cast<double>(cube / unit);
+}
+
+TemperatureDifference WaterFilm::drop(HeatFlux q) const {
   // q = 0.10 cbrt(cube) drop^(4/3), solved without a cube root: drop^4 = q^3 / (0.10^3 cube).
-  const auto fourth = boost::units::pow<3>(abs(q)) / (1e-3 * cube);
-  const TemperatureDifference drop = sqrt(sqrt(fourth));
+  const double flux = std::abs(inWattsPerSquareMetre(q));
+  const TemperatureDifference drop =
+      kelvins(std::sqrt(std::sqrt(flux * flux * flux / (1e-3 * cube_))));
   return q < wattsPerSquareMetre(0.0) ? -drop : drop;
+}
+
+TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid) {
+  return WaterFilm(liquid).drop(q);
 }
 
 }  // namespace physics

@@ -55,5 +55,14 @@ FilmEstimate horizontalCylinderFilm(Temperature surface, Temperature ambient, Le
 // Sign follows q. Range: liquid 10-105 C; below 10 C the value at 10 C is used, since water's
 // expansion vanishes at 4 C.
 TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid);
+// The same, with the liquid's part worked out once for many fluxes.
+class WaterFilm {
+ public:
+  explicit WaterFilm(Temperature liquid);
+  TemperatureDifference drop(HeatFlux q) const;
+
+ private:
+  double cube_;  // (B/0.10)^3 in SI units
+};
 
 }  // namespace physics

@@ -14,15 +14,9 @@ namespace {
 constexpr double kDryAirGasConstant = 287.042;  // J/(kg K)
 constexpr double kVapourGasConstant = 287.042 / 0.621945;
 
-// Air in touch with water or with the room: all that Shah's law asks of it. Written with the
-// vapour's own density, rho W, because W alone is infinite at boiling.
-struct Air {
-  double dryAir;          // kg of dry air per m3
-  double vapour;          // kg of vapour per m3
-  double vapourPressure;  // Pa
-};
+}  // namespace
 
-Air saturatedAt(Temperature t, Pressure p) {
+SurfaceAir surfaceAir(Temperature t, Pressure p) {
   const Pressure unbounded = saturationPressure(t);
   const bool boils = unbounded >= p;
   const Pressure pw = boils ? p : unbounded;
@@ -32,7 +26,9 @@ Air saturatedAt(Temperature t, Pressure p) {
           .vapourPressure = inPascals(pw)};
 }
 
-Air roomAir(const MoistAir& room) {
+namespace {
+
+SurfaceAir roomAir(const MoistAir& room) {
   const double pw = inPascals(room.vapourPressure);
   return {.dryAir = inKilogramsPerCubicMetre(room.dryAirDensity),
           .vapour = pw / (kVapourGasConstant * inKelvin(room.temperature)),
@@ -42,14 +38,14 @@ Air roomAir(const MoistAir& room) {
 // Both forms give kg/(m2 h). Air that is not the lighter at the surface does not rise: 0, also with
 // steam alone on both sides. Air moister than the surface is such a case, and the forced form is
 // negative there, so that the larger of the two is 0.
-double naturalForm(const Air& surface, const Air& room) {
+double naturalForm(const SurfaceAir& surface, const SurfaceAir& room) {
   const double lift = room.dryAir - surface.dryAir;
   if (lift <= 0.0) return 0.0;
   // rho_w (W_w - W_r)
   const double excess = surface.vapour - surface.dryAir * (room.vapour / room.dryAir);
   return 35.0 * std::cbrt(lift) * excess;
 }
-double forcedForm(const Air& surface, const Air& room) {
+double forcedForm(const SurfaceAir& surface, const SurfaceAir& room) {
   return 5e-5 * (surface.vapourPressure - room.vapourPressure);
 }
 
@@ -61,15 +57,19 @@ MassFlux openSurfaceEvaporation(Temperature water, const MoistAir& room) {
 
 MassFlux draughtyEvaporation(Temperature water, const MoistAir& room, Velocity draught) {
   assert(draught >= metresPerSecond(0.0));
-  const Air surface = saturatedAt(water, room.pressure);
-  const Air far = roomAir(room);
+  const SurfaceAir surface = surfaceAir(water, room.pressure);
+  const SurfaceAir far = roomAir(room);
   const double raised = (0.089 + 0.0782 * inMetresPerSecond(draught)) / 0.089;
   const double perHour = std::max(naturalForm(surface, far), raised * forcedForm(surface, far));
   return kilogramsPerSquareMetreSecond(perHour / 3600.0);
 }
 
 MassFlux headspaceCondensation(Temperature water, Temperature lid, Pressure p) {
-  const double perHour = naturalForm(saturatedAt(water, p), saturatedAt(lid, p));
+  return headspaceCondensation(surfaceAir(water, p), surfaceAir(lid, p));
+}
+
+MassFlux headspaceCondensation(const SurfaceAir& water, const SurfaceAir& lid) {
+  const double perHour = naturalForm(water, lid);
   return kilogramsPerSquareMetreSecond(perHour / 3600.0);
 }
 

@@ -22,9 +22,20 @@ MassFlux openSurfaceEvaporation(Temperature water, const MoistAir& room);
 // V in m/s, not negative; asserted. No draught gives openSurfaceEvaporation.
 MassFlux draughtyEvaporation(Temperature water, const MoistAir& room, Velocity draught);
 
+// Air in touch with water: all that Shah's law asks of it, so that a caller who meets the same
+// water again need not ask for it twice. Plain numbers in kg/m3 and Pa: the vapour's own density
+// stands for rho W, because W alone is infinite at boiling.
+struct SurfaceAir {
+  double dryAir;
+  double vapour;
+  double vapourPressure;
+};
+SurfaceAir surfaceAir(Temperature water, Pressure p);
+
 // Vapour crossing a closed headspace from water to a wetter, cooler lid underside: the natural
 // form of Shah's law with the "room" saturated at the lid's temperature. Zero if the lid is not
 // colder. Own application of the law, no published check; the outer film controls anyway.
 MassFlux headspaceCondensation(Temperature water, Temperature lid, Pressure p);
+MassFlux headspaceCondensation(const SurfaceAir& water, const SurfaceAir& lid);
 
 }  // namespace physics

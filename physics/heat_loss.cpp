@@ -25,9 +25,9 @@ constexpr int kMostIterations = 60;
 
 // Root of an increasing f with f(low) <= 0 <= f(high): secant steps from a guess, the first with a
 // given slope, halving the bracket whenever a step would leave it. A warm guess needs two or
-// three evaluations.
+// three evaluations. The last slope is left behind for the next, nearby root.
 template <class F>
-double bracketedSecant(const F& f, double low, double high, double guess, double slope,
+double bracketedSecant(const F& f, double low, double high, double guess, double& slope,
                        double tolerance) {
   double x = std::clamp(guess, low, high);
   double y = f(x);
@@ -43,6 +43,12 @@ double bracketedSecant(const F& f, double low, double high, double guess, double
     y = nextY;
   }
   return x;
+}
+
+// The last solution as a share of the way, for a guess; any, where there was no way.
+double guessedShare(TemperatureDifference part, TemperatureDifference whole) {
+  const double share = part / whole;
+  return std::isfinite(share) ? share : 0.5;
 }
 
 std::vector<Layer> withMetal(const Vessel& vessel, const Covering& covering) {
@@ -66,29 +72,28 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
       onLegs_(vessel.support.onLegs),
       filmHeight_(std::max(fill, 0.02 * vessel.height)),
       wallAlong_(vessel.wallConductivity * vessel.wallThickness),
-      headspace_(kelvins(2.0)) {
+      headspace_(kelvins(5.0)),
+      headspaceWhole_(kelvins(40.0)),
+      headspaceSlope_(50.0 * inSquareMetres(mouth_)) {
   assert(openFraction >= 0.0 && openFraction <= 1.0);
   const Length radius = 0.5 * vessel.innerDiameter;
+  // First guesses of a lukewarm wall; the first solution replaces them.
+  const auto wall = [](ThermalInsulance insulance, double areaRatio, double emissivity) {
+    return Wall{.insulance = insulance,
+                .areaRatio = areaRatio,
+                .emissivity = emissivity,
+                .excess = kelvins(20.0),
+                .whole = kelvins(40.0),
+                .slope = 1.0 + areaRatio * insulance * perSquareMetreKelvin(12.0)};
+  };
   const auto sideLayers = withMetal(vessel, vessel.side);
-  const TemperatureDifference guess = kelvins(20.0);
-  side_ = {.insulance = cylindricalInsulance(radius, sideLayers),
-           .areaRatio = outerRadius(radius, sideLayers) / radius,
-           .emissivity = vessel.side.emissivity,
-           .excess = guess};
-  dry_ = side_;
-  const auto baseLayers = withMetal(vessel, vessel.base);
-  base_ = {.insulance = flatInsulance(baseLayers),
-           .areaRatio = 1.0,
-           .emissivity = vessel.base.emissivity,
-           .excess = guess};
-  if (!onLegs_) base_.insulance += vessel.support.solid;
-  const auto lidLayers = withMetal(vessel, vessel.lid);
-  lid_ = {.insulance = flatInsulance(lidLayers),
-          .areaRatio = 1.0,
-          .emissivity = vessel.lid.emissivity,
-          .excess = guess};
-  hose_ = {
-      .insulance = hose.wall, .areaRatio = 1.0, .emissivity = hose.emissivity, .excess = guess};
+  side_ = dry_ = wall(cylindricalInsulance(radius, sideLayers),
+                      outerRadius(radius, sideLayers) / radius, vessel.side.emissivity);
+  ThermalInsulance below = flatInsulance(withMetal(vessel, vessel.base));
+  if (!onLegs_) below += vessel.support.solid;
+  base_ = wall(below, 1.0, vessel.base.emissivity);
+  lid_ = wall(flatInsulance(withMetal(vessel, vessel.lid)), 1.0, vessel.lid.emissivity);
+  hose_ = wall(hose.wall, 1.0, hose.emissivity);
 }
 
 // Flux per inner area through a wall whose inside is at `inside`, less drop(flux) for a liquid
@@ -107,11 +112,12 @@ HeatFlux HeatLossModel::through(Wall& wall, Temperature inside, const Film& film
     flux = wall.areaRatio * h * excess;
     return inKelvins(excess + flux * wall.insulance + drop(flux) - whole);
   };
-  // The skin lies between room and inside.
+  // The skin lies between room and inside, about as far between them as last time.
   const double limit = inKelvins(whole);
-  const double slope = 1.0 + 1.25 * wall.areaRatio * wall.insulance * perSquareMetreKelvin(11.0);
   wall.excess = kelvins(bracketedSecant(excessOfInside, std::min(0.0, limit), std::max(0.0, limit),
-                                        inKelvins(wall.excess), slope, kSkinTolerance));
+                                        limit * guessedShare(wall.excess, wall.whole), wall.slope,
+                                        kSkinTolerance));
+  wall.whole = whole;
   return flux;
 }
 
@@ -145,11 +151,12 @@ void HeatLossModel::closedMouth(Temperature liquid, Area dryArea, double share, 
     return verticalWallFilm(skin, room, height_, dryAir(midpoint(skin, room), p));
   };
   const SpecificEnergy latent = latentHeat(liquid);
+  const SurfaceAir water = surfaceAir(liquid, p);
   Power byLid{}, byDryWall{};
   const auto surplus = [&](double below) {
     const Temperature inner = liquid - kelvins(below);
     const AirProperties air = dryAir(midpoint(liquid, inner), p);
-    const HeatFlux up = latent * headspaceCondensation(liquid, inner, p) +
+    const HeatFlux up = latent * headspaceCondensation(water, surfaceAir(inner, p)) +
                         plateFacingUpFilm(liquid, inner, quarter, air).h * (liquid - inner) +
                         radiationBetween(kWaterEmissivity, kWaterEmissivity, 1.0, liquid, inner);
     byLid = mouth_ * through(lid_, inner, outer, noDrop);
@@ -157,9 +164,10 @@ void HeatLossModel::closedMouth(Temperature liquid, Area dryArea, double share, 
     return inWatts(up * mouth_ - byLid - byDryWall);
   };
   const double limit = inKelvins(liquid - room);
-  const double wetConductance = 40.0 * inSquareMetres(mouth_);  // W/K, a first slope
   headspace_ = kelvins(bracketedSecant(surplus, std::min(0.0, limit), std::max(0.0, limit),
-                                       inKelvins(headspace_), wetConductance, kPowerTolerance));
+                                       limit * guessedShare(headspace_, headspaceWhole_),
+                                       headspaceSlope_, kPowerTolerance));
+  headspaceWhole_ = kelvins(limit);
   flows.lost[Path::Lid] = share * byLid;
   flows.lost[Path::DryWall] += share * byDryWall;
   flows.lidSkin = room + lid_.excess;
@@ -170,7 +178,8 @@ HeatFlows HeatLossModel::flows(Temperature liquid, Length fill) {
   const Pressure p = room_.air.pressure;
   const Length quarter = 0.25 * diameter_;
   const Length dry = std::max(height_ - fill, metres(0.0));
-  const auto filmDrop = [&](HeatFlux q) { return waterFilmDrop(q, liquid); };
+  const WaterFilm waterFilm(liquid);
+  const auto filmDrop = [&](HeatFlux q) { return waterFilm.drop(q); };
   const auto noDrop = [](HeatFlux) { return kelvins(0.0); };
   HeatFlows flows{.lost = {}, .vapour = {}, .sideSkin = room, .baseSkin = room, .lidSkin = room};
 

@@ -83,6 +83,8 @@ class HeatLossModel {
     double areaRatio;  // outer area over inner
     double emissivity;
     TemperatureDifference excess;  // of the skin over the room, the last solution
+    TemperatureDifference whole;   // of the inside over the room, then
+    double slope;                  // of the balance about it
   };
   template <class Film, class InnerDrop>
   HeatFlux through(Wall& wall, Temperature inside, const Film& film, const InnerDrop& drop);
@@ -96,8 +98,11 @@ class HeatLossModel {
   Wall side_, base_, lid_, dry_, hose_;
   bool onLegs_;
   Length filmHeight_;
-  ThermalConductance wallAlong_;     // conductivity times thickness of the metal wall
-  TemperatureDifference headspace_;  // of lid and dry wall's inner face under the wort
+  ThermalConductance wallAlong_;  // conductivity times thickness of the metal wall
+  // Of lid and dry wall's inner face under the wort, the last solution, and how fast the flow
+  // into the headspace outgrew the flow out of it, then.
+  TemperatureDifference headspace_, headspaceWhole_;
+  double headspaceSlope_;  // W/K
 };
 
 }  // namespace physics

@@ -69,8 +69,8 @@ PhaseResult integratePhase(const PhaseState& start, Time longest, double toleran
   if (guard(start) >= 0.0) return {PhaseEnd::Guard, seconds(0.0), start};
   if (event(start) >= 0.0) return {PhaseEnd::Event, seconds(0.0), start};
 
-  auto stepper =
-      odeint::make_dense_output(tolerance, tolerance, odeint::runge_kutta_dopri5<PhaseState>());
+  auto stepper = odeint::make_dense_output(10.0 * tolerance, tolerance,
+                                           odeint::runge_kutta_dopri5<PhaseState>());
   const double end = inSeconds(longest);
   const double every = inSeconds(watchEvery);
   double nextWatch = 0.0;

@@ -9,6 +9,10 @@
 namespace physics {
 namespace {
 
+// A search needs each day only to about what a person could see; a hundredth of the answer's
+// tolerance is plenty and takes a third of the time.
+constexpr SimulationOptions kForSearching{.curves = false, .relativeTolerance = 1e-7};
+
 // Where an increasing `surplus` turns positive between low and high, to a few parts in 1e9;
 // nothing if it never does. The smallest argument that passes is returned.
 template <class Surplus>
@@ -54,7 +58,7 @@ template <class OfDay>
 PowerAnswer searchPower(const Rig& rig, const Batch& batch, const Place& place, Limit otherwise,
                         const OfDay& surplusOf) {
   const auto surplus = [&](double watt) {
-    return surplusOf(simulate(unlimited(rig, watts(watt)), batch, place));
+    return surplusOf(simulate(unlimited(rig, watts(watt)), batch, place, kForSearching));
   };
   return answer(rig, firstPassing(1.0, inWatts(kStrongestElement), surplus), otherwise);
 }
@@ -63,7 +67,7 @@ PowerAnswer searchPower(const Rig& rig, const Batch& batch, const Place& place, 
 // change the batch. The boil is left out unless asked for: it costs time and changes nothing.
 Batch poured(const Rig& rig, const Batch& batch, const Place& place) {
   Batch fixed = batch;
-  fixed.size = PouredWater{simulate(rig, batch, place).water};
+  fixed.size = PouredWater{simulate(rig, batch, place, kForSearching).water};
   return fixed;
 }
 
@@ -100,21 +104,26 @@ Batch scaled(const Batch& batch, double factor) {
 
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place) {
   const Batch fixed = poured(rig, batch, place);
-  const BrewDay strong = simulate(unlimited(rig, kStrongestElement), fixed, place);
+  const BrewDay strong = simulate(unlimited(rig, kStrongestElement), fixed, place, kForSearching);
   if (!strong.leastToBoil) return answer(rig, std::nullopt, Limit::Boiling);
   // Enough for the boil may be too little for strike water under a wider opening.
   Power least = *strong.leastToBoil;
-  const BrewDay weak = simulate(unlimited(rig, 1.0001 * least), withoutBoil(fixed), place);
+  const BrewDay weak =
+      simulate(unlimited(rig, 1.0001 * least), withoutBoil(fixed), place, kForSearching);
   if (weak.levelsOff) least = std::max(least, weak.levelsOff->atWanted);
   return answer(rig, inWatts(least), Limit::Boiling);
 }
 
 PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within) {
   const Batch fixed = withoutBoil(poured(rig, batch, place));
-  return searchPower(rig, fixed, place, Limit::TimeAllowed, [&](const BrewDay& day) {
-    const auto taken = lasted(day, StageKind::HeatingToBoil, Outcome::DoesNotBoil);
-    return taken ? inMinutes(within - *taken) : -1e4 + shortfall(day);
-  });
+  const PowerAnswer soon =
+      searchPower(rig, fixed, place, Limit::TimeAllowed, [&](const BrewDay& day) {
+        const auto taken = lasted(day, StageKind::HeatingToBoil, Outcome::DoesNotBoil);
+        return taken ? inMinutes(within - *taken) : -1e4 + shortfall(day);
+      });
+  // Soon enough under the lid may be too weak once the lid is off.
+  const PowerAnswer atAll = powerToBoilAtAll(rig, batch, place);
+  return soon.power && atAll.power && *atAll.power > *soon.power ? atAll : soon;
 }
 
 PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
@@ -140,16 +149,15 @@ PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& pla
 BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
                          double sharePerHour, double headspace) {
   const Volume room = (1.0 - headspace) * capacity(rig.vessel);
-  const auto at = [&](double factor) { return simulate(rig, scaled(batch, factor), place); };
-  // Positive while everything is still within its limit; falls with size.
+  // Water and grain grow together; searching on the water poured needs one day a guess.
+  const Batch unit = poured(rig, batch, place);
+  const auto at = [&](double factor) {
+    return simulate(rig, scaled(unit, factor), place, kForSearching);
+  };
   Limit binding = Limit::None;
-  const auto spare = [&](double factor) {
-    const BrewDay day = at(factor);
-    if (day.outcome == Outcome::UncoversElement) {
-      // Too small a batch fails too, but at the other end; see below.
-      binding = Limit::SmallestBatch;
-      return 1.0;
-    }
+  // Positive while everything is within its limit. Falls with size, but for batches too small to
+  // cover the element, which the walk below steps over.
+  const auto spareOf = [&](const BrewDay& day) {
     const double vessel = static_cast<double>((room - day.fullest) / room);
     if (day.outcome != Outcome::Done || !day.boil) {
       binding = Limit::Boiling;
@@ -159,29 +167,32 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
     binding = vessel < vigour ? Limit::Vessel : Limit::BoilVigour;
     return std::min(vessel, vigour);
   };
-  // From the smallest batch that works upwards in steps until something binds.
-  double low = 0.05;
-  while (low < 4.0) {
-    const BrewDay day = at(low);
-    if (day.outcome != Outcome::UncoversElement) break;
-    low *= 1.1;
+  const auto spare = [&](double factor) { return spareOf(at(factor)); };
+
+  // The smallest batch that keeps the element covered, and from there up until something binds.
+  const Volume whole = std::get<PouredWater>(unit.size).atTwentyDegrees;
+  double low =
+      std::max(0.02, static_cast<double>(crossSection(rig.vessel) * rig.element.topHeight / whole));
+  BrewDay day = at(low);
+  for (int i = 0; i < 20 && day.outcome == Outcome::UncoversElement; ++i) {
+    low *= 1.15;
+    day = at(low);
   }
-  if (spare(low) < 0.0) {
+  if (spareOf(day) < 0.0) {
     return {.wort = std::nullopt,
             .stoppedBy = binding == Limit::Vessel ? Limit::SmallestBatch : binding};
   }
-  double high = low;
-  while (spare(high) >= 0.0) {
+  double high = 1.5 * low;
+  for (int i = 0; i < 40 && spare(high) >= 0.0; ++i) {
     low = high;
-    high *= 1.3;
-    if (high > 1e3) break;
+    high *= 1.5;
   }
-  std::uintmax_t steps = 60;
+  std::uintmax_t steps = 40;
   const auto bracket = boost::math::tools::toms748_solve(
-      spare, low, high, boost::math::tools::eps_tolerance<double>(24), steps);
-  const BrewDay day = at(bracket.first);
-  spare(bracket.second);  // what binds just beyond
-  return {.wort = day.resultCold, .stoppedBy = binding};
+      spare, low, high, boost::math::tools::eps_tolerance<double>(20), steps);
+  const Volume wort = at(bracket.first).resultCold;
+  spare(bracket.second);  // names what binds just beyond
+  return {.wort = wort, .stoppedBy = binding};
 }
 
 WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& place) {
@@ -196,7 +207,7 @@ WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& pla
     Rig other = rig;
     other.vessel.open.heating = std::min(rig.vessel.open.heating, 1.0 - closed);
     other.vessel.open.boil = std::min(rig.vessel.open.boil, 1.0 - closed);
-    return simulate(other, fixed, place);
+    return simulate(other, fixed, place, kForSearching);
   };
   const auto boils = [&](double closed) {
     const BrewDay day = closedBy(closed);

@@ -33,7 +33,7 @@ inline constexpr Power kStrongestElement = watts(60e3);
 // Power that holds a rolling boil's threshold: losses at the boiling point, lid as for heating
 // or for the boil, whichever loses more.
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place);
-// Power that takes the lifted wort to the boil within `within`.
+// Power that takes the lifted wort to the boil within `within`, and is enough to keep boiling.
 PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within);
 // Power that takes the poured water to strike within `within`. None if there is no grain.
 PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
@@ -42,8 +42,8 @@ PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place&
 PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& place,
                             double sharePerHour);
 
-// The largest cold volume of finished wort, other things equal (the same grain per litre), that
-// this rig brings to a boil of at least `sharePerHour`, leaving `headspace` of the vessel free.
+// The largest cold volume of finished wort, water and grain in proportion, that this rig brings to
+// a boil of at least `sharePerHour`, leaving `headspace` of the vessel free.
 struct BatchAnswer {
   std::optional<Volume> wort;
   Limit stoppedBy = Limit::None;

@@ -146,9 +146,7 @@ std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key,
   return child;
 }
 
-bool JsonCursor::has(std::string_view key) const {
-  return given(key).has_value();
-}
+bool JsonCursor::has(std::string_view key) const { return given(key).has_value(); }
 bool JsonCursor::isObject(std::string_view key) const {
   const auto child = given(key);
   return child && child->node_->is_object();

@@ -17,6 +17,9 @@ constexpr std::size_t kDeepest = 64;
 // The tree looks keys up one by one, so that very many keys would take very long.
 constexpr std::size_t kMostKeys = 1000;
 
+constexpr const char* kUnclosed =
+    "the document ends too early; a bracket or a quotation mark is not closed";
+
 unsigned char byteAt(std::string_view bytes, std::size_t i) {
   return static_cast<unsigned char>(bytes[i]);
 }
@@ -122,11 +125,14 @@ class Inspector : public nlohmann::json_sax<Json> {
   bool parse_error(std::size_t position, const std::string& token,
                    const nlohmann::detail::exception& exception) override {
     constexpr int kNumberTooLarge = 406;  // the library's number for out_of_range of a number
-    const std::size_t offset = std::min(position == 0 ? 0 : position - 1, bytes_.size());
-    const bool atEnd = position > bytes_.size() || token.empty() || token.ends_with("<end>");
-    const std::string place = lineAndColumn(bytes_, offset) + ": ";
-    add("", place + (exception.id == kNumberTooLarge ? "this number is too large"
-                                                     : advice(token, offset, atEnd)));
+    const std::size_t offset = position == 0 ? 0 : position - 1;  // of the last byte read
+    if (offset >= bytes_.size()) {
+      place(bytes_.size(), kUnclosed);
+    } else if (exception.id == kNumberTooLarge) {
+      place(offset, "this number is too large");
+    } else {
+      explain(token, offset);
+    }
     return false;
   }
 
@@ -164,22 +170,36 @@ class Inspector : public nlohmann::json_sax<Json> {
   }
   std::string pointerOfParent() const { return pointer(1); }
 
-  std::string advice(const std::string& token, std::size_t offset, bool atEnd) const {
-    if (atEnd) return "the document ends too early; a bracket or a quotation mark is not closed";
-    if (token.starts_with('/')) return "comments are not accepted; remove this one";
-    if (token.starts_with('\'')) return "texts stand in double quotation marks";
-    if (token.find("<U+000A>") != std::string::npos || token.find("<U+000D>") != std::string::npos)
-      return "a text is not closed at the end of its line";
-    if (token == "}" || token == "]") {
-      const std::size_t before = bytes_.substr(0, offset).find_last_not_of(" \t\r\n");
-      if (before != std::string_view::npos && bytes_[before] == ',')
-        return "there is a comma too many before \"" + token + '"';
-    }
-    if (token.starts_with('"') || token == "{" || token == "[")
-      return "a comma or a colon is missing before " + quotedText(token);
-    return quotedText(token) +
-           " does not belong here; texts need quotation marks, and words without "
-           "them are true, false and null only";
+  void place(std::size_t offset, const std::string& message) {
+    add("", lineAndColumn(bytes_, offset) + ": " + message);
+  }
+
+  // `token` may hold more than the token, but begins with it where that is a text.
+  void explain(const std::string& token, std::size_t offset) {
+    const char c = bytes_[offset];
+    const std::size_t before = bytes_.substr(0, offset).find_last_not_of(" \t\r\n");
+    const bool afterComma = before != std::string_view::npos && bytes_[before] == ',';
+    if (c == '/') return place(offset, "comments are not accepted; remove this one");
+    if (c == '\'') return place(offset, "texts stand in double quotation marks");
+    if ((c == '\n' || c == '\r') && token.starts_with('"'))
+      return place(offset, "a text is not closed at the end of its line");
+    if ((c == '}' || c == ']') && afterComma)
+      return place(offset, std::string("there is a comma too many before \"") + c + '"');
+    const std::size_t opening =
+        c == '"' && offset > 0 ? bytes_.rfind('"', offset - 1) : std::string_view::npos;
+    const std::size_t start = opening == std::string_view::npos ? offset : opening;
+    if (c == '"' || c == '{' || c == '[')
+      return place(start, "a comma or a colon is missing before " +
+                              quotedText(bytes_.substr(start, offset - start + 1)));
+    constexpr std::string_view kDelimiters = " \t\r\n,:[]{}\"";
+    if (kDelimiters.find(c) != std::string_view::npos)
+      return place(offset, quotedText({&c, 1}) + " does not belong here");
+    const std::size_t delimiter = bytes_.find_last_of(kDelimiters, offset);
+    const std::size_t first = delimiter == std::string_view::npos ? 0 : delimiter + 1;
+    const std::size_t end = std::min(bytes_.find_first_of(kDelimiters, offset), bytes_.size());
+    place(first, quotedText(bytes_.substr(first, end - first)) +
+                     " does not belong here; texts need quotation marks, and words without them "
+                     "are true, false and null only");
   }
 
   std::string_view bytes_;

@@ -78,9 +78,7 @@ Unit unitOf(std::string_view label);
 inline double toSi(double number, const Unit& unit) {
   return number * unit.numerator / unit.denominator;
 }
-inline double fromSi(double si, const Unit& unit) {
-  return si * unit.denominator / unit.numerator;
-}
+inline double fromSi(double si, const Unit& unit) { return si * unit.denominator / unit.numerator; }
 // Temperature points have a zero of their own.
 inline double pointToSi(double number, const Unit& unit) {
   return (number + unit.pointShift) * unit.numerator / unit.denominator;

@@ -17,22 +17,19 @@ using detail::factsOf;
 // No quantity needs more; longer text is a pasted accident.
 constexpr std::size_t kLongestText = 200;
 
-bool isDigit(char c) {
-  return '0' <= c && c <= '9';
-}
+bool isDigit(char c) { return '0' <= c && c <= '9'; }
 
 struct Number {
   double value = 0.0;
   std::size_t end = 0;
   bool whole = false;     // digits only
+  bool missing = false;   // what stands there does not begin as a number
   std::string problem{};  // the end of a sentence about the text
 };
 
-Number broken(std::string problem) {
-  return {.problem = std::move(problem)};
-}
+Number broken(std::string problem) { return {.problem = std::move(problem)}; }
 
-// One pass over `text` from `at` on, with helpers that never look beyond the end.
+// One pass over `text` from `at` on; never looks beyond the end.
 class NumberReader {
  public:
   NumberReader(std::string_view text, std::size_t at) : text_(text), at_(at) {}
@@ -40,7 +37,7 @@ class NumberReader {
   Number read() {
     if (peek() == '-' || peek() == '+') take();
     if (!isDigit(peek()) && !(separatorHere() && isDigit(peek(1))))
-      return broken("does not start with a number");
+      return {.missing = true, .problem = "does not start with a number"};
     const std::size_t wholeDigits = digits();
     const bool leadingZero = wholeDigits > 0 && digits_[digits_.size() - wholeDigits] == '0';
     bool plain = true;
@@ -138,9 +135,7 @@ struct Parsed {
   UnitSystem fallback = UnitSystem::SI;  // where it was something else
 };
 
-Parsed failed(std::string problem) {
-  return {.problem = std::move(problem)};
-}
+Parsed failed(std::string problem) { return {.problem = std::move(problem)}; }
 
 std::string howTo(QuantityKind kind) {
   const auto& facts = factsOf(kind);
@@ -300,7 +295,7 @@ Parsed parse(QuantityKind kind, std::string_view text) {
     Term term{.number = NumberReader(all, at).read(), .unit = {}, .unitText = {}};
     if (!term.number.problem.empty()) {
       if (!terms.empty()) return failed("has more after its unit; " + howTo(kind));
-      return failed(advised(term.number.problem, kind));
+      return failed(term.number.missing ? advised(term.number.problem, kind) : term.number.problem);
     }
     const std::string_view digits = all.substr(at, term.number.end - at);
     if (!terms.empty() && !isDigit(digits.front()))
@@ -349,15 +344,9 @@ std::string printLike(QuantityKind kind, double si, std::string_view sample,
 
 }  // namespace detail
 
-std::string_view kindName(QuantityKind kind) {
-  return factsOf(kind).name;
-}
-std::string_view kindExample(QuantityKind kind) {
-  return factsOf(kind).example;
-}
-std::string_view usualUnits(QuantityKind kind) {
-  return factsOf(kind).units;
-}
+std::string_view kindName(QuantityKind kind) { return factsOf(kind).name; }
+std::string_view kindExample(QuantityKind kind) { return factsOf(kind).example; }
+std::string_view usualUnits(QuantityKind kind) { return factsOf(kind).units; }
 
 std::vector<std::string> knownUnits(QuantityKind kind) {
   const Dimension wanted = detail::unitOf(factsOf(kind).coherent).dimension;

@@ -11,15 +11,9 @@
 namespace rigs {
 namespace {
 
-bool isDigit(char c) {
-  return '0' <= c && c <= '9';
-}
-bool isLetter(char c) {
-  return ('a' <= c && c <= 'z') || ('A' <= c && c <= 'Z');
-}
-char lower(char c) {
-  return 'A' <= c && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
+bool isDigit(char c) { return '0' <= c && c <= '9'; }
+bool isLetter(char c) { return ('a' <= c && c <= 'z') || ('A' <= c && c <= 'Z'); }
+char lower(char c) { return 'A' <= c && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
 std::string lower(std::string_view text) {
   std::string result(text);
@@ -32,9 +26,7 @@ bool sameMeaning(const Unit& a, const Unit& b) {
          a.numerator * b.denominator == b.numerator * a.denominator;
 }
 
-std::string inQuotes(std::string_view plain) {
-  return '"' + printedCharacters(plain) + '"';
-}
+std::string inQuotes(std::string_view plain) { return '"' + printedCharacters(plain) + '"'; }
 
 // Spellings that mean different things to different people, and common slips.
 struct Hint {

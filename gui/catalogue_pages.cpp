@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/catalogue_pages.hpp"
+
+#include <fmt/format.h>
+
+#include "gui/rig_table.hpp"
+#include "rigs/catalogue.hpp"
+#include "rigs/embedded.hpp"
+
+namespace gui {
+namespace {
+
+using rigs::Catalogue;
+using rigs::format;
+
+std::string full(const std::string& text) {
+  return text.empty() || text.back() == '.' ? text : text + '.';
+}
+
+template <class Q>
+std::string number(const Q& q, UnitSystem units) {
+  return rigs::formatValue(q, units);
+}
+
+template <class Q>
+Cell cell(const Q& q, UnitSystem units) {
+  return {number(q, units), rigs::numberIn(q, units)};
+}
+
+template <class Q>
+std::string head(const char* name, UnitSystem units) {
+  return fmt::format("{}, {}", name, rigs::unitLabel<Q>(units));
+}
+
+Page materials(const Catalogue& all, UnitSystem units) {
+  Page page;
+  page.title = "Materials";
+  page.notes = {fmt::format(
+      "Conductivity in {}, density in {}, heat capacity in {}; emissivity by "
+      "finish.",
+      rigs::unitLabel<physics::ThermalConductivity>(units),
+      rigs::unitLabel<physics::MassDensity>(units), rigs::unitLabel<physics::SpecificHeat>(units))};
+  Table table;
+  table.name = "materials";
+  table.columns = {"conducts", "density", "heat", "emissivity"};
+  for (const rigs::Material& material : all.materials) {
+    std::string emissivity;
+    for (const rigs::Finish& finish : material.finishes) {
+      const std::string value = rigs::formatNumber(finish.emissivity);
+      emissivity += (emissivity.empty() ? "" : ", ") +
+                    (finish.word.empty() ? value : finish.word + ' ' + value);
+    }
+    table.rows.push_back({material.name,
+                          "",
+                          {cell(material.conductivity, units),
+                           cell(material.density, units),
+                           cell(material.specificHeat, units),
+                           {emissivity, {}}},
+                          false});
+  }
+  page.show(std::move(table));
+  page.heading("Outsides of jackets");
+  for (const rigs::Finish& finish : all.outsides) {
+    page.say(fmt::format("{}: emissivity {}. {}", finish.word,
+                         rigs::formatNumber(finish.emissivity), full(finish.source)));
+  }
+  page.heading("Sources");
+  for (const rigs::Material& material : all.materials) {
+    std::string text =
+        fmt::format("{} ({}): {}", material.name, material.status, full(material.source));
+    if (!material.note.empty()) text += ' ' + full(material.note);
+    for (const rigs::Finish& finish : material.finishes) {
+      if (!finish.source.empty() && finish.source != material.source) {
+        text += fmt::format(" {}: {}", finish.word.empty() ? "Emissivity" : sentence(finish.word),
+                            full(finish.source));
+      }
+    }
+    page.say(text);
+  }
+  return page;
+}
+
+Page supplies(const Catalogue& all, UnitSystem units) {
+  Page page;
+  page.title = "Supplies";
+  page.notes = {"Nominal voltages; what an outlet really gives may differ by several percent."};
+  Table table;
+  table.name = "supplies";
+  table.columns = {head<physics::Voltage>("voltage", units),
+                   head<physics::Current>("current", units),
+                   head<physics::Current>("long use", units)};
+  for (const rigs::Circuit& circuit : all.circuits) {
+    table.rows.push_back(
+        {circuit.name,
+         "",
+         {cell(circuit.voltage, units), cell(circuit.current, units),
+          cell(physics::Current(circuit.continuousShare * circuit.current), units)},
+         false});
+  }
+  page.show(std::move(table));
+  page.heading("Sources");
+  for (const rigs::Circuit& circuit : all.circuits) {
+    std::string text = fmt::format("{}: {}", circuit.name, full(circuit.source));
+    if (!circuit.note.empty()) text += ' ' + full(circuit.note);
+    page.say(text);
+  }
+  return page;
+}
+
+Page genericRigs(const Catalogue& all) {
+  Page page;
+  page.title = "Rigs";
+  page.notes = {
+      "A plan's rig can begin with \"from\" and one of these names, and change what is "
+      "different."};
+  for (const rigs::GenericRig& rig : all.rigs) {
+    page.heading(rig.name);
+    page.say(full(rig.about));
+    page.say(full(rig.source));
+  }
+  return page;
+}
+
+}  // namespace
+
+std::optional<Page> cataloguePage(std::string_view subject, UnitSystem units) {
+  if (subject == "materials") return materials(rigs::catalogue(), units);
+  if (subject == "supplies") return supplies(rigs::catalogue(), units);
+  if (subject == "rigs") return genericRigs(rigs::catalogue());
+  return std::nullopt;
+}
+
+std::string catalogueJson(std::string_view subject) {
+  std::string text;
+  for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
+    if (document.name.find(fmt::format("catalogue/{}", subject)) != 0) continue;
+    text += text.empty() ? "[\n" : ",\n";
+    text += document.text;
+  }
+  return text.empty() ? "[]\n" : text + "]\n";
+}
+
+}  // namespace gui

@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What was typed, understood: one command with its options, or what to say instead.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "gui/overrides.hpp"
+
+namespace gui {
+
+enum class Question { Answer, Day, Size, Insulate, Boil, Cost, Check, New, List, Schema };
+enum class Form { Text, Json, Csv };
+
+struct Request {
+  Question question = Question::Answer;
+  std::string file;     // plan to read, or file to write; "" for the bundled example
+  std::string subject;  // of List: "materials", "supplies", "rigs"
+  Form form = Form::Text;
+  std::string units = "SI";  // as typed
+  std::string width;         // as typed; "" for the terminal's
+  Overrides overrides;
+};
+
+struct CommandLine {
+  std::optional<Request> request;
+  // Without a request: what to print, and the exit code.
+  std::string output, complaint;
+  int exitCode = 0;
+};
+
+// `width` is for help texts.
+CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width);
+
+}  // namespace gui

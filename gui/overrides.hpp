@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// "What if" options: they change the plan that was read, never its file.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "rigs/plan.hpp"
+#include "rigs/problems.hpp"
+
+namespace gui {
+
+// As typed: quantities with their units.
+struct Override {
+  std::string option;  // "--room"
+  std::string text;
+};
+using Overrides = std::vector<Override>;
+
+struct OverrideKind {
+  std::string_view option;
+  std::string_view value;  // for help: "TIME"
+  std::string_view about;
+  std::string_view example;
+};
+// In the order of the help.
+const std::vector<OverrideKind>& overrideKinds();
+
+// Every problem names its option where a document's would name its place.
+void applyOverrides(const Overrides& overrides, rigs::Plan& plan, rigs::Problems& problems);
+
+}  // namespace gui

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is wrong with a document or with options, all of it at once.
+#pragma once
+
+#include <string>
+
+#include "gui/page.hpp"
+#include "rigs/problems.hpp"
+
+namespace gui {
+
+// "" without problems. `name` is the document's, ready for a terminal.
+std::string problemText(const rigs::Problems& problems, const std::string& name,
+                        const TextStyle& style);
+
+}  // namespace gui

@@ -1,0 +1,210 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/program.hpp"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cctype>
+#include <cerrno>
+#include <charconv>
+#include <exception>
+#include <filesystem>
+
+#include "gui/catalogue_pages.hpp"
+#include "gui/csv_export.hpp"
+#include "gui/problem_text.hpp"
+#include "gui/terminal.hpp"
+#include "gui/text_layout.hpp"
+#include "rigs/embedded.hpp"
+#include "rigs/files.hpp"
+#include "rigs/plan_writer.hpp"
+#include "rigs/result_json.hpp"
+
+namespace gui {
+namespace {
+
+constexpr std::size_t kWidest = 1000;  // columns anybody may ask for
+
+struct Asked {
+  UnitSystem units = UnitSystem::SI;
+  TextStyle style;
+};
+
+std::optional<UnitSystem> unitsFrom(std::string text) {
+  std::transform(text.begin(), text.end(), text.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+  if (text == "SI") return UnitSystem::SI;
+  if (text == "US") return UnitSystem::UsCustomary;
+  return std::nullopt;
+}
+
+Asked understand(const Request& request, const TextStyle& terminal, rigs::Problems& problems) {
+  Asked asked{.units = UnitSystem::SI, .style = terminal};
+  if (const auto units = unitsFrom(request.units)) {
+    asked.units = *units;
+  } else {
+    problems.push_back({rigs::Severity::Error, "--units",
+                        fmt::format("{} was given; SI or US is accepted, for example \"US\"",
+                                    rigs::quotedText(request.units))});
+  }
+  if (!request.width.empty()) {
+    const char* end = request.width.data() + request.width.size();
+    std::size_t width = 0;
+    const auto read = std::from_chars(request.width.data(), end, width);
+    if (read.ec != std::errc() || read.ptr != end || width < kNarrowest || width > kWidest) {
+      problems.push_back({rigs::Severity::Error, "--width",
+                          fmt::format("{} was given; a whole number from {} to {} is accepted, for "
+                                      "example \"80\"",
+                                      rigs::quotedText(request.width), kNarrowest, kWidest)});
+    } else {
+      asked.style.width = width;
+    }
+  }
+  return asked;
+}
+
+rigs::Depth depthOf(Question question) {
+  switch (question) {
+    case Question::Answer:
+    case Question::Size:
+      return rigs::Depth::Everything;
+    case Question::Insulate:
+      return rigs::Depth::DayAndJacket;
+    default:
+      return rigs::Depth::Day;
+  }
+}
+
+Page pageOf(Question question, const rigs::Plan& plan, const rigs::Answers& answers,
+            UnitSystem units) {
+  switch (question) {
+    case Question::Day:
+      return dayPage(plan, answers, units);
+    case Question::Size:
+      return sizePage(plan, answers, units);
+    case Question::Insulate:
+      return insulatePage(plan, answers, units);
+    case Question::Boil:
+      return boilPage(plan, answers, units);
+    case Question::Cost:
+      return costPage(plan, answers, units);
+    default:
+      return answerPage(plan, answers, units);
+  }
+}
+
+std::string shown(const Page& page, Form form, const TextStyle& style) {
+  return form == Form::Csv ? pageCsv(page) : pageText(page, style);
+}
+
+Finished questionAboutPlan(const Request& request, const TextStyle& terminal) {
+  rigs::Problems problems;
+  const Asked asked = understand(request, terminal, problems);
+  const bool demo = request.file.empty();
+  const bool fromInput = request.file == "-";
+  const std::string name = demo        ? "the bundled example"
+                           : fromInput ? "standard input"
+                                       : request.file;
+  const std::filesystem::path path = fromInput ? "/dev/stdin" : request.file;
+  const std::string text = demo ? std::string(rigs::demoPlanText()) : rigs::readText(path);
+  const std::filesystem::path folder =
+      demo || fromInput ? std::filesystem::path(".") : path.parent_path();
+  std::optional<rigs::Plan> plan = rigs::readPlan(text, folder, problems);
+  if (plan) {
+    applyOverrides(request.overrides, *plan, problems);
+    if (!rigs::hasErrors(problems)) rigs::checkPlan(*plan, problems);
+  } else {
+    // The options are read all the same, so that nobody meets their problems only afterwards.
+    rigs::Plan none;
+    applyOverrides(request.overrides, none, problems);
+  }
+  const std::string complaint = problemText(problems, plainText(name), asked.style);
+  if (request.question == Question::Check && request.form == Form::Json) {
+    return {rigs::problemsJson(problems, name), {}, rigs::hasErrors(problems) ? 2 : 0};
+  }
+  if (!plan || rigs::hasErrors(problems)) return {{}, complaint, 2};
+  if (request.question == Question::Check) {
+    const std::string fine =
+        fmt::format("{}: {}; {} rigs.\n", plainText(name),
+                    problems.empty() ? "no problems" : "nothing in the way", plan->rigs.size());
+    return {fine, complaint, 0};
+  }
+  const rigs::Answers answers = rigs::answer(*plan, depthOf(request.question));
+  if (request.form == Form::Json) return {rigs::resultJson(*plan, answers), complaint, 0};
+  Page page = pageOf(request.question, *plan, answers, asked.units);
+  if (demo) {
+    page.notes.insert(page.notes.begin(),
+                      "The bundled example. \"heatledger new my-plan.json\" writes you a copy.");
+  }
+  return {shown(page, request.form, asked.style), complaint, 0};
+}
+
+Finished newPlan(const Request& request) {
+  // Taking the name first keeps two people, or a link, from losing a file.
+  const int file = ::open(request.file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+  if (file < 0 && errno == EEXIST) {
+    return {{},
+            fmt::format("heatledger: {} is there already; nothing was written.\n",
+                        rigs::quotedText(request.file)),
+            1};
+  }
+  if (file >= 0) {
+    ::close(file);
+    try {
+      rigs::savePlan(request.file, rigs::newPlanText());
+    } catch (...) {
+      ::unlink(request.file.c_str());
+      throw;
+    }
+  } else {
+    rigs::savePlan(request.file, rigs::newPlanText());  // tells why it cannot
+  }
+  const std::string name = plainText(request.file);
+  return {fmt::format("Wrote {0}. Edit it, then type:  heatledger answer {0}\n", name), {}, 0};
+}
+
+Finished schema() {
+  for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
+    if (document.name == "plan.schema.json") return {std::string(document.text), {}, 0};
+  }
+  return {{}, "heatledger: this build has no schema in it.\n", 1};
+}
+
+Finished list(const Request& request, const TextStyle& terminal) {
+  rigs::Problems problems;
+  const Asked asked = understand(request, terminal, problems);
+  const auto page = cataloguePage(request.subject, asked.units);
+  if (!page) {
+    problems.push_back(
+        {rigs::Severity::Error, "list",
+         fmt::format("{} was given; materials, supplies or rigs is accepted, for example "
+                     "\"heatledger list supplies\"",
+                     request.subject.empty() ? "nothing" : rigs::quotedText(request.subject))});
+  }
+  if (!problems.empty()) return {{}, problemText(problems, "the command", asked.style), 2};
+  if (request.form == Form::Json) return {catalogueJson(request.subject), {}, 0};
+  return {shown(*page, request.form, asked.style), {}, 0};
+}
+
+}  // namespace
+
+Finished carryOut(const Request& request, const TextStyle& terminal) {
+  try {
+    switch (request.question) {
+      case Question::New:
+        return newPlan(request);
+      case Question::List:
+        return list(request, terminal);
+      case Question::Schema:
+        return schema();
+      default:
+        return questionAboutPlan(request, terminal);
+    }
+  } catch (const std::exception& problem) {
+    return {{}, fmt::format("heatledger: {}.\n", plainText(problem.what())), 1};
+  }
+}
+
+}  // namespace gui

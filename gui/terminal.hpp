@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One page per question. All take the answers they show at the depth they need: Day for the day,
+// the boil and the cost, DayAndJacket for insulation, Everything for the rest.
+#pragma once
+
+#include "gui/page.hpp"
+#include "gui/wording.hpp"
+#include "rigs/answers.hpp"
+#include "rigs/plan.hpp"
+
+namespace gui {
+
+Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page dayPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page boilPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page costPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+
+// What all pages have in common: title, place and batch, legend, cautions.
+Page startPage(const rigs::Plan& plan, UnitSystem units, bool leftAlone = false);
+
+}  // namespace gui

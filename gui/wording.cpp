@@ -1,0 +1,263 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/wording.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cctype>
+#include <cmath>
+
+namespace gui {
+namespace {
+
+using physics::StageKind;
+using rigs::format;
+
+std::string percent(double share) { return format(share, UnitSystem::SI); }
+
+std::string volts(const physics::Voltage& v) { return format(v, UnitSystem::SI); }
+
+std::string amperes(const physics::Current& i) { return format(i, UnitSystem::SI); }
+
+// Watts to the watt below 10 kW: sentences compare them.
+std::string watts(const physics::Power& p) {
+  return physics::inWatts(p) < 9999.5
+             ? format(p, UnitSystem::SI, {.significantDigits = 4, .decimals = {}})
+             : format(p, UnitSystem::SI);
+}
+
+std::string stageName(StageKind kind) {
+  switch (kind) {
+    case StageKind::Strike:
+      return "Strike";
+    case StageKind::MashingIn:
+      return "Mash in";
+    case StageKind::Ramp:
+      return "Ramp";
+    case StageKind::Rest:
+      return "Rest";
+    case StageKind::UnpluggedRest:
+      return "Unplugged";
+    case StageKind::HeatingToBoil:
+      return "To boil";
+    case StageKind::Boil:
+      return "Boil";
+  }
+  return {};
+}
+
+std::string levelsOffText(const physics::BrewDay& day, UnitSystem units) {
+  return fmt::format("{} is where it levels off, short of {}: at {} it would lose {} and gets {}.",
+                     format(day.levelsOff->at, units), format(day.levelsOff->wanted, units),
+                     format(day.levelsOff->wanted, units), watts(day.levelsOff->atWanted),
+                     watts(day.electrical.delivered));
+}
+
+}  // namespace
+
+std::string sentence(std::string text) {
+  if (!text.empty() && 'a' <= text.front() && text.front() <= 'z') {
+    text.front() = static_cast<char>(text.front() - 'a' + 'A');
+  }
+  return text;
+}
+
+std::string roughTime(physics::Time time) {
+  const double minutes = physics::inMinutes(time);
+  if (std::abs(minutes) < 10.0 || !std::isfinite(minutes)) return format(time, UnitSystem::SI);
+  return format(physics::minutes(std::round(minutes)), UnitSystem::SI);
+}
+
+std::string clockTime(physics::Time sinceMidnight) {
+  const long minutes = std::lround(physics::inMinutes(sinceMidnight));
+  const long days = minutes / (24 * 60);
+  const long left = minutes % (24 * 60);
+  const std::string clock = fmt::format("{:02}:{:02}", left / 60, left % 60);
+  return days > 0 ? fmt::format("+{} d {}", days, clock) : clock;
+}
+
+std::string money(double amount, const rigs::Tariff& tariff) {
+  const bool small = amount != 0.0 && std::abs(amount) < 0.0995;
+  const rigs::FormatOptions digits =
+      small ? rigs::FormatOptions{.significantDigits = 3, .decimals = {}}
+            : rigs::FormatOptions{.significantDigits = 3, .decimals = 2};
+  const std::string number = rigs::formatNumber(std::abs(amount), digits);
+  const std::string sign =
+      amount < 0.0 && number.find_first_not_of("0.") != std::string::npos ? "-" : "";
+  // A symbol stands in front, a code such as EUR behind.
+  const bool code = !tariff.currency.empty() &&
+                    (std::isalpha(static_cast<unsigned char>(tariff.currency.back())) != 0);
+  return code ? sign + number + ' ' + tariff.currency : sign + tariff.currency + number;
+}
+
+std::vector<std::string> stageNames(const physics::BrewDay& day) {
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < day.stages.size(); ++i) {
+    const StageKind kind = day.stages[i].kind;
+    const auto same = [&](const physics::Stage& s) { return s.kind == kind; };
+    const auto begin = day.stages.begin();
+    const auto all = std::count_if(begin, day.stages.end(), same);
+    const auto before = std::count_if(begin, begin + static_cast<std::ptrdiff_t>(i), same);
+    names.push_back(all > 1 ? fmt::format("{} {}", stageName(kind), before + 1) : stageName(kind));
+  }
+  return names;
+}
+
+std::string pathName(physics::Path path) {
+  switch (path) {
+    case physics::Path::Side:
+      return "side";
+    case physics::Path::DryWall:
+      return "dry wall above the wort";
+    case physics::Path::Base:
+      return "base";
+    case physics::Path::Lid:
+      return "lid";
+    case physics::Path::SurfaceConvection:
+      return "surface, to the air";
+    case physics::Path::SurfaceRadiation:
+      return "surface, radiated";
+    case physics::Path::Evaporation:
+      return "evaporation";
+    case physics::Path::Hose:
+      return "hose";
+  }
+  return {};
+}
+
+std::string limitText(physics::Limit limit) {
+  switch (limit) {
+    case physics::Limit::None:
+      return "nothing";
+    case physics::Limit::Circuit:
+      return "the circuit";
+    case physics::Limit::Vessel:
+      return "the vessel";
+    case physics::Limit::BoilVigour:
+      return "the boil-off";
+    case physics::Limit::Boiling:
+      return "boiling at all";
+    case physics::Limit::SmallestBatch:
+      return "the smallest batch";
+    case physics::Limit::TimeAllowed:
+      return "the time";
+  }
+  return {};
+}
+
+std::string boilWord(rigs::Vigour vigour) {
+  if (vigour == rigs::Vigour::Simmer) return "a simmer";
+  return fmt::format("a {} boil", rigs::vigourWord(vigour));
+}
+
+std::string outcomeWord(physics::Outcome outcome) {
+  switch (outcome) {
+    case physics::Outcome::Done:
+      return "boils";
+    case physics::Outcome::DoesNotReachStrike:
+      return "no strike";
+    case physics::Outcome::DoesNotReachRest:
+      return "no rest";
+    case physics::Outcome::DoesNotBoil:
+      return "no boil";
+    case physics::Outcome::UncoversElement:
+      return "runs dry";
+    case physics::Outcome::StrikeTooHot:
+      return "too hot";
+  }
+  return {};
+}
+
+std::string unfinishedText(const rigs::RigPlan&, const physics::BrewDay& day, UnitSystem units) {
+  switch (day.outcome) {
+    case physics::Outcome::Done:
+      return {};
+    case physics::Outcome::DoesNotBoil:
+      return "Does not boil. " + levelsOffText(day, units);
+    case physics::Outcome::DoesNotReachStrike:
+      return "Does not reach the strike temperature. " + levelsOffText(day, units);
+    case physics::Outcome::DoesNotReachRest:
+      return "Does not reach the next rest. " + levelsOffText(day, units);
+    case physics::Outcome::UncoversElement:
+      return fmt::format("Uncovers its element: {} is left when the day stops here.",
+                         format(day.lowest, units));
+    case physics::Outcome::StrikeTooHot:
+      return fmt::format(
+          "{} would be needed to strike: the water would have to boil. Use more "
+          "water, less grain, or warmer grain.",
+          format(day.strike, units));
+  }
+  return {};
+}
+
+std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
+                        UnitSystem) {
+  const physics::Element& element = plan.rig.element;
+  if (rigs::otherVoltage(plan.rig)) {
+    return fmt::format("{} reach the vessel, {} of the element's {} at {}: its supply has {}.",
+                       watts(load.delivered), percent(rigs::shareOfRating(element, load)),
+                       watts(element.rating), volts(element.ratedAt),
+                       volts(plan.rig.supply.nominal));
+  }
+  return fmt::format("{} reach the vessel from an element of {} on {}.", watts(load.delivered),
+                     watts(element.rating), volts(plan.rig.supply.nominal));
+}
+
+std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
+                        UnitSystem) {
+  if (rigs::overloads(load, plan.rig.supply)) {
+    return fmt::format("{} is too much for its circuit of {}: it will trip, or worse.",
+                       amperes(load.current), amperes(plan.rig.supply.rating));
+  }
+  if (rigs::overloadsForLong(plan, load)) {
+    return fmt::format(
+        "{} is within its {} circuit, but more than the {} that rules grant to "
+        "use of three hours and longer.",
+        amperes(load.current), amperes(plan.rig.supply.rating),
+        amperes(rigs::longUseCurrent(plan)));
+  }
+  return {};
+}
+
+std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted,
+                             UnitSystem) {
+  const auto element = rigs::elementFor(plan.rig, wanted);
+  if (!element) return {};
+  std::string text =
+      fmt::format("an element rated {} at {}", watts(element->rating), volts(element->ratedAt));
+  if (rigs::otherVoltage(plan.rig)) {
+    text += fmt::format(" ({} at {})", watts(rigs::ratingAt(*element, plan.rig.element.ratedAt)),
+                        volts(plan.rig.element.ratedAt));
+  }
+  return text;
+}
+
+std::string boilText(const rigs::RigPlan& plan, const physics::BrewDay& day, UnitSystem units) {
+  if (!day.boil) {
+    if (day.outcome == physics::Outcome::Done) return "No boil is planned.";
+    return unfinishedText(plan, day, units);
+  }
+  std::string text =
+      fmt::format("{} boils off, {}: {}.", format(day.boil->coldBoilOff, units),
+                  format(rigs::boilOffRate(*day.boil), units), boilWord(rigs::vigourOf(*day.boil)));
+  const std::string unfinished = unfinishedText(plan, day, units);
+  return unfinished.empty() ? text : text + ' ' + unfinished;
+}
+
+std::string costText(const rigs::RigAnswer& rig, const rigs::Tariff& tariff, UnitSystem units) {
+  const std::string energy =
+      format(rig.day.total.fromWall(), units, {.significantDigits = 3, .decimals = {}});
+  if (rig.day.outcome != physics::Outcome::Done) {
+    return rig.cost ? fmt::format("{} and {} are spent by then.", energy, money(*rig.cost, tariff))
+                    : energy + " are spent by then.";
+  }
+  if (!rig.cost) return energy + " from the wall; no price was given.";
+  const physics::Volume one = rigs::fromNumberIn<physics::Volume>(1.0, units);
+  const auto each = rigs::costPer(rig, one);
+  return fmt::format(
+      "{} for {} from the wall{}.", money(*rig.cost, tariff), energy,
+      each ? fmt::format(", {}/{}", money(*each, tariff), rigs::unitLabel<physics::Volume>(units))
+           : std::string());
+}
+
+}  // namespace gui

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The readers of a plan document's parts; rigs/plan_reader puts them together. Each one reports
+// all problems of its part and returns nullopt if any of them is an error.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "rigs/catalogue.hpp"
+#include "rigs/json_cursor.hpp"
+#include "rigs/layers.hpp"
+#include "rigs/plan.hpp"
+
+namespace rigs {
+
+inline constexpr std::size_t kLongestName = 80;
+inline constexpr std::size_t kLongestNote = 4000;
+
+struct PlaceRead {
+  physics::Place place;
+  std::optional<physics::Length> altitude;
+};
+std::optional<PlaceRead> readPlace(const JsonCursor& at);
+std::optional<Tariff> readTariff(const JsonCursor& at);
+std::optional<physics::Time> readClock(const JsonCursor& at, std::string_view key);
+std::optional<Goals> readGoals(const JsonCursor& at);
+
+// `place` sets the grain's temperature if none is stated, and the boiling point.
+std::optional<physics::Batch> readBatch(const JsonCursor& at, const physics::Place& place);
+
+// The layers of one face, outermost last; empty where the jacket leaves the face bare.
+struct JacketFace {
+  std::vector<physics::Layer> layers;
+  double emissivity = 0.9;
+  std::string words;
+};
+struct Jacket {
+  JacketFace side, base, lid;
+  std::string skin;
+
+  std::string words() const;
+};
+std::optional<Jacket> readJacket(const JsonCursor& at);
+
+std::optional<physics::Hose> readHose(const JsonCursor& at);
+std::optional<physics::Element> readElement(const Layers& at);
+
+struct SupplyRead {
+  physics::Supply supply;
+  std::string circuit;
+  double continuousShare = 1.0;
+};
+// `rig` holds "supply" and "cable".
+std::optional<SupplyRead> readSupply(const Layers& rig);
+
+struct VesselRead {
+  physics::Vessel bare;
+  bool hasLid = false;
+  std::string finish;
+};
+// `rig` holds "vessel", "lid" and "stands_on".
+std::optional<VesselRead> readVessel(const Layers& rig);
+
+// `compared` is the jacket for rigs that have none, or nullptr.
+std::optional<RigPlan> readRig(const JsonCursor& at, const std::filesystem::path& folder,
+                               const Jacket* compared, Problems& problems);
+
+// The catalogue's material of that name if it serves that use, or nullptr and an error.
+const Material* readMaterial(const JsonCursor& at, std::string_view key, Use use);
+// True, where a person wrote "none" in place of an object.
+bool isNone(const JsonCursor& at, std::string_view key);
+// "one of "bright", "dull""
+std::string choice(const std::vector<std::string_view>& words);
+
+}  // namespace rigs

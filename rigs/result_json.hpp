@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The result for programs. The same plan gives the same bytes.
+#pragma once
+
+#include <string>
+
+#include "rigs/answers.hpp"
+#include "rigs/plan.hpp"
+#include "rigs/problems.hpp"
+
+namespace rigs {
+
+// Every key names its unit ("delivered_W", "volume_L", "share": of 1). What an answer does not
+// contain is left out, never null; curves are written when the stages have them.
+// Throws std::domain_error if a number is not finite, naming its key.
+std::string resultJson(const Plan& plan, const Answers& answers);
+
+// What is wrong with a document: its name, and each problem with severity ("error", "remark"),
+// place and sentence.
+std::string problemsJson(const Problems& problems, const std::string& file);
+
+}  // namespace rigs

@@ -1,0 +1,154 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/catalogue.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+#include <set>
+
+#include "rigs/embedded.hpp"
+#include "rigs/json_cursor.hpp"
+#include "rigs/plan.hpp"
+#include "rigs/quantity_text.hpp"
+#include "tests/support/within.hpp"
+
+namespace rigs {
+namespace {
+
+using namespace physics;
+
+// EN 12524:2000, tabulated design values: aluminium alloys 2800 kg/m3, 160 W/(m K),
+// 880 J/(kg K); elastomeric foam, flexible, 0.05 W/(m K), 60 to 80 kg/m3.
+TEST(Catalogue, HoldsThePrintedDesignValues) {
+  const Material* aluminium = catalogue().material("aluminium");
+  ASSERT_TRUE(aluminium);
+  EXPECT_WITHIN(aluminium->conductivity, wattsPerMetreKelvin(160.0), wattsPerMetreKelvin(0.5));
+  EXPECT_WITHIN(aluminium->density, kilogramsPerCubicMetre(2800.0), kilogramsPerCubicMetre(0.5));
+  EXPECT_WITHIN(aluminium->specificHeat, joulesPerKilogramKelvin(880.0),
+                joulesPerKilogramKelvin(0.5));
+  const Material* foam = catalogue().material("elastomeric foam, flexible");
+  ASSERT_TRUE(foam);
+  EXPECT_WITHIN(foam->conductivity, wattsPerMetreKelvin(0.05), wattsPerMetreKelvin(0.0005));
+  EXPECT_WITHIN(foam->density, kilogramsPerCubicMetre(70.0), kilogramsPerCubicMetre(10.0));
+}
+
+// BS 1363: 13 A; NFPA 70: 80 % for continuous loads.
+TEST(Catalogue, HoldsUsualCircuits) {
+  const Circuit* uk = catalogue().circuit("UK 230 V 13 A plug");
+  ASSERT_TRUE(uk);
+  EXPECT_WITHIN(uk->voltage * uk->current, watts(2990.0), watts(0.1));
+  EXPECT_EQ(uk->continuousShare, 1.0);
+  const Circuit* us = catalogue().circuit("North America 120 V 15 A");
+  ASSERT_TRUE(us);
+  EXPECT_EQ(us->continuousShare, 0.8);
+}
+
+TEST(Catalogue, DocumentsAreWithoutProblems) {
+  ASSERT_FALSE(embeddedDocuments().empty());
+  for (const EmbeddedDocument& embedded : embeddedDocuments()) {
+    SCOPED_TRACE(embedded.name);
+    Problems problems;
+    EXPECT_TRUE(parseJson(embedded.text, problems));
+    EXPECT_TRUE(problems.empty());
+  }
+}
+
+TEST(Catalogue, EveryEntryHasASource) {
+  EXPECT_GE(catalogue().materials.size(), 25U);
+  for (const Material& m : catalogue().materials) {
+    SCOPED_TRACE(m.name);
+    EXPECT_FALSE(m.name.empty());
+    EXPECT_FALSE(m.source.empty());
+    EXPECT_THAT(m.status, testing::AnyOf("published", "from memory", "estimate"));
+    EXPECT_FALSE(m.uses.empty());
+    ASSERT_FALSE(m.finishes.empty());
+    for (const Finish& finish : m.finishes) EXPECT_FALSE(finish.source.empty());
+  }
+  for (const Finish& outside : catalogue().outsides) EXPECT_FALSE(outside.source.empty());
+  EXPECT_GE(catalogue().circuits.size(), 15U);
+  for (const Circuit& circuit : catalogue().circuits) {
+    SCOPED_TRACE(circuit.name);
+    EXPECT_FALSE(circuit.region.empty());
+    EXPECT_FALSE(circuit.source.empty());
+  }
+  EXPECT_GE(catalogue().rigs.size(), 4U);
+  for (const GenericRig& rig : catalogue().rigs) {
+    SCOPED_TRACE(rig.name);
+    EXPECT_FALSE(rig.about.empty());
+    EXPECT_FALSE(rig.source.empty());
+  }
+}
+
+// Physical bounds: nothing insulates better than still air at rest without a vacuum or a heavy
+// gas (0.024 W/(m K) at 0 C), no face radiates more than a black one, metals get less bright.
+TEST(Catalogue, ValuesArePossible) {
+  for (const Material& m : catalogue().materials) {
+    SCOPED_TRACE(m.name);
+    EXPECT_GE(inWattsPerMetreKelvin(m.conductivity), 0.024);
+    for (const Finish& finish : m.finishes) {
+      EXPECT_GT(finish.emissivity, 0.0);
+      EXPECT_LE(finish.emissivity, 1.0);
+    }
+    const Finish* bright = m.finish("bright");
+    const Finish* brushed = m.finish("brushed");
+    const Finish* dull = m.finish("dull");
+    if (!bright) continue;
+    ASSERT_TRUE(brushed && dull);
+    EXPECT_LT(bright->emissivity, brushed->emissivity);
+    EXPECT_LT(brushed->emissivity, dull->emissivity);
+  }
+}
+
+TEST(Catalogue, NamesAreUnique) {
+  std::set<std::string> names;
+  for (const Material& m : catalogue().materials)
+    EXPECT_TRUE(names.insert(m.name).second) << m.name;
+  for (const Circuit& c : catalogue().circuits) EXPECT_TRUE(names.insert(c.name).second) << c.name;
+  for (const GenericRig& r : catalogue().rigs) EXPECT_TRUE(names.insert(r.name).second) << r.name;
+}
+
+TEST(Catalogue, EveryUseHasMaterials) {
+  for (const Use use : {Use::Vessel, Use::Lid, Use::Jacket, Use::Stand, Use::Hose})
+    EXPECT_GE(catalogue().namesFor(use).size(), 3U);
+}
+
+TEST(Catalogue, SaysWhenItDoesNotKnowAName) {
+  EXPECT_EQ(catalogue().material("unobtainium"), nullptr);
+  EXPECT_EQ(catalogue().circuit(""), nullptr);
+  EXPECT_EQ(catalogue().rig("materials.json"), nullptr);
+}
+
+std::optional<Plan> planFor(const GenericRig& rig, double litresOfWort, Problems& problems) {
+  const std::string from = "\"from\": \"" + rig.name + "\"";
+  const std::string wort = formatNumber(litresOfWort);
+  const std::string grain = formatNumber(0.22 * litresOfWort);
+  return readPlan(R"({"format": {"name": "heat-ledger-plan", "version": 1},
+            "batch": {"wort": ")" +
+                      wort + R"( L", "boil": "60 min",
+                      "grain": {"mass": ")" +
+                      grain + R"( kg"},
+                      "mash": {"rests": [{"temperature": "66 C", "time": "60 min"}]}},
+            "place": {"altitude": "100 m", "room": "20 C", "water": "12 C"},
+            "rigs": [{)" +
+                      from + R"(}, {"name": "other", )" + from + "}]}",
+                  "/nonexistent", problems);
+}
+
+// Each generic rig can be brewed with as it is, in a batch of half its volume.
+TEST(Catalogue, EveryGenericRigCanBrew) {
+  for (const GenericRig& rig : catalogue().rigs) {
+    SCOPED_TRACE(rig.name);
+    Problems problems;
+    const auto any = planFor(rig, 10.0, problems);
+    ASSERT_TRUE(any);
+    const auto plan = planFor(rig, 0.5 * inLitres(capacity(any->rigs[0].rig.vessel)), problems);
+    ASSERT_TRUE(plan);
+    checkPlan(*plan, problems);
+    for (const Problem& problem : problems) ADD_FAILURE() << problem.message;
+    EXPECT_EQ(simulate(plan->rigs[0].rig, plan->batch, plan->place).outcome, Outcome::Done);
+  }
+}
+
+}  // namespace
+}  // namespace rigs
