@@ -13,8 +13,9 @@ namespace {
 using rigs::Catalogue;
 using rigs::format;
 
+// As a sentence.
 std::string full(const std::string& text) {
-  return text.empty() || text.back() == '.' ? text : text + '.';
+  return sentence(text.empty() || text.back() == '.' ? text : text + '.');
 }
 
 template <class Q>
@@ -35,28 +36,19 @@ std::string head(const char* name, UnitSystem units) {
 Page materials(const Catalogue& all, UnitSystem units) {
   Page page;
   page.title = "Materials";
-  page.notes = {fmt::format(
-      "Conductivity in {}, density in {}, heat capacity in {}; emissivity by "
-      "finish.",
-      rigs::unitLabel<physics::ThermalConductivity>(units),
-      rigs::unitLabel<physics::MassDensity>(units), rigs::unitLabel<physics::SpecificHeat>(units))};
+  page.notes = {fmt::format("Conductivity in {}, density in {}, heat capacity in {}.",
+                            rigs::unitLabel<physics::ThermalConductivity>(units),
+                            rigs::unitLabel<physics::MassDensity>(units),
+                            rigs::unitLabel<physics::SpecificHeat>(units))};
   Table table;
   table.name = "materials";
-  table.columns = {"conducts", "density", "heat", "emissivity"};
+  table.columns = {"conducts", "density", "heat"};
   for (const rigs::Material& material : all.materials) {
-    std::string emissivity;
-    for (const rigs::Finish& finish : material.finishes) {
-      const std::string value = rigs::formatNumber(finish.emissivity);
-      emissivity += (emissivity.empty() ? "" : ", ") +
-                    (finish.word.empty() ? value : finish.word + ' ' + value);
-    }
     table.rows.push_back({material.name,
                           "",
-                          {cell(material.conductivity, units),
-                           cell(material.density, units),
-                           cell(material.specificHeat, units),
-                           {emissivity, {}}},
-                          false});
+                          {cell(material.conductivity, units), cell(material.density, units),
+                           cell(material.specificHeat, units)},
+                          {}});
   }
   page.show(std::move(table));
   page.heading("Outsides of jackets");
@@ -83,7 +75,9 @@ Page materials(const Catalogue& all, UnitSystem units) {
 Page supplies(const Catalogue& all, UnitSystem units) {
   Page page;
   page.title = "Supplies";
-  page.notes = {"Nominal voltages; what an outlet really gives may differ by several percent."};
+  page.notes = {"Nominal voltages; what an outlet really gives may differ by several percent.",
+                "Long use: where a rule grants a circuit less for three hours and more; no figure "
+                "is not a permission."};
   Table table;
   table.name = "supplies";
   table.columns = {head<physics::Voltage>("voltage", units),
@@ -94,8 +88,10 @@ Page supplies(const Catalogue& all, UnitSystem units) {
         {circuit.name,
          "",
          {cell(circuit.voltage, units), cell(circuit.current, units),
-          cell(physics::Current(circuit.continuousShare * circuit.current), units)},
-         false});
+          circuit.continuousShare < 1.0
+              ? cell(physics::Current(circuit.continuousShare * circuit.current), units)
+              : noFigure()},
+         {}});
   }
   page.show(std::move(table));
   page.heading("Sources");

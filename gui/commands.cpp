@@ -17,7 +17,7 @@ namespace gui {
 namespace {
 
 struct Verb {
-  Question question;
+  Command command;
   const char* name;
   const char* file;  // what its argument is called; "" for none
   const char* about;
@@ -25,64 +25,91 @@ struct Verb {
 };
 
 constexpr std::array kVerbs{
-    Verb{Question::Answer,
+    Verb{Command::Answer,
          "answer",
          "[PLAN]",
          "everything, all rigs side by side",
          {"heatledger answer", "heatledger answer my-plan.json --units US",
           "heatledger answer my-plan.json --supply-voltage \"208 V\""}},
-    Verb{Question::Day,
+    Verb{Command::Day,
          "day",
          "[PLAN]",
          "the day stage by stage, and where the heat went",
          {"heatledger day my-plan.json", "heatledger day my-plan.json --csv > day.csv", nullptr}},
-    Verb{Question::Size,
+    Verb{Command::Size,
          "size",
          "[PLAN]",
          "the element, the circuit and the batch that fit each other",
          {"heatledger size my-plan.json --within \"45 min\"",
           "heatledger size my-plan.json --boil-off \"8 %/h\" --supply-voltage \"208 V\"", nullptr}},
-    Verb{Question::Insulate,
+    Verb{Command::Insulate,
          "insulate",
          "[PLAN]",
          "what a jacket saves, and whether it is worth it",
          {"heatledger insulate my-plan.json", "heatledger insulate my-plan.json --alone \"10 h\"",
           nullptr}},
-    Verb{Question::Boil,
+    Verb{Command::Boil,
          "boil",
          "[PLAN]",
          "how hard it boils, and what is left afterwards",
          {"heatledger boil my-plan.json", "heatledger boil my-plan.json --altitude \"1600 m\"",
           nullptr}},
-    Verb{Question::Cost,
+    Verb{Command::Cost,
          "cost",
          "[PLAN]",
          "energy and money, by stage, batch and volume",
          {"heatledger cost my-plan.json", "heatledger cost my-plan.json --json", nullptr}},
-    Verb{Question::Check,
+    Verb{Command::Circuit,
+         "circuit",
+         "[PLAN]",
+         "whether the circuit carries it, rule by rule, with the clauses",
+         {"heatledger circuit my-plan.json", "heatledger circuit my-plan.json --region Canada",
+          "heatledger circuit my-plan.json --circuit \"20 A\""}},
+    Verb{Command::Room,
+         "room",
+         "[PLAN]",
+         "vapour, heat and humidity in the room, and the airflow that helps",
+         {"heatledger room my-plan.json", "heatledger room my-plan.json --humidity \"60 %\"",
+          nullptr}},
+    Verb{Command::Picture,
+         "picture",
+         "QUESTION [PLAN]",
+         "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)",
+         {"heatledger picture how-long my-plan.json --to day.svg",
+          "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
+          "heatledger picture worth-jacket my-plan.json --over power --to jacket.csv"}},
+    Verb{Command::Report,
+         "report",
+         "[PLAN]",
+         "all questions with pictures and tables, as a PDF document",
+         {"heatledger report my-plan.json --to day.pdf",
+          "heatledger report my-plan.json --language de --units US --to tag.pdf", nullptr}},
+    Verb{Command::Check,
          "check",
          "PLAN",
          "what is wrong with a plan, and nothing else",
          {"heatledger check my-plan.json", nullptr, nullptr}},
-    Verb{Question::New,
+    Verb{Command::New,
          "new",
          "FILE",
          "writes a plan to start from; never over a file that exists",
          {"heatledger new my-plan.json", nullptr, nullptr}},
-    Verb{Question::List,
+    Verb{Command::List,
          "list",
          "SUBJECT",
          "what a plan may name: materials, supplies or rigs, with sources",
          {"heatledger list materials", "heatledger list supplies", "heatledger list rigs"}},
-    Verb{Question::Schema,
+    Verb{Command::Schema,
          "schema",
          "",
          "the JSON Schema of plans, for editors that know how to use it",
          {"heatledger schema > plan.schema.json", nullptr, nullptr}}};
 
-bool isAboutAPlan(Question question) {
-  return question != Question::New && question != Question::List && question != Question::Schema;
+bool isAboutAPlan(Command command) {
+  return command != Command::New && command != Command::List && command != Command::Schema;
 }
+
+bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
 
 // A name and what it is, in two columns.
 class TwoColumns {
@@ -111,11 +138,11 @@ std::string generalHelp(std::size_t width) {
   help.plain("heatledger answer my-plan.json     your own brew day");
   help.heading("Questions about a plan");
   for (const Verb& verb : kVerbs) {
-    if (isAboutAPlan(verb.question)) help.line(verb.name, verb.about);
+    if (isAboutAPlan(verb.command)) help.line(verb.name, verb.about);
   }
   help.heading("Plans and what they may name");
   for (const Verb& verb : kVerbs) {
-    if (!isAboutAPlan(verb.question)) help.line(verb.name, verb.about);
+    if (!isAboutAPlan(verb.command)) help.line(verb.name, verb.about);
   }
   help.heading("More");
   help.plain("heatledger COMMAND --help          its options, with examples");
@@ -132,12 +159,25 @@ std::string helpFor(const Verb& verb, std::size_t width) {
   }
   help.heading("How it is shown");
   help.line("--units SI|US", "all numbers at once; SI if not given");
-  if (verb.question != Question::New && verb.question != Question::Schema) {
+  if (isDrawn(verb.command)) {
+    help.line("--to FILE", "what to write; a file of that name is replaced");
+    help.line("--language en|de", "English if not given");
+  } else if (verb.command != Command::New && verb.command != Command::Schema) {
     help.line("--json", "for programs; always in SI, every key names its unit");
-    if (verb.question != Question::Check) help.line("--csv", "the tables, for spreadsheets");
+    if (verb.command != Command::Check) help.line("--csv", "the tables, for spreadsheets");
   }
   help.line("--width N", "columns of text; the terminal's, or 80, if not given");
-  if (isAboutAPlan(verb.question)) {
+  if (verb.command == Command::Picture) {
+    help.heading("Questions");
+    help.line("how-long", "how long does it take?");
+    help.line("where-heat", "where does the heat go? --rig N: over time in rig N alone");
+    help.line("boils-enough", "does it boil hard enough?");
+    help.line("worth-jacket", "is insulation worth it? --over thickness|power, --rig N");
+    help.line("which-element", "what element do I need?");
+    help.line("what-cost", "what does it cost?");
+    help.line("how-far-cools", "how far does it cool?");
+  }
+  if (isAboutAPlan(verb.command)) {
     help.heading("What if? (changes the answer, not the file)");
     for (const OverrideKind& kind : overrideKinds()) {
       help.line(fmt::format("{} {}", kind.option, kind.value),
@@ -147,7 +187,7 @@ std::string helpFor(const Verb& verb, std::size_t width) {
   const std::string file = *verb.file == '\0' ? "" : fmt::format(" {}", verb.file);
   std::string text = fmt::format("heatledger {}{}\n\n", verb.name, file);
   for (const std::string& line : wrapped(verb.about, width - 2)) text += "  " + line + '\n';
-  if (std::string_view(verb.file) == "[PLAN]") {
+  if (std::string_view(verb.file).ends_with("[PLAN]")) {
     text += "  Without a plan: the bundled example. \"-\" reads the plan from standard input.\n";
   }
   return text + help.take();
@@ -157,14 +197,25 @@ CommandLine complain(std::string text) {
   return {.request = {}, .output = {}, .complaint = std::move(text), .exitCode = 2};
 }
 
-// CLI11 stops at its first problem; its words are for programmers.
+// CLI11's words are for programmers; what is left to it is an option without its value.
 std::string whatWasWrong(const CLI::ParseError& error) {
-  std::string text = error.what();
-  for (char& c : text) {
-    if (c == '\n') c = ' ';
+  const std::string text = plainText(error.what());
+  if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) && text.rfind("--", 0) == 0) {
+    return fmt::format("{} needs a value after it", text.substr(0, text.find(':')));
   }
-  return plainText(text);
+  return text;
 }
+
+// Several sentences under one name.
+class Complaint {
+ public:
+  void add(const std::string& sentence) { text_ += "heatledger: " + sentence + '\n'; }
+  bool empty() const { return text_.empty(); }
+  const std::string& text() const { return text_; }
+
+ private:
+  std::string text_;
+};
 
 }  // namespace
 
@@ -184,71 +235,108 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
   app.add_flag("--csv", csv);
   app.add_option("--units", request.units);
   app.add_option("--width", request.width);
+  app.add_option("--to", request.to);
+  app.add_option("--language", request.language);
+  app.add_option("--rig", request.rig);
+  app.add_option("--over", request.over);
   std::map<std::string_view, std::string> texts;
   for (const OverrideKind& kind : overrideKinds()) {
     app.add_option(std::string(kind.option), texts[kind.option]);
   }
-  std::map<Question, CLI::App*> commands;
+  std::map<Command, CLI::App*> commands;
   for (const Verb& verb : kVerbs) {
     CLI::App* command = app.add_subcommand(verb.name, verb.about);
     command->set_help_flag();
     command->fallthrough();
-    if (verb.question == Question::List)
+    command->allow_extras();
+    if (verb.command == Command::List || verb.command == Command::Picture)
       command->add_option("SUBJECT", request.subject);
-    else if (verb.question != Question::Schema)
+    if (verb.command != Command::List && verb.command != Command::Schema)
       command->add_option("FILE", request.file);
-    commands[verb.question] = command;
+    commands[verb.command] = command;
   }
   app.require_subcommand(0, 1);
 
-  const char* tryHelp = "\"heatledger --help\" shows the commands.";
+  app.allow_extras();  // so that they can be told of all at once
+  Complaint wrong;
+  const auto tryHelp = [](const std::string& command) {
+    return command.empty() ? std::string("\"heatledger --help\" shows the commands.")
+                           : fmt::format("\"heatledger {} --help\" shows its options.", command);
+  };
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
-    return complain(fmt::format("heatledger: {}. {}", whatWasWrong(error), tryHelp));
+    wrong.add(fmt::format("{}. {}", whatWasWrong(error), tryHelp({})));
+    return complain(wrong.text());
   }
   if (version) {
     return {.request = {}, .output = fmt::format("heatledger {}\n", kVersion), .complaint = {}};
   }
   const Verb* chosen = nullptr;
   for (const Verb& verb : kVerbs) {
-    if (commands[verb.question]->parsed()) chosen = &verb;
+    if (commands[verb.command]->parsed()) chosen = &verb;
   }
   if (help) {
     return {.request = {},
             .output = chosen ? helpFor(*chosen, width) : generalHelp(width),
             .complaint = {}};
   }
-  if (!chosen) return complain(fmt::format("heatledger: no command was given. {}", tryHelp));
-
-  request.question = chosen->question;
+  std::vector<std::string> unknown = app.remaining(true);
+  if (!chosen) {
+    if (unknown.empty()) {
+      wrong.add("no command was given. " + tryHelp({}));
+    } else {
+      const std::string first = rigs::quotedText(unknown.front());
+      const bool plan = unknown.front().ends_with(".json");
+      wrong.add(plan ? fmt::format("{} is no command; for a plan, type: heatledger answer {}",
+                                   first, plainText(unknown.front()))
+                     : fmt::format("{} is no command. {}", first, tryHelp({})));
+    }
+    return complain(wrong.text());
+  }
+  for (const std::string& word : unknown) {
+    wrong.add(fmt::format("{} is nothing that \"{}\" knows. {}", rigs::quotedText(word),
+                          chosen->name, tryHelp(chosen->name)));
+  }
+  request.command = chosen->command;
   request.form = json ? Form::Json : csv ? Form::Csv : Form::Text;
   for (const OverrideKind& kind : overrideKinds()) {
     if (app.count(std::string(kind.option)) > 0) {
       request.overrides.push_back({std::string(kind.option), texts[kind.option]});
     }
   }
-  std::string wrong;
-  const auto add = [&](const std::string& sentence) {
-    wrong += (wrong.empty() ? "heatledger: " : "\nheatledger: ") + sentence;
-  };
-  if (json && csv) add("--json and --csv exclude each other.");
-  const bool hasTable = isAboutAPlan(request.question) || request.question == Question::List;
-  if (csv && (!hasTable || request.question == Question::Check)) {
-    add(fmt::format("--csv: \"{}\" has no table.", chosen->name));
+  if (json && csv) wrong.add("--json and --csv exclude each other.");
+  const bool hasTable = isAboutAPlan(request.command) || request.command == Command::List;
+  const bool drawn = isDrawn(request.command);
+  if (csv && !drawn && (!hasTable || request.command == Command::Check)) {
+    wrong.add(fmt::format("--csv: \"{}\" has no table.", chosen->name));
   }
-  if (!isAboutAPlan(request.question) && !request.overrides.empty()) {
-    add(fmt::format("{}: \"{}\" is not about a plan.", request.overrides.front().option,
-                    chosen->name));
+  if (drawn && (json || csv)) {
+    wrong.add(fmt::format("{}: \"{}\" writes what the ending of --to FILE names.",
+                          json ? "--json" : "--csv", chosen->name));
+  }
+  for (const char* option : {"--to", "--language", "--rig", "--over"}) {
+    if (!drawn && app.count(option) > 0) {
+      wrong.add(fmt::format("{}: only \"picture\" and \"report\" know it.", option));
+    }
+  }
+  if (drawn && request.to.empty()) {
+    wrong.add(fmt::format("\"{}\" needs the name of a file to write, for example \"--to {}\".",
+                          chosen->name,
+                          request.command == Command::Report ? "day.pdf" : "day.svg"));
+  }
+  if (!isAboutAPlan(request.command) && !request.overrides.empty()) {
+    wrong.add(fmt::format("{}: \"{}\" is not about a plan.", request.overrides.front().option,
+                          chosen->name));
   }
   if (request.file.empty() &&
-      (request.question == Question::New || request.question == Question::Check)) {
-    add(
+      (request.command == Command::New || request.command == Command::Check)) {
+    wrong.add(
         fmt::format("\"{0}\" needs the name of a file, for example \"heatledger {0} "
                     "my-plan.json\".",
                     chosen->name));
   }
-  if (!wrong.empty()) return complain(wrong);
+  if (!wrong.empty()) return complain(wrong.text());
   return {.request = std::move(request), .output = {}, .complaint = {}};
 }
 

@@ -9,16 +9,33 @@
 
 namespace gui {
 
-enum class Question { Answer, Day, Size, Insulate, Boil, Cost, Check, New, List, Schema };
+enum class Command {
+  Answer,
+  Day,
+  Size,
+  Insulate,
+  Boil,
+  Cost,
+  Circuit,
+  Room,
+  Picture,
+  Report,
+  Check,
+  New,
+  List,
+  Schema
+};
 enum class Form { Text, Json, Csv };
 
 struct Request {
-  Question question = Question::Answer;
+  Command command = Command::Answer;
   std::string file;     // plan to read, or file to write; "" for the bundled example
-  std::string subject;  // of List: "materials", "supplies", "rigs"
+  std::string subject;  // of List: "materials", "supplies", "rigs"; of Picture: the question
   Form form = Form::Text;
-  std::string units = "SI";  // as typed
-  std::string width;         // as typed; "" for the terminal's
+  std::string units = "SI";                // as typed
+  std::string width;                       // as typed; "" for the terminal's
+  std::string to;                          // file that a picture or report becomes
+  std::string language = "en", rig, over;  // of pictures and reports, as typed
   Overrides overrides;
 };
 

@@ -4,17 +4,18 @@
 #include <cmath>
 #include <vector>
 
+#include "gui/text_layout.hpp"
 #include "rigs/quantity_text.hpp"
 
 namespace gui {
 namespace {
 
 std::string field(const std::string& text) {
-  std::string safe = text;
-  if (!safe.empty() && std::string_view("=+-@\t\r").find(safe.front()) != std::string_view::npos) {
+  std::string safe = plainText(text);
+  if (!safe.empty() && std::string_view("=+-@").find(safe.front()) != std::string_view::npos) {
     safe.insert(safe.begin(), '\'');
   }
-  if (safe.find_first_of(",\"\n\r") == std::string::npos) return safe;
+  if (safe.find_first_of(",\"") == std::string::npos) return safe;
   std::string quoted = "\"";
   for (const char c : safe) {
     if (c == '"') quoted += '"';

@@ -11,6 +11,7 @@
 
 #include "gui/commands.hpp"
 #include "gui/program.hpp"
+#include "gui/window/window_program.hpp"
 
 namespace {
 
@@ -43,6 +44,9 @@ bool writeAll(int file, std::string_view text) {
 int main(int argc, char** argv) {
   // A reader who leaves early is told about by write(), not by a signal.
   std::signal(SIGPIPE, SIG_IGN);
+  // Without a screen, no arguments mean that somebody wants to know what there is.
+  if (gui::asksForWindow(argc, argv) && gui::hasScreen())
+    return gui::runWindow(argc, argv, argc > 1 ? argv[1] : "");
   const gui::TextStyle terminal = terminalStyle();
   const gui::CommandLine line = gui::readCommandLine(argc, argv, terminal.width);
   gui::Finished finished{line.output, line.complaint, line.exitCode};

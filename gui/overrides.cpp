@@ -7,6 +7,7 @@
 
 #include "physics/air.hpp"
 #include "rigs/quantity_text.hpp"
+#include "rigs/ranges.hpp"
 
 namespace gui {
 namespace {
@@ -14,11 +15,13 @@ namespace {
 using physics::celsius;
 using physics::hours;
 using rigs::Plan;
+namespace ranges = rigs::ranges;
 
 // A quantity within [low, high], or a problem.
 template <class Q>
-std::optional<Q> quantity(const Override& given, Q low, Q high, std::string_view example,
-                          rigs::Problems& problems) {
+std::optional<Q> quantity(const Override& given, const rigs::Range<Q>& range,
+                          std::string_view example, rigs::Problems& problems) {
+  const auto& [low, high] = range;
   const auto read = rigs::parseQuantity<Q>(given.text);
   if (!read) {
     problems.push_back({rigs::Severity::Error, given.option, read.problem});
@@ -43,7 +46,7 @@ void forEachRig(Plan& plan, const Change& change) {
 }
 
 void room(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto t = quantity(given, celsius(-20.0), celsius(45.0), "16 C", problems);
+  const auto t = quantity(given, ranges::kRoom, "16 C", problems);
   if (!t) return;
   // Grain that was as warm as the room still is.
   if (plan.batch.grain.temperature == plan.place.room) plan.batch.grain.temperature = *t;
@@ -51,55 +54,78 @@ void room(const Override& given, Plan& plan, rigs::Problems& problems) {
 }
 
 void water(const Override& given, Plan& plan, rigs::Problems& problems) {
-  if (const auto t = quantity(given, celsius(1.0), celsius(90.0), "10 C", problems)) {
+  if (const auto t = quantity(given, ranges::kWater, "10 C", problems)) {
     plan.place.water = *t;
   }
 }
 
 void humidity(const Override& given, Plan& plan, rigs::Problems& problems) {
-  if (const auto share = quantity(given, 0.0, 1.0, "50 %", problems)) {
+  if (const auto share = quantity(given, ranges::kHumidity, "50 %", problems)) {
     plan.place.relativeHumidity = *share;
   }
 }
 
 void altitude(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto height =
-      quantity(given, physics::metres(-450.0), physics::metres(5000.0), "1600 m", problems);
+  const auto height = quantity(given, ranges::kAltitude, "1600 m", problems);
   if (!height) return;
   plan.altitude = *height;
   plan.place.pressure = physics::standardAtmosphere(*height).pressure;
 }
 
 void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto v = quantity(given, physics::volts(12.0), physics::volts(480.0), "208 V", problems);
-  if (v) forEachRig(plan, [&](physics::Rig& rig) { rig.supply.nominal = *v; });
+  const auto v = quantity(given, ranges::kVoltage, "208 V", problems);
+  if (!v) return;
+  forEachRig(plan, [&](physics::Rig& rig) { rig.supply.nominal = *v; });
+  for (rigs::RigPlan& rig : plan.rigs) {
+    // What a region grants its own circuit says nothing of another voltage.
+    rig.circuit.clear();
+    rig.continuousShare = 1.0;
+    if (const auto problem = rigs::overVoltage(rig.rig.element, rig.rig.supply)) {
+      problems.push_back(
+          {problem->severity, given.option, rigs::quotedText(rig.name) + ": " + problem->message});
+    }
+  }
 }
 
 void circuit(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto i = quantity(given, physics::amperes(1.0), physics::amperes(200.0), "16 A", problems);
+  const auto i = quantity(given, ranges::kCircuit, "16 A", problems);
   if (!i) return;
   forEachRig(plan, [&](physics::Rig& rig) { rig.supply.rating = *i; });
+  for (rigs::RigPlan& rig : plan.rigs) rig.circuit.clear();
+}
+
+void region(const Override& given, Plan& plan, rigs::Problems& problems) {
+  if (rigs::rulesOf(given.text)) {
+    plan.region = given.text;
+    return;
+  }
+  std::string known;
+  for (const rigs::CircuitRules& rules : rigs::bundledRules()) {
+    known += (known.empty() ? "" : ", ") + rules.region;
+  }
+  problems.push_back({rigs::Severity::Error, given.option,
+                      fmt::format("{} was given; one of {} is accepted, for example \"Canada\"",
+                                  rigs::quotedText(given.text), known)});
 }
 
 void within(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto t = quantity(given, physics::minutes(1.0), hours(24.0), "45 min", problems);
+  const auto t = quantity(given, ranges::kWithin, "45 min", problems);
   if (t) plan.goals.boilWithin = *t;
 }
 
 void boilOff(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto rate = quantity(given, rigs::FractionPerTime(0.001 / hours(1.0)),
-                             rigs::FractionPerTime(0.5 / hours(1.0)), "8 %/h", problems);
+  const auto rate = quantity(given, ranges::kBoilOff, "8 %/h", problems);
   if (rate) plan.goals.boilOffPerHour = *rate * hours(1.0);
 }
 
 void headspace(const Override& given, Plan& plan, rigs::Problems& problems) {
-  if (const auto share = quantity(given, 0.0, 0.9, "10 %", problems)) {
+  if (const auto share = quantity(given, ranges::kHeadspace, "10 %", problems)) {
     plan.goals.headspace = *share;
   }
 }
 
 void alone(const Override& given, Plan& plan, rigs::Problems& problems) {
-  const auto t = quantity(given, physics::minutes(1.0), hours(48.0), "10 h", problems);
+  const auto t = quantity(given, ranges::kUnplugged, "10 h", problems);
   if (t) plan.goals.unplugged = *t;
 }
 
@@ -115,6 +141,7 @@ const std::vector<Known>& known() {
       {{"--altitude", "HEIGHT", "above the sea", "1600 m"}, altitude},
       {{"--supply-voltage", "VOLTAGE", "of every rig's supply", "208 V"}, supplyVoltage},
       {{"--circuit", "CURRENT", "every rig's circuit is rated for", "16 A"}, circuit},
+      {{"--region", "NAME", "whose electrical rules apply", "Canada"}, region},
       {{"--within", "TIME", "wanted to strike, and from mash to boil", "45 min"}, within},
       {{"--boil-off", "RATE", "wanted, of the volume before the boil", "8 %/h"}, boilOff},
       {{"--headspace", "SHARE", "of the vessel to keep free", "10 %"}, headspace},

@@ -22,7 +22,7 @@ class Writer {
   }
   void line(const std::string& content) { text_ += content + '\n'; }
   void strong(const std::string& content) {
-    for (const std::string& part : wrapped(content, prose_)) {
+    for (const std::string& part : wrapped(plainText(content), prose_)) {
       line(style_.bold ? "\033[1m" + part + "\033[0m" : part);
     }
   }
@@ -31,13 +31,13 @@ class Writer {
     const std::string first = lead.empty() ? "  " : "  " + lead + ' ';
     const std::string next(displayWidth(first), ' ');
     bool started = false;
-    for (const std::string& part : wrapped(content, prose_ - displayWidth(first))) {
+    for (const std::string& part : wrapped(plainText(content), prose_ - displayWidth(first))) {
       line((started ? next : first) + part);
       started = true;
     }
   }
   void table(const Table& content) {
-    for (const std::string& row : tableLines(content, width_)) line(row);
+    for (const std::string& row : tableLines(content, width_)) line(plainText(row));
   }
   std::string take() { return std::move(text_); }
 

@@ -45,6 +45,7 @@ struct TextStyle {
 };
 inline constexpr std::size_t kNarrowest = 40;
 
+// Whatever stands in a page, no control character of it reaches the terminal.
 std::string pageText(const Page& page, const TextStyle& style);
 
 }  // namespace gui

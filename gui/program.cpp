@@ -14,6 +14,7 @@
 
 #include "gui/catalogue_pages.hpp"
 #include "gui/csv_export.hpp"
+#include "gui/drawing.hpp"
 #include "gui/problem_text.hpp"
 #include "gui/terminal.hpp"
 #include "gui/text_layout.hpp"
@@ -65,31 +66,40 @@ Asked understand(const Request& request, const TextStyle& terminal, rigs::Proble
   return asked;
 }
 
-rigs::Depth depthOf(Question question) {
-  switch (question) {
-    case Question::Answer:
-    case Question::Size:
+rigs::Depth depthOf(Command command) {
+  switch (command) {
+    case Command::Answer:
+    case Command::Size:
       return rigs::Depth::Everything;
-    case Question::Insulate:
+    case Command::Insulate:
+    case Command::Cost:
       return rigs::Depth::DayAndJacket;
+    case Command::Circuit:
+      return rigs::Depth::Circuit;
+    case Command::Room:
+      return rigs::Depth::Room;
     default:
       return rigs::Depth::Day;
   }
 }
 
-Page pageOf(Question question, const rigs::Plan& plan, const rigs::Answers& answers,
+Page pageOf(Command command, const rigs::Plan& plan, const rigs::Answers& answers,
             UnitSystem units) {
-  switch (question) {
-    case Question::Day:
+  switch (command) {
+    case Command::Day:
       return dayPage(plan, answers, units);
-    case Question::Size:
+    case Command::Size:
       return sizePage(plan, answers, units);
-    case Question::Insulate:
+    case Command::Insulate:
       return insulatePage(plan, answers, units);
-    case Question::Boil:
+    case Command::Boil:
       return boilPage(plan, answers, units);
-    case Question::Cost:
+    case Command::Cost:
       return costPage(plan, answers, units);
+    case Command::Circuit:
+      return circuitPage(plan, answers, units);
+    case Command::Room:
+      return roomPage(plan, answers, units);
     default:
       return answerPage(plan, answers, units);
   }
@@ -100,40 +110,46 @@ std::string shown(const Page& page, Form form, const TextStyle& style) {
 }
 
 Finished questionAboutPlan(const Request& request, const TextStyle& terminal) {
-  rigs::Problems problems;
-  const Asked asked = understand(request, terminal, problems);
+  rigs::Problems ofOptions;
+  rigs::Problems problems;  // of the document
+  const Asked asked = understand(request, terminal, ofOptions);
   const bool demo = request.file.empty();
   const bool fromInput = request.file == "-";
   const std::string name = demo        ? "the bundled example"
                            : fromInput ? "standard input"
-                                       : request.file;
+                                       : plainText(request.file);
   const std::filesystem::path path = fromInput ? "/dev/stdin" : request.file;
   const std::string text = demo ? std::string(rigs::demoPlanText()) : rigs::readText(path);
   const std::filesystem::path folder =
       demo || fromInput ? std::filesystem::path(".") : path.parent_path();
   std::optional<rigs::Plan> plan = rigs::readPlan(text, folder, problems);
-  if (plan) {
-    applyOverrides(request.overrides, *plan, problems);
-    if (!rigs::hasErrors(problems)) rigs::checkPlan(*plan, problems);
-  } else {
-    // The options are read all the same, so that nobody meets their problems only afterwards.
-    rigs::Plan none;
-    applyOverrides(request.overrides, none, problems);
-  }
-  const std::string complaint = problemText(problems, plainText(name), asked.style);
-  if (request.question == Question::Check && request.form == Form::Json) {
+  // Without a plan the options are read all the same, so that nobody meets their problems only
+  // after mending the document.
+  rigs::Plan none;
+  applyOverrides(request.overrides, plan ? *plan : none, ofOptions);
+  const bool optionsFine = !rigs::hasErrors(ofOptions);
+  if (plan && optionsFine) rigs::checkPlan(*plan, problems);
+  const std::string complaint =
+      problemText(ofOptions, "the command", asked.style) + problemText(problems, name, asked.style);
+  if (!optionsFine) return {{}, complaint, 2};
+  if (request.command == Command::Check && request.form == Form::Json) {
     return {rigs::problemsJson(problems, name), {}, rigs::hasErrors(problems) ? 2 : 0};
   }
   if (!plan || rigs::hasErrors(problems)) return {{}, complaint, 2};
-  if (request.question == Question::Check) {
+  if (request.command == Command::Check) {
     const std::string fine =
-        fmt::format("{}: {}; {} rigs.\n", plainText(name),
+        fmt::format("{}: {}; {} rigs.\n", name,
                     problems.empty() ? "no problems" : "nothing in the way", plan->rigs.size());
     return {fine, complaint, 0};
   }
-  const rigs::Answers answers = rigs::answer(*plan, depthOf(request.question));
+  if (request.command == Command::Picture || request.command == Command::Report) {
+    Finished drawn = draw(request, *plan, {name, text}, asked.units);
+    drawn.complaint = complaint + drawn.complaint;
+    return drawn;
+  }
+  const rigs::Answers answers = rigs::answer(*plan, depthOf(request.command));
   if (request.form == Form::Json) return {rigs::resultJson(*plan, answers), complaint, 0};
-  Page page = pageOf(request.question, *plan, answers, asked.units);
+  Page page = pageOf(request.command, *plan, answers, asked.units);
   if (demo) {
     page.notes.insert(page.notes.begin(),
                       "The bundled example. \"heatledger new my-plan.json\" writes you a copy.");
@@ -192,12 +208,12 @@ Finished list(const Request& request, const TextStyle& terminal) {
 
 Finished carryOut(const Request& request, const TextStyle& terminal) {
   try {
-    switch (request.question) {
-      case Question::New:
+    switch (request.command) {
+      case Command::New:
         return newPlan(request);
-      case Question::List:
+      case Command::List:
         return list(request, terminal);
-      case Question::Schema:
+      case Command::Schema:
         return schema();
       default:
         return questionAboutPlan(request, terminal);

@@ -45,7 +45,7 @@ void addTimeRows(RigTable& table, const rigs::Plan& plan) {
   table.time("heating to the boil", [](const RigPlan&, const RigAnswer& rig) {
     return rigs::timeOf(rig.day, StageKind::HeatingToBoil);
   });
-  table.time("a jacket saves, of that", [](const RigPlan&, const RigAnswer& rig) {
+  table.quantity("a jacket saves", [](const RigPlan&, const RigAnswer& rig) {
     return rig.jacket ? rig.jacket->savedToBoil : std::nullopt;
   });
   table.time("whole day", [](const RigPlan&, const RigAnswer& rig) {
@@ -81,7 +81,7 @@ void addBoilRows(RigTable& table, UnitSystem units) {
     };
   };
   table.heading("Boil");
-  table.words("it is", [](const RigPlan&, const RigAnswer& rig) {
+  table.words("vigour", [](const RigPlan&, const RigAnswer& rig) {
     if (!rig.day.boil) return outcomeWord(rig.day.outcome);
     return std::string(rigs::vigourWord(rigs::vigourOf(*rig.day.boil)));
   });
@@ -90,7 +90,7 @@ void addBoilRows(RigTable& table, UnitSystem units) {
     return rig.day.levelsOff ? std::optional(rig.day.levelsOff->at) : std::nullopt;
   });
   table.quantity("boil-off", ofBoil([](const auto& b) { return rigs::boilOffRate(b); }));
-  table.quantity("as cold water", ofBoil([](const auto& b) { return b.coldBoilOff; }),
+  table.quantity("by volume, cold", ofBoil([](const auto& b) { return b.coldBoilOff; }),
                  units == UnitSystem::SI ? 2 : 3);
   table.quantity("by weight", ofBoil([](const auto& b) { return b.evaporation; }));
   table.quantity("net heat", ofBoil([](const auto& b) { return b.net; }));
@@ -122,9 +122,9 @@ void addLedgerRows(RigTable& table) {
   table.quantity("in the wort", total([](const auto& l) { return l.wort; }));
   table.quantity("in the vessel", total([](const auto& l) { return l.vessel; }));
   table.quantity("lifted out with the grain", total([](const auto& l) { return l.lifted; }));
-  table.quantity("steam: evaporation",
+  table.quantity("steam, evaporation",
                  total([](const auto& l) { return l.lost[Path::Evaporation]; }));
-  table.quantity("steam: its own heat", total([](const auto& l) { return l.steam; }));
+  table.quantity("steam, its own heat", total([](const auto& l) { return l.steam; }));
   for (const Path path : {Path::Side, Path::DryWall, Path::Base, Path::Lid, Path::SurfaceConvection,
                           Path::SurfaceRadiation, Path::Hose}) {
     table.quantity("lost: " + pathName(path),

@@ -10,6 +10,7 @@ int tableDecimals(rigs::QuantityKind kind, UnitSystem units) {
     case rigs::QuantityKind::HeatFlux:
       return 0;
     case rigs::QuantityKind::Energy:
+    case rigs::QuantityKind::Mass:
     case rigs::QuantityKind::MassFlow:
     case rigs::QuantityKind::Resistance:
       return 2;

@@ -22,6 +22,10 @@ int tableDecimals(rigs::QuantityKind kind, UnitSystem units);
 // A quantity in its column unit: see rigs::unitLabel.
 template <rigs::Writable Q>
 Cell quantityCell(const Q& q, UnitSystem units, std::optional<int> decimals = {}) {
+  // Exactly nothing is not worth a row of noughts.
+  if constexpr (std::is_same_v<Q, physics::Energy>) {
+    if (q == physics::joules(0.0)) return {noFigure().text, 0.0};
+  }
   const int places = decimals ? *decimals : tableDecimals(rigs::kKindOf<Q>, units);
   return {rigs::formatValue(q, units, {.significantDigits = 3, .decimals = places}),
           rigs::numberIn(q, units)};
@@ -30,9 +34,10 @@ template <rigs::Writable Q>
 Cell quantityCell(const std::optional<Q>& q, UnitSystem units, std::optional<int> decimals = {}) {
   return q ? quantityCell(*q, units, decimals) : noFigure();
 }
+// Hours and minutes, "2:05"; spreadsheets get minutes.
 inline Cell timeCell(const std::optional<physics::Time>& time) {
   if (!time) return noFigure();
-  return {roughTime(*time), physics::inMinutes(*time)};
+  return {hoursAndMinutes(*time), physics::inMinutes(*time)};
 }
 inline Cell numberCell(const std::optional<double>& number, int decimals) {
   if (!number) return noFigure();
@@ -63,27 +68,26 @@ class RigTable {
   void quantity(std::string label, const Of& of, std::optional<int> decimals = {}) {
     using Given = std::decay_t<decltype(of(plan_.rigs[0], answers_.rigs[0]))>;
     using Q = typename WithoutOptional<Given>::type;
-    Row row{std::move(label), std::string(rigs::unitLabel<Q>(units_)), {}, false};
+    Row row{std::move(label), std::string(rigs::unitLabel<Q>(units_)), {}, {}};
     each(row, [&](const auto& plan, const auto& rig) {
       return quantityCell(of(plan, rig), units_, decimals);
     });
   }
-  // Hours and minutes in words; minutes for spreadsheets.
   template <class Of>
   void time(std::string label, const Of& of) {
-    Row row{std::move(label), "min", {}, true};
+    Row row{std::move(label), "min", {}, "h:min"};
     each(row, [&](const auto& plan, const auto& rig) { return timeCell(of(plan, rig)); });
   }
   template <class Of>
   void number(std::string label, std::string unit, int decimals, const Of& of) {
-    Row row{std::move(label), std::move(unit), {}, false};
+    Row row{std::move(label), std::move(unit), {}, {}};
     each(row,
          [&](const auto& plan, const auto& rig) { return numberCell(of(plan, rig), decimals); });
   }
   // `of` gives text, or "" where there is nothing to say.
   template <class Of>
   void words(std::string label, const Of& of) {
-    Row row{std::move(label), {}, {}, false};
+    Row row{std::move(label), {}, {}, {}};
     each(row, [&](const auto& plan, const auto& rig) {
       const std::string text = of(plan, rig);
       return text.empty() ? noFigure() : Cell{text, std::nullopt};

@@ -8,14 +8,16 @@
 namespace gui {
 namespace {
 
-constexpr std::size_t kGap = 2;  // between columns
-constexpr std::size_t kWidestLabel = 32;
+constexpr std::size_t kGap = 2;    // between columns
+constexpr std::size_t kInset = 2;  // of labels under headings
+constexpr std::size_t kWidestLabel = 36;
 constexpr std::string_view kNothing = "–";
 
+std::string unitOf(const Row& row) { return row.shownUnit.value_or(row.unit); }
+
 std::string labelOf(const Row& row) {
-  if (row.isHeading()) return row.label;
-  const std::string inset = "  " + row.label;
-  return row.unit.empty() || row.unitInCells ? inset : inset + ", " + row.unit;
+  const std::string unit = unitOf(row);
+  return unit.empty() ? row.label : row.label + ", " + unit;
 }
 
 bool saysNothing(const Row& row) {
@@ -35,6 +37,23 @@ std::vector<Row> speakingRows(const Table& table) {
   return rows;
 }
 
+void moveUnitsUp(std::vector<Row>& rows) {
+  for (std::size_t first = 0; first < rows.size();) {
+    std::size_t last = first + 1;
+    while (last < rows.size() && !rows[last].isHeading()) ++last;
+    const bool shared =
+        rows[first].isHeading() && last - first > 2 && !unitOf(rows[first + 1]).empty() &&
+        std::all_of(rows.begin() + static_cast<std::ptrdiff_t>(first) + 1,
+                    rows.begin() + static_cast<std::ptrdiff_t>(last),
+                    [&](const Row& row) { return unitOf(row) == unitOf(rows[first + 1]); });
+    if (shared) {
+      rows[first].label += ", " + unitOf(rows[first + 1]);
+      for (std::size_t i = first + 1; i < last; ++i) rows[i].shownUnit = "";
+    }
+    first = last;
+  }
+}
+
 std::string rule(std::size_t width) {
   std::string line;
   for (std::size_t i = 0; i < width; ++i) line += "─";
@@ -51,20 +70,24 @@ std::string withoutTrailingSpaces(std::string line) {
 Cell noFigure() { return {std::string(kNothing), std::nullopt}; }
 
 std::vector<std::string> tableLines(const Table& table, std::size_t width) {
-  const std::vector<Row> rows = speakingRows(table);
+  std::vector<Row> rows = speakingRows(table);
+  moveUnitsUp(rows);
   if (rows.empty() || table.columns.empty()) return {};
   const std::size_t widestLabel = std::min(kWidestLabel, std::max<std::size_t>(width / 2, 12));
   std::size_t label = 0;
   std::size_t cell = 0;
   for (const std::string& column : table.columns) cell = std::max(cell, displayWidth(column));
   for (const Row& row : rows) {
-    if (!row.isHeading()) label = std::max(label, displayWidth(labelOf(row)));
+    if (!row.isHeading()) label = std::max(label, kInset + displayWidth(labelOf(row)));
     for (const Cell& c : row.cells) cell = std::max(cell, displayWidth(c.text));
   }
   label = std::min(label, widestLabel);
   cell = std::min(cell, std::max<std::size_t>(width - std::min(width, label + kGap), 6));
-  const std::size_t fitting =
+  const std::size_t most =
       std::max<std::size_t>((width - std::min(width, label)) / (cell + kGap), 1);
+  // Groups of like size: nine columns of which five fit are five and four.
+  const std::size_t groups = (table.columns.size() + most - 1) / most;
+  const std::size_t fitting = (table.columns.size() + groups - 1) / groups;
 
   std::vector<std::string> lines;
   for (std::size_t first = 0; first < table.columns.size(); first += fitting) {
@@ -78,12 +101,11 @@ std::vector<std::string> tableLines(const Table& table, std::size_t width) {
     lines.push_back(rule(label + (last - first) * (cell + kGap)));
     for (const Row& row : rows) {
       if (row.isHeading()) {
-        lines.push_back(row.label);
+        for (std::string& part : wrapped(row.label, width)) lines.push_back(std::move(part));
         continue;
       }
       // A long label continues under itself; long words in a cell do the same.
-      std::vector<std::string> labels = wrapped(
-          row.unit.empty() || row.unitInCells ? row.label : row.label + ", " + row.unit, label - 2);
+      const std::vector<std::string> labels = wrapped(labelOf(row), label - kInset);
       std::vector<std::vector<std::string>> cells;
       std::size_t height = labels.size();
       for (std::size_t i = first; i < last; ++i) {
@@ -92,7 +114,8 @@ std::vector<std::string> tableLines(const Table& table, std::size_t width) {
         height = std::max(height, cells.back().size());
       }
       for (std::size_t line = 0; line < height; ++line) {
-        std::string text = "  " + padded(line < labels.size() ? labels[line] : "", label - 2);
+        std::string text = std::string(kInset, ' ') +
+                           padded(line < labels.size() ? labels[line] : "", label - kInset);
         for (const auto& words : cells) {
           text +=
               std::string(kGap, ' ') + paddedInFront(line < words.size() ? words[line] : "", cell);

@@ -20,7 +20,7 @@ struct Row {
   std::string label;
   std::string unit;  // of the numbers; "" for words and pure numbers
   std::vector<Cell> cells;
-  bool unitInCells = false;  // the cells name their units themselves: "1 h 05 min"
+  std::optional<std::string> shownUnit = {};  // in place of `unit` where text differs: "h:min"
 
   bool isHeading() const { return cells.empty(); }
 };
@@ -30,12 +30,13 @@ struct Table {
   std::vector<std::string> columns;
   std::vector<Row> rows;
 
-  void heading(std::string label) { rows.push_back({std::move(label), {}, {}, false}); }
+  void heading(std::string label) { rows.push_back({std::move(label), {}, {}, {}}); }
 };
 
 // Lines of at most `width` columns: labels to the left, cells aligned to the right, a thin rule
 // under the column heads. Columns that do not fit beside each other follow in further groups,
-// each with all labels. Rows that say nothing in any column are left out.
+// each with all labels. Rows that say nothing in any column are left out, and a unit that all rows
+// under a heading share moves up to it.
 std::vector<std::string> tableLines(const Table& table, std::size_t width);
 
 }  // namespace gui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // One page per question. All take the answers they show at the depth they need: Day for the day,
-// the boil and the cost, DayAndJacket for insulation, Everything for the rest.
+// the boil, DayAndJacket for insulation and the cost, Circuit and Room for these, Everything for
+// the rest.
 #pragma once
 
 #include "gui/page.hpp"
@@ -16,6 +17,8 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
 Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
 Page boilPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
 Page costPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+Page roomPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
 
 // What all pages have in common: title, place and batch, legend, cautions.
 Page startPage(const rigs::Plan& plan, UnitSystem units, bool leftAlone = false);

@@ -1,32 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Everything side by side, opened by the three questions people ask first.
-#include <fmt/format.h>
-
 #include "gui/rig_rows.hpp"
 #include "gui/terminal.hpp"
 
 namespace gui {
 namespace {
 
-using rigs::format;
 using rigs::RigAnswer;
-using rigs::RigPlan;
-
-std::string enoughText(const RigPlan& plan, const RigAnswer& rig, const rigs::Goals& goals,
-                       UnitSystem units) {
-  const physics::Power now = rig.day.electrical.delivered;
-  std::string text;
-  if (const auto& least = rig.sizing->toBoilAtAll.power) {
-    text = fmt::format(" {} is the least that boils.", format(*least, units));
-  }
-  const physics::PowerAnswer& within = rig.sizing->toBoilWithin;
-  const std::string element = elementToBuyText(plan, within, units);
-  if (within.power && *within.power > now && !element.empty()) {
-    text += fmt::format(" At the boil within {}: {}; its circuit {}.", roughTime(goals.boilWithin),
-                        element, within.onThisSupply ? "carries that" : "does not carry that");
-  }
-  return text;
-}
 
 }  // namespace
 
@@ -35,7 +15,7 @@ Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem
   page.heading("Which element does the supply need?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const RigAnswer& rig = answers.rigs[i];
-    std::string text = elementText(plan.rigs[i], rig.day.electrical, units) +
+    std::string text = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
                        enoughText(plan.rigs[i], rig, plan.goals, units);
     const std::string circuit = circuitText(plan.rigs[i], rig.day.electrical, units);
     if (!circuit.empty()) text += ' ' + circuit;

@@ -2,13 +2,25 @@
 #include <fmt/format.h>
 
 #include "gui/terminal.hpp"
-#include "gui/text_layout.hpp"
 #include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
 
 using rigs::format;
+
+std::string mashText(const physics::Batch& batch, UnitSystem units) {
+  if (const auto* left = std::get_if<physics::UnpluggedMash>(&batch.mash)) {
+    return fmt::format(", mashed from {} for {} unplugged", format(left->start, units),
+                       roughTime(left->duration));
+  }
+  std::string text;
+  for (const physics::MashRest& rest : std::get<physics::HeldMash>(batch.mash).rests) {
+    text += fmt::format("{} {} for {}", text.empty() ? ", mashed at" : ",",
+                        format(rest.temperature, units), roughTime(rest.duration));
+  }
+  return text;
+}
 
 std::string batchText(const rigs::Plan& plan, UnitSystem units) {
   const physics::Batch& batch = plan.batch;
@@ -22,6 +34,7 @@ std::string batchText(const rigs::Plan& plan, UnitSystem units) {
   if (batch.grain.mass > physics::kilograms(0.0)) {
     text += " with " + format(batch.grain.mass, units) + " of grain";
   }
+  if (batch.grain.mass > physics::kilograms(0.0)) text += mashText(batch, units);
   if (batch.boil > physics::seconds(0.0)) text += ", boiled " + roughTime(batch.boil);
   return text;
 }
@@ -39,9 +52,9 @@ std::string placeText(const rigs::Plan& plan, UnitSystem units) {
 
 Page startPage(const rigs::Plan& plan, UnitSystem units, bool leftAlone) {
   Page page;
-  page.title = plainText(plan.title.empty() ? std::string("A brew day") : plan.title);
+  page.title = plan.title.empty() ? "A brew day" : plan.title;
   page.notes = {batchText(plan, units) + '.', placeText(plan, units) + '.'};
-  for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(plainText(rig.name));
+  for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(rig.name);
   for (const rigs::Caution& caution : rigs::cautions(plan, leftAlone, units)) {
     page.cautions.push_back(caution.text);
   }

@@ -4,7 +4,6 @@
 
 #include "gui/rig_rows.hpp"
 #include "gui/terminal.hpp"
-#include "gui/text_layout.hpp"
 
 namespace gui {
 namespace {
@@ -25,14 +24,14 @@ class StageTable {
 
   void heading(std::string label) { table_.heading(std::move(label)); }
   void clock(std::string label, physics::Time startOfDay, physics::Time Stage::*at) {
-    Row row{std::move(label), {}, {}, false};
+    Row row{std::move(label), {}, {}, {}};
     for (const Stage& stage : day_.stages)
       row.cells.push_back({clockTime(startOfDay + stage.*at), {}});
     row.cells.push_back(noFigure());
     table_.rows.push_back(std::move(row));
   }
   void lasted(std::string label) {
-    Row row{std::move(label), "min", {}, true};
+    Row row{std::move(label), "min", {}, "h:min"};
     for (const Stage& stage : day_.stages) row.cells.push_back(timeCell(rigs::lasted(stage)));
     row.cells.push_back(timeCell(day_.duration()));
     table_.rows.push_back(std::move(row));
@@ -40,7 +39,7 @@ class StageTable {
   template <class Of>
   void quantity(std::string label, const Of& of) {
     using Q = typename WithoutOptional<std::decay_t<decltype(of(day_.stages[0]))>>::type;
-    Row row{std::move(label), std::string(rigs::unitLabel<Q>(units_)), {}, false};
+    Row row{std::move(label), std::string(rigs::unitLabel<Q>(units_)), {}, {}};
     for (const Stage& stage : day_.stages) row.cells.push_back(quantityCell(of(stage), units_));
     row.cells.push_back(noFigure());
     table_.rows.push_back(std::move(row));
@@ -48,25 +47,25 @@ class StageTable {
   // Left out where neither stage nor day has any: no hose, no cable.
   template <class Of>
   void energy(std::string label, const Of& of) {
-    Row row{std::move(label), std::string(rigs::unitLabel<physics::Energy>(units_)), {}, false};
+    Row row{std::move(label), std::string(rigs::unitLabel<physics::Energy>(units_)), {}, {}};
     bool any = false;
     for (const Stage& stage : day_.stages) add(row, of(stage.ledger), any);
     add(row, of(day_.total), any);
     if (any) table_.rows.push_back(std::move(row));
   }
   void gaps(std::string label) {
-    Row row{std::move(label), {}, {}, false};
+    Row row{std::move(label), {}, {}, {}};
     for (const Stage& stage : day_.stages) row.cells.push_back(gap(stage.ledger));
     row.cells.push_back(gap(day_.total));
     table_.rows.push_back(std::move(row));
   }
-  void cost(std::string label, const rigs::Tariff& tariff) {
-    if (tariff.currency.empty()) return;
-    Row row{std::move(label), tariff.currency, {}, false};
-    for (const Stage& stage : day_.stages) {
-      row.cells.push_back(numberCell(rigs::costOf(stage.ledger.fromWall(), tariff), 2));
+  void cost(std::string label, const rigs::Plan& plan) {
+    if (!plan.tariff.isStated()) return;
+    Row row{std::move(label), plan.tariff.currency, {}, {}};
+    for (const double cost : rigs::stageCosts(day_, plan.tariff, plan.startOfDay)) {
+      row.cells.push_back(numberCell(cost, 2));
     }
-    row.cells.push_back(numberCell(rigs::costOf(day_.total.fromWall(), tariff), 2));
+    row.cells.push_back(numberCell(rigs::dayCost(day_, plan.tariff, plan.startOfDay), 2));
     table_.rows.push_back(std::move(row));
   }
   Table take() { return std::move(table_); }
@@ -95,22 +94,22 @@ Table stageTable(const rigs::Plan& plan, std::string name, const physics::BrewDa
     return s.kind == physics::StageKind::MashingIn ? s.mixed : s.first;
   });
   t.quantity("wort, last", [](const Stage& s) { return s.last; });
-  t.quantity("in the vessel, as hot as it is", [](const Stage& s) { return s.hotLast; });
+  t.quantity("volume, hot", [](const Stage& s) { return s.hotLast; });
   t.quantity("evaporated", [](const Stage& s) { return s.evaporated; });
 
+  t.cost("costs", plan);
   t.heading("Came in");
   t.energy("from the wall", [](const Ledger& l) { return l.fromWall(); });
-  t.energy("of that, lost in the cable", [](const Ledger& l) { return l.cable; });
+  t.energy("of that, in the cable", [](const Ledger& l) { return l.cable; });
   t.energy("from wetting the grain", [](const Ledger& l) { return l.slaking; });
-  t.cost("costs", plan.tariff);
   t.heading("Stored");
   t.energy("in the wort", [](const Ledger& l) { return l.wort; });
   t.energy("in the grain", [](const Ledger& l) { return l.grain; });
   t.energy("in the vessel", [](const Ledger& l) { return l.vessel; });
   t.heading("Left the vessel");
   t.energy("lifted out with the grain", [](const Ledger& l) { return l.lifted; });
-  t.energy("steam: evaporation", [](const Ledger& l) { return l.lost[Path::Evaporation]; });
-  t.energy("steam: its own heat", [](const Ledger& l) { return l.steam; });
+  t.energy("steam, evaporation", [](const Ledger& l) { return l.lost[Path::Evaporation]; });
+  t.energy("steam, its own heat", [](const Ledger& l) { return l.steam; });
   for (const Path path : {Path::SurfaceConvection, Path::SurfaceRadiation, Path::Side,
                           Path::DryWall, Path::Base, Path::Lid, Path::Hose}) {
     t.energy(pathName(path), [path](const Ledger& l) { return l.lost[path]; });

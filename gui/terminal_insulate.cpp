@@ -4,7 +4,6 @@
 
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
-#include "gui/text_layout.hpp"
 
 namespace gui {
 namespace {
@@ -55,10 +54,16 @@ Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyst
       continue;
     }
     page.say(letter(i),
-             fmt::format("{} {}: {}.", rig.hasJacket ? "Its jacket" : "Compared with",
-                         rig.hasJacket ? "against bare metal" : "a jacket", plainText(rig.jacket)));
-    page.say("   ",
              jacketSavingText(rig, *effect, units) + ' ' + jacketVerdictText(rig, *effect, units));
+  }
+  page.heading("What is compared");
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
+    const RigPlan& rig = plan.rigs[i];
+    if (!answers.rigs[i].jacket) continue;
+    page.say(letter(i), fmt::format("{}: {}.",
+                                    rig.hasJacket ? "Bare, and with the jacket it has"
+                                                  : "As it is, and with a jacket",
+                                    rig.jacket));
   }
 
   RigTable t("insulate", plan, answers, units);
@@ -68,11 +73,11 @@ Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyst
   t.heading("To strike");
   t.time("bare", timeOf(&JacketEffect::bare, StageKind::Strike));
   t.time("with jacket", timeOf(&JacketEffect::jacketed, StageKind::Strike));
-  t.time("saved", ofJacket([](const JacketEffect& e) { return e.savedToStrike; }));
+  t.quantity("saved", ofJacket([](const JacketEffect& e) { return e.savedToStrike; }));
   t.heading("From mash to boil");
   t.time("bare", timeOf(&JacketEffect::bare, StageKind::HeatingToBoil));
   t.time("with jacket", timeOf(&JacketEffect::jacketed, StageKind::HeatingToBoil));
-  t.time("saved", ofJacket([](const JacketEffect& e) { return e.savedToBoil; }));
+  t.quantity("saved", ofJacket([](const JacketEffect& e) { return e.savedToBoil; }));
   addLosses(t, "Losses at the mash temperature", &JacketEffect::atMash);
   addLosses(t, "Losses at the boil", &JacketEffect::atBoil);
   t.heading("Boil-off");

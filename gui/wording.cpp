@@ -19,13 +19,6 @@ std::string volts(const physics::Voltage& v) { return format(v, UnitSystem::SI);
 
 std::string amperes(const physics::Current& i) { return format(i, UnitSystem::SI); }
 
-// Watts to the watt below 10 kW: sentences compare them.
-std::string watts(const physics::Power& p) {
-  return physics::inWatts(p) < 9999.5
-             ? format(p, UnitSystem::SI, {.significantDigits = 4, .decimals = {}})
-             : format(p, UnitSystem::SI);
-}
-
 std::string stageName(StageKind kind) {
   switch (kind) {
     case StageKind::Strike:
@@ -47,10 +40,18 @@ std::string stageName(StageKind kind) {
 }
 
 std::string levelsOffText(const physics::BrewDay& day, UnitSystem units) {
+  const physics::Stage* boil = day.find(StageKind::Boil);
+  if (boil && day.outcome == physics::Outcome::DoesNotBoil) {
+    return fmt::format(
+        "It comes to {} with the lid as it is for heating, but cannot hold that in the boil: it "
+        "would lose {} there and gets {}, and falls back to {}.",
+        format(day.levelsOff->wanted, units), wattsText(day.levelsOff->atWanted),
+        wattsText(day.electrical.delivered), format(day.levelsOff->at, units));
+  }
   return fmt::format("{} is where it levels off, short of {}: at {} it would lose {} and gets {}.",
                      format(day.levelsOff->at, units), format(day.levelsOff->wanted, units),
-                     format(day.levelsOff->wanted, units), watts(day.levelsOff->atWanted),
-                     watts(day.electrical.delivered));
+                     format(day.levelsOff->wanted, units), wattsText(day.levelsOff->atWanted),
+                     wattsText(day.electrical.delivered));
 }
 
 }  // namespace
@@ -62,9 +63,24 @@ std::string sentence(std::string text) {
   return text;
 }
 
+std::string wattsText(physics::Power power) {
+  const double watts = physics::inWatts(power);
+  if (!(std::abs(watts) < 9999.5)) return format(power, UnitSystem::SI);
+  return rigs::formatNumber(watts, {.significantDigits = 4, .decimals = 0}) + " W";
+}
+
+std::string hoursAndMinutes(physics::Time time) {
+  const long minutes = std::lround(physics::inMinutes(time));
+  return fmt::format("{}{}:{:02}", minutes < 0 ? "-" : "", std::abs(minutes) / 60,
+                     std::abs(minutes) % 60);
+}
+
 std::string roughTime(physics::Time time) {
   const double minutes = physics::inMinutes(time);
-  if (std::abs(minutes) < 10.0 || !std::isfinite(minutes)) return format(time, UnitSystem::SI);
+  if (!std::isfinite(minutes)) return "unknown";
+  if (std::abs(minutes) < 10.0) {
+    return format(physics::seconds(std::round(physics::inSeconds(time))), UnitSystem::SI);
+  }
   return format(physics::minutes(std::round(minutes)), UnitSystem::SI);
 }
 
@@ -79,7 +95,7 @@ std::string clockTime(physics::Time sinceMidnight) {
 std::string money(double amount, const rigs::Tariff& tariff) {
   const bool small = amount != 0.0 && std::abs(amount) < 0.0995;
   const rigs::FormatOptions digits =
-      small ? rigs::FormatOptions{.significantDigits = 3, .decimals = {}}
+      small ? rigs::FormatOptions{.significantDigits = 2, .decimals = {}}
             : rigs::FormatOptions{.significantDigits = 3, .decimals = 2};
   const std::string number = rigs::formatNumber(std::abs(amount), digits);
   const std::string sign =
@@ -108,7 +124,7 @@ std::string pathName(physics::Path path) {
     case physics::Path::Side:
       return "side";
     case physics::Path::DryWall:
-      return "dry wall above the wort";
+      return "dry wall above it";
     case physics::Path::Base:
       return "base";
     case physics::Path::Lid:
@@ -125,22 +141,22 @@ std::string pathName(physics::Path path) {
   return {};
 }
 
-std::string limitText(physics::Limit limit) {
+std::string limitWord(physics::Limit limit) {
   switch (limit) {
     case physics::Limit::None:
       return "nothing";
     case physics::Limit::Circuit:
-      return "the circuit";
+      return "circuit";
     case physics::Limit::Vessel:
-      return "the vessel";
+      return "vessel";
     case physics::Limit::BoilVigour:
-      return "the boil-off";
+      return "boil-off";
     case physics::Limit::Boiling:
-      return "boiling at all";
+      return "no boil";
     case physics::Limit::SmallestBatch:
-      return "the smallest batch";
+      return "too small";
     case physics::Limit::TimeAllowed:
-      return "the time";
+      return "time";
   }
   return {};
 }
@@ -195,12 +211,12 @@ std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad
   const physics::Element& element = plan.rig.element;
   if (rigs::otherVoltage(plan.rig)) {
     return fmt::format("{} reach the vessel, {} of the element's {} at {}: its supply has {}.",
-                       watts(load.delivered), percent(rigs::shareOfRating(element, load)),
-                       watts(element.rating), volts(element.ratedAt),
+                       wattsText(load.delivered), percent(rigs::shareOfRating(element, load)),
+                       wattsText(element.rating), volts(element.ratedAt),
                        volts(plan.rig.supply.nominal));
   }
-  return fmt::format("{} reach the vessel from an element of {} on {}.", watts(load.delivered),
-                     watts(element.rating), volts(plan.rig.supply.nominal));
+  return fmt::format("{} reach the vessel from an element of {} on {}.", wattsText(load.delivered),
+                     wattsText(element.rating), volts(plan.rig.supply.nominal));
 }
 
 std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
@@ -224,12 +240,63 @@ std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnsw
   const auto element = rigs::elementFor(plan.rig, wanted);
   if (!element) return {};
   std::string text =
-      fmt::format("an element rated {} at {}", watts(element->rating), volts(element->ratedAt));
+      fmt::format("an element rated {} at {}", wattsText(element->rating), volts(element->ratedAt));
   if (rigs::otherVoltage(plan.rig)) {
-    text += fmt::format(" ({} at {})", watts(rigs::ratingAt(*element, plan.rig.element.ratedAt)),
-                        volts(plan.rig.element.ratedAt));
+    text +=
+        fmt::format(" ({} at {})", wattsText(rigs::ratingAt(*element, plan.rig.element.ratedAt)),
+                    volts(plan.rig.element.ratedAt));
   }
   return text;
+}
+
+std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
+                       const rigs::Goals& goals, UnitSystem units) {
+  const std::string wish =
+      fmt::format("to be at the boil within {} and boil off {}", roughTime(goals.boilWithin),
+                  format(rigs::perHour(goals.boilOffPerHour), units));
+  const physics::PowerAnswer needed = rigs::neededPower(*rig.sizing);
+  if (!needed.power) {
+    return fmt::format("No element up to {} is enough {}.", wattsText(physics::kStrongestElement),
+                       wish);
+  }
+  if (*needed.power <= rig.day.electrical.delivered) {
+    return fmt::format("Enough {}: that takes {}.", wish, wattsText(*needed.power));
+  }
+  const std::string element = elementToBuyText(plan, needed, units);
+  if (element.empty()) {
+    return fmt::format("Too little {}: that takes {}, more than this cable can carry.", wish,
+                       wattsText(*needed.power));
+  }
+  return fmt::format("Too little {}: that takes {}, from {}. Its circuit {}.", wish,
+                     wattsText(*needed.power), element,
+                     needed.onThisSupply ? "carries that" : "does not carry that");
+}
+
+std::string largestText(const physics::BatchAnswer& largest, const rigs::Goals& goals,
+                        UnitSystem units) {
+  const std::string rate = format(rigs::perHour(goals.boilOffPerHour), units);
+  if (!largest.wort) {
+    switch (largest.stoppedBy) {
+      case physics::Limit::BoilVigour:
+        return fmt::format("No batch boils off {}.", rate);
+      case physics::Limit::Boiling:
+        return "No batch of any size boils.";
+      default:
+        return "Not even the smallest batch that covers the element fits the vessel.";
+    }
+  }
+  const std::string size = format(*largest.wort, units) + " is the largest batch: ";
+  switch (largest.stoppedBy) {
+    case physics::Limit::Vessel:
+      return size + fmt::format("more would leave less than {} of the vessel free.",
+                                format(goals.headspace, units));
+    case physics::Limit::BoilVigour:
+      return size + fmt::format("more would boil off less than {}.", rate);
+    case physics::Limit::Boiling:
+      return size + "more would not boil.";
+    default:
+      return size + fmt::format("the limit is the {}.", limitWord(largest.stoppedBy));
+  }
 }
 
 std::string boilText(const rigs::RigPlan& plan, const physics::BrewDay& day, UnitSystem units) {

@@ -15,18 +15,28 @@ namespace gui {
 
 using rigs::UnitSystem;
 
+// "2:05", for tables.
+std::string hoursAndMinutes(physics::Time time);
+// "1537 W", in whole watts below 10 kW: sentences compare them.
+std::string wattsText(physics::Power power);
 // "42 min", "1 h 05 min"; with seconds below ten minutes, where they are worth knowing.
 std::string roughTime(physics::Time time);
 // "09:41"; "+1 d 00:10" after midnight.
 std::string clockTime(physics::Time sinceMidnight);
-// "1.94 EUR"; three significant digits where that is less than a tenth.
+// "1.94 EUR", "$1.94"; two significant digits where that is less than a tenth.
 std::string money(double amount, const rigs::Tariff& tariff);
 
 // "Strike", "Mash in", "Rest 1", ... one for each stage; numbered where there are several.
 std::vector<std::string> stageNames(const physics::BrewDay& day);
 std::string pathName(physics::Path path);
-// What bound a search: "the vessel is full".
-std::string limitText(physics::Limit limit);
+// What bound a search, in a word or two.
+std::string limitWord(physics::Limit limit);
+// The largest batch and what stopped it there.
+std::string largestText(const physics::BatchAnswer& largest, const rigs::Goals& goals,
+                        UnitSystem units);
+// Whether the element is enough for the plan's goals, and which one would be.
+std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
+                       const rigs::Goals& goals, UnitSystem units);
 // "a gentle boil"
 std::string boilWord(rigs::Vigour vigour);
 // "boils" / "does not boil" / ... in two or three words, for tables.

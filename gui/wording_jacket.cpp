@@ -9,10 +9,6 @@ namespace {
 
 using rigs::format;
 
-std::string watts(const physics::Power& p) {
-  return format(p, UnitSystem::SI, {.significantDigits = 4, .decimals = {}});
-}
-
 std::string percent(double share) {
   return format(share, UnitSystem::SI, {.significantDigits = 2, .decimals = {}});
 }
@@ -20,15 +16,24 @@ std::string percent(double share) {
 std::string joined(const std::vector<std::string>& parts) {
   std::string text;
   for (std::size_t i = 0; i < parts.size(); ++i) {
-    if (i > 0) text += i + 1 == parts.size() ? ", and " : ", ";
+    if (i > 0) text += i + 1 < parts.size() ? ", " : parts.size() > 2 ? ", and " : " and ";
     text += parts[i];
   }
   return text;
 }
 
-std::string difference(physics::Time saved, std::string_view sooner, std::string_view later) {
-  if (saved < physics::seconds(0.0)) return roughTime(-saved) + ' ' + std::string(later);
-  return roughTime(saved) + ' ' + std::string(sooner);
+// "4 min 5 s of 30 min saved from mash to boil", "5 s longer than 30 min from mash to boil"
+std::string saving(physics::Time saved, const std::optional<physics::Time>& of,
+                   std::string_view where) {
+  const std::string bare = of ? roughTime(*of) : std::string();
+  if (saved < physics::seconds(0.0)) {
+    return fmt::format("{} longer{} {}", roughTime(-saved), of ? " than " + bare : bare, where);
+  }
+  return fmt::format("{}{} saved {}", roughTime(saved), of ? " of " + bare : bare, where);
+}
+
+std::string lessOrMore(bool less, const std::string& amount, std::string_view what) {
+  return fmt::format("{} {} {}", amount, less ? "less" : "more", what);
 }
 
 std::vector<std::string> reasons(const rigs::RigPlan& plan, const physics::JacketEffect& effect) {
@@ -36,8 +41,8 @@ std::vector<std::string> reasons(const rigs::RigPlan& plan, const physics::Jacke
   const physics::JacketReasons& why = effect.reasons;
   if (why.strongElementHidesLosses) {
     all.push_back(fmt::format("the bare side loses only {} of the element's {}",
-                              watts(effect.atBoil.bareSide),
-                              watts(effect.bare.electrical.delivered)));
+                              wattsText(effect.atBoil.bareSide),
+                              wattsText(effect.bare.electrical.delivered)));
   }
   if (why.skinRadiatesMore) {
     std::string text =
@@ -50,7 +55,7 @@ std::vector<std::string> reasons(const rigs::RigPlan& plan, const physics::Jacke
   }
   if (why.surfaceDominates) {
     all.push_back(fmt::format("most of the {} lost at the boil leaves by the open surface",
-                              watts(effect.atBoil.bare)));
+                              wattsText(effect.atBoil.bare)));
   }
   return all;
 }
@@ -59,20 +64,23 @@ std::vector<std::string> reasons(const rigs::RigPlan& plan, const physics::Jacke
 
 std::string jacketSavingText(const rigs::RigPlan&, const physics::JacketEffect& effect,
                              UnitSystem units) {
-  std::string text;
+  const auto bare = [&](physics::StageKind kind) { return rigs::timeOf(effect.bare, kind); };
+  std::vector<std::string> parts;
   if (effect.savedToBoil) {
-    const auto bare = rigs::timeOf(effect.bare, physics::StageKind::HeatingToBoil);
-    text = difference(*effect.savedToBoil, "sooner at the boil", "later at the boil");
-    if (bare) text += fmt::format(" (bare: {})", roughTime(*bare));
-    if (effect.savedToStrike) {
-      text += ", " + difference(*effect.savedToStrike, "sooner at strike", "later at strike");
-    }
-    text += "; ";
-  } else if (effect.savedToStrike) {
-    text = difference(*effect.savedToStrike, "sooner at strike", "later at strike") + "; ";
+    parts.push_back(
+        saving(*effect.savedToBoil, bare(physics::StageKind::HeatingToBoil), "from mash to boil"));
   }
-  return text + fmt::format("{} less lost at {}.", watts(effect.atBoil.saved()),
-                            format(effect.atBoil.at, units));
+  if (effect.savedToStrike) {
+    parts.push_back(saving(*effect.savedToStrike, bare(physics::StageKind::Strike), "to strike"));
+  }
+  std::string text = parts.empty() ? "" : joined(parts) + "; ";
+  return text +
+         lessOrMore(effect.atBoil.saved() >= physics::watts(0.0),
+                    wattsText(abs(effect.atBoil.saved())), "lost") +
+         " at " + format(effect.atBoil.at, units) + "; " +
+         lessOrMore(effect.savedFromWall >= physics::joules(0.0),
+                    format(physics::Energy(abs(effect.savedFromWall)), units), "from the wall") +
+         '.';
 }
 
 std::string jacketVerdictText(const rigs::RigPlan& plan, const physics::JacketEffect& effect,
@@ -87,15 +95,16 @@ std::string jacketVerdictText(const rigs::RigPlan& plan, const physics::JacketEf
              '.';
     case physics::JacketVerdict::Worthwhile: {
       const auto share = rigs::shareOfHeatingSaved(effect);
-      return share ? fmt::format("Worth it: {} of the time to the boil.", percent(*share))
-                   : std::string("Worth it.");
+      std::string text = share ? fmt::format("Worth it: {} of that time.", percent(*share))
+                               : std::string("Worth it for the time to strike.");
+      if (effect.jacketed.outcome == physics::Outcome::DoesNotBoil)
+        text += " It still does not boil.";
+      return text;
     }
     case physics::JacketVerdict::TimeNotWorthIt:
-      return fmt::format(
-          "Not worth it for the time{} What it does: {} less from the wall, and {} instead of {} "
-          "after {} unplugged.",
-          because, format(effect.savedFromWall, units), format(effect.jacketedAfter, units),
-          format(effect.bareAfter, units), roughTime(effect.alone));
+      return fmt::format("Not worth it for the time{} But {} instead of {} after {} unplugged.",
+                         because, format(effect.jacketedAfter, units),
+                         format(effect.bareAfter, units), roughTime(effect.alone));
     case physics::JacketVerdict::NotWorthIt:
       return "Not worth it" + because;
   }
@@ -110,14 +119,14 @@ std::vector<std::string> whatWouldBoilTexts(const rigs::RigPlan& plan, const rig
   if (what.power) {
     const physics::PowerAnswer wanted{.power = what.power};
     const std::string element = elementToBuyText(plan, wanted, units);
-    texts.push_back(fmt::format("{} into the vessel would boil it{}.", watts(*what.power),
+    texts.push_back(fmt::format("{} into the vessel would boil it{}.", wattsText(*what.power),
                                 element.empty() ? "" : ": " + element));
   } else {
     texts.emplace_back("No element would boil it.");
   }
   if (what.openFraction) {
     texts.push_back(fmt::format(
-        "{} of the mouth open, and no more, would boil it: a lid partly over the kettle, never "
+        "{} of the mouth open at most would boil it: a lid that far over the kettle, but never "
         "shut.",
         percent(*what.openFraction)));
   } else if (what.levelWithLid) {

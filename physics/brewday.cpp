@@ -17,6 +17,8 @@ namespace {
 const Temperature kColdWort = celsius(20.0);  // where volumes and gravities are stated
 // How close to a level-off temperature a stalled heating is followed.
 constexpr TemperatureDifference kLevelled = kelvins(0.25);
+// Syrup that no longer boils but burns: counts as dry.
+constexpr double kDriest = 0.6;
 constexpr Time kLongestStage = hours(48.0);
 constexpr Temperature kColdest = celsius(0.01);
 constexpr Temperature kHottest = celsius(109.0);
@@ -27,8 +29,11 @@ Volume wortVolume(Mass water, Mass extract, Temperature t) {
   return (water + extract) / wortDensity(strength, t);
 }
 
-double gravity(Mass water, Mass extract) {
-  return gravityFromPlato(100.0 * static_cast<double>(extract / (water + extract)));
+// By the brewers' scale as far as it goes, by density beyond it; 1 where all wort clings to grain.
+double gravity(const Contents& contents) {
+  const double strength = contents.strength();
+  if (strength <= 0.34) return gravityFromPlato(100.0 * strength);
+  return wortDensity(strength, kColdWort) / waterDensity(kColdWort);
 }
 
 // One day of one rig, told in the order it happens.
@@ -41,10 +46,13 @@ class Day {
         room_{.air = moistAir(place.room, place.relativeHumidity, place.pressure),
               .draught = place.draught},
         pressure_(place.pressure),
-        full_(electricalLoad(rig.element, rig.supply)),
+        full_(electricalLoad(rig)),
         area_(crossSection(rig.vessel)),
         contents_(batch, place, joules(0.0) / kelvins(1.0)),
-        place_(place) {}
+        place_(place),
+        losses_(rig.vessel, rig.hose, room_, rig.vessel.height, 0.5, rig.evaporationFactor) {
+    losses_.tabulate(kHottest);
+  }
 
   BrewDay run(Mass water);
 
@@ -63,6 +71,9 @@ class Day {
                  std::optional<Temperature> until);
   // Heats to `goal`, or tells where it levels off and follows it there.
   bool heat(Stage& stage, double open, bool pumped, Temperature goal, Outcome otherwise);
+
+  // Where `supply` equals loss, if that lies at or below `wanted`.
+  std::optional<LevelsOff> levelOff(HeatLossModel& losses, Power supply, Temperature wanted) const;
 
   Stage begin(StageKind kind) const;
   void end(Stage& stage);
@@ -83,15 +94,14 @@ class Day {
   Area area_;
   Contents contents_;
   const Place& place_;
+  HeatLossModel losses_;  // with half a lid, as the pattern of every stage's
   Temperature wort_;
   Time clock_;
   BrewDay day_;
 };
 
 HeatLossModel Day::lossModel(double open, bool pumped) const {
-  Hose hose = rig_.hose;
-  if (!pumped) hose.length = metres(0.0);
-  return HeatLossModel(rig_.vessel, hose, room_, fill(wort_), open, rig_.evaporationFactor);
+  return losses_.forStage(fill(wort_), open, pumped ? rig_.hose.length : metres(0.0));
 }
 
 Stage Day::begin(StageKind kind) const {
@@ -115,6 +125,7 @@ void Day::end(Stage& stage) {
 PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Time longest,
                     std::optional<Temperature> until) {
   HeatLossModel losses = lossModel(open, pumped);
+  if (longest > seconds(0.0)) losses.tabulate(kHottest);
   const Volume extractVolume = contents_.wortVolume(wort_) - contents_.water / waterDensity(wort_);
   const Volume besidesWater = extractVolume + contents_.volume(wort_) - contents_.wortVolume(wort_);
   Contents now = contents_;
@@ -143,7 +154,9 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
         rates.warming = -lost / now.heatCapacity(t);
         break;
       case Control::Hold:
-        rates.element = lost;
+        // A controller cannot cool, should the room be the warmer.
+        rates.element = std::max(lost, watts(0.0));
+        rates.warming = (rates.element - lost) / now.heatCapacity(t);
         break;
       case Control::Boiling: {
         // What nothing else takes leaves as steam, at a steady temperature.
@@ -164,10 +177,15 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
   };
   const bool powered = control != Control::Off;
   const auto guard = [&](const PhaseState& s) {
+    if (!powered) return -1.0;
     // Wort must stand above the element, and above nothing at all for an outside heater.
     const Length least = std::max(rig_.element.topHeight, 0.01 * rig_.vessel.height);
     const Temperature t = std::clamp(temperatureOf(s), kColdest, kHottest);
-    return powered ? inMetres(least - fillAt(t, waterOf(s))) : -1.0;
+    const Mass water = std::max(waterOf(s), kilograms(1e-3));
+    const double uncovered = inMetres(least - fillAt(t, water));
+    if (contents_.extract <= kilograms(0.0)) return uncovered;
+    const double strength = static_cast<double>(contents_.extract / (contents_.extract + water));
+    return std::max(uncovered, strength - kDriest);
   };
   // A heating's length is not known beforehand: its lossless length sets the spacing.
   Time expected = longest;
@@ -215,29 +233,33 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
   return result.ended;
 }
 
+std::optional<LevelsOff> Day::levelOff(HeatLossModel& losses, Power supply,
+                                       Temperature wanted) const {
+  const auto surplus = [&](double kelvinsAbsolute) {
+    const Temperature t = kelvin(kelvinsAbsolute);
+    return inWatts(supply - losses.flows(t, fill(t)).lost.total());
+  };
+  const double atWanted = surplus(inKelvin(wanted));
+  if (atWanted > 0.0) return std::nullopt;
+  // Losses grow with temperature: one crossing between the coldest possible and the goal.
+  double low = inKelvin(kColdest);
+  double high = inKelvin(wanted);
+  const double atLow = surplus(low);
+  if (atLow > 0.0) {
+    std::uintmax_t steps = 60;
+    std::tie(low, high) = boost::math::tools::toms748_solve(
+        surplus, low, high, atLow, atWanted, boost::math::tools::eps_tolerance<double>(40), steps);
+  }
+  return LevelsOff{.at = kelvin(low), .wanted = wanted, .atWanted = supply - watts(atWanted)};
+}
+
 bool Day::heat(Stage& stage, double open, bool pumped, Temperature goal, Outcome otherwise) {
   if (wort_ >= goal) return true;
   HeatLossModel losses = lossModel(open, pumped);
-  const Length filled = fill(wort_);
-  const auto surplus = [&](double kelvinsAbsolute) {
-    return inWatts(full_.delivered - losses.flows(kelvin(kelvinsAbsolute), filled).lost.total());
-  };
   PhaseEnd ended = PhaseEnd::Event;
   Temperature target = goal;
-  if (surplus(inKelvin(goal)) <= 0.0) {
-    // Losses grow with temperature: one crossing between the coldest possible and the goal.
-    double low = inKelvin(celsius(0.01));
-    double high = inKelvin(goal);
-    if (surplus(low) > 0.0) {
-      std::uintmax_t steps = 60;
-      std::tie(low, high) = boost::math::tools::toms748_solve(
-          surplus, low, high, boost::math::tools::eps_tolerance<double>(40), steps);
-    }
-    const Temperature level = kelvin(low);
-    day_.levelsOff = LevelsOff{
-        .at = level, .wanted = goal, .atWanted = full_.delivered - watts(surplus(inKelvin(goal)))};
-    target = level - kLevelled;
-  }
+  day_.levelsOff = levelOff(losses, full_.delivered, goal);
+  if (day_.levelsOff) target = day_.levelsOff->at - kLevelled;
   if (wort_ < target) {
     ended = phase(stage, Control::Full, open, pumped, kLongestStage, target);
   }
@@ -247,9 +269,8 @@ bool Day::heat(Stage& stage, double open, bool pumped, Temperature goal, Outcome
   }
   if (day_.levelsOff || ended == PhaseEnd::Elapsed) {
     if (!day_.levelsOff) {
-      day_.levelsOff = LevelsOff{.at = wort_,
-                                 .wanted = goal,
-                                 .atWanted = full_.delivered - watts(surplus(inKelvin(goal)))};
+      day_.levelsOff = LevelsOff{
+          .at = wort_, .wanted = goal, .atWanted = losses.flows(goal, fill(goal)).lost.total()};
     }
     day_.outcome = otherwise;
     return false;
@@ -304,7 +325,8 @@ bool Day::mash() {
     return true;
   }
   for (const MashRest& rest : std::get<HeldMash>(batch_.mash).rests) {
-    if (wort_ < rest.temperature) {
+    // Mixing meets the first rest but for rounding.
+    if (rest.temperature - wort_ > kelvins(1e-9)) {
       Stage ramp = begin(StageKind::Ramp);
       ramp.goal = rest.temperature;
       const bool reached = heat(ramp, open, true, rest.temperature, Outcome::DoesNotReachRest);
@@ -359,7 +381,7 @@ bool Day::heatToBoil() {
   }
   day_.preBoilCold = contents_.wortVolume(kColdWort);
   day_.preBoilHot = contents_.wortVolume(wort_);
-  day_.preBoilGravity = gravity(contents_.water, contents_.extract);
+  day_.preBoilGravity = gravity(contents_);
   day_.boilingPoint = wortBoils();
   const auto lossAtBoiling = [&](double open) {
     return lossModel(open, false).flows(day_.boilingPoint, fill(day_.boilingPoint)).lost.total();
@@ -381,16 +403,8 @@ bool Day::boil() {
   const HeatFlows start = losses.flows(wort_, fill(wort_));
   if (most <= start.lost.total()) {
     // The lid comes off, or the power is turned down, and the boil dies.
-    const Outcome dies = Outcome::DoesNotBoil;
-    double low = inKelvin(celsius(0.01));
-    double high = inKelvin(wort_);
-    const Length filled = fill(wort_);
-    std::uintmax_t steps = 60;
-    std::tie(low, high) = boost::math::tools::toms748_solve(
-        [&](double t) { return inWatts(most - losses.flows(kelvin(t), filled).lost.total()); }, low,
-        high, boost::math::tools::eps_tolerance<double>(40), steps);
-    day_.levelsOff = LevelsOff{.at = kelvin(low), .wanted = wort_, .atWanted = start.lost.total()};
-    day_.outcome = dies;
+    day_.levelsOff = levelOff(losses, most, wort_);
+    day_.outcome = Outcome::DoesNotBoil;
     end(stage);
     return false;
   }
@@ -438,7 +452,7 @@ BrewDay Day::run(Mass water) {
   if (day_.preBoilCold <= litres(0.0)) day_.preBoilCold = contents_.wortVolume(kColdWort);
   day_.resultCold = contents_.wortVolume(kColdWort);
   day_.resultHot = contents_.wortVolume(wort_);
-  day_.resultGravity = gravity(contents_.water, contents_.extract);
+  day_.resultGravity = gravity(contents_);
   return std::move(day_);
 }
 
@@ -448,6 +462,12 @@ BrewDay simulateWith(Mass water, const Rig& rig, const Batch& batch, const Place
 }
 
 }  // namespace
+
+ElectricalLoad electricalLoad(const Rig& rig) {
+  const ElectricalLoad first = electricalLoad(rig.element, rig.supply);
+  if (!rig.second) return first;
+  return together(first, electricalLoad(rig.second->element, rig.second->supply));
+}
 
 Temperature boilingPoint(double extract, Pressure pressure) {
   return saturationTemperature(pressure) + boilingPointRise(extract, pressure);
@@ -470,13 +490,20 @@ BrewDay simulate(const Rig& rig, const Batch& batch, const Place& place,
   const Volume wanted = std::get<WantedWort>(batch.size).atTwentyDegrees;
   SimulationOptions quiet = options;
   quiet.curves = false;
+  BrewDay day;
   const auto excess = [&](double water) {
-    return inLitres(simulateWith(kilograms(water), rig, batch, place, quiet).resultCold - wanted);
+    day = simulateWith(kilograms(water), rig, batch, place, quiet);
+    return inLitres(day.resultCold - wanted);
   };
-  double water = inKilograms(wanted * cold + batch.grain.mass * batch.absorption * cold);
+  double water = options.waterGuess > kilograms(0.0)
+                     ? inKilograms(options.waterGuess)
+                     : inKilograms((wanted + batch.grain.mass * batch.absorption) * cold);
   double over = excess(water);
   double next = std::max(water - over, 0.2 * water);
-  for (int i = 0; i < 20 && std::abs(over) > 1e-7 && next != water; ++i) {
+  // As near as the integrator's own noise allows. Usually three or four steps; many where little
+  // wort is wanted from much boil-off, since all days too small for it end alike.
+  const double near = 500.0 * options.relativeTolerance;  // L
+  for (int i = 0; i < 100 && std::abs(over) > near && next != water; ++i) {
     const double nextOver = excess(next);
     const double slope = (nextOver - over) / (next - water);
     water = next;
@@ -484,7 +511,7 @@ BrewDay simulate(const Rig& rig, const Batch& batch, const Place& place,
     // A day that stalls at one size and not at another would send the secant anywhere.
     next = water - over / std::clamp(slope, 0.5, 2.0);
   }
-  return simulateWith(kilograms(next), rig, batch, place, options);
+  return options.curves ? simulateWith(kilograms(water), rig, batch, place, options) : day;
 }
 
 }  // namespace physics

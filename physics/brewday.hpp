@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "physics/element.hpp"
+#include "physics/element_group.hpp"
 #include "physics/energy_budget.hpp"
 #include "physics/heat_loss.hpp"
 #include "physics/mash.hpp"
@@ -63,10 +64,14 @@ struct Rig {
   Vessel vessel;
   Element element;
   Supply supply;
-  Hose hose;                       // wort is pumped through it during the mash only
-  double boilPower = 1.0;          // share of the element's power used in the boil
-  double evaporationFactor = 1.0;  // on the open surface's law; 1 until calibrated
+  Hose hose;                        // wort is pumped through it during the mash only
+  double boilPower = 1.0;           // share of the elements' power used in the boil
+  double evaporationFactor = 1.0;   // on the open surface's law; 1 until calibrated
+  std::optional<Feed> second = {};  // an element on another circuit, no higher than the first
 };
+
+// Both circuits' heat together, where there are two; see together().
+ElectricalLoad electricalLoad(const Rig& rig);
 
 enum class StageKind { Strike, MashingIn, Ramp, Rest, UnpluggedRest, HeatingToBoil, Boil };
 
@@ -109,7 +114,7 @@ struct BoilFigures {
   Temperature temperature;
   Power net;                     // supply less everything but evaporation, at the start
   MassFlow evaporation;          // mean over the boil
-  VolumeFlow coldBoilOff;        // the same as volume of water at 20 C
+  VolumeFlow coldBoilOff;        // by which the wort's volume at 20 C falls
   double shareOfPreBoilPerHour;  // of the cold volume before the boil
   HeatFlux netPerSurface;        // net over the whole mouth
 };
@@ -139,7 +144,8 @@ struct BrewDay {
 
 struct SimulationOptions {
   bool curves = false;
-  double relativeTolerance = 1e-9;  // of the integrator, 1e-13 to 1e-5
+  double relativeTolerance = 1e-9;   // of the integrator, 1e-13 to 1e-5
+  Mass waterGuess = kilograms(0.0);  // where a wanted volume leaves the water open; 0: no idea
 };
 
 // Preconditions (asserted where cheap): the rig's quantities positive, fractions 0-1, rests

@@ -7,7 +7,9 @@
 namespace physics {
 
 double Ledger::imbalance() const {
-  const Energy moved = std::max({supplied(), lost.total() + steam, joules(1.0)});
+  Energy gone = steam;
+  for (const Energy& path : lost.values) gone += abs(path);  // a warmer room gives
+  const Energy moved = std::max({supplied(), gone, joules(1.0)});
   return std::abs(residual() / moved);
 }
 

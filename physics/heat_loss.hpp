@@ -6,6 +6,7 @@
 #include <cstddef>
 
 #include "physics/air.hpp"
+#include "physics/flux_table.hpp"
 #include "physics/units.hpp"
 #include "physics/vessel.hpp"
 
@@ -51,8 +52,7 @@ struct ByPath {
 
 struct HeatFlows {
   ByPath<Power> lost;
-  MassFlow vapour;                          // leaving for good; condensate under a lid returns
-  Temperature sideSkin, baseSkin, lidSkin;  // outermost faces; the room's where there is none
+  MassFlow vapour;  // leaving for good; condensate under a lid returns
 };
 
 // Heat leaving a vessel at a liquid temperature and fill, by path, in the steady state of walls
@@ -76,6 +76,21 @@ class HeatLossModel {
   // Range: liquid from the ice point to 105 C, fill from 0 to the vessel's height.
   HeatFlows flows(Temperature liquid, Length fill);
 
+  // Outermost faces as the last flows() found them. Not once tabulated: a table knows no skins.
+  struct Skins {
+    Temperature side, base, lid;
+  };
+  Skins skins() const {
+    const Temperature room = room_.air.temperature;
+    return {room + side_.excess, room + base_.excess, room + lid_.excess};
+  }
+
+  // Makes flows() several times faster between the room's temperature and `hottest`, by tables
+  // within 1e-8 of each wall's flux. Worth it from about 30 calls on.
+  void tabulate(Temperature hottest);
+  // The same vessel and room in another stage of the day; keeps what does not depend on it.
+  HeatLossModel forStage(Length fill, double openFraction, Length hoseLength) const;
+
  private:
   // One face's way from inside to room, per inner area.
   struct Wall {
@@ -85,11 +100,31 @@ class HeatLossModel {
     TemperatureDifference excess;  // of the skin over the room, the last solution
     TemperatureDifference whole;   // of the inside over the room, then
     double slope;                  // of the balance about it
+    FluxTable table;
+  };
+  // How far down from wort to room the headspace lies, as solved last.
+  struct Headspace {
+    double share = 0.1;
+    double perKelvin = 0.0;          // how the share changed with the wort's temperature
+    Temperature last = celsius(60);  // of the wort, then
+    double slope;                    // W/K: how the flow in outgrew the flow out, then
+    double shareAt(Temperature liquid) const;
+    void remember(Temperature liquid, double newShare);
   };
   template <class Film, class InnerDrop>
   HeatFlux through(Wall& wall, Temperature inside, const Film& film, const InnerDrop& drop);
+  HeatFlux throughSide(Temperature liquid);
+  HeatFlux throughDryWall(Temperature inner);
+  HeatFlux throughLid(Temperature inner);
+  HeatFlux throughBase(Temperature liquid);
+  HeatFlux throughHose(Temperature liquid);
+  AirProperties filmAir(Temperature skin) const;
+  HeatTransferCoefficient filmAbove(Temperature face) const;
+  HeatTransferCoefficient filmBelow(Temperature face) const;
+  HeatTransferCoefficient filmBeside(Temperature face, Length height) const;
   Power fin(Temperature liquid, Length dry) const;
-  void closedMouth(Temperature liquid, Area dryArea, double share, HeatFlows& flows);
+  void closedMouth(Temperature liquid, SpecificEnergy latent, Area dryArea, double share,
+                   HeatFlows& flows);
 
   Surroundings room_;
   Length diameter_, height_, hoseLength_, hoseDiameter_;
@@ -99,10 +134,7 @@ class HeatLossModel {
   bool onLegs_;
   Length filmHeight_;
   ThermalConductance wallAlong_;  // conductivity times thickness of the metal wall
-  // Of lid and dry wall's inner face under the wort, the last solution, and how fast the flow
-  // into the headspace outgrew the flow out of it, then.
-  TemperatureDifference headspace_, headspaceWhole_;
-  double headspaceSlope_;  // W/K
+  Headspace headspace_;
 };
 
 }  // namespace physics

@@ -55,18 +55,32 @@ bool worthItsTime(const BrewDay& bare, const std::optional<Time>& time, StageKin
   return *time > kWorthwhileShareOfTime * (stage->end - stage->begin);
 }
 
-}  // namespace
-
-Temperature leftAlone(const Rig& rig, const Batch& batch, const Place& place, Time alone) {
+// How the strike water was heated does not matter to a mash left alone, only that it was.
+BrewDay nightOf(const Rig& rig, const Batch& batch, const Place& place, Time alone,
+                const SimulationOptions& options) {
   Batch left = batch;
   left.mash = UnpluggedMash{mashGoal(batch, celsius(66.0)), alone};
   left.boil = seconds(0.0);
   Rig unplugged = rig;
   unplugged.supply.cableLoop = ohms(0.0);
-  // How the strike water was heated does not matter here, only that it was.
-  const BrewDay day = simulate(withDelivered(unplugged, kStrongestElement), left, place);
+  return simulate(withDelivered(unplugged, kStrongestElement), left, place, options);
+}
+
+}  // namespace
+
+Temperature leftAlone(const Rig& rig, const Batch& batch, const Place& place, Time alone) {
+  const BrewDay day = nightOf(rig, batch, place, alone, {});
   const Stage* rest = day.find(StageKind::UnpluggedRest);
   return rest ? rest->last : place.room;
+}
+
+std::vector<CurvePoint> coolingCurve(const Rig& rig, const Batch& batch, const Place& place,
+                                     Time alone) {
+  SimulationOptions options;
+  options.curves = true;
+  const BrewDay day = nightOf(rig, batch, place, alone, options);
+  const Stage* rest = day.find(StageKind::UnpluggedRest);
+  return rest ? rest->curve : std::vector<CurvePoint>{};
 }
 
 JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
@@ -103,7 +117,7 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
   const bool otherwise =
       effect.savedFromWall > kWorthwhileShareOfEnergy * effect.bare.total.fromWall() ||
       effect.jacketedAfter - effect.bareAfter > kWorthwhileWarmth;
-  if (effect.bare.outcome == Outcome::DoesNotBoil && effect.jacketed.outcome == Outcome::Done) {
+  if (effect.bare.levelsOff && effect.jacketed.outcome == Outcome::Done) {
     effect.verdict = JacketVerdict::MakesItBoil;
   } else if (time) {
     effect.verdict = JacketVerdict::Worthwhile;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "physics/brewday.hpp"
 #include "physics/units.hpp"
@@ -20,7 +21,7 @@ struct LossPair {
 };
 
 enum class JacketVerdict {
-  MakesItBoil,  // the bare rig does not boil, the jacketed one does
+  MakesItBoil,  // the bare rig levels off on the way to the boil, the jacketed one does not
   Worthwhile,
   TimeNotWorthIt,  // little time, but it holds the mash or saves noticeable energy
   NotWorthIt
@@ -52,5 +53,9 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
 
 // Temperature of a full, unplugged mash after a time, from its first rest's temperature.
 Temperature leftAlone(const Rig& rig, const Batch& batch, const Place& place, Time alone);
+// The same as points evenly spaced in time, from the moment it is left alone. Empty if even a
+// very strong element could not heat the strike water.
+std::vector<CurvePoint> coolingCurve(const Rig& rig, const Batch& batch, const Place& place,
+                                     Time alone);
 
 }  // namespace physics

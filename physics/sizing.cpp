@@ -6,12 +6,17 @@
 #include <cmath>
 #include <cstdint>
 
+#include "physics/water.hpp"
+
 namespace physics {
 namespace {
 
 // A search needs each day only to about what a person could see; a hundredth of the answer's
 // tolerance is plenty and takes a third of the time.
-constexpr SimulationOptions kForSearching{.curves = false, .relativeTolerance = 1e-7};
+// By this share more than the threshold, a day is done in hours and not in days.
+constexpr double kJustEnough = 1e-6;
+constexpr SimulationOptions kForSearching{
+    .curves = false, .relativeTolerance = 1e-7, .waterGuess = kilograms(0.0)};
 
 // Where an increasing `surplus` turns positive between low and high, to a few parts in 1e9;
 // nothing if it never does. The smallest argument that passes is returned.
@@ -30,12 +35,19 @@ std::optional<double> firstPassing(double low, double high, const Surplus& surpl
 // No supply binds a search for power: the element is fed straight, so that "delivered" means it.
 Rig unlimited(Rig rig, Power delivered) {
   rig.supply.cableLoop = ohms(0.0);
+  rig.second.reset();
   rig.element = elementDelivering(delivered, rig.supply, rig.element.topHeight);
   return rig;
 }
 
 Power mostOnSupply(const Rig& rig) {
-  return electricalLoad(largestElementOn(rig.supply, rig.element.topHeight), rig.supply).delivered;
+  const Length top = rig.element.topHeight;
+  Power most = electricalLoad(largestElementOn(rig.supply, top), rig.supply).delivered;
+  if (rig.second) {
+    const Supply& other = rig.second->supply;
+    most += electricalLoad(largestElementOn(other, top), other).delivered;
+  }
+  return most;
 }
 
 PowerAnswer answer(const Rig& rig, std::optional<double> watt, Limit otherwise) {
@@ -46,25 +58,30 @@ PowerAnswer answer(const Rig& rig, std::optional<double> watt, Limit otherwise) 
       .power = power, .onThisSupply = carried, .stoppedBy = carried ? Limit::None : Limit::Circuit};
 }
 
-std::optional<Time> lasted(const BrewDay& day, StageKind kind, Outcome failed) {
-  if (day.outcome == failed) return std::nullopt;
-  const Stage* stage = day.find(kind);
-  if (!stage) return std::nullopt;
-  return stage->end - stage->begin;
-}
+// Days of one rig and batch with other elements. Where a finished volume is wanted, the water
+// poured follows what boils off; the last day's water is the next one's first guess.
+class Days {
+ public:
+  Days(const Rig& rig, const Batch& batch, const Place& place)
+      : rig_(rig), batch_(batch), place_(place) {}
 
-// Search over delivered power; `surplus` is negative for a day that falls short.
-template <class OfDay>
-PowerAnswer searchPower(const Rig& rig, const Batch& batch, const Place& place, Limit otherwise,
-                        const OfDay& surplusOf) {
-  const auto surplus = [&](double watt) {
-    return surplusOf(simulate(unlimited(rig, watts(watt)), batch, place, kForSearching));
-  };
-  return answer(rig, firstPassing(1.0, inWatts(kStrongestElement), surplus), otherwise);
-}
+  BrewDay with(Power delivered) {
+    BrewDay day = simulate(unlimited(rig_, delivered), batch_, place_, options_);
+    if (day.outcome == Outcome::Done) {
+      options_.waterGuess = day.water * waterDensity(celsius(20.0));
+    }
+    return day;
+  }
 
-// The same day with the poured water fixed, so that a search over power or lids does not also
-// change the batch. The boil is left out unless asked for: it costs time and changes nothing.
+ private:
+  const Rig& rig_;
+  const Batch& batch_;
+  const Place& place_;
+  SimulationOptions options_ = kForSearching;
+};
+
+// The same day with the poured water fixed, so that a search over lids or sizes needs one
+// simulation a guess.
 Batch poured(const Rig& rig, const Batch& batch, const Place& place) {
   Batch fixed = batch;
   fixed.size = PouredWater{simulate(rig, batch, place, kForSearching).water};
@@ -76,17 +93,72 @@ Batch withoutBoil(Batch batch) {
   return batch;
 }
 
-// Something negative and increasing with power for a day that stalls, so that a bracketed search
-// sees which way to go: the level-off temperature's distance to its goal, in kelvins.
-double shortfall(const BrewDay& day) {
-  if (!day.levelsOff) return -1e3;
-  return -1.0 - std::abs(inKelvins(day.levelsOff->wanted - day.levelsOff->at));
+// How long a stage took; nothing if the day ended in it or before it.
+std::optional<Time> lasted(const BrewDay& day, StageKind kind) {
+  const Stage* stage = day.find(kind);
+  if (!stage) return std::nullopt;
+  if (day.outcome != Outcome::Done && stage == &day.stages.back()) return std::nullopt;
+  return stage->end - stage->begin;
+}
+
+// Least power that gets through every stage. Just enough at first sight may pour more water, or
+// stall earlier under a wider opening: a few looks settle it.
+std::optional<Power> leastForTheDay(const Rig& rig, const Batch& batch, const Place& place) {
+  // A very strong element shows the threshold without coming near it; it would boil the batch dry,
+  // so not for long.
+  const BrewDay strong = simulate(unlimited(rig, kStrongestElement),
+                                  withoutBoil(poured(rig, batch, place)), place, kForSearching);
+  if (!strong.leastToBoil) return std::nullopt;
+  Days days(rig, batch, place);
+  Power least = *strong.leastToBoil;
+  Power beforeTheBoil = watts(0.0);  // what strike and rests take, where that is more
+  // Each look stands a little above the last answer: at the threshold itself a day takes for ever,
+  // and where a volume is wanted it is never the same twice.
+  for (const double above : {1.05, 1.01, 1.002, 1.0005}) {
+    const BrewDay day = days.with(above * least);
+    if (day.levelsOff) {
+      beforeTheBoil = std::max(beforeTheBoil, day.levelsOff->atWanted);
+      least = std::max(least, beforeTheBoil);
+    } else if (day.leastToBoil) {
+      least = std::max(beforeTheBoil, *day.leastToBoil);
+    }
+  }
+  return (1.0 + kJustEnough) * least;
+}
+
+// The least power whose day is not short of what is asked; every answer also gets through the day.
+template <class SurplusOf>
+PowerAnswer searchPower(const Rig& rig, const Batch& batch, const Place& place, Limit otherwise,
+                        const SurplusOf& surplusOf) {
+  const auto least = leastForTheDay(rig, batch, place);
+  if (!least) return answer(rig, std::nullopt, Limit::Boiling);
+  Days days(rig, batch, place);
+  const auto surplus = [&](double watt) { return surplusOf(days.with(watts(watt))); };
+  // Upwards in steps, for the strongest of elements would boil the batch dry.
+  double low = inWatts(*least);
+  double atLow = surplus(low);
+  if (atLow >= 0.0) return answer(rig, low, otherwise);
+  const double strongest = inWatts(kStrongestElement);
+  while (low < strongest) {
+    const double high = std::min(1.5 * low, strongest);
+    const double atHigh = surplus(high);
+    if (atHigh >= 0.0) {
+      std::uintmax_t steps = 60;
+      const auto bracket = boost::math::tools::toms748_solve(
+          surplus, low, high, atLow, atHigh, boost::math::tools::eps_tolerance<double>(28), steps);
+      return answer(rig, bracket.second, otherwise);
+    }
+    low = high;
+    atLow = atHigh;
+  }
+  return answer(rig, std::nullopt, otherwise);
 }
 
 }  // namespace
 
 Rig withDelivered(const Rig& rig, Power power) {
   Rig other = rig;
+  other.second.reset();
   other.element = elementDelivering(power, rig.supply, rig.element.topHeight);
   return other;
 }
@@ -103,46 +175,32 @@ Batch scaled(const Batch& batch, double factor) {
 }
 
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place) {
-  const Batch fixed = poured(rig, batch, place);
-  const BrewDay strong = simulate(unlimited(rig, kStrongestElement), fixed, place, kForSearching);
-  if (!strong.leastToBoil) return answer(rig, std::nullopt, Limit::Boiling);
-  // Enough for the boil may be too little for strike water under a wider opening.
-  Power least = *strong.leastToBoil;
-  const BrewDay weak =
-      simulate(unlimited(rig, 1.0001 * least), withoutBoil(fixed), place, kForSearching);
-  if (weak.levelsOff) least = std::max(least, weak.levelsOff->atWanted);
-  return answer(rig, inWatts(least), Limit::Boiling);
+  const auto least = leastForTheDay(rig, batch, place);
+  return answer(rig, least ? std::optional(inWatts(*least)) : std::nullopt, Limit::Boiling);
 }
 
 PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within) {
-  const Batch fixed = withoutBoil(poured(rig, batch, place));
-  const PowerAnswer soon =
-      searchPower(rig, fixed, place, Limit::TimeAllowed, [&](const BrewDay& day) {
-        const auto taken = lasted(day, StageKind::HeatingToBoil, Outcome::DoesNotBoil);
-        return taken ? inMinutes(within - *taken) : -1e4 + shortfall(day);
-      });
-  // Soon enough under the lid may be too weak once the lid is off.
-  const PowerAnswer atAll = powerToBoilAtAll(rig, batch, place);
-  return soon.power && atAll.power && *atAll.power > *soon.power ? atAll : soon;
+  return searchPower(rig, batch, place, Limit::TimeAllowed, [&](const BrewDay& day) {
+    const auto taken = lasted(day, StageKind::HeatingToBoil);
+    return taken ? inMinutes(within - *taken) : -1e4;
+  });
 }
 
 PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
                                 Time within) {
   if (batch.grain.mass <= kilograms(0.0)) return {};
-  const Batch fixed = withoutBoil(poured(rig, batch, place));
-  return searchPower(rig, fixed, place, Limit::TimeAllowed, [&](const BrewDay& day) {
-    const auto taken = lasted(day, StageKind::Strike, Outcome::DoesNotReachStrike);
-    return taken ? inMinutes(within - *taken) : -1e4 + shortfall(day);
+  return searchPower(rig, batch, place, Limit::TimeAllowed, [&](const BrewDay& day) {
+    const auto taken = lasted(day, StageKind::Strike);
+    return taken ? inMinutes(within - *taken) : -1e4;
   });
 }
 
 PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& place,
                             double sharePerHour) {
-  Batch fixed = poured(rig, batch, place);
-  fixed.boil = minutes(5.0);  // the rate at the start of the boil
-  return searchPower(rig, fixed, place, Limit::BoilVigour, [&](const BrewDay& day) {
-    if (!day.boil || day.outcome == Outcome::DoesNotBoil) return shortfall(day);
-    return day.boil->shareOfPreBoilPerHour - sharePerHour;
+  Batch boiling = batch;
+  if (boiling.boil <= seconds(0.0)) boiling.boil = minutes(60.0);
+  return searchPower(rig, boiling, place, Limit::BoilVigour, [&](const BrewDay& day) {
+    return day.boil ? day.boil->shareOfPreBoilPerHour - sharePerHour : -1.0;
   });
 }
 
@@ -160,8 +218,10 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
   const auto spareOf = [&](const BrewDay& day) {
     const double vessel = static_cast<double>((room - day.fullest) / room);
     if (day.outcome != Outcome::Done || !day.boil) {
-      binding = Limit::Boiling;
-      return std::min(vessel, 1e-3 * shortfall(day));
+      binding = day.outcome == Outcome::UncoversElement ? Limit::SmallestBatch : Limit::Boiling;
+      const double missing =
+          day.levelsOff ? inKelvins(day.levelsOff->wanted - day.levelsOff->at) : 1000.0;
+      return std::min(vessel, -1e-3 * (1.0 + std::abs(missing)));
     }
     const double vigour = (day.boil->shareOfPreBoilPerHour - sharePerHour) / sharePerHour;
     binding = vessel < vigour ? Limit::Vessel : Limit::BoilVigour;
@@ -174,7 +234,8 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
   double low =
       std::max(0.02, static_cast<double>(crossSection(rig.vessel) * rig.element.topHeight / whole));
   BrewDay day = at(low);
-  for (int i = 0; i < 20 && day.outcome == Outcome::UncoversElement; ++i) {
+  // A strong element boils small batches dry: they only get through nearer the vessel's size.
+  while (day.outcome == Outcome::UncoversElement && day.fullest < room) {
     low *= 1.15;
     day = at(low);
   }
@@ -190,34 +251,39 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
   std::uintmax_t steps = 40;
   const auto bracket = boost::math::tools::toms748_solve(
       spare, low, high, boost::math::tools::eps_tolerance<double>(20), steps);
-  const Volume wort = at(bracket.first).resultCold;
+  const BrewDay largest = at(bracket.first);
   spare(bracket.second);  // names what binds just beyond
-  return {.wort = wort, .stoppedBy = binding};
+  // An element that boils harder than wanted can be turned down: less wort is lost.
+  const double spared =
+      largest.boil ? (largest.boil->shareOfPreBoilPerHour - sharePerHour) * inHours(batch.boil)
+                   : 0.0;
+  const Volume turnedDown = largest.resultCold + spared * largest.preBoilCold;
+  return {.wort = std::max(largest.resultCold, turnedDown), .stoppedBy = binding};
 }
 
 WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& place) {
   WhatWouldBoil what;
   what.power = powerToBoilAtAll(rig, batch, place).power;
-  const Batch fixed = [&] {
-    Batch brief = poured(rig, batch, place);
-    brief.boil = minutes(1.0);
-    return brief;
-  }();
-  const auto closedBy = [&](double closed) {
+  const Batch fixed = withoutBoil(poured(rig, batch, place));
+  const Power delivered = electricalLoad(rig.element, rig.supply).delivered;
+  const auto withLid = [&](double closed) {
     Rig other = rig;
-    other.vessel.open.heating = std::min(rig.vessel.open.heating, 1.0 - closed);
-    other.vessel.open.boil = std::min(rig.vessel.open.boil, 1.0 - closed);
-    return simulate(other, fixed, place, kForSearching);
+    for (double* open : {&other.vessel.open.strike, &other.vessel.open.mash,
+                         &other.vessel.open.heating, &other.vessel.open.boil}) {
+      *open = std::min(*open, 1.0 - closed);
+    }
+    return other;
   };
-  const auto boils = [&](double closed) {
-    const BrewDay day = closedBy(closed);
-    return day.outcome == Outcome::Done || day.outcome == Outcome::UncoversElement ? 1.0
-                                                                                   : shortfall(day);
+  // A strong element shows what the boil would take; whether this one gets there is arithmetic.
+  const auto spare = [&](double closed) {
+    const BrewDay day =
+        simulate(unlimited(withLid(closed), kStrongestElement), fixed, place, kForSearching);
+    return day.leastToBoil ? inWatts(delivered - *day.leastToBoil) : -1e6;
   };
-  if (const auto closed = firstPassing(0.0, 1.0, boils)) {
+  if (const auto closed = firstPassing(0.0, 1.0, spare)) {
     what.openFraction = 1.0 - *closed;
   } else {
-    const BrewDay day = closedBy(1.0);
+    const BrewDay day = simulate(withLid(1.0), fixed, place, kForSearching);
     if (day.levelsOff) what.levelWithLid = day.levelsOff->at;
   }
   return what;

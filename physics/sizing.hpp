@@ -30,10 +30,10 @@ struct PowerAnswer {
 };
 inline constexpr Power kStrongestElement = watts(60e3);
 
-// Power that holds a rolling boil's threshold: losses at the boiling point, lid as for heating
-// or for the boil, whichever loses more.
+// Least power that gets through the whole day and keeps the boil going. The other answers are never
+// less: a wort that comes to the boil soon enough under its lid may die once the lid is off.
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place);
-// Power that takes the lifted wort to the boil within `within`, and is enough to keep boiling.
+// Power that takes the lifted wort to the boil within `within`.
 PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within);
 // Power that takes the poured water to strike within `within`. None if there is no grain.
 PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
@@ -43,7 +43,8 @@ PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& pla
                             double sharePerHour);
 
 // The largest cold volume of finished wort, water and grain in proportion, that this rig brings to
-// a boil of at least `sharePerHour`, leaving `headspace` of the vessel free.
+// a boil of at least `sharePerHour`, leaving `headspace` of the vessel free. A boil harder than
+// asked is taken as turned down to `sharePerHour`.
 struct BatchAnswer {
   std::optional<Volume> wort;
   Limit stoppedBy = Limit::None;
@@ -59,7 +60,7 @@ struct WhatWouldBoil {
 };
 WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& place);
 
-// The same rig with an element that delivers `power` on the rig's supply.
+// The same rig with one element that delivers `power` on the rig's first supply.
 Rig withDelivered(const Rig& rig, Power power);
 // The same batch in the same proportions for another volume.
 Batch scaled(const Batch& batch, double factor);

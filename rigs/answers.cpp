@@ -10,7 +10,7 @@ SizingAnswer sizing(const physics::Rig& rig, const Plan& plan) {
   filled.element = largest;
   const Goals& goals = plan.goals;
   return {
-      .asIs = physics::electricalLoad(rig.element, rig.supply),
+      .asIs = physics::electricalLoad(rig),
       .mostOnCircuit = physics::electricalLoad(largest, rig.supply).delivered,
       .toBoilAtAll = physics::powerToBoilAtAll(rig, plan.batch, plan.place),
       .toBoilWithin = physics::powerToBoilWithin(rig, plan.batch, plan.place, goals.boilWithin),
@@ -22,12 +22,34 @@ SizingAnswer sizing(const physics::Rig& rig, const Plan& plan) {
                                                 goals.boilOffPerHour, goals.headspace)};
 }
 
-}  // namespace
-
-std::optional<double> costOf(physics::Energy fromWall, const Tariff& tariff) {
-  if (tariff.currency.empty()) return std::nullopt;
-  return physics::inKilowattHours(fromWall) * tariff.perKilowattHour;
+RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
+  const physics::Place& place = plan.place;
+  const RoomPlan& asked = plan.room;
+  RoomAnswer answer;
+  answer.start = physics::moistAir(place.room, place.relativeHumidity, place.pressure);
+  answer.outdoors = physics::moistAir(asked.outdoors, asked.outdoorHumidity, place.pressure);
+  if (asked.window)
+    answer.windowFace = physics::innerFace(*asked.window, place.room, asked.outdoors);
+  answer.day = physics::roomOver(day,
+                                 {.volume = asked.volume,
+                                  .start = answer.start,
+                                  .outdoors = answer.outdoors,
+                                  .airflow = asked.airflow,
+                                  .captured = asked.captured},
+                                 answer.windowFace);
+  const physics::MoistAir held = physics::moistAir(place.room, asked.holdHumidity, place.pressure);
+  const physics::MassFlow most = answer.day.peakVapour;
+  if (most > physics::kilogramsPerHour(0.0)) {
+    answer.airflow = physics::airflowToCarry(most, held, answer.outdoors);
+    answer.airflowBehindHood =
+        physics::airflowToCarry((1.0 - asked.captured) * most, held, answer.outdoors);
+    answer.closedFull = physics::timeToSaturation(most, asked.volume, answer.start);
+  }
+  answer.airHeat = physics::exhaustHeat(asked.airflow, place.room - asked.outdoors);
+  return answer;
 }
+
+}  // namespace
 
 Answers answer(const Plan& plan, Depth depth, bool curves) {
   Answers answers;
@@ -35,15 +57,24 @@ Answers answer(const Plan& plan, Depth depth, bool curves) {
     RigAnswer one;
     one.name = rigPlan.name;
     physics::SimulationOptions options;
-    options.curves = curves;
+    options.curves = curves || depth == Depth::Room;
     one.day = physics::simulate(rigPlan.rig, plan.batch, plan.place, options);
-    one.cost = costOf(one.day.total.fromWall(), plan.tariff);
-    if (one.day.outcome == physics::Outcome::DoesNotBoil) {
+    one.cost = dayCost(one.day, plan.tariff, plan.startOfDay);
+    one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
+    // Curves without everything are for a picture that follows a dragging hand: no searches then.
+    const bool advise = !curves || depth == Depth::Everything;
+    if (advise && one.day.outcome == physics::Outcome::DoesNotBoil) {
       one.whatWouldBoil = physics::whatWouldBoil(rigPlan.rig, plan.batch, plan.place);
     }
-    if (depth != Depth::Day && rigPlan.jacketIsCompared) {
+    if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
       one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
                                           plan.goals.unplugged);
+    }
+    one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit);
+    if (depth == Depth::Room) {
+      one.room = roomAnswer(plan, one.day);
+      if (!curves)
+        for (physics::Stage& stage : one.day.stages) stage.curve.clear();
     }
     if (depth == Depth::Everything) one.sizing = sizing(rigPlan.rig, plan);
     answers.rigs.push_back(std::move(one));

@@ -10,6 +10,7 @@
 #include "physics/brewday.hpp"
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
+#include "rigs/circuit_answer.hpp"
 #include "rigs/plan.hpp"
 
 namespace rigs {
@@ -25,6 +26,17 @@ struct SizingAnswer {
   physics::BatchAnswer largestOnCircuit;  // with the largest element the circuit carries
 };
 
+// The room's air over the day, and what would hold its humidity at the planned level.
+struct RoomAnswer {
+  physics::RoomDay day;
+  physics::MoistAir start, outdoors;
+  std::optional<physics::VolumeFlow> airflow;  // at the most vapour; empty if outdoors is no drier
+  std::optional<physics::VolumeFlow> airflowBehindHood;  // for what the hood does not take
+  std::optional<physics::Time> closedFull;  // until a closed room would be full at the most vapour
+  std::optional<physics::Temperature> windowFace;
+  physics::Power airHeat;  // leaves with the planned airflow when it is as warm as the room
+};
+
 struct RigAnswer {
   std::string name;
   physics::BrewDay day;
@@ -32,18 +44,19 @@ struct RigAnswer {
   std::optional<SizingAnswer> sizing;                   // if asked for
   std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it does not boil
   std::optional<double> cost;                           // of the day, in the plan's currency
+  CircuitAnswer circuit;
+  std::optional<RoomAnswer> room;  // if asked for
+  std::vector<double> stageCosts;  // in the order of the stages; or empty
 };
 
 struct Answers {
   std::vector<RigAnswer> rigs;  // in the plan's order
 };
 
-enum class Depth { Day, DayAndJacket, Everything };
+// Circuit: the inverse questions about circuits too. Room: the room's air over the day.
+enum class Depth { Day, DayAndJacket, Circuit, Room, Everything };
 
 // Curves fill the stages' time series. Preconditions: a plan from readPlan without errors.
 Answers answer(const Plan& plan, Depth depth, bool curves = false);
-
-// Money for energy at the plan's flat tariff; empty without a price.
-std::optional<double> costOf(physics::Energy fromWall, const Tariff& tariff);
 
 }  // namespace rigs

@@ -163,8 +163,15 @@ bool isBrewable(const JsonCursor& at, const Size& size, const GrainRead& grain) 
                           " are accepted, usual are 10 to 18 %");
     return false;
   }
-  if (water < grain.grain.mass * litresPerKilogram(1.8))
-    at.warn("grain", format(water / grain.grain.mass, UnitSystem::SI) +
+  const VolumePerMass thickness = water / grain.grain.mass;
+  // Wetted grain alone takes up about 1 L/kg: below that there is no mash to heat.
+  if (thickness < litresPerKilogram(1.2)) {
+    at.error("grain", format(thickness, UnitSystem::SI) + " of water to grain is no mash; from " +
+                          "1.2 L/kg is accepted, usual are 2.5 to 6 L/kg");
+    return false;
+  }
+  if (thickness < litresPerKilogram(1.8))
+    at.warn("grain", format(thickness, UnitSystem::SI) +
                          " of water to grain is too thick to stir; usual are 2.5 to 6 L/kg");
   return true;
 }

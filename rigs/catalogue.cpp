@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cassert>
-#include <nlohmann/json.hpp>
 
 #include "rigs/embedded.hpp"
 #include "rigs/json_cursor.hpp"

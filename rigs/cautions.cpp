@@ -22,7 +22,8 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, UnitSystem units
       {"scald", "Hot wort and steam burn skin in a second. Keep children and pets away."}};
   if (leftAlone || std::holds_alternative<physics::UnpluggedMash>(plan.batch.mash)) {
     // Hot-holding limit of food service, 135 F (FDA Food Code 3-501.16).
-    const std::string limit = format(physics::celsius(57.0), units);
+    const std::string limit =
+        format(physics::celsius(57.0), units, {.significantDigits = 2, .decimals = {}});
     all.push_back({"left warm", "Wort left below about " + limit +
                                     " for hours can sour and grow bacteria. Boil it promptly "
                                     "afterwards, or do not leave it that long."});

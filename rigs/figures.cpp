@@ -75,7 +75,14 @@ bool overloads(const physics::ElectricalLoad& load, const physics::Supply& suppl
 }
 
 physics::Current longUseCurrent(const RigPlan& rig) {
-  return rig.continuousShare * rig.rig.supply.rating;
+  double share = rig.continuousShare;
+  if (!rig.circuits.empty()) {
+    const std::string& region = rig.circuits.front().details.circuitRegion;
+    for (const CircuitRules* rules : rulesForCircuitsOf(region)) {
+      for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
+    }
+  }
+  return share * rig.rig.supply.rating;
 }
 
 bool overloadsForLong(const RigPlan& rig, const physics::ElectricalLoad& load) {
@@ -84,6 +91,15 @@ bool overloadsForLong(const RigPlan& rig, const physics::ElectricalLoad& load) {
 
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage) {
   return voltage * voltage / physics::resistance(element);
+}
+
+physics::PowerAnswer neededPower(const SizingAnswer& sizing) {
+  physics::PowerAnswer needed = sizing.toBoilAtAll;
+  for (const physics::PowerAnswer& wish : {sizing.toBoilWithin, sizing.forBoilOff}) {
+    if (!needed.power) return needed;
+    if (!wish.power || *wish.power > *needed.power) needed = wish;
+  }
+  return needed;
 }
 
 std::optional<physics::Element> elementFor(const physics::Rig& rig,
@@ -98,6 +114,14 @@ std::optional<physics::Element> elementFor(const physics::Rig& rig,
 
 bool otherVoltage(const physics::Rig& rig) {
   return std::abs(static_cast<double>(rig.supply.nominal / rig.element.ratedAt) - 1.0) > 0.01;
+}
+
+std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
+  std::optional<double> sum;
+  for (std::size_t i = 0; i < rig.stageCosts.size(); ++i) {
+    if (rig.day.stages[i].kind == kind) sum = sum.value_or(0.0) + rig.stageCosts[i];
+  }
+  return sum;
 }
 
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {

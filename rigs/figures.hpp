@@ -58,11 +58,16 @@ physics::Current longUseCurrent(const RigPlan& rig);
 // where no power does, or where the cable cannot bring it.
 std::optional<physics::Element> elementFor(const physics::Rig& rig,
                                            const physics::PowerAnswer& wanted);
+// The heat that fulfils both of the plan's goals, time and boil-off, and boils at all; empty if
+// one of them cannot be had.
+physics::PowerAnswer neededPower(const SizingAnswer& sizing);
 // The same element's rating stated at another voltage.
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage);
 // The element is used on another voltage than it is rated at, by more than 1 %.
 bool otherVoltage(const physics::Rig& rig);
 
+// Money for all stages of this kind; empty without a price or such a stage.
+std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind);
 // Money for this much finished wort, if the batch has a price.
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort);
 

@@ -5,6 +5,7 @@
 
 #include <cstddef>
 #include <initializer_list>
+#include <memory>
 #include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
@@ -28,10 +29,11 @@ struct CountRange {
   std::size_t max = 100;
 };
 
-// Nullopt means that `problems` has an error. Refused beside broken JSON: anything but UTF-8 (a
-// byte order mark is fine), comments, repeated keys, more than 4 MB, 64 levels or 1000 keys in one
-// object.
-std::optional<nlohmann::ordered_json> parseJson(std::string_view bytes, Problems& problems);
+// Parsed JSON that whoever holds it need not look into. Null means that `problems` has an error.
+// Refused beside broken JSON: anything but UTF-8 (a byte order mark is fine), comments, repeated
+// keys, more than 4 MB, 64 levels or 1000 keys in one object.
+using JsonDocument = std::shared_ptr<nlohmann::ordered_json>;
+JsonDocument parseJson(std::string_view bytes, Problems& problems);
 
 // A place in a document. Cheap to copy; the document and the list of problems must outlive it.
 //

@@ -209,10 +209,10 @@ class Inspector : public nlohmann::json_sax<Json> {
 
 }  // namespace
 
-std::optional<Json> parseJson(std::string_view bytes, Problems& problems) {
+JsonDocument parseJson(std::string_view bytes, Problems& problems) {
   const auto refuse = [&problems](std::string message) {
     problems.push_back({Severity::Error, "", std::move(message)});
-    return std::nullopt;
+    return nullptr;
   };
   if (bytes.size() > kLargestDocument) return refuse("the document is larger than 4 MB");
   if (looksLikeUtf16(bytes))
@@ -229,8 +229,8 @@ std::optional<Json> parseJson(std::string_view bytes, Problems& problems) {
   const std::size_t before = problems.size();
   Inspector inspector(bytes, problems);
   const bool understood = Json::sax_parse(bytes.begin(), bytes.end(), &inspector);
-  if (!understood || problems.size() > before) return std::nullopt;
-  return Json::parse(bytes.begin(), bytes.end(), nullptr, false);
+  if (!understood || problems.size() > before) return nullptr;
+  return std::make_shared<Json>(Json::parse(bytes.begin(), bytes.end(), nullptr, false));
 }
 
 }  // namespace rigs

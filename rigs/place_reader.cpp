@@ -1,72 +1,75 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where and when the brewing happens, what energy costs there, what a person aims at.
-#include <charconv>
-#include <string>
-#include <string_view>
-
+// Where the brewing happens, and what a person aims at.
 #include "physics/air.hpp"
 #include "rigs/plan_parts.hpp"
+#include "rigs/ranges.hpp"
 
 namespace rigs {
-namespace {
-
 using namespace physics;
 
-bool isDigit(char c) { return '0' <= c && c <= '9'; }
+namespace {
 
-std::string_view trimmed(std::string_view text) {
-  while (text.starts_with(' ')) text.remove_prefix(1);
-  while (text.ends_with(' ')) text.remove_suffix(1);
-  return text;
-}
-
-// Two digits as a number, -1 for anything else.
-int twoDigits(std::string_view text) {
-  if (text.size() != 2 || !isDigit(text[0]) || !isDigit(text[1])) return -1;
-  return 10 * (text[0] - '0') + (text[1] - '0');
-}
-
-// "0.28 EUR/kWh", "0,28 €/kWh", "$0.15/kWh".
-std::optional<Tariff> priceFrom(std::string_view text) {
-  text = trimmed(text);
-  const std::size_t slash = text.find('/');
-  if (slash == std::string_view::npos || trimmed(text.substr(slash + 1)) != "kWh")
+// Which bundled rules a place names; "" for none, nullopt for a name that is not there.
+std::optional<std::string> readRegion(const JsonCursor& at) {
+  const auto region = at.optionalText("region", "", kLongestName);
+  const auto edition = at.optionalText("edition", "", kLongestName);
+  if (!region || !edition) return std::nullopt;
+  if (region->empty()) {
+    if (edition->empty()) return region;
+    at.error("edition", "an edition of rules needs a \"region\"");
     return std::nullopt;
-  const std::string_view money = trimmed(text.substr(0, slash));
-  const std::size_t first = money.find_first_of("0123456789");
-  if (first == std::string_view::npos) return std::nullopt;
-  const std::size_t last = money.find_last_of("0123456789");
-  std::string number(money.substr(first, last + 1 - first));
-  if (const std::size_t comma = number.find(','); comma != std::string::npos) number[comma] = '.';
-  const std::string_view before = trimmed(money.substr(0, first));
-  const std::string_view after = trimmed(money.substr(last + 1));
-  if (before.empty() == after.empty()) return std::nullopt;
-  const std::string_view currency = before.empty() ? after : before;
-  constexpr std::size_t kLongestCurrency = 8;
-  if (currency.size() > kLongestCurrency) return std::nullopt;
-  for (const char c : currency) {
-    const bool letter = ('A' <= c && c <= 'Z') || ('a' <= c && c <= 'z');
-    const bool symbol = c == '$' || static_cast<unsigned char>(c) >= 0x80;
-    if (!letter && !symbol) return std::nullopt;
   }
-  Tariff tariff;
-  const char* const end = number.data() + number.size();
-  const auto read =
-      std::from_chars(number.data(), end, tariff.perKilowattHour, std::chars_format::fixed);
-  if (read.ec != std::errc() || read.ptr != end) return std::nullopt;
-  tariff.currency = currency;
-  return tariff;
+  const CircuitRules* rules = rulesOf(*region);
+  if (!rules) {
+    std::vector<std::string_view> known;
+    for (const CircuitRules& one : bundledRules()) known.push_back(one.region);
+    const std::string_view near = nearestWord(*region, known);
+    at.error("region",
+             quotedText(*region) + " is no region with electrical rules here; write " +
+                 choice(known) +
+                 (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+    return std::nullopt;
+  }
+  if (!edition->empty() && *edition != rules->edition) {
+    at.error("edition", quotedText(*edition) + " of " + rules->code + " is not here; there is \"" +
+                            rules->edition + "\"");
+    return std::nullopt;
+  }
+  return region;
 }
 
-// "2026-01" or "2026-01-31".
-bool isDate(std::string_view text) {
-  if (text.size() != 7 && text.size() != 10) return false;
-  if (twoDigits(text.substr(0, 2)) < 0 || twoDigits(text.substr(2, 2)) < 0) return false;
-  const int month = twoDigits(text.substr(5, 2));
-  if (text[4] != '-' || month < 1 || month > 12) return false;
-  if (text.size() == 7) return true;
-  const int day = twoDigits(text.substr(8, 2));
-  return text[7] == '-' && 1 <= day && day <= 31;
+std::optional<RoomPlan> readRoom(const JsonCursor& at) {
+  at.warnAboutKeysExcept({"volume", "air_changes", "airflow", "outdoors", "outdoor_humidity",
+                          "hood_captures", "hold_humidity", "window_u", "note"});
+  if (at.has("airflow") && at.has("air_changes")) {
+    at.error("airflow", "both an airflow and air changes are stated; keep one of them");
+    return std::nullopt;
+  }
+  RoomPlan room;
+  room.isStated = true;
+  const auto volume = at.quantity<Volume>("volume", {litres(2e3), litres(1e6)});
+  const auto changes = at.optionalNumber("air_changes", 0.5, {0.0, 60.0});
+  const auto airflow =
+      at.quantityIfGiven<VolumeFlow>("airflow", {litresPerHour(0.0), litresPerHour(2e7)});
+  const auto outdoors =
+      at.optionalQuantity<Temperature>("outdoors", room.outdoors, {celsius(-20.0), celsius(45.0)});
+  const auto outdoorHumidity =
+      at.optionalQuantity<double>("outdoor_humidity", room.outdoorHumidity, ranges::kHumidity);
+  const auto captured = at.optionalQuantity<double>("hood_captures", 0.0, {0.0, 1.0});
+  const auto hold = at.optionalQuantity<double>("hold_humidity", room.holdHumidity, {0.2, 1.0});
+  const auto window = at.quantityIfGiven<HeatTransferCoefficient>(
+      "window_u", {perSquareMetreKelvin(0.3), perSquareMetreKelvin(7.0)});
+  const bool wrong = (at.has("airflow") && !airflow) || (at.has("window_u") && !window);
+  if (wrong || !volume || !changes || !outdoors || !outdoorHumidity || !captured || !hold)
+    return std::nullopt;
+  room.volume = *volume;
+  room.airflow = airflow ? *airflow : VolumeFlow(*changes * *volume / hours(1.0));
+  room.outdoors = *outdoors;
+  room.outdoorHumidity = *outdoorHumidity;
+  room.captured = *captured;
+  room.holdHumidity = *hold;
+  room.window = window;
+  return room;
 }
 
 }  // namespace
@@ -82,66 +85,39 @@ std::optional<PlaceRead> readPlace(const JsonCursor& at) {
     pressure = at.quantity<Pressure>("pressure", {pascals(50e3), pascals(110e3)});
   } else {
     // From the shore of the Dead Sea to the highest towns.
-    altitude = at.quantity<Length>("altitude", {metres(-430.0), metres(5200.0)});
+    altitude = at.quantity<Length>("altitude", ranges::kAltitude);
     if (altitude) pressure = standardAtmosphere(*altitude).pressure;
   }
-  const auto room = at.quantity<Temperature>("room", {celsius(-10.0), celsius(50.0)});
-  const auto humidity = at.optionalQuantity<double>("humidity", 0.5, {0.01, 1.0});
-  const auto water = at.quantity<Temperature>("water", {celsius(0.5), celsius(95.0)});
+  const auto room = at.quantity<Temperature>("room", ranges::kRoom);
+  const auto humidity = at.optionalQuantity<double>("humidity", 0.5, ranges::kHumidity);
+  const auto water = at.quantity<Temperature>("water", ranges::kWater);
   const auto draught = at.optionalQuantity<Velocity>("draught", metresPerSecond(0.0),
                                                      {metresPerSecond(0.0), metresPerSecond(5.0)});
-  at.warnAboutKeysExcept({"altitude", "pressure", "room", "humidity", "water", "draught", "note"});
-  if (!pressure || !room || !humidity || !water || !draught) return std::nullopt;
+  at.warnAboutKeysExcept({"altitude", "pressure", "room", "humidity", "water", "draught", "region",
+                          "edition", "air", "note"});
+  const auto region = readRegion(at);
+  std::optional<RoomPlan> air = RoomPlan{};
+  if (at.has("air")) {
+    const auto object = at.object("air");
+    air = object ? readRoom(*object) : std::nullopt;
+  }
+  if (!region || !air || !pressure || !room || !humidity || !water || !draught) return std::nullopt;
   return PlaceRead{.place = {.room = *room,
                              .relativeHumidity = *humidity,
                              .pressure = *pressure,
                              .water = *water,
                              .draught = *draught},
-                   .altitude = altitude};
-}
-
-std::optional<Tariff> readTariff(const JsonCursor& at) {
-  const auto price = at.text("price", kLongestName);
-  const auto dated = at.optionalText("dated", "", kLongestName);
-  at.warnAboutKeysExcept({"price", "dated", "note"});
-  if (!price || !dated) return std::nullopt;
-  auto tariff = priceFrom(*price);
-  if (!tariff)
-    at.error("price", quotedText(*price) +
-                          " is no price of energy; write number, currency and \"/kWh\", e.g. "
-                          "\"0.28 EUR/kWh\"");
-  if (!dated->empty() && !isDate(*dated)) {
-    at.error("dated", quotedText(*dated) +
-                          " is no date; write year and month, e.g. \"2026-01\", or a day, e.g. "
-                          "\"2026-01-31\"");
-    return std::nullopt;
-  }
-  if (tariff) tariff->dated = *dated;
-  return tariff;
-}
-
-std::optional<Time> readClock(const JsonCursor& at, std::string_view key) {
-  const auto text = at.optionalText(key, "08:00", kLongestName);
-  if (!text) return std::nullopt;
-  const std::size_t colon = text->find(':');
-  const std::string hour = (colon == 1 ? "0" : "") + text->substr(0, colon);
-  const int h = twoDigits(hour);
-  const int m = colon == std::string::npos ? -1 : twoDigits(text->substr(colon + 1));
-  if (0 <= h && h <= 23 && 0 <= m && m <= 59) return hours(h) + minutes(m);
-  at.error(key, quotedText(*text) +
-                    " is no time of day; write hours and minutes from 00:00 to 23:59, e.g. "
-                    "\"08:00\"");
-  return std::nullopt;
+                   .altitude = altitude,
+                   .region = *region,
+                   .room = *air};
 }
 
 std::optional<Goals> readGoals(const JsonCursor& at) {
-  const auto within =
-      at.optionalQuantity<Time>("boil_within", minutes(60.0), {minutes(1.0), hours(12.0)});
-  const auto boilOff = at.optionalQuantity<FractionPerTime>("boil_off", 0.08 / hours(1.0),
-                                                            {0.001 / hours(1.0), 0.5 / hours(1.0)});
-  const auto headspace = at.optionalQuantity<double>("headspace", 0.10, {0.0, 0.8});
-  const auto unplugged =
-      at.optionalQuantity<Time>("unplugged", hours(8.0), {minutes(1.0), hours(48.0)});
+  const auto within = at.optionalQuantity<Time>("boil_within", minutes(60.0), ranges::kWithin);
+  const auto boilOff =
+      at.optionalQuantity<FractionPerTime>("boil_off", 0.08 / hours(1.0), ranges::kBoilOff);
+  const auto headspace = at.optionalQuantity<double>("headspace", 0.10, ranges::kHeadspace);
+  const auto unplugged = at.optionalQuantity<Time>("unplugged", hours(8.0), ranges::kUnplugged);
   at.warnAboutKeysExcept({"boil_within", "boil_off", "headspace", "unplugged", "note"});
   if (!within || !boilOff || !headspace || !unplugged) return std::nullopt;
   return Goals{.boilWithin = *within,

@@ -10,15 +10,18 @@
 
 #include "physics/brewday.hpp"
 #include "physics/units.hpp"
+#include "rigs/circuit_verdict.hpp"
 #include "rigs/problems.hpp"
+#include "rigs/room_plan.hpp"
+#include "rigs/tariff.hpp"
 
 namespace rigs {
 
-// A flat tariff. Prices are the person's own; bundled ones are dated examples.
-struct Tariff {
-  double perKilowattHour = 0.0;  // in `currency`
-  std::string currency;          // as written, e.g. "EUR" or "$"; empty if no price was given
-  std::string dated;             // "2026-01" or "2026-01-31"; empty if not stated
+// One circuit of a rig and what hangs on it.
+struct CircuitPlan {
+  CircuitDetails details;
+  std::vector<physics::Element> elements;  // as written; Rig has them combined
+  physics::Wiring wiring = physics::Wiring::Parallel;
 };
 
 // One column of every answer.
@@ -35,6 +38,7 @@ struct RigPlan {
   std::string skin;              // of that jacket's outside, in words: "foil"
   std::string circuit;           // name in the catalogue; empty if voltage and current were given
   double continuousShare = 1.0;  // of the circuit's current, for long use, where a rule says so
+  std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
 };
 
 // What the sizing questions aim at when nothing else is asked.
@@ -50,6 +54,8 @@ struct Plan {
   physics::Batch batch;
   physics::Place place;
   std::optional<physics::Length> altitude;  // empty where a pressure was given instead
+  std::string region;  // whose electrical rules apply; empty: those of each rig's circuit
+  RoomPlan room;
   Tariff tariff;
   physics::Time startOfDay;  // clock time the day begins, from midnight
   Goals goals;
@@ -61,6 +67,10 @@ struct Plan {
 // references of rigs are looked up. Nothing is simulated.
 std::optional<Plan> readPlan(std::string_view document, const std::filesystem::path& folder,
                              Problems& problems);
+
+// What an element would suffer on a supply above its rating, as a problem without a place; nothing
+// up to 10 % above.
+std::optional<Problem> overVoltage(const physics::Element& element, const physics::Supply& supply);
 
 // Contradictions that only show when the day is simulated: grain and water that do not fit, fill
 // below the element, a boil that outlasts the water. Appends to problems. A kettle that does not

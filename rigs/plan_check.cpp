@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "physics/vessel.hpp"
+#include "rigs/circuit_answer.hpp"
 #include "rigs/plan.hpp"
 #include "rigs/quantity_text.hpp"
 
@@ -74,7 +75,8 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
   const auto error = [&](std::string_view key, std::string message) {
     problems.push_back({Severity::Error, where + std::string(key), std::move(message)});
   };
-  const BrewDay day = simulate(rig, batch, place);
+  // Who overflows or runs dry does so by litres: a coarse look is enough.
+  const BrewDay day = simulate(rig, batch, place, {.curves = false, .relativeTolerance = 1e-6});
   const Volume holds = capacity(rig.vessel);
   const Volume most = fullest(day, batch);
   if (most > holds) {
@@ -101,6 +103,7 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
 }  // namespace
 
 void checkPlan(const Plan& plan, Problems& problems) {
+  checkCircuits(plan, problems);
   std::vector<TooWarm> tooWarmFor;
   for (std::size_t i = 0; i < plan.rigs.size(); ++i)
     checkRig(plan.rigs[i].rig, plan.batch, plan.place, "/rigs/" + std::to_string(i), tooWarmFor,

@@ -21,10 +21,14 @@ inline constexpr std::size_t kLongestNote = 4000;
 struct PlaceRead {
   physics::Place place;
   std::optional<physics::Length> altitude;
+  std::string region;
+  RoomPlan room;
 };
 std::optional<PlaceRead> readPlace(const JsonCursor& at);
 std::optional<Tariff> readTariff(const JsonCursor& at);
-std::optional<physics::Time> readClock(const JsonCursor& at, std::string_view key);
+// A clock time; `absent` stands for a missing key, which is an error without it.
+std::optional<physics::Time> readClock(const JsonCursor& at, std::string_view key,
+                                       std::optional<std::string_view> absent = "08:00");
 std::optional<Goals> readGoals(const JsonCursor& at);
 
 // `place` sets the grain's temperature if none is stated, and the boiling point.
@@ -51,9 +55,18 @@ struct SupplyRead {
   physics::Supply supply;
   std::string circuit;
   double continuousShare = 1.0;
+  CircuitDetails details;
 };
-// `rig` holds "supply" and "cable".
-std::optional<SupplyRead> readSupply(const Layers& rig);
+// `rig` holds both keys, or the first alone.
+std::optional<SupplyRead> readSupply(const Layers& rig, std::string_view supply = "supply",
+                                     std::string_view cable = "cable");
+struct ElementsRead {
+  std::vector<physics::Element> elements;
+  physics::Wiring wiring = physics::Wiring::Parallel;
+  bool onTwoCircuits = false;  // then there are two elements
+};
+// `rig` holds "element", or "elements" and "wired".
+std::optional<ElementsRead> readElements(const Layers& rig);
 
 struct VesselRead {
   physics::Vessel bare;

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <algorithm>
-#include <nlohmann/json.hpp>
 
 #include "rigs/plan_parts.hpp"
 
@@ -107,6 +106,8 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
               .batch = *batch,
               .place = place->place,
               .altitude = place->altitude,
+              .region = place->region,
+              .room = place->room,
               .tariff = *tariff,
               .startOfDay = *start,
               .goals = *goals,

@@ -2,83 +2,15 @@
 #include "rigs/result_json.hpp"
 
 #include <array>
-#include <cmath>
-#include <nlohmann/json.hpp>
 #include <optional>
-#include <stdexcept>
 #include <string_view>
 
 #include "rigs/cautions.hpp"
 #include "rigs/figures.hpp"
+#include "rigs/result_json_object.hpp"
 
 namespace rigs {
 namespace {
-
-using Json = nlohmann::ordered_json;
-
-// An object under construction; one `set` per kind of quantity, so that a unit is written once.
-class Object {
- public:
-  Object& set(const char* key, double number) {
-    if (!std::isfinite(number)) {
-      throw std::domain_error("the result has a number that is not finite: " + std::string(key));
-    }
-    json_[key] = number;
-    return *this;
-  }
-  Object& set(const std::string& key, double number) { return set(key.c_str(), number); }
-  Object& set(const char* key, bool flag) { return put(key, flag); }
-  Object& set(const char* key, std::string_view text) { return put(key, std::string(text)); }
-  Object& set(const char* key, const char* text) { return put(key, std::string(text)); }
-  Object& put(const char* key, Json value) {
-    json_[key] = std::move(value);
-    return *this;
-  }
-  Object& set(std::string key, physics::Power q) { return set(key + "_W", physics::inWatts(q)); }
-  Object& set(std::string key, physics::Energy q) {
-    return set(key + "_kWh", physics::inKilowattHours(q));
-  }
-  Object& set(std::string key, physics::Time q) { return set(key + "_s", physics::inSeconds(q)); }
-  Object& set(std::string key, physics::Temperature q) {
-    return set(key + "_C", physics::inCelsius(q));
-  }
-  Object& set(std::string key, physics::Volume q) { return set(key + "_L", physics::inLitres(q)); }
-  Object& set(std::string key, physics::Mass q) {
-    return set(key + "_kg", physics::inKilograms(q));
-  }
-  Object& set(std::string key, physics::MassFlow q) {
-    return set(key + "_kg_per_h", physics::inKilogramsPerHour(q));
-  }
-  Object& set(std::string key, physics::VolumeFlow q) {
-    return set(key + "_L_per_h", physics::inLitresPerHour(q));
-  }
-  Object& set(std::string key, physics::HeatFlux q) {
-    return set(key + "_W_per_m2", physics::inWattsPerSquareMetre(q));
-  }
-  Object& set(std::string key, physics::Voltage q) { return set(key + "_V", physics::inVolts(q)); }
-  Object& set(std::string key, physics::Current q) {
-    return set(key + "_A", physics::inAmperes(q));
-  }
-  Object& set(std::string key, physics::Resistance q) {
-    return set(key + "_ohm", physics::inOhms(q));
-  }
-  Object& set(std::string key, physics::Pressure q) {
-    return set(key + "_Pa", physics::inPascals(q));
-  }
-  Object& set(std::string key, physics::Length q) { return set(key + "_m", physics::inMetres(q)); }
-  Object& set(std::string key, physics::Velocity q) {
-    return set(key + "_m_per_s", physics::inMetresPerSecond(q));
-  }
-  template <class Q>
-  Object& setIf(const char* key, const std::optional<Q>& q) {
-    if (q) set(key, *q);
-    return *this;
-  }
-  Json take() { return std::move(json_); }
-
- private:
-  Json json_ = Json::object();
-};
 
 constexpr std::array<const char*, physics::kPathCount> kPaths{
     "side",        "dry_wall", "base", "lid", "surface_convection", "surface_radiation",
@@ -203,7 +135,7 @@ Json curve(const std::vector<physics::CurvePoint>& points) {
   return all;
 }
 
-Json stage(const physics::BrewDay& day, const physics::Stage& s, const Tariff& tariff) {
+Json stage(const physics::BrewDay& day, const physics::Stage& s, std::optional<double> cost) {
   Object object;
   object.set("stage", word(s.kind))
       .set("begin", s.begin)
@@ -216,15 +148,17 @@ Json stage(const physics::BrewDay& day, const physics::Stage& s, const Tariff& t
       .set("hot_volume_first", s.hotFirst)
       .set("hot_volume_last", s.hotLast)
       .set("evaporated", s.evaporated)
-      .setIf("cost", costOf(s.ledger.fromWall(), tariff))
+      .setIf("cost", cost)
       .put("ledger", ledger(s.ledger));
   if (!s.curve.empty()) object.put("curve", curve(s.curve));
   return object.take();
 }
 
-Json day(const physics::BrewDay& d, const Tariff& tariff) {
+Json day(const physics::BrewDay& d, const Plan& plan) {
   Json stages = Json::array();
-  for (const physics::Stage& s : d.stages) stages.push_back(stage(d, s, tariff));
+  const std::vector<double> costs = stageCosts(d, plan.tariff, plan.startOfDay);
+  for (std::size_t i = 0; i < d.stages.size(); ++i)
+    stages.push_back(stage(d, d.stages[i], costs.empty() ? std::nullopt : std::optional(costs[i])));
   Object object;
   object.set("outcome", word(d.outcome));
   if (d.levelsOff) {
@@ -278,7 +212,7 @@ Json lossPair(const physics::LossPair& pair) {
   return object.take();
 }
 
-Json jacket(const physics::JacketEffect& effect, const Tariff& tariff) {
+Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
   Object object;
   object.set("verdict", word(effect.verdict))
       .put("reasons",
@@ -290,14 +224,14 @@ Json jacket(const physics::JacketEffect& effect, const Tariff& tariff) {
       .setIf("saved_to_strike", effect.savedToStrike)
       .setIf("saved_to_boil", effect.savedToBoil)
       .set("saved_from_wall", effect.savedFromWall)
-      .setIf("saved_cost", costOf(effect.savedFromWall, tariff))
+      .setIf("saved_cost", costOf(effect.savedFromWall, plan.tariff))
       .put("at_mash", lossPair(effect.atMash))
       .put("at_boil", lossPair(effect.atBoil))
       .set("alone", effect.alone)
       .set("bare_after_alone", effect.bareAfter)
       .set("jacketed_after_alone", effect.jacketedAfter)
-      .put("bare", day(effect.bare, tariff))
-      .put("jacketed", day(effect.jacketed, tariff));
+      .put("bare", day(effect.bare, plan))
+      .put("jacketed", day(effect.jacketed, plan));
   return object.take();
 }
 
@@ -334,7 +268,7 @@ Json whatWouldBoil(const physics::WhatWouldBoil& what) {
       .take();
 }
 
-Json rig(const RigPlan& plan, const RigAnswer& answer, const Tariff& tariff) {
+Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
   Object object;
   object.set("name", answer.name)
       .put("element", Object()
@@ -349,11 +283,13 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Tariff& tariff) {
                          .set("overloaded", overloads(answer.day.electrical, plan.rig.supply))
                          .take())
       .set("has_jacket", plan.hasJacket)
-      .put("day", day(answer.day, tariff))
+      .put("day", day(answer.day, whole))
       .setIf("cost", answer.cost)
       .setIf("cost_per_L", costPer(answer, physics::litres(1.0)));
-  if (answer.jacket) object.put("jacket", jacket(*answer.jacket, tariff));
+  if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
   if (answer.sizing) object.put("sizing", sizing(*answer.sizing));
+  object.put("circuit", circuitJson(answer.circuit));
+  if (answer.room) object.put("room", roomJson(*answer.room));
   if (answer.whatWouldBoil) object.put("what_would_boil", whatWouldBoil(*answer.whatWouldBoil));
   return object.take();
 }
@@ -364,7 +300,7 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
   Json rigs = Json::array();
   bool alone = false;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
-    rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan.tariff));
+    rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan));
     alone = alone || answers.rigs[i].jacket.has_value();
   }
   Json warnings = Json::array();
@@ -373,7 +309,7 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
         Object().set("topic", caution.topic).set("text", std::string_view(caution.text)).take());
   }
   Object object;
-  object.put("format", Object().set("name", "heatledger result").put("version", 1).take())
+  object.put("format", Object().set("name", "heat-ledger-result").put("version", 1).take())
       .set("title", std::string_view(plan.title))
       .put("place", Object()
                         .set("room", plan.place.room)
@@ -391,10 +327,13 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
                         .take())
       .set("start_of_day", plan.startOfDay);
   if (!plan.tariff.currency.empty()) {
-    object.put("tariff", Object()
-                             .set("per_kWh", plan.tariff.perKilowattHour)
-                             .set("currency", std::string_view(plan.tariff.currency))
-                             .take());
+    object.put("tariff",
+               Object()
+                   .setIf("per_kWh", plan.tariff.dependsOnTheHour() || plan.tariff.dependsOnUse()
+                                         ? std::nullopt
+                                         : std::optional(plan.tariff.perKilowattHour))
+                   .set("currency", std::string_view(plan.tariff.currency))
+                   .take());
   }
   object.put("rigs", std::move(rigs)).put("cautions", std::move(warnings));
   return object.take().dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

@@ -2,7 +2,6 @@
 // One rig, from the plan, the catalogue and other files.
 #include <algorithm>
 #include <deque>
-#include <nlohmann/json.hpp>
 
 #include "rigs/files.hpp"
 #include "rigs/plan_parts.hpp"
@@ -16,7 +15,7 @@ using namespace physics;
 // A rig that another is from. Its problems are told at the place that refers to it.
 struct Base {
   std::string label;
-  nlohmann::ordered_json document;
+  JsonDocument document;
   Problems problems;
 };
 
@@ -109,10 +108,9 @@ class Bases {
     }
     Base& base = bases_.emplace_back();
     base.label = std::move(label);
-    auto document = parseJson(text, base.problems);
-    if (!document) return std::nullopt;
-    base.document = std::move(*document);
-    return JsonCursor(base.document, base.problems).asObject();
+    base.document = parseJson(text, base.problems);
+    if (!base.document) return std::nullopt;
+    return JsonCursor(*base.document, base.problems).asObject();
   }
 
   std::deque<Base> bases_;  // cursors keep pointing into them while more are added
@@ -127,35 +125,24 @@ Covering covered(const Covering& bare, const JacketFace& face) {
   return both;
 }
 
-Rig wearing(const Rig& bare, const Jacket& jacket, bool hasLid) {
+Rig wearing(const Rig& bare, const Jacket& jacket) {
   Rig rig = bare;
   rig.vessel.side = covered(bare.vessel.side, jacket.side);
   rig.vessel.base = covered(bare.vessel.base, jacket.base);
-  if (hasLid) rig.vessel.lid = covered(bare.vessel.lid, jacket.lid);
+  rig.vessel.lid = covered(bare.vessel.lid, jacket.lid);
   return rig;
 }
 
 // The element against what feeds it and what it hangs in.
 bool fits(const Layers& rig, const Element& element, const Supply& supply) {
-  const std::string rated = format(element.ratedAt, UnitSystem::SI);
-  const std::string fed = format(supply.nominal, UnitSystem::SI);
-  const double times = static_cast<double>(supply.nominal / element.ratedAt);
-  const double power = times * times;
-  // 10 % above is what supply standards allow for; at 30 % the surface load is up by 70 %.
-  constexpr double kTolerated = 1.1;
-  constexpr double kDestructive = 1.3;
   const JsonCursor& at = rig.with("supply");
-  const FormatOptions twoDigits{.significantDigits = 2, .decimals = {}};
-  if (times >= kDestructive) {
-    at.error("supply", "an element of " + rated + " on " + fed + " would give " +
-                           formatNumber(power, twoDigits) +
-                           " times its rated power and burn out; use one rated for " + fed);
-    return false;
+  if (const auto problem = overVoltage(element, supply)) {
+    if (problem->severity == Severity::Error) {
+      at.error("supply", problem->message);
+      return false;
+    }
+    at.warn("supply", problem->message);
   }
-  if (times > kTolerated)
-    at.warn("supply", "an element of " + rated + " on " + fed + " gives " +
-                          formatNumber(power, twoDigits) +
-                          " times its rated power and surface load; use one rated for " + fed);
   const double lost =
       static_cast<double>(supply.cableLoop / (supply.cableLoop + resistance(element)));
   if (lost > 0.15)
@@ -187,17 +174,53 @@ std::optional<Jacket> readOwnJacket(const Layers& rig, bool hasLid) {
   return jacket;
 }
 
+// For elements on two circuits; the second is like the first where nothing else is stated.
+std::optional<SupplyRead> readSecondSupply(const Layers& at,
+                                           const std::optional<ElementsRead>& elements,
+                                           const std::optional<SupplyRead>& first) {
+  const bool needed = elements && elements->onTwoCircuits;
+  if (!at.has("second_supply")) return needed ? first : std::nullopt;
+  auto second = readSupply(at, "second_supply", "second_cable");
+  if (needed || !elements) return second;
+  at.with("second_supply")
+      .error("second_supply", "no element hangs on it; write \"wired\": \"two circuits\"");
+  return std::nullopt;
+}
+
+// A pump on the first circuit. False where it is wrong.
+bool readPump(const Layers& at, std::optional<SupplyRead>& supply) {
+  if (!at.has("pump") || isNone(at.with("pump"), "pump")) return true;
+  const auto pump = at.with("pump").object("pump");
+  if (!pump || !supply) return false;
+  pump->warnAboutKeysExcept({"power", "voltage", "note"});
+  const auto power = pump->quantity<Power>("power", {watts(1.0), watts(5000.0)});
+  const auto voltage = pump->optionalQuantity<Voltage>("voltage", supply->supply.nominal,
+                                                       {volts(12.0), volts(690.0)});
+  if (!power || !voltage) return false;
+  supply->details.pump = power;
+  supply->details.pumpAt = *voltage;
+  return true;
+}
+
 std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
-  at.warnAboutKeysExcept({"name", "from", "about", "source", "note", "format", "vessel",
-                          "stands_on", "element", "supply", "cable", "lid", "jacket",
-                          "recirculation", "boil_power", "evaporation_factor"});
+  at.warnAboutKeysExcept({"name",     "from",          "about",         "source",
+                          "note",     "format",        "vessel",        "stands_on",
+                          "element",  "supply",        "cable",         "lid",
+                          "jacket",   "recirculation", "boil_power",    "evaporation_factor",
+                          "elements", "wired",         "second_supply", "second_cable",
+                          "pump"});
   const auto name = at.with("name").text("name", kLongestName);
   if (name && name->find_first_not_of(' ') == std::string::npos)
     at.with("name").error("name", "a rig needs a name that can be seen");
   const auto vessel = readVessel(at);
-  const auto elementAt = at.within("element");
-  const auto element = elementAt ? readElement(*elementAt) : std::nullopt;
-  const auto supply = readSupply(at);
+  const auto elements = readElements(at);
+  auto supply = readSupply(at);
+  const auto second = readSecondSupply(at, elements, supply);
+  const bool pumpRead = readPump(at, supply);
+  std::optional<Element> element;
+  if (elements)
+    element = elements->onTwoCircuits ? elements->elements.front()
+                                      : combined(elements->elements, elements->wiring);
   const JsonCursor& withLid = at.with("lid");
   const bool statesLid = withLid.has("lid") && !isNone(withLid, "lid");
   const auto jacket = readOwnJacket(at, statesLid);
@@ -214,7 +237,13 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   const auto factor =
       at.with("evaporation_factor").optionalNumber("evaporation_factor", 1.0, {0.1, 5.0});
   bool good = true;
+  // The second circuit's element is not to be higher than the first: both count as the higher.
+  if (elements && elements->onTwoCircuits)
+    element->topHeight = std::max(element->topHeight, elements->elements.back().topHeight);
   if (element && supply) good = fits(at, *element, supply->supply) && good;
+  if (elements && elements->onTwoCircuits && second)
+    good = fits(at, elements->elements.back(), second->supply) && good;
+  if (!pumpRead || (elements && elements->onTwoCircuits && !second)) good = false;
   if (element && vessel) good = fits(at, *element, vessel->bare) && good;
   if (!good || !name || !vessel || !element || !supply || !jacket || !hose || !boilPower || !factor)
     return std::nullopt;
@@ -228,6 +257,13 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                .hose = *hose,
                .boilPower = *boilPower,
                .evaporationFactor = *factor};
+  plan.circuits.push_back(
+      {.details = supply->details, .elements = elements->elements, .wiring = elements->wiring});
+  if (elements->onTwoCircuits) {
+    plan.bare.second = Feed{.element = elements->elements.back(), .supply = second->supply};
+    plan.circuits.front().elements = {elements->elements.front()};
+    plan.circuits.push_back({.details = second->details, .elements = {elements->elements.back()}});
+  }
   plan.hasLid = vessel->hasLid;
   plan.finish = vessel->finish;
   plan.circuit = supply->circuit;
@@ -238,12 +274,31 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   plan.jacket = worn.words();
   plan.skin = worn.skin;
   plan.jacketIsCompared = !plan.jacket.empty();
-  plan.jacketed = wearing(plan.bare, worn, plan.hasLid);
+  plan.jacketed = wearing(plan.bare, worn);
   plan.rig = plan.hasJacket ? plan.jacketed : plan.bare;
   return plan;
 }
 
 }  // namespace
+
+std::optional<Problem> overVoltage(const Element& element, const Supply& supply) {
+  const std::string rated = format(element.ratedAt, UnitSystem::SI);
+  const std::string fed = format(supply.nominal, UnitSystem::SI);
+  const double times = static_cast<double>(supply.nominal / element.ratedAt);
+  // 10 % above is what supply standards allow for; at 30 % the surface load is up by 70 %.
+  constexpr double kTolerated = 1.1;
+  constexpr double kDestructive = 1.3;
+  const std::string power = formatNumber(times * times, {.significantDigits = 2, .decimals = {}});
+  if (times >= kDestructive)
+    return Problem{Severity::Error, "",
+                   "an element of " + rated + " on " + fed + " would give " + power +
+                       " times its rated power and burn out; use one rated for " + fed};
+  if (times > kTolerated)
+    return Problem{Severity::Warning, "",
+                   "an element of " + rated + " on " + fed + " gives " + power +
+                       " times its rated power and surface load; use one rated for " + fed};
+  return std::nullopt;
+}
 
 std::optional<RigPlan> readRig(const JsonCursor& at, const fs::path& folder, const Jacket* compared,
                                Problems& problems) {

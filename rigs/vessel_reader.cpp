@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The kettle itself, its lid, and what it stands on.
+#include <algorithm>
 #include <numbers>
 
 #include "physics/vessel.hpp"
@@ -129,7 +130,7 @@ std::optional<LidUse> readOpen(const JsonCursor& at) {
 
 // Puts the lid on.
 bool readLid(const JsonCursor& at, VesselRead& read) {
-  at.warnAboutKeysExcept({"material", "finish", "emissivity", "thickness", "open", "note"});
+  at.warnAboutKeysExcept({"material", "finish", "emissivity", "thickness", "open", "gap", "note"});
   const Material* material = readMaterial(at, "material", Use::Lid);
   const auto face = material ? readFinish(at, *material) : std::nullopt;
   const auto thickness =
@@ -139,8 +140,13 @@ bool readLid(const JsonCursor& at, VesselRead& read) {
     const auto object = at.object("open");
     open = object ? readOpen(*object) : std::nullopt;
   }
-  if (!material || !face || !open || (at.has("thickness") && !thickness)) return false;
+  // What a lid lying loosely lets out all round; common practice, no source. 0 for one that fits.
+  const auto gap = at.optionalQuantity<double>("gap", 0.01, {0.0, 0.2});
+  if (!material || !face || !open || !gap || (at.has("thickness") && !thickness)) return false;
   read.hasLid = true;
+  for (double* share : {&open->strike, &open->mash, &open->heating, &open->boil}) {
+    *share = std::max(*share, *gap);
+  }
   read.bare.open = *open;
   read.bare.lid.emissivity = face->emissivity;
   if (thickness) read.bare.lid.insulation = {layerOf(*thickness, material->conductivity)};

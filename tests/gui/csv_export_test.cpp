@@ -14,7 +14,7 @@ Page page() {
   t.name = "boil";
   t.columns = {letter(0), letter(1)};
   t.heading("Boil");
-  t.rows.push_back({"boil-off", "%/h", {{"8.1", 8.123456789}, noFigure()}, false});
+  t.rows.push_back({"boil-off", "%/h", {{"8.1", 8.123456789}, noFigure()}, {}});
   p.show(t);
   p.cautions = {"Stay with the kettle."};
   return p;
@@ -31,7 +31,7 @@ TEST(PageCsv, CarriesAllDigitsAndTheRigsNames) {
 
 TEST(PageCsv, KeepsSpreadsheetsFromRunningText) {
   Page p = page();
-  std::get<Table>(p.blocks[0]).rows.push_back({"=SUM(A1)", "", {{"+x", {}}, {"-2", -2.0}}, false});
+  std::get<Table>(p.blocks[0]).rows.push_back({"=SUM(A1)", "", {{"+x", {}}, {"-2", -2.0}}, {}});
   const std::string csv = pageCsv(p);
   EXPECT_NE(csv.find("'=SUM(A1),,'+x,-2\n"), std::string::npos) << csv;
 }

@@ -23,6 +23,37 @@ TEST(Overrides, ChangeEveryRigInAllItsForms) {
   }
 }
 
+// Twice the rated voltage is four times the power: an element does not live through that, whether
+// a document or an option says it.
+TEST(Overrides, RefuseAVoltageThatBurnsAnElementOut) {
+  rigs::Plan plan = test_support::planInCode();
+  for (rigs::RigPlan& rig : plan.rigs) rig.rig.element.ratedAt = volts(120.0);
+  rigs::Problems problems;
+  applyOverrides({{"--supply-voltage", "240 V"}}, plan, problems);
+  ASSERT_EQ(problems.size(), plan.rigs.size());
+  EXPECT_EQ(problems[0].severity, rigs::Severity::Error);
+  EXPECT_EQ(problems[0].where, "--supply-voltage");
+  EXPECT_NE(problems[0].message.find("an element of 120 V on 240 V would give 4 times its rated "
+                                     "power and burn out; use one rated for 240 V"),
+            std::string::npos)
+      << problems[0].message;
+  problems.clear();
+  applyOverrides({{"--supply-voltage", "136 V"}}, plan, problems);
+  ASSERT_EQ(problems.size(), plan.rigs.size());
+  EXPECT_EQ(problems[0].severity, rigs::Severity::Warning);
+}
+
+// What a rule grants one circuit says nothing of another.
+TEST(Overrides, ForgetTheRuleOfTheCircuitTheyReplace) {
+  rigs::Plan plan = test_support::planInCode();
+  plan.rigs[0].circuit = "somewhere 120 V 15 A";
+  plan.rigs[0].continuousShare = 0.8;
+  rigs::Problems problems;
+  applyOverrides({{"--supply-voltage", "115 V"}}, plan, problems);
+  EXPECT_EQ(plan.rigs[0].circuit, "");
+  EXPECT_EQ(plan.rigs[0].continuousShare, 1.0);
+}
+
 TEST(Overrides, LetGrainFollowTheRoomItStoodIn) {
   rigs::Plan plan = test_support::planInCode();
   rigs::Problems problems;
@@ -50,7 +81,7 @@ TEST(Overrides, ReportEveryProblemByItsOption) {
   EXPECT_EQ(problems[1].where, "--within");
   EXPECT_EQ(problems[2].where, "--circuit");
   EXPECT_EQ(problems[2].message,
-            "\"0 A\" was given; 1 A to 200 A is accepted, for example \"16 A\"");
+            "\"0 A\" was given; 1 A to 400 A is accepted, for example \"16 A\"");
 }
 
 // The help's own examples must be accepted.

@@ -26,7 +26,7 @@ TEST(Padded, PutsSpacesBehindOrInFront) {
 }
 
 TEST(Wrapped, KeepsNumberAndUnitTogether) {
-  const auto lines = wrapped("gets 2480 W and loses 96 W", 11);
+  const auto lines = wrapped("gets 2480 W and loses 96 W", 9);
   for (const std::string& line : lines) {
     EXPECT_FALSE(line.ends_with("2480") || line.ends_with("96")) << line;
   }

@@ -24,7 +24,7 @@ TEST(ClockTime, CountsTheDaysAfterMidnight) {
 TEST(Money, PutsSymbolsInFrontAndCodesBehind) {
   EXPECT_EQ(money(1.944, {.perKilowattHour = 0.3, .currency = "EUR", .dated = ""}), "1.94 EUR");
   EXPECT_EQ(money(1.944, {.perKilowattHour = 0.3, .currency = "$", .dated = ""}), "$1.94");
-  EXPECT_EQ(money(0.0456, {.perKilowattHour = 0.3, .currency = "EUR", .dated = ""}), "0.0456 EUR");
+  EXPECT_EQ(money(0.0456, {.perKilowattHour = 0.3, .currency = "EUR", .dated = ""}), "0.046 EUR");
 }
 
 // The scale's edges belong to the stronger word: 5, 8, 10 and 15 %/h.

@@ -34,9 +34,13 @@ Grain grain(double kilogram, double celsiusGrain, double shareOfWater, double sl
 
 // A maltster's brewing-room handbook (1984/85), specific heat relative to water by moisture.
 TEST(MaltSpecificHeat, ReproducesTheMaltstersTable) {
-  for (const auto& [moisture, share] :
-       {std::pair{0.00, 0.38}, {0.01, 0.38}, {0.02, 0.39}, {0.03, 0.40}, {0.04, 0.40},
-        {0.06, 0.41}, {0.08, 0.42}}) {
+  for (const auto& [moisture, share] : {std::pair{0.00, 0.38},
+                                        {0.01, 0.38},
+                                        {0.02, 0.39},
+                                        {0.03, 0.40},
+                                        {0.04, 0.40},
+                                        {0.06, 0.41},
+                                        {0.08, 0.42}}) {
     SCOPED_TRACE(moisture);
     EXPECT_NEAR(inJoulesPerKilogramKelvin(maltSpecificHeat(moisture)) / kWater, share, 0.0101);
   }
@@ -101,8 +105,8 @@ TEST(StrikeTemperature, LosesThreeDegreesAtAnOrdinaryThickness) {
                      .temperature = celsius(row.grainAt),
                      .specificHeat = maltSpecificHeat(0.045),
                      .slakingHeat = maltSlakingHeat(0.045)};
-    EXPECT_NEAR(inCelsius(strikeTemperature(liquor(row.waterPerGrain), celsius(66.7), malt)),
-                70.0, 0.15);
+    EXPECT_NEAR(inCelsius(strikeTemperature(liquor(row.waterPerGrain), celsius(66.7), malt)), 70.0,
+                0.15);
   }
 }
 
@@ -122,8 +126,8 @@ TEST(StrikeTemperature, IsReachedInTheKettleToo) {
 
 RC_GTEST_PROP(StrikeTemperature, IsTheInverseOfMixing, ()) {
   const HeatCapacity hot = joulesPerKelvin(between(1e3, 5e5));
-  const Grain malt = grain(between(0.0, 20.0), between(-5.0, 35.0), between(0.3, 0.5),
-                           between(0.0, 40e3));
+  const Grain malt =
+      grain(between(0.0, 20.0), between(-5.0, 35.0), between(0.3, 0.5), between(0.0, 40e3));
   const Temperature goal = celsius(between(35.0, 80.0));
   const Temperature strike = strikeTemperature(hot, goal, malt);
   RC_ASSERT(abs(mashTemperature(hot, strike, malt) - goal) < kelvins(1e-9));
@@ -131,8 +135,8 @@ RC_GTEST_PROP(StrikeTemperature, IsTheInverseOfMixing, ()) {
 
 RC_GTEST_PROP(MashTemperature, KeepsTheHeatItWasGiven, ()) {
   const HeatCapacity hot = joulesPerKelvin(between(1e4, 5e5));
-  const Grain malt = grain(between(0.1, 20.0), between(-5.0, 35.0), between(0.3, 0.5),
-                           between(0.0, 40e3));
+  const Grain malt =
+      grain(between(0.1, 20.0), between(-5.0, 35.0), between(0.3, 0.5), between(0.0, 40e3));
   const Temperature water = celsius(between(40.0, 90.0));
   const Temperature mash = mashTemperature(hot, water, malt);
   const Energy given = hot * (water - mash) + malt.mass * malt.slakingHeat;
@@ -141,8 +145,8 @@ RC_GTEST_PROP(MashTemperature, KeepsTheHeatItWasGiven, ()) {
 }
 
 TEST(MashTemperature, IsTheWatersWithoutGrain) {
-  EXPECT_NEAR(inCelsius(mashTemperature(liquor(20.0), celsius(70.0), grain(0, 10, 0.4, 2e4))),
-              70.0, 1e-12);
+  EXPECT_NEAR(inCelsius(mashTemperature(liquor(20.0), celsius(70.0), grain(0, 10, 0.4, 2e4))), 70.0,
+              1e-12);
 }
 
 }  // namespace

@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pictures and reports without a window or a display.
+#pragma once
+
+#include <string>
+
+#include "gui/program.hpp"
+#include "rigs/plan.hpp"
+#include "rigs/quantity_text.hpp"
+
+namespace gui {
+
+struct PlanText {
+  std::string name;      // of the file, for people
+  std::string document;  // as it stands
+};
+
+// The plan is free of errors. Throws rigs::FileError.
+Finished draw(const Request& request, const rigs::Plan& plan, const PlanText& text,
+              rigs::UnitSystem units);
+
+}  // namespace gui

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/chart_layout.hpp"
+
+namespace gui {
+
+using Sample = ChartLayout::Sample;
+
+QVector<LegendEntry> legendOf(const Picture& picture) {
+  QVector<LegendEntry> entries;
+  QVector<int> seen;
+  for (const PictureLine& line : picture.lines) {
+    if (line.faint || line.rig < 0 || seen.contains(line.rig)) continue;
+    seen.push_back(line.rig);
+    entries.push_back(
+        {QStringLiteral("%1 %2").arg(letterOfRig(line.rig), line.name), line.rig, Sample::Line});
+  }
+  for (const PictureLine& line : picture.lines) {
+    if (line.rig >= 0) continue;
+    entries.push_back({line.name, 0, Sample::PlainLine});
+  }
+  for (const PictureLine& line : picture.lines) {
+    if (!line.faint) continue;
+    entries.push_back({line.name, line.rig, Sample::FaintLine});
+    break;
+  }
+  for (qsizetype i = 0; i < picture.partNames.size(); ++i) {
+    entries.push_back({QStringLiteral("%1 %2").arg(i + 1).arg(picture.partNames[i]),
+                       static_cast<int>(i), Sample::Part});
+  }
+  for (const PictureBand& band : picture.bands) {
+    const QString text =
+        band.source.isEmpty() ? band.label : QStringLiteral("%1 (%2)").arg(band.label, band.source);
+    entries.push_back({text, 0, Sample::Band});
+  }
+  return entries;
+}
+
+}  // namespace gui

@@ -1,0 +1,272 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/main_window.hpp"
+
+#include <QCloseEvent>
+#include <QDateTime>
+#include <QDragEnterEvent>
+#include <QDropEvent>
+#include <QHBoxLayout>
+#include <QMenuBar>
+#include <QMimeData>
+#include <QScreen>
+#include <QSettings>
+#include <QSignalBlocker>
+#include <QStatusBar>
+#include <QVBoxLayout>
+#include <cmath>
+
+#include "rigs/json_edit.hpp"
+
+namespace gui {
+namespace {
+
+// A pause this long (ms) ends a drag: the next one is a step of its own.
+constexpr qint64 kDragPause = 800;
+
+rigs::UnitSystem unitsToStartWith() {
+  const QString stored = QSettings().value(QStringLiteral("units")).toString();
+  if (stored == QLatin1String("us")) return rigs::UnitSystem::UsCustomary;
+  if (stored == QLatin1String("si")) return rigs::UnitSystem::SI;
+  return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+             ? rigs::UnitSystem::UsCustomary
+             : rigs::UnitSystem::SI;
+}
+
+QString singleFile(const QMimeData& data) {
+  const QList<QUrl> urls = data.urls();
+  return urls.size() == 1 && urls.front().isLocalFile() ? urls.front().toLocalFile() : QString();
+}
+
+}  // namespace
+
+MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
+    : recovery_(recoveryFolder) {
+  setAcceptDrops(true);
+  document_.startWithUnits(unitsToStartWith());
+  shownUnits_ = document_.units();
+  QString complaint;
+  if (!plan.isEmpty()) complaint = openAtStart(plan);
+  // Before the widgets are made: the first answer is ready when they are.
+  askedEdition_ = document_.edition();
+  if (document_.plan()) solver_.solve(document_.plan(), askedEdition_);
+  connect(&solver_, &Solver::solved, this, &MainWindow::onSolved);
+  connect(&solver_, &Solver::checked, this, [this](const rigs::Problems& problems, int edition) {
+    if (edition == document_.edition()) forms_->setProblemsOfTheDay(problems);
+    showState();
+  });
+  connect(&solver_, &Solver::busyChanged, this, [this](bool busy) {
+    busy_ = busy;
+    showState();
+  });
+  buildCentre();
+  connect(&document_, &PlanDocument::changed, this, &MainWindow::onDocumentChanged);
+  connect(&document_, &PlanDocument::fileChanged, this, [this] {
+    setWindowTitle(tr("%1[*] - Heat Ledger").arg(document_.displayName()));
+    setWindowModified(document_.isModified());
+    autosave_.start();
+  });
+  connect(&document_, &PlanDocument::changedOnDisk, this, &MainWindow::askAboutFile);
+  autosave_.setSingleShot(true);
+  autosave_.setInterval(kAutosaveDelay);
+  connect(&autosave_, &QTimer::timeout, this, &MainWindow::autosave);
+  retranslate();
+  restoreLayout();
+  Q_EMIT document_.fileChanged();
+  onDocumentChanged();
+  if (complaint.isEmpty()) return;
+  QMetaObject::invokeMethod(
+      this, [this, complaint] { complain(tr("The plan was not opened."), complaint); },
+      Qt::QueuedConnection);
+}
+
+MainWindow::~MainWindow() { disconnect(&document_, nullptr, this, nullptr); }
+
+void MainWindow::buildCentre() {
+  auto* centre = new QWidget;
+  auto* rows = new QVBoxLayout(centre);
+  rows->setContentsMargins(0, 0, 0, 0);
+  rows->setSpacing(0);
+  banner_ = new Banner;
+  rows->addWidget(banner_);
+
+  auto* top = new QHBoxLayout;
+  questions_ = new QTabBar;
+  questions_->setObjectName(QStringLiteral("questions"));
+  questions_->setDocumentMode(true);
+  questions_->setExpanding(false);
+  questions_->setDrawBase(false);
+  for (qsizetype i = 0; i < allQuestions().size(); ++i) questions_->addTab(QString());
+  top->addWidget(questions_, 1);
+  units_ = new PlanComboBox;
+  units_->setObjectName(QStringLiteral("units"));
+  units_->addItems({QString(), QString()});
+  top->addWidget(units_);
+  rows->addLayout(top);
+
+  splitter_ = new QSplitter;
+  splitter_->setChildrenCollapsible(false);
+  forms_ = new PlanForms(document_);
+  splitter_->addWidget(forms_);
+  auto* right = new QWidget;
+  auto* answer = new QVBoxLayout(right);
+  answer->setContentsMargins(0, 0, 0, 0);
+  stale_ = new QLabel;
+  stale_->setObjectName(QStringLiteral("stale"));
+  stale_->setWordWrap(true);
+  stale_->setMargin(6);
+  stale_->hide();
+  answer->addWidget(stale_);
+  page_ = new QuestionPage;
+  answer->addWidget(page_, 1);
+  splitter_->addWidget(right);
+  splitter_->setStretchFactor(0, 2);
+  splitter_->setStretchFactor(1, 3);
+  rows->addWidget(splitter_, 1);
+  setCentralWidget(centre);
+
+  status_ = new QLabel;
+  status_->setObjectName(QStringLiteral("status"));
+  statusBar()->addWidget(status_, 1);
+
+  connect(questions_, &QTabBar::currentChanged, this,
+          [this](int index) { page_->setQuestion(allQuestions().at(index)); });
+  connect(page_, &QuestionPage::questionChanged, this, [this](Question question) {
+    questions_->setCurrentIndex(static_cast<int>(allQuestions().indexOf(question)));
+  });
+  connect(page_, &QuestionPage::goalDragged, this, &MainWindow::onGoalDragged);
+  connect(units_, &QComboBox::activated, this, [this](int index) {
+    setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
+  });
+}
+
+void MainWindow::setQuestion(Question question) {
+  questions_->setCurrentIndex(static_cast<int>(allQuestions().indexOf(question)));
+}
+
+void MainWindow::setUnits(rigs::UnitSystem units) {
+  forms_->commit();
+  document_.setUnits(units);
+}
+
+bool MainWindow::isSettled() const {
+  return solver_.isIdle() &&
+         (!document_.plan() || (solution_ && solution_->edition == document_.edition()));
+}
+
+void MainWindow::onDocumentChanged() {
+  {
+    const QSignalBlocker quiet(units_);
+    units_->setCurrentIndex(document_.units() == rigs::UnitSystem::UsCustomary ? 1 : 0);
+  }
+  if (document_.edition() != askedEdition_) {
+    askedEdition_ = document_.edition();
+    if (document_.plan()) solver_.solve(document_.plan(), document_.edition());
+  }
+  if (document_.units() != shownUnits_) {
+    shownUnits_ = document_.units();
+    if (solution_) page_->show(solution_, shownUnits_);
+  }
+  showState();
+}
+
+void MainWindow::onSolved(const SolutionPtr& solution) {
+  // While days follow one another, the last sweeps stay: half a picture would flicker.
+  solution_ = solution;
+  page_->show(solution_, shownUnits_);
+  showState();
+  Q_EMIT answerShown();
+}
+
+// The line follows the hand; the plan says what it means.
+void MainWindow::onGoalDragged(double minutes) {
+  const qint64 now = QDateTime::currentMSecsSinceEpoch();
+  if (now - lastDrag_ > kDragPause) ++drag_;
+  lastDrag_ = now;
+  const double halves = std::round(2.0 * minutes) / 2.0;
+  document_.change(
+      tr("drag of the wanted time"),
+      rigs::withText(document_.text(), "/goals/boil_within", rigs::formatNumber(halves) + " min"),
+      QStringLiteral("drag#%1").arg(drag_));
+}
+
+void MainWindow::showState() {
+  const int errors = forms_->errorCount();
+  stale_->setVisible(errors > 0);
+  stale_->setText(solution_ ? tr("This answers the plan as it last was without problems.")
+                            : tr("There is no answer yet: the plan has problems."));
+  status_->setText(errors > 0 ? tr("%n problem(s) in the plan", nullptr, errors)
+                   : busy_    ? tr("Computing")
+                              : QString());
+}
+
+void MainWindow::retranslate() {
+  const QVector<Question>& questions = allQuestions();
+  for (int i = 0; i < questions_->count(); ++i) questions_->setTabText(i, titleOf(questions.at(i)));
+  questions_->setAccessibleName(tr("Questions"));
+  units_->setItemText(0, tr("Metric units"));
+  units_->setItemText(1, tr("US units"));
+  units_->setAccessibleName(tr("Units"));
+  units_->setToolTip(
+      tr("Units of every number that is shown. What you wrote stays as you wrote "
+         "it."));
+  setWindowTitle(tr("%1[*] - Heat Ledger").arg(document_.displayName()));
+  buildMenus();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+  QMainWindow::changeEvent(event);
+  if (event->type() != QEvent::LanguageChange || !forms_) return;
+  forms_->commit();
+  retranslate();
+  forms_->retranslate();
+  page_->retranslate();
+  showState();
+}
+
+void MainWindow::restoreLayout() {
+  QSettings settings;
+  resize(1280, 720);
+  restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray());
+  if (!splitter_->restoreState(settings.value(QStringLiteral("splitter")).toByteArray()))
+    splitter_->setSizes({width() * 43 / 100, width() * 57 / 100});
+  forms_->tabs().setCurrentIndex(settings.value(QStringLiteral("tab"), 0).toInt());
+  const QString stored = settings.value(QStringLiteral("question")).toString();
+  for (const Question question : allQuestions()) {
+    if (identifierOf(question) == stored) setQuestion(question);
+  }
+}
+
+void MainWindow::storeLayout() {
+  QSettings settings;
+  settings.setValue(QStringLiteral("geometry"), saveGeometry());
+  settings.setValue(QStringLiteral("splitter"), splitter_->saveState());
+  settings.setValue(QStringLiteral("tab"), forms_->tabs().currentIndex());
+  settings.setValue(QStringLiteral("question"), identifierOf(page_->question()));
+  settings.setValue(QStringLiteral("units"), document_.units() == rigs::UnitSystem::UsCustomary
+                                                 ? QStringLiteral("us")
+                                                 : QStringLiteral("si"));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!mayLosePlan()) {
+    event->ignore();
+    return;
+  }
+  autosave_.stop();
+  recovery_.discard();
+  storeLayout();
+  event->accept();
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+  if (!singleFile(*event->mimeData()).isEmpty()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+  const QString path = singleFile(*event->mimeData());
+  if (path.isEmpty()) return;
+  event->acceptProposedAction();
+  openPlan(path);
+}
+
+}  // namespace gui

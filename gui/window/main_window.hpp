@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The window: the plan's forms on the left, a question's answer on the right.
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+#include <QMainWindow>
+#include <QSplitter>
+#include <QTabBar>
+#include <QTimer>
+#include <memory>
+
+#include "gui/window/banner.hpp"
+#include "gui/window/plan_document.hpp"
+#include "gui/window/plan_forms.hpp"
+#include "gui/window/question_page.hpp"
+#include "gui/window/recovery.hpp"
+#include "gui/window/solver.hpp"
+
+namespace gui {
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+ public:
+  // On the bundled example, or on `plan`; if that cannot be opened, says so once it is shown.
+  explicit MainWindow(const QString& plan = {},
+                      const QString& recoveryFolder = Recovery::usualFolder());
+  ~MainWindow() override;
+
+  PlanDocument& document() { return document_; }
+  PlanForms& forms() { return *forms_; }
+  QuestionPage& page() { return *page_; }
+  Banner& banner() { return *banner_; }
+  Solver& solver() { return solver_; }
+
+  // False, after telling why, if nothing was opened.
+  bool openPlan(const QString& path);
+  bool savePlan();
+  bool savePlanAs(const QString& path);
+  void setQuestion(Question question);
+  void setUnits(rigs::UnitSystem units);
+  // Asks about plans that an earlier window lost.
+  void offerLeftovers();
+  // Whether nothing is left to compute.
+  bool isSettled() const;
+
+  static constexpr int kAutosaveDelay = 1000;  // ms after a change
+
+ Q_SIGNALS:
+  void answerShown();  // a solution has reached the page
+
+ protected:
+  void closeEvent(QCloseEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+ private:
+  // main_window.cpp
+  void buildCentre();
+  void onDocumentChanged();
+  void onSolved(const SolutionPtr& solution);
+  void onGoalDragged(double minutes);
+  void showState();
+  void retranslate();
+  void restoreLayout();
+  void storeLayout();
+  // window_files.cpp
+  QString openAtStart(const QString& path);  // why not, or ""
+  bool mayLosePlan();
+  void startAnew();
+  void chooseAndOpen();
+  bool chooseAndSave();
+  void remember(const QString& path);
+  void fillRecent(QMenu& menu);
+  void autosave();
+  void askAboutFile(bool gone);
+  void restore(const Leftover& leftover);
+  void complain(const QString& what, const QString& why);
+  void exportNumbersOrPicture(const QString& ending, const QString& filter);
+  void exportReport();
+  void print();
+  // window_menus.cpp
+  void buildMenus();
+  void buildFileMenu();
+  void buildEditMenu();
+  void buildRigMenu();
+  void buildViewMenu();
+  void buildHelpMenu();
+  void about();
+
+  PlanDocument document_;
+  Recovery recovery_;
+  Solver solver_;
+  Banner* banner_ = nullptr;
+  QTabBar* questions_ = nullptr;
+  QComboBox* units_ = nullptr;
+  QLabel* stale_ = nullptr;
+  QSplitter* splitter_ = nullptr;
+  PlanForms* forms_ = nullptr;
+  QuestionPage* page_ = nullptr;
+  QLabel* status_ = nullptr;
+  QTimer autosave_;
+  SolutionPtr solution_;
+  rigs::UnitSystem shownUnits_ = rigs::UnitSystem::SI;
+  int askedEdition_ = 0;
+  bool busy_ = false;
+  qint64 lastDrag_ = 0;
+  int drag_ = 0;
+};
+
+}  // namespace gui

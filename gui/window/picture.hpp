@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A picture as plain data: what is drawn, in the reader's units and language, without a word about
+// how. The chart, the table beside it, the exports and the tests all read this.
+#pragma once
+
+#include <QPointF>
+#include <QString>
+#include <QVector>
+#include <optional>
+
+namespace gui {
+
+// Rigs keep their place, dash and shade in every picture: `rig` is the index in the plan.
+struct PictureLine {
+  int rig = 0;
+  QString name;
+  QVector<QPointF> points;  // finite, x ascending; a gap is a second line of the same rig
+  bool faint = false;       // a companion, such as the same rig without its jacket
+};
+
+struct PictureMark {  // an event, an operating point
+  int rig = 0;
+  QPointF at;
+  QString label;  // short; empty: a dot
+};
+
+struct PictureBand {  // a published range of y (or of x), with its source
+  double from = 0.0;
+  double to = 0.0;
+  bool alongX = false;
+  QString label;
+  QString source;
+};
+
+struct PictureLimit {  // a vertical line, e.g. what a circuit can carry
+  double x = 0.0;
+  QString label;
+};
+
+struct PictureStack {  // one bar of stacked parts
+  int rig = 0;
+  QString name;
+  QVector<double> parts;  // same order and length as Picture::partNames
+};
+
+struct Picture {
+  enum class Kind { Lines, Areas, StackedBars };
+  Kind kind = Kind::Lines;
+  QString title;
+  QString xTitle, yTitle;  // with their units
+  QString xUnit, yUnit;    // for the read-out; empty: none
+  bool xIsClock = false;   // minutes shown as h:mm
+  // The window first shown, where it is not simply all the data.
+  std::optional<double> xFrom, xTo, yFrom, yTo;
+  QVector<PictureLine> lines;    // Lines
+  QVector<PictureMark> marks;
+  QVector<PictureBand> bands;
+  QVector<PictureLimit> limits;
+  QVector<QString> partNames;    // Areas and StackedBars
+  QVector<PictureStack> stacks;  // StackedBars
+  QVector<QVector<QPointF>> areas;  // Areas: one per part, stacked from the bottom up by the chart
+  // A horizontal line a person may drag, e.g. the wanted time; and what dragging it means.
+  std::optional<double> draggable;
+  QString draggableLabel;
+};
+
+// The table with the same numbers: first column says what, one column a rig.
+struct PictureTable {
+  QVector<QString> head;
+  QVector<QVector<QString>> rows;
+};
+
+}  // namespace gui

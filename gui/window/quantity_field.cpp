@@ -1,0 +1,131 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/quantity_field.hpp"
+
+#include <QKeyEvent>
+#include <QWheelEvent>
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+namespace gui {
+
+bool isCustomary(std::string_view text) {
+  static constexpr std::array<std::string_view, 33> kWords{
+      "gal",    "gallon", "gallons", "qt",   "quart", "quarts", "pt",     "pint",       "pints",
+      "cup",    "cups",   "oz",      "lb",   "lbs",   "pound",  "pounds", "in",         "inch",
+      "inches", "ft",     "foot",    "feet", "yd",    "F",      "degF",   "fahrenheit", "psi",
+      "inHg",   "mph",    "Btu",     "R",    "AWG",   "floz"};
+  std::string word;
+  const auto isKnown = [&word] {
+    return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
+  };
+  for (const char c : text) {
+    if (std::isalpha(static_cast<unsigned char>(c)) != 0) {
+      word += c;
+      continue;
+    }
+    if (isKnown()) return true;
+    word.clear();
+  }
+  return isKnown();
+}
+
+QString shownText(std::string_view written, rigs::UnitSystem system, Conversion conversion) {
+  const QString asWritten =
+      QString::fromUtf8(written.data(), static_cast<qsizetype>(written.size()));
+  if (!conversion || isCustomary(written) == (system == rigs::UnitSystem::UsCustomary))
+    return asWritten;
+  const auto other = conversion(written, system);
+  if (!other) return asWritten;
+  QString text = QString::fromStdString(*other);
+  const QString point = QLocale().decimalPoint();
+  if (point != QLatin1String(".")) text.replace(QLatin1Char('.'), point);
+  return text;
+}
+
+PlanLineEdit::PlanLineEdit(QWidget* parent) : QLineEdit(parent) {
+  setAcceptDrops(false);  // a plan file dropped here is for the window
+  pause_.setSingleShot(true);
+  pause_.setInterval(kPause);
+  connect(&pause_, &QTimer::timeout, this, &PlanLineEdit::commit);
+  connect(this, &QLineEdit::textEdited, this, [this] {
+    typed_ = true;
+    pause_.start();
+  });
+  connect(this, &QLineEdit::editingFinished, this, &PlanLineEdit::commit);
+}
+
+void PlanLineEdit::display(const QString& newText) {
+  if (typed_) return;  // it will be committed, and then win
+  // "27,0 L" just typed is what the plan holds; the cursor stays where it is.
+  if (text() == newText) return;
+  const bool atStart = !hasFocus();
+  setText(newText);
+  if (atStart) setCursorPosition(0);
+}
+
+void PlanLineEdit::commit() {
+  pause_.stop();
+  if (!typed_) return;
+  typed_ = false;
+  Q_EMIT committed(text());
+}
+
+bool PlanLineEdit::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return false;
+    }
+  }
+  return QLineEdit::event(event);
+}
+
+void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
+  QLineEdit::focusOutEvent(event);
+  commit();
+  Q_EMIT left();
+}
+
+PlanComboBox::PlanComboBox(QWidget* parent) : QComboBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(4);
+}
+
+void PlanComboBox::focusOutEvent(QFocusEvent* event) {
+  QComboBox::focusOutEvent(event);
+  if (event->reason() != Qt::PopupFocusReason) Q_EMIT left();
+}
+
+void PlanComboBox::wheelEvent(QWheelEvent* event) {
+  if (hasFocus())
+    QComboBox::wheelEvent(event);
+  else
+    event->ignore();
+}
+
+ProblemLabel::ProblemLabel(QWidget* parent) : QLabel(parent) {
+  setWordWrap(true);
+  setTextFormat(Qt::PlainText);
+  setTextInteractionFlags(Qt::TextSelectableByMouse);
+  QFont smaller = font();
+  smaller.setPointSizeF(smaller.pointSizeF() * 0.9);
+  setFont(smaller);
+  hide();
+}
+
+void ProblemLabel::display(const QString& problem, bool isRemark) {
+  QString sentence = problem;
+  if (!sentence.isEmpty() && !sentence.endsWith(QLatin1Char('.'))) sentence += QLatin1Char('.');
+  setText(sentence.isEmpty() ? QString()
+          : isRemark         ? tr("Remark: %1").arg(sentence)
+                             : tr("Problem: %1").arg(sentence));
+  QFont weight = font();
+  weight.setBold(!isRemark);
+  setFont(weight);
+  setVisible(!sentence.isEmpty());
+}
+
+}  // namespace gui

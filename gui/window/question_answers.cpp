@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/question.hpp"
+
+#include "gui/window/answer_text.hpp"
+#include "rigs/cautions.hpp"
+
+namespace gui {
+namespace {
+
+Answer told(Question question, const Telling& tell) {
+  switch (question) {
+    case Question::HowLong:
+      return howLong(tell);
+    case Question::WhereHeat:
+      return whereHeat(tell);
+    case Question::BoilsEnough:
+      return boilsEnough(tell);
+    case Question::WorthJacket:
+      return worthJacket(tell);
+    case Question::WhichElement:
+      return whichElement(tell);
+    case Question::WhatCost:
+      return whatCost(tell);
+    case Question::HowFarCools:
+      return howFarCools(tell);
+  }
+  return {};
+}
+
+// The same warnings as everywhere, in the reader's language; a topic that has no words here yet
+// keeps those of the plan.
+QString cautionText(const rigs::Caution& caution, const Writer& write) {
+  if (caution.topic == "mains") {
+    return translate("Answer",
+                     "Mains current kills. These figures are for planning only; rules differ from "
+                     "place to place. Have a licensed electrician check circuit, plug, cable and "
+                     "enclosure.");
+  }
+  if (caution.topic == "ground fault") {
+    return translate("Answer",
+                     "Use ground-fault protection (GFCI, RCD) and a sound earth; test it before "
+                     "each use. If it trips, stop and find out why.");
+  }
+  if (caution.topic == "element") {
+    return translate("Answer",
+                     "Keep the element covered with liquid whenever it is on; dry, it burns out in "
+                     "seconds.");
+  }
+  if (caution.topic == "steam") {
+    return translate("Answer",
+                     "Never close, clamp or block a vessel that is being heated, and never shut "
+                     "the lid on a boil.");
+  }
+  if (caution.topic == "boil-over") {
+    return translate("Answer", "Stay with the kettle: foam rises fast when the boil begins.");
+  }
+  if (caution.topic == "scald") {
+    return translate("Answer",
+                     "Hot wort and steam burn skin in a second. Keep children and pets away.");
+  }
+  if (caution.topic == "left warm") {
+    // Hot-holding limit of food service, 135 F (FDA Food Code 3-501.16).
+    return translate("Answer",
+                     "Wort left below about %1 for hours can sour and grow bacteria. Boil it "
+                     "promptly afterwards, or do not leave it that long.")
+        .arg(write.text(physics::celsius(57.0), {.significantDigits = 2, .decimals = {}}));
+  }
+  return QString::fromStdString(caution.text);
+}
+
+}  // namespace
+
+const QVector<Question>& allQuestions() {
+  static const QVector<Question> kAll{
+      Question::HowLong,      Question::WhereHeat, Question::BoilsEnough, Question::WorthJacket,
+      Question::WhichElement, Question::WhatCost,  Question::HowFarCools};
+  return kAll;
+}
+
+QString titleOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+      return translate("Answer", "How long does it take?");
+    case Question::WhereHeat:
+      return translate("Answer", "Where does the heat go?");
+    case Question::BoilsEnough:
+      return translate("Answer", "Does it boil hard enough?");
+    case Question::WorthJacket:
+      return translate("Answer", "Is insulation worth it?");
+    case Question::WhichElement:
+      return translate("Answer", "What element do I need?");
+    case Question::WhatCost:
+      return translate("Answer", "What does it cost?");
+    case Question::HowFarCools:
+      return translate("Answer", "How far does it cool?");
+  }
+  return {};
+}
+
+QString identifierOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+      return QStringLiteral("how-long");
+    case Question::WhereHeat:
+      return QStringLiteral("where-heat");
+    case Question::BoilsEnough:
+      return QStringLiteral("boils-enough");
+    case Question::WorthJacket:
+      return QStringLiteral("worth-jacket");
+    case Question::WhichElement:
+      return QStringLiteral("which-element");
+    case Question::WhatCost:
+      return QStringLiteral("what-cost");
+    case Question::HowFarCools:
+      return QStringLiteral("how-far-cools");
+  }
+  return {};
+}
+
+Answer answerTo(Question question, const Solution& solution, rigs::UnitSystem units,
+                const QuestionView& view) {
+  const Telling tell{solution, solution.plan, Writer(units), view};
+  Answer answer = tell.count() > 0 ? told(question, tell) : Answer{};
+  answer.title = titleOf(question);
+  for (const rigs::Caution& caution :
+       rigs::cautions(solution.plan, question == Question::HowFarCools, units)) {
+    answer.cautions += cautionText(caution, tell.write);
+  }
+  return answer;
+}
+
+}  // namespace gui

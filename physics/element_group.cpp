@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "physics/element_group.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace physics {
+
+Element combined(const std::vector<Element>& elements, Wiring wiring) {
+  assert(!elements.empty());
+  Element all = elements.front();
+  Resistance whole = resistance(all);
+  for (std::size_t i = 1; i < elements.size(); ++i) {
+    const Resistance next = resistance(elements[i]);
+    whole = wiring == Wiring::Series ? whole + next : Resistance(whole * next / (whole + next));
+    all.topHeight = std::max(all.topHeight, elements[i].topHeight);
+  }
+  all.rating = all.ratedAt * all.ratedAt / whole;
+  return all;
+}
+
+std::vector<Voltage> voltageAcrossEach(const std::vector<Element>& elements, Wiring wiring,
+                                       Voltage acrossAll) {
+  std::vector<Voltage> each(elements.size(), acrossAll);
+  if (wiring == Wiring::Parallel) return each;
+  Resistance whole = ohms(0.0);
+  for (const Element& element : elements) whole += resistance(element);
+  for (std::size_t i = 0; i < elements.size(); ++i) {
+    each[i] = acrossAll * static_cast<double>(resistance(elements[i]) / whole);
+  }
+  return each;
+}
+
+ElectricalLoad together(const ElectricalLoad& first, const ElectricalLoad& second) {
+  ElectricalLoad both = first;
+  both.delivered += second.delivered;
+  both.inCable += second.inCable;
+  both.fromWall += second.fromWall;
+  return both;
+}
+
+Power leastRating(const Element& element, const RatingTolerance& tolerance) {
+  return (1.0 - tolerance.below) * element.rating;
+}
+
+Power mostRating(const Element& element, const RatingTolerance& tolerance) {
+  return element.rating + std::max(tolerance.above * element.rating, tolerance.atLeast);
+}
+
+Element rated(const Element& element, Power rating) {
+  Element other = element;
+  other.rating = rating;
+  return other;
+}
+
+LoadSpread loadSpread(const Element& element, const Supply& supply, Voltage lowest, Voltage highest,
+                      const RatingTolerance& tolerance) {
+  Supply low = supply;
+  low.nominal = lowest;
+  Supply high = supply;
+  high.nominal = highest;
+  return {.least = electricalLoad(rated(element, leastRating(element, tolerance)), low),
+          .nominal = electricalLoad(element, supply),
+          .most = electricalLoad(rated(element, mostRating(element, tolerance)), high)};
+}
+
+Resistance coldResistance(const Element& element, double hotOverCold) {
+  return resistance(element) / hotOverCold;
+}
+
+Element fromColdResistance(Resistance cold, Voltage ratedAt, double hotOverCold) {
+  return {.rating = ratedAt * ratedAt / (hotOverCold * cold),
+          .ratedAt = ratedAt,
+          .topHeight = metres(0.0)};
+}
+
+Voltage textbookDrop(Current current, Resistance loop) { return current * loop; }
+
+Length longestCable(double share, Voltage nominal, Current current,
+                    ResistancePerLength loopPerLength) {
+  return share * nominal / (current * loopPerLength);
+}
+
+double copperWarming(Temperature from, Temperature to) {
+  return (230.0 + inCelsius(to)) / (230.0 + inCelsius(from));
+}
+
+double ambientFactor(Temperature conductorLimit, Temperature tabledAmbient, Temperature ambient) {
+  const double left =
+      inKelvins(conductorLimit - ambient) / inKelvins(conductorLimit - tabledAmbient);
+  return left <= 0.0 ? 0.0 : std::sqrt(left);
+}
+
+}  // namespace physics

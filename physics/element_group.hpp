@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Several elements in one vessel, the spread of what one element really gives, and the cable.
+#pragma once
+
+#include <vector>
+
+#include "physics/element.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+enum class Wiring { Parallel, Series };
+
+// One element that draws what all of them draw on one supply: resistances in parallel or in
+// series, stated at the first one's rated voltage, as high as the highest. Series halves the
+// power of two equal elements twice: half the voltage each. At least one; asserted.
+Element combined(const std::vector<Element>& elements, Wiring wiring);
+
+// The voltage each of them gets while `acrossAll` lies across the group, in the same order.
+std::vector<Voltage> voltageAcrossEach(const std::vector<Element>& elements, Wiring wiring,
+                                       Voltage acrossAll);
+
+// An element with the supply that feeds it: one of two circuits.
+struct Feed {
+  Element element;
+  Supply supply;
+};
+
+// What two circuits together give the vessel and take from the wall. `current` and `atTerminals`
+// stay the first one's: currents of different circuits do not add anywhere.
+ElectricalLoad together(const ElectricalLoad& first, const ElectricalLoad& second);
+
+// By how much an element's real power may differ from its name plate, as shares of it; `atLeast`
+// is the margin upwards that small elements are granted in any case.
+struct RatingTolerance {
+  double below = 0.0;  // 0.10 for -10 %
+  double above = 0.0;
+  Power atLeast = watts(0.0);
+};
+Power leastRating(const Element& element, const RatingTolerance& tolerance);
+Power mostRating(const Element& element, const RatingTolerance& tolerance);
+
+// The same element with another rating at the same voltage.
+Element rated(const Element& element, Power rating);
+// Power and current from the weakest element on the lowest voltage to the strongest on the
+// highest.
+struct LoadSpread {
+  ElectricalLoad least, nominal, most;
+};
+LoadSpread loadSpread(const Element& element, const Supply& supply, Voltage lowest, Voltage highest,
+                      const RatingTolerance& tolerance);
+
+// What an ohm-meter shows on the cold element. Nichrome 80/20 rises by 1.2 % up to 200 C and by
+// 2.6 % up to 500 C (alloy data sheets); a sheathed element under water runs at a few hundred.
+inline constexpr double kHotOverCold = 1.012;
+Resistance coldResistance(const Element& element, double hotOverCold = kHotOverCold);
+// The element whose cold resistance was measured.
+Element fromColdResistance(Resistance cold, Voltage ratedAt, double hotOverCold = kHotOverCold);
+
+// The textbook's voltage drop, for a current that does not notice the cable.
+Voltage textbookDrop(Current current, Resistance loop);
+// How far a cable may run, one way, until that drop is this share of the voltage. `loopPerLength`
+// counts there and back.
+Length longestCable(double share, Voltage nominal, Current current,
+                    ResistancePerLength loopPerLength);
+// Resistance at another conductor temperature: R proportional to 230 + t (IEC 60228, copper).
+double copperWarming(Temperature from, Temperature to);
+
+// Ampacity at another ambient temperature: the root of what is left of the temperature rise
+// (NFPA 70 310.15(B), equation; IEC 60364-5-52 agrees). 0 where nothing is left.
+double ambientFactor(Temperature conductorLimit, Temperature tabledAmbient, Temperature ambient);
+
+}  // namespace physics

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Whether a circuit carries a rig, rule by rule, with the arithmetic and the clause. For planning:
+// nothing here says what to install.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "physics/duty.hpp"
+#include "physics/element_group.hpp"
+#include "physics/units.hpp"
+#include "rigs/circuit_rules.hpp"
+
+namespace rigs {
+
+// From good to bad; a verdict of several is the worst of them.
+enum class Fit { Fits, OnlyIf, CannotSay, DoesNotFit };
+std::string_view fitWords(Fit fit);  // "fits", "fits only if", "cannot say", "does not fit"
+
+enum class Feeds { NotStated, OneOutlet, SeveralOutlets };
+
+// What a plan says about a circuit beyond volts and amperes. All of it may be left out; what then
+// cannot be judged is said so.
+struct CircuitDetails {
+  std::string circuitRegion;  // of its catalogue entry: "North America"; "" if it has none
+  std::string outlet;         // a name of the region's outlets: "14-30"
+  Feeds feeds = Feeds::NotStated;
+  std::optional<physics::Power> pump;       // running beside the element on the same circuit
+  physics::Voltage pumpAt;                  // meaningful with a pump
+  std::optional<physics::Power> otherLoad;  // of other people's appliances, at the nominal voltage
+  std::optional<CableAsked> cable;          // where its use is stated
+};
+
+enum class RuleKind {
+  Voltage,
+  OverVoltage,
+  Rating,
+  LongUse,
+  SharedCircuit,
+  OutletLoad,
+  OutletOnCircuit,
+  OutletRating,
+  OutletContacts,
+  SocketPair,
+  HouseholdSocket,
+  LargestProtection,
+  Subdivide,
+  Conductor,
+  BreakerForConductor,
+  VoltageDrop,
+  GroundFault,
+};
+
+// One rule applied. What its arithmetic needs is filled in; circuit_words puts it into a sentence.
+struct Finding {
+  RuleKind kind;
+  Fit fit = Fit::Fits;
+  bool binding = true;  // otherwise advice
+  std::string name;     // "continuous load"
+  std::optional<physics::Current> load, rating, limit;
+  std::optional<double> share;              // of the rating, or of the voltage
+  std::optional<double> foundShare;         // the voltage's, in the cable
+  std::optional<physics::Voltage> voltage;  // of the element or the outlet
+  std::optional<physics::Time> full, enabled, needed, within;
+  std::string condition;  // what OnlyIf hangs on; what CannotSay lacks
+  Cite cite;
+};
+
+struct SpreadInRange {
+  const VoltageRange* range;
+  physics::LoadSpread spread;
+};
+
+struct CircuitVerdict {
+  const CircuitRules* rules;
+  Fit overall;                    // of the binding findings
+  std::vector<Finding> findings;  // the binding first, in the order of RuleKind
+  physics::Current load;          // of the element and what runs beside it, at the nominal voltage
+  physics::Current neutral;       // 0 without a load at another voltage
+  physics::Time full, enabled;    // longest time of full current; with the element enabled
+  double meanShare = 0.0;         // of the day, with current
+  std::vector<SpreadInRange> spreads;
+  // For information: the standard sizes that would carry it, never a proposal to install them.
+  std::optional<physics::Current> nextBreaker;            // as a load that does not count as long
+  std::optional<physics::Current> nextBreakerContinuous;  // as one that does
+  std::string conductorForNext, conductorForContinuous;   // "10 AWG"; "" where none is tabled
+  std::optional<physics::Current> leakage;                // what a standard allows the element
+};
+
+struct JudgedLoad {
+  physics::Element element;
+  physics::Supply supply;
+  physics::Duty duty;
+};
+CircuitVerdict judge(const CircuitRules& rules, const CircuitDetails& details,
+                     const JudgedLoad& load);
+
+// What the readings of a region's rules leave of a circuit's current.
+struct Reading {
+  std::string name;  // "on a circuit of its own, not counted as continuous"
+  physics::Current limit;
+  Cite cite;
+};
+// The widest first. `rating` is the circuit's.
+std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails& details,
+                                physics::Current rating);
+
+// What an element of this power may leak to earth by the standard.
+physics::Current allowedLeakage(const Leakage& leakage, physics::Power power);
+// How long a Class A ground-fault device may take: T[s] = (20/I[mA])^1.43 (UL 943), 6-264 mA.
+physics::Time groundFaultTripTime(physics::Current fault);
+
+// The rules that apply: the stated region's, else all for the circuit's own region.
+// Empty where nothing applies.
+std::vector<const CircuitRules*> rulesFor(std::string_view statedRegion,
+                                          const CircuitDetails& details);
+
+}  // namespace rigs

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/circuit_words.hpp"
+
+namespace rigs {
+
+using namespace physics;
+
+namespace {
+
+std::string amp(Current current) {
+  if (current < amperes(0.1)) return formatLike(current, "1 mA");
+  return format(current, UnitSystem::SI, {.significantDigits = 4, .decimals = {}});
+}
+std::string shown(const auto& q) { return format(q, UnitSystem::SI); }
+std::string percent(double share) {
+  return format(share, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
+}
+
+std::string againstShare(const Finding& f) {
+  std::string text = amp(*f.load) + " against ";
+  if (f.rating && f.share && *f.share != 1.0)
+    text += percent(*f.share) + " of " + amp(*f.rating) + " = ";
+  return text + amp(*f.limit);
+}
+
+std::string durations(const Finding& f) {
+  const std::string stretch =
+      f.within ? " in the fullest " + shown(*f.within) : std::string(" without a break");
+  const std::string enabled =
+      f.within ? shown(*f.enabled) + " of it" : shown(*f.enabled) + " on end";
+  return "; current flows for " + shown(*f.full) + stretch + ", the element is enabled for " +
+         enabled + ", the rule counts from " + shown(*f.needed);
+}
+
+}  // namespace
+
+std::string arithmetic(const Finding& f) {
+  switch (f.kind) {
+    case RuleKind::Voltage:
+      return {};
+    case RuleKind::OverVoltage:
+      return "an element rated at " + shown(*f.voltage) + " would give " +
+             formatNumber(*f.foundShare) +
+             " times its power and surface load; use one rated for "
+             "this supply";
+    case RuleKind::LongUse:
+      return againstShare(f) + durations(f);
+    case RuleKind::OutletOnCircuit:
+      return amp(*f.limit) + " outlet on a circuit of " + amp(*f.rating);
+    case RuleKind::OutletContacts:
+      return f.condition;
+    case RuleKind::HouseholdSocket:
+      return amp(*f.load) + " for " + shown(*f.full) + ", above " + amp(*f.limit) +
+             " for longer than " + shown(*f.needed);
+    case RuleKind::LargestProtection:
+      return "a breaker of " + amp(*f.rating) + " for an appliance of " + amp(*f.load) +
+             " without a marked one; the most is " + amp(*f.limit);
+    case RuleKind::Conductor:
+      if (!f.load) return {};
+      return amp(*f.load) + " against " +
+             (f.share && *f.share != 1.0 ? formatNumber(*f.share) + " of " + amp(*f.rating) + " = "
+                                         : std::string()) +
+             amp(*f.limit);
+    case RuleKind::BreakerForConductor:
+      return "a breaker of " + amp(*f.load) + ", the most is " + amp(*f.limit);
+    case RuleKind::VoltageDrop:
+      return percent(*f.foundShare) + " against " + percent(*f.share) +
+             (f.binding ? "" : ", a recommendation");
+    case RuleKind::GroundFault:
+      return f.load ? "an element of this power may leak " + amp(*f.load) +
+                          ", the device may trip from " + amp(*f.limit)
+                    : "the device may trip from " + amp(*f.limit);
+    default:
+      return f.load && f.limit ? againstShare(f) : std::string();
+  }
+}
+
+std::string citeText(const Cite& cite) {
+  if (cite.clause.empty()) return {};
+  return cite.clause + "; " + cite.source + "; " + std::string(statusWords(cite.status));
+}
+
+std::string findingText(const Finding& f) {
+  std::string text = f.name;
+  const std::string sum = arithmetic(f);
+  if (!sum.empty()) text += ": " + sum;
+  const bool said = f.kind == RuleKind::OutletContacts;
+  if (f.kind == RuleKind::GroundFault) {
+    text += ". " + f.condition;
+  } else {
+    text += f.binding ? ": " : ": advice: ";
+    text += fitWords(f.fit);
+    if (!f.condition.empty() && !said) text += (f.fit == Fit::CannotSay ? ": " : " ") + f.condition;
+    text += '.';
+  }
+  const std::string cite = citeText(f.cite);
+  return cite.empty() ? text : text + " [" + cite + ']';
+}
+
+std::string rulesText(const CircuitRules& rules) {
+  return rules.region + ", " + rules.code + ' ' + rules.edition;
+}
+
+std::string verdictText(const CircuitVerdict& verdict) {
+  const std::string rules = rulesText(*verdict.rules);
+  if (verdict.overall == Fit::Fits) return rules + ": fits, " + amp(verdict.load) + '.';
+  std::string why;
+  for (const Finding& f : verdict.findings) {
+    if (!f.binding || f.fit != verdict.overall) continue;
+    const std::string one = f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay
+                                ? f.condition
+                                : f.name + " (" + arithmetic(f) + ')';
+    if (why.find(one) == std::string::npos) why += (why.empty() ? "" : "; and if ") + one;
+  }
+  if (verdict.overall == Fit::DoesNotFit) {
+    for (std::size_t at = why.find("; and if "); at != std::string::npos;
+         at = why.find("; and if "))
+      why.replace(at, 9, "; ");
+  }
+  return rules + ": " + std::string(fitWords(verdict.overall)) +
+         (verdict.overall == Fit::OnlyIf ? " " : ": ") + why + '.';
+}
+
+std::string informationText(const CircuitVerdict& v) {
+  if (!v.nextBreaker) return {};
+  const auto with = [](Current breaker, const std::string& wire) {
+    return amp(breaker) + (wire.empty() ? std::string() : " with " + wire + " of copper");
+  };
+  std::string text = "For information, not to be installed by this: the standard size for " +
+                     amp(v.load) + " is " + with(*v.nextBreaker, v.conductorForNext);
+  if (v.nextBreakerContinuous && *v.nextBreakerContinuous != *v.nextBreaker)
+    text += "; counted as continuous, " + with(*v.nextBreakerContinuous, v.conductorForContinuous);
+  return text + ". [" + citeText(v.rules->breakers.cite) + ']';
+}
+
+std::string_view electricianText() {
+  return "Planning estimate only. Electrical rules, adopted editions and inspections differ by "
+         "place; local codes decide. Have a licensed electrician check the circuit, protection, "
+         "plug, cord and enclosure before use, and follow the equipment maker's instructions.";
+}
+
+}  // namespace rigs

@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Changing a plan document one value at a time. What nobody changed keeps its text, its place and
+// its unknown keys; only the layout is ours: what fits on a line stands on one.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rigs {
+
+// The document is not JSON, or the place does not exist: the caller broke the contract, since
+// documents are edited only after they have been read.
+class EditError : public std::logic_error {
+ public:
+  using std::logic_error::logic_error;
+};
+
+// The text at a JSON pointer ("/rigs/0/element/power"); numbers and booleans as written; nothing
+// if the place is empty or holds an object or an array.
+std::optional<std::string> textAt(std::string_view document, std::string_view pointer);
+bool exists(std::string_view document, std::string_view pointer);
+
+// Puts a text there, making the objects on the way. Numbers at the place become text.
+std::string withText(std::string_view document, std::string_view pointer, std::string_view text);
+// Puts any JSON value there ("-" at the end of an array's pointer appends).
+std::string withValue(std::string_view document, std::string_view pointer, std::string_view json);
+std::string without(std::string_view document, std::string_view pointer);
+// As it stands there, as JSON text.
+std::string valueAt(std::string_view document, std::string_view pointer);
+
+// Rigs by their index in "rigs".
+std::size_t rigCount(std::string_view document);
+std::string withRigAdded(std::string_view document, std::string_view rigJson);
+std::string withRigDuplicated(std::string_view document, std::size_t index,
+                              std::string_view newName);
+std::string withRigMoved(std::string_view document, std::size_t from, std::size_t to);
+std::string withRigRemoved(std::string_view document, std::size_t index);
+
+// The same document laid out anew.
+std::string laidOut(std::string_view document);
+
+}  // namespace rigs

@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A plan document as a form sees it: what stands at each place, and what a rig has from another
+// without stating it.
+#pragma once
+
+#include <cstddef>
+#include <filesystem>
+#include <functional>
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rigs {
+
+// JSON pointer to text; numbers and booleans as written. Empty objects and arrays are left out.
+using Texts = std::map<std::string, std::string, std::less<>>;
+
+// Every text, number and boolean of a document that is JSON; throws EditError otherwise.
+Texts textsOf(std::string_view document);
+
+// The rig documents that the rig at `index` builds on, nearest first. Stops where one cannot be
+// read or leads out of the folder: readPlan() says why.
+std::vector<std::string> originsOf(std::string_view document, std::size_t index,
+                                   const std::filesystem::path& folder);
+
+// What a rig from these would have without a word of its own. Pointers start at the rig:
+// "/element/power".
+Texts inheritedTexts(const std::vector<std::string>& origins);
+
+// `vessel` and `element` merge key by key; any other part replaces the one it is from as a whole.
+bool mergesByKey(std::string_view part);
+
+// The rig's own part ("lid") stated in full, copied from what it is from, so that one key of it
+// can be changed. Unchanged if the rig states the part, if it merges, or if nobody has it.
+std::string withPartStated(std::string_view document, std::size_t index, std::string_view part,
+                           const std::vector<std::string>& origins);
+
+}  // namespace rigs

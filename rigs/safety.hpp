@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Figures behind the cautions: scalds, cooling of wort, weights, lids under pressure, and what of
+// a day comes near them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "physics/units.hpp"
+#include "rigs/answers.hpp"
+#include "rigs/plan.hpp"
+#include "rigs/quantity_text.hpp"
+
+namespace rigs {
+
+// Water on adult skin, after Moritz & Henriques, Am. J. Pathol. 23 (1947) 695, as an industry page
+// tables it. The one set used here; the United States' CPSC prints another (at 120 F 5 min in
+// place of 10 min to the third degree): never mix them.
+struct Scald {
+  physics::Time secondDegree, thirdDegree;
+};
+// At the tabled temperature at or below; nullopt below 45 C, the shortest from 60 C on.
+std::optional<Scald> scaldAt(physics::Temperature water);
+
+// Newton's cooling with one time constant: how long from one temperature to another, nullopt where
+// the surroundings are not cold enough.
+std::optional<physics::Time> coolingTime(physics::Time timeConstant, physics::Temperature from,
+                                         physics::Temperature to,
+                                         physics::Temperature surroundings);
+// The time constant that passes from 57 to 21 C within 2 h (FDA Food Code 3-501.14(A)).
+std::optional<physics::Time> timeConstantForFood(physics::Temperature surroundings);
+// Bacteria that double every `doubling` (USDA: about 20 min) multiply by this.
+double growth(physics::Time time, physics::Time doubling);
+
+// Force on a lid over saturated steam at t, against one atmosphere.
+double newtonsOnLid(physics::Length diameter, physics::Temperature t);
+
+// NIOSH load constant: 23 kg (51 lb) under ideal conditions.
+inline constexpr physics::Mass kLiftingLimit = physics::kilograms(23.0);
+
+// Time that wort spends between 5 and 57 C while it is in the kettle, temperatures between a
+// stage's ends taken as straight.
+physics::Time warmTime(const physics::BrewDay& day);
+
+// For pages about circuits, the last one deferring to local codes and a licensed electrician; and
+// for pages about the room.
+std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answers,
+                                         UnitSystem units);
+std::vector<std::string> roomCautions(const Plan& plan, const Answers& answers, UnitSystem units);
+
+}  // namespace rigs

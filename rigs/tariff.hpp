@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What energy costs, when, and how much of it. Prices are the person's own; bundled ones are dated
+// examples. Fixed charges are left out: a brew day does not change them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "physics/brewday.hpp"
+#include "physics/units.hpp"
+
+namespace rigs {
+
+// A price between two clock times of every day; `to` may be 24 h.
+struct PriceWindow {
+  physics::Time from, to;
+  double perKilowattHour = 0.0;
+};
+// The price up to a month's use; the last tier has no end.
+struct PriceTier {
+  std::optional<physics::Energy> upTo;
+  double perKilowattHour = 0.0;
+};
+enum class DayOfWeek { Weekday, Weekend };
+
+struct Tariff {
+  double perKilowattHour = 0.0;  // in `currency`; of a flat tariff
+  std::string currency;          // as written, e.g. "EUR" or "$"; empty if no price was given
+  std::string dated;             // "2026-01" or "2026-01-31"; empty if not stated
+  // By the hour: both cover the day without gap or overlap, in order, or both are empty.
+  std::vector<PriceWindow> weekday = {}, weekend = {};
+  DayOfWeek day = DayOfWeek::Weekday;  // of the brew; midnight does not change it
+  // By the month's use: ascending, or empty.
+  std::vector<PriceTier> tiers = {};
+  physics::Energy usedThisMonth = physics::joules(0.0);
+  double rebate = 0.0;  // share of the sum that is not paid; below 0 for a tax on top
+  std::optional<physics::Mass> co2PerKilowattHour = {};
+  std::string co2Source = {};
+  // When a person could begin; the day's own start where none is stated.
+  std::optional<physics::Time> brewFrom = {}, brewUntil = {};
+  std::optional<double> brewsPerYear = {};  // a dozen where a payback needs one
+  std::optional<double> jacketPrice = {}, elementPrice = {};  // in `currency`
+
+  bool isStated() const { return !currency.empty(); }
+  bool dependsOnTheHour() const { return !weekday.empty(); }
+  bool dependsOnUse() const { return !tiers.empty(); }
+  const std::vector<PriceWindow>& today() const {
+    return day == DayOfWeek::Weekend ? weekend : weekday;
+  }
+};
+
+// Money for energy drawn evenly between two clock times, from midnight of the day; beyond 24 h the
+// next day's prices are the same. `usedBefore` comes on top of the month's use. A tariff by the
+// hour with to == from is asked at that instant. Precondition: a stated tariff.
+double costBetween(const Tariff& tariff, physics::Energy energy, physics::Time from,
+                   physics::Time to, physics::Energy usedBefore = physics::joules(0.0));
+// Money for energy whenever; empty without a price, and where the hour decides.
+std::optional<double> costOf(physics::Energy fromWall, const Tariff& tariff);
+
+// Of each stage, in order, for a day that begins at this clock time. Empty without a price.
+std::vector<double> stageCosts(const physics::BrewDay& day, const Tariff& tariff,
+                               physics::Time start);
+std::optional<double> dayCost(const physics::BrewDay& day, const Tariff& tariff,
+                              physics::Time start);
+
+struct Start {
+  physics::Time at;  // clock time
+  double cost = 0.0;
+};
+struct StartChoice {
+  Start cheapest, dearest;
+};
+inline constexpr physics::Time kStartStep = physics::minutes(15.0);
+// Among starts every quarter of an hour from `earliest` on, `latest` included; of equally cheap
+// ones the earliest. Empty where the hour makes no difference.
+std::optional<StartChoice> cheapestStart(const physics::BrewDay& day, const Tariff& tariff,
+                                         physics::Time earliest, physics::Time latest);
+
+struct Payback {
+  double perBrew = 0.0;         // saved
+  double perYear = 0.0;         // saved
+  std::optional<double> years;  // until the price is saved; empty if it never is
+};
+Payback payback(double price, double savedPerBrew, double brewsPerYear);
+
+// Carbon dioxide of this energy; empty without a figure.
+std::optional<physics::Mass> co2Of(physics::Energy fromWall, const Tariff& tariff);
+
+}  // namespace rigs

@@ -1,0 +1,256 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "physics/heat_loss.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <initializer_list>
+
+#include "physics/convection.hpp"
+#include "physics/evaporation.hpp"
+#include "physics/water.hpp"
+#include "tests/support/kettles.hpp"
+#include "tests/support/within.hpp"
+
+namespace physics {
+namespace {
+
+using test_support::layer;
+using test_support::steelKettle;
+
+constexpr double kPi = 3.14159265358979;
+const Pressure kSeaLevel = pascals(101325.0);
+
+Surroundings still(double celsiusRoom, double relativeHumidity = 0.5) {
+  return {.air = moistAir(celsius(celsiusRoom), relativeHumidity, kSeaLevel),
+          .draught = metresPerSecond(0.0)};
+}
+HeatFlows flowsOf(const Vessel& v, double at, double fillInMetres, double open,
+                  double celsiusRoom = 20.0) {
+  return HeatLossModel(v, Hose{}, still(celsiusRoom), metres(fillInMetres), open)
+      .flows(celsius(at), metres(fillInMetres));
+}
+double inW(Power p) { return inWatts(p); }
+
+// Each face's heat, passed on from skin to room, worked out here from the skin alone.
+TEST(HeatLoss, LeavesTheSkinByFilmAndRadiation) {
+  Vessel v = steelKettle();
+  v.side = {{layer(10.0, 0.04)}, 0.85};
+  v.base = {{layer(5.0, 0.04)}, 0.7};
+  HeatLossModel model(v, Hose{}, still(20.0), metres(0.3), 0.0);
+  const HeatFlows flows = model.flows(celsius(90.0), metres(0.3));
+  const auto skins = model.skins();
+  const Temperature room = celsius(20.0);
+  const auto airAt = [&](Temperature skin) { return dryAir(midpoint(skin, room), kSeaLevel); };
+
+  const double outerSide = kPi * (0.355 + 0.002 + 0.020) * 0.3;
+  const auto side =
+      verticalWallFilm(skins.side, room, metres(0.3), airAt(skins.side)).h * (skins.side - room) +
+      radiationToRoom(0.85, skins.side, room);
+  EXPECT_NEAR(inW(flows.lost[Path::Side]), outerSide * inWattsPerSquareMetre(side), 1e-4);
+
+  const double mouth = 0.25 * kPi * 0.355 * 0.355;
+  const Length quarter = metres(0.25 * 0.355);
+  const auto base =
+      plateFacingDownFilm(skins.base, room, quarter, airAt(skins.base)).h * (skins.base - room) +
+      radiationToRoom(0.7, skins.base, room);
+  EXPECT_NEAR(inW(flows.lost[Path::Base]), mouth * inWattsPerSquareMetre(base), 1e-4);
+
+  const auto lid =
+      plateFacingUpFilm(skins.lid, room, quarter, airAt(skins.lid)).h * (skins.lid - room) +
+      radiationToRoom(0.3, skins.lid, room);
+  EXPECT_NEAR(inW(flows.lost[Path::Lid]), mouth * inWattsPerSquareMetre(lid), 1e-4);
+}
+
+// And the same heat reaching the skin from inside through water film, metal and foam.
+TEST(HeatLoss, ReachesTheSkinThroughTheLayers) {
+  Vessel v = steelKettle();
+  v.side = {{layer(10.0, 0.04)}, 0.85};
+  HeatLossModel model(v, Hose{}, still(20.0), metres(0.3), 1.0);
+  const HeatFlows flows = model.flows(celsius(90.0), metres(0.3));
+  const HeatFlux q = flows.lost[Path::Side] / squareMetres(kPi * 0.355 * 0.3);
+  const double radius = 0.5 * 0.355;
+  const double layers = radius * (std::log((radius + 0.001) / radius) / 15.0 +
+                                  std::log((radius + 0.011) / (radius + 0.001)) / 0.04);
+  const double inside = inCelsius(model.skins().side) + inWattsPerSquareMetre(q) * layers +
+                        inKelvins(waterFilmDrop(q, celsius(90.0)));
+  EXPECT_NEAR(inside, 90.0, 1e-6);
+}
+
+TEST(HeatLoss, OfTheOpenSurfaceIsShahsLawPlusFilmPlusRadiation) {
+  const HeatFlows flows = flowsOf(steelKettle(), 80.0, 0.3, 1.0);
+  const double mouth = 0.25 * kPi * 0.355 * 0.355;
+  const Temperature t = celsius(80.0);
+  const Temperature room = celsius(20.0);
+  const double perHour = inKilogramsPerSquareMetreHour(openSurfaceEvaporation(t, still(20.0).air));
+  EXPECT_NEAR(inKilogramsPerHour(flows.vapour), mouth * perHour, 1e-9);
+  EXPECT_NEAR(inW(flows.lost[Path::Evaporation]),
+              mouth * perHour / 3600.0 * inJoulesPerKilogram(latentHeat(t)), 1e-6);
+  EXPECT_NEAR(inW(flows.lost[Path::SurfaceRadiation]),
+              mouth * inWattsPerSquareMetre(radiationToRoom(0.96, t, room)), 1e-6);
+  const auto film =
+      plateFacingUpFilm(t, room, metres(0.25 * 0.355), dryAir(midpoint(t, room), kSeaLevel));
+  EXPECT_NEAR(inW(flows.lost[Path::SurfaceConvection]),
+              mouth * inWattsPerSquareMetreKelvin(film.h) * 60.0, 1e-6);
+  EXPECT_WITHIN(flows.lost[Path::Lid], watts(0.0), watts(0.0));
+}
+
+// A fin with an idle inner face, foot at the wort: q = sqrt(h P k A) tanh(m L) (any heat transfer
+// text). Steel 1 mm conducts so poorly that only the lowest few centimetres are warm: a longer
+// wall loses no more, and one of copper does.
+TEST(HeatLoss, OfTheDryWallIsAFins) {
+  const auto dry = [](double wallHeight, double k) {
+    Vessel v = steelKettle();
+    v.height = metres(wallHeight);
+    v.wallConductivity = wattsPerMetreKelvin(k);
+    return inW(flowsOf(v, 90.0, 0.2, 1.0).lost[Path::DryWall]);
+  };
+  // h about 5.4 + 2.2 W/(m2 K), m = sqrt(7.6/(15 x 0.001)) = 22.5 per metre: 26 W at 70 K.
+  EXPECT_NEAR(dry(0.40, 15.0), 26.0, 3.0);
+  EXPECT_NEAR(dry(0.60, 15.0), dry(0.40, 15.0), 0.1 * dry(0.40, 15.0));
+  EXPECT_GT(dry(0.40, 390.0), 2.0 * dry(0.40, 15.0));
+  EXPECT_NEAR(dry(0.20, 15.0), 0.0, 1e-12);
+}
+
+TEST(HeatLoss, IsNoneAtRoomTemperature) {
+  for (const double open : {0.0, 0.4, 1.0}) {
+    SCOPED_TRACE(open);
+    Vessel v = steelKettle();
+    const HeatLossModel closed(v, Hose{}, still(20.0, 1.0), metres(0.3), open);
+    HeatLossModel model = closed;
+    EXPECT_NEAR(inW(model.flows(celsius(20.0), metres(0.3)).lost.total()), 0.0, 1e-9);
+  }
+}
+
+// A cold mash in a warm room takes heat up by every path but evaporation.
+TEST(HeatLoss, TurnsRoundInAWarmerRoom) {
+  for (const double open : {0.0, 0.4, 1.0}) {
+    SCOPED_TRACE(open);
+    HeatLossModel model(steelKettle(), Hose{}, still(30.0), metres(0.3), open);
+    const HeatFlows flows = model.flows(celsius(10.0), metres(0.3));
+    for (const Path p : {Path::Side, Path::DryWall, Path::Base, Path::Lid, Path::SurfaceConvection,
+                         Path::SurfaceRadiation}) {
+      EXPECT_LE(flows.lost[p], watts(1e-9)) << static_cast<int>(p);
+    }
+    EXPECT_LT(flows.lost.total(), watts(-5.0));
+    EXPECT_LT(model.skins().side, celsius(30.0));
+    EXPECT_GT(model.skins().side, celsius(10.0));
+  }
+}
+
+// Without a lid's help nothing condenses, with it nearly everything comes back.
+TEST(HeatLoss, KeepsItsVapourUnderAClosedLid) {
+  HeatLossModel model(steelKettle(), Hose{}, still(20.0), metres(0.3), 0.0);
+  const HeatFlows flows = model.flows(celsius(80.0), metres(0.3));
+  EXPECT_EQ(flows.vapour, kilogramsPerSecond(0.0));
+  EXPECT_EQ(flows.lost[Path::Evaporation], watts(0.0));
+  EXPECT_GT(flows.lost[Path::Lid], watts(10.0));
+  EXPECT_LT(model.skins().lid, celsius(80.0));
+  // Headspace vapour carries so much that the bare lid is nearly as hot as the wort.
+  EXPECT_GT(model.skins().lid, celsius(70.0));
+}
+
+TEST(HeatLoss, MixesOpenAndClosedByArea) {
+  const HeatFlows open = flowsOf(steelKettle(), 80.0, 0.3, 1.0);
+  const HeatFlows closed = flowsOf(steelKettle(), 80.0, 0.3, 0.0);
+  const HeatFlows ajar = flowsOf(steelKettle(), 80.0, 0.3, 0.25);
+  for (std::size_t i = 0; i < kPathCount; ++i) {
+    SCOPED_TRACE(i);
+    EXPECT_NEAR(inW(ajar.lost.values[i]),
+                0.25 * inW(open.lost.values[i]) + 0.75 * inW(closed.lost.values[i]), 1e-4);
+  }
+}
+
+TEST(HeatLoss, OfAFullAndOfAnEmptyKettleIsFinite) {
+  for (const double open : {0.0, 0.5, 1.0}) {
+    for (const double at : {5.0, 20.0, 60.0, 100.0}) {
+      const HeatFlows full = flowsOf(steelKettle(), at, 0.40, open);
+      EXPECT_NEAR(inW(full.lost[Path::DryWall]), 0.0, 1e-9);
+      EXPECT_TRUE(std::isfinite(inW(full.lost.total())));
+      const HeatFlows empty = flowsOf(steelKettle(), at, 0.0, open);
+      EXPECT_EQ(inW(empty.lost[Path::Side]), 0.0);
+      EXPECT_TRUE(std::isfinite(inW(empty.lost.total())));
+    }
+  }
+}
+
+// On something solid the base's loss is a conductance: metal, layers and what it stands on.
+TEST(HeatLoss, ThroughATableIsProportional) {
+  Vessel v = steelKettle();
+  v.base = {{layer(5.0, 0.06)}, 0.9};
+  v.support = {.onLegs = false, .solid = squareMetreKelvinsPerWatt(0.3)};
+  const double mouth = 0.25 * kPi * 0.355 * 0.355;
+  EXPECT_NEAR(inW(flowsOf(v, 70.0, 0.3, 0.0).lost[Path::Base]),
+              50.0 * mouth / (0.001 / 15.0 + 0.005 / 0.06 + 0.3), 1e-9);
+}
+
+// Reference: pi d L (t_skin - t_room) h, the film and radiation on the outside.
+TEST(HeatLoss, OfAHoseGrowsWithItsLength) {
+  const auto lost = [](double metre) {
+    const Hose hose{.length = metres(metre),
+                    .outerDiameter = millimetres(18.0),
+                    .wall = squareMetreKelvinsPerWatt(0.015)};
+    return inW(HeatLossModel(steelKettle(), hose, still(20.0), metres(0.3), 0.0)
+                   .flows(celsius(66.0), metres(0.3))
+                   .lost[Path::Hose]);
+  };
+  EXPECT_EQ(lost(0.0), 0.0);
+  EXPECT_NEAR(lost(2.0), 2.0 * lost(1.0), 1e-9);
+  // h about 7 + 6 at the skin, in series with 0.015: 46 K / 0.092 x 0.0565 m2.
+  EXPECT_NEAR(lost(1.0), 28.0, 4.0);
+}
+
+// The answer is the kettle's, not the last question's.
+TEST(HeatLoss, DoesNotDependOnWhatWasAskedBefore) {
+  Vessel v = steelKettle();
+  v.side = {{layer(20.0, 0.035)}, 0.9};
+  for (const double open : {0.0, 0.3, 1.0}) {
+    HeatLossModel used(v, Hose{}, still(20.0), metres(0.3), open);
+    for (const double before : {99.0, 20.0, 5.0, 20.000001, 100.0, 19.9}) {
+      used.flows(celsius(before), metres(0.3));
+      const HeatFlows again = used.flows(celsius(63.0), metres(0.3));
+      const HeatFlows fresh = flowsOf(v, 63.0, 0.3, open);
+      EXPECT_NEAR(inW(again.lost.total()), inW(fresh.lost.total()), 1e-5);
+    }
+  }
+}
+
+// Draught and calibration act on the open surface alone.
+TEST(HeatLoss, EvaporatesMoreInADraughtAndByItsFactor) {
+  Surroundings room = still(20.0);
+  const auto vapour = [&](double factor) {
+    return inKilogramsPerHour(HeatLossModel(steelKettle(), Hose{}, room, metres(0.3), 1.0, factor)
+                                  .flows(celsius(60.0), metres(0.3))
+                                  .vapour);
+  };
+  const double calm = vapour(1.0);
+  EXPECT_NEAR(vapour(1.5), 1.5 * calm, 1e-12);
+  room.draught = metresPerSecond(3.0);
+  EXPECT_GT(vapour(1.0), calm);
+}
+
+// What the simulation uses instead, over the whole range and for both kinds of mouth.
+TEST(HeatLoss, IsTheSameFromTablesToAMillionth) {
+  Vessel v = steelKettle();
+  v.side = {{layer(10.0, 0.04)}, 0.85};
+  const Hose hose{.length = metres(2.0),
+                  .outerDiameter = millimetres(16.0),
+                  .wall = squareMetreKelvinsPerWatt(0.01),
+                  .emissivity = 0.9};
+  for (const double open : {0.0, 0.35, 1.0}) {
+    HeatLossModel direct(v, hose, still(20.0), metres(0.3), open);
+    HeatLossModel tabulated = direct;
+    tabulated.tabulate(celsius(105.0));
+    for (double t = 21.0; t < 104.0; t += 0.7) {
+      SCOPED_TRACE(t);
+      const HeatFlows a = direct.flows(celsius(t), metres(0.3));
+      const HeatFlows b = tabulated.flows(celsius(t), metres(0.3));
+      for (std::size_t i = 0; i < kPathCount; ++i) {
+        EXPECT_NEAR(inW(b.lost.values[i]), inW(a.lost.values[i]), 1e-6 * inW(a.lost.total()));
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace physics

@@ -1,0 +1,314 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What must hold for any kettle, not only for those somebody measured.
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "physics/brewday.hpp"
+#include "physics/sizing.hpp"
+#include "tests/support/kettles.hpp"
+
+namespace physics {
+namespace {
+
+using test_support::layer;
+using test_support::mashOf;
+using test_support::roomAt;
+
+double between(double low, double high) {
+  return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
+}
+bool coin() { return between(0.0, 1.0) < 0.5; }
+
+Covering someCovering() {
+  Covering covering{.insulation = {}, .emissivity = between(0.05, 0.95)};
+  while (covering.insulation.size() < 2 && coin()) {
+    covering.insulation.push_back(layer(between(0.0, 40.0), between(0.025, 0.25)));
+  }
+  return covering;
+}
+
+Support someSupport(Length diameter) {
+  const double kind = between(0.0, 3.0);
+  if (kind < 1.0) return {};
+  if (kind < 2.0) {
+    return onTable(diameter, millimetres(between(10.0, 50.0)),
+                   wattsPerMetreKelvin(between(0.08, 0.3)));
+  }
+  return onThickFloor(diameter, wattsPerMetreKelvin(between(0.1, 2.0)));
+}
+
+double someOpening() {
+  const double kind = between(0.0, 3.0);
+  return kind < 1.0 ? 0.0 : kind < 2.0 ? 1.0 : between(0.0, 1.0);
+}
+
+// Steel, aluminium, copper or plastic; thin or thick.
+Vessel someVessel() {
+  Vessel vessel = test_support::steelKettle();
+  vessel.innerDiameter = metres(between(0.20, 0.50));
+  vessel.height = metres(between(0.20, 0.60));
+  vessel.wallThickness = millimetres(between(0.5, 4.0));
+  vessel.wallConductivity = wattsPerMetreKelvin(std::exp(between(std::log(0.2), std::log(390.0))));
+  vessel.mass = kilograms(between(0.5, 12.0));
+  vessel.specificHeat = joulesPerKilogramKelvin(between(380.0, 1900.0));
+  vessel.side = someCovering();
+  vessel.base = someCovering();
+  vessel.lid = someCovering();
+  vessel.open = {.strike = someOpening(),
+                 .mash = someOpening(),
+                 .heating = someOpening(),
+                 .boil = someOpening()};
+  vessel.support = someSupport(vessel.innerDiameter);
+  return vessel;
+}
+
+struct Case {
+  Rig rig;
+  Batch batch;
+  Place place;
+};
+
+Case someCase() {
+  Case c{.rig = test_support::rigOf(someVessel(), between(300.0, 9000.0)),
+         .batch = {},
+         .place = roomAt(between(-5.0, 40.0))};
+  c.rig.element.topHeight = metres(coin() ? 0.0 : between(0.01, 0.06));
+  c.rig.supply.cableLoop = ohms(between(0.0, 0.5));
+  c.rig.boilPower = coin() ? 1.0 : between(0.5, 1.0);
+  c.rig.evaporationFactor = coin() ? 1.0 : between(0.5, 2.0);
+  if (coin()) c.rig.hose.length = metres(between(0.3, 3.0));
+  c.place.relativeHumidity = between(0.05, 0.95);
+  c.place.pressure = pascals(between(60e3, 105e3));
+  c.place.water = celsius(between(2.0, 30.0));
+  if (coin()) c.place.draught = metresPerSecond(between(0.0, 0.5));
+  const double litre = between(0.3, 0.75) * inLitres(capacity(c.rig.vessel));
+  const double thickness = between(2.5, 6.0);
+  c.batch = mashOf(litre, coin() ? litre / thickness : 0.0, inCelsius(c.place.room));
+  c.batch.mashingIn = minutes(coin() ? 0.0 : between(0.0, 15.0));
+  c.batch.boil = minutes(coin() ? 0.0 : between(0.0, 90.0));
+  if (coin()) {
+    c.batch.mash = UnpluggedMash{celsius(between(60.0, 72.0)), hours(between(0.0, 16.0))};
+  } else {
+    c.batch.mash = HeldMash{{{celsius(between(45.0, 66.0)), minutes(between(0.0, 40.0))},
+                             {celsius(between(60.0, 72.0)), minutes(between(0.0, 40.0))}}};
+  }
+  return c;
+}
+
+BrewDay run(const Case& c, const SimulationOptions& options = {}) {
+  return simulate(c.rig, c.batch, c.place, options);
+}
+
+bool finite(const Ledger& l) {
+  return std::isfinite(inJoules(l.supplied() + l.accounted() + l.cable)) &&
+         std::all_of(l.lost.values.begin(), l.lost.values.end(),
+                     [](Energy e) { return std::isfinite(inJoules(e)); });
+}
+
+bool finite(const BrewDay& day) {
+  bool all = finite(day.total);
+  for (const double x :
+       {inKelvin(day.strike), inKelvin(day.boilingPoint), inLitres(day.preBoilCold),
+        inLitres(day.preBoilHot), inLitres(day.resultCold), inLitres(day.resultHot),
+        day.preBoilGravity, day.resultGravity, inLitres(day.fullest), inLitres(day.lowest),
+        inSeconds(day.duration())}) {
+    all = all && std::isfinite(x);
+  }
+  if (day.levelsOff) {
+    all = all && std::isfinite(inKelvin(day.levelsOff->at)) &&
+          std::isfinite(inWatts(day.levelsOff->atWanted));
+  }
+  if (day.boil) {
+    all = all && std::isfinite(inWatts(day.boil->net)) &&
+          std::isfinite(inLitresPerHour(day.boil->coldBoilOff)) &&
+          std::isfinite(day.boil->shareOfPreBoilPerHour);
+  }
+  for (const Stage& stage : day.stages) {
+    all = all && finite(stage.ledger) && std::isfinite(inKelvin(stage.last)) &&
+          std::isfinite(inKilograms(stage.evaporated));
+    for (const CurvePoint& point : stage.curve) {
+      all = all && std::isfinite(inKelvin(point.wort)) && std::isfinite(inWatts(point.element)) &&
+            std::isfinite(inWatts(point.lost.total()));
+    }
+  }
+  return all;
+}
+
+RC_GTEST_PROP(AnyRig, AccountsForEveryJouleOfEveryStage, ()) {
+  for (int kettle = 0; kettle < 3; ++kettle) {
+    const BrewDay day = run(someCase(), {.curves = true});
+    RC_ASSERT(finite(day));
+    RC_ASSERT(!day.stages.empty());
+    Time clock = seconds(0.0);
+    for (const Stage& stage : day.stages) {
+      RC_ASSERT(stage.ledger.imbalance() < 1e-6);
+      RC_ASSERT(stage.begin == clock);
+      RC_ASSERT(stage.end >= stage.begin);
+      RC_ASSERT(stage.ledger.element >= joules(0.0));
+      clock = stage.end;
+    }
+    RC_ASSERT(day.total.imbalance() < 1e-7);
+  }
+}
+
+RC_GTEST_PROP(AnyRig, GivesTheSameDayTwice, ()) {
+  const Case c = someCase();
+  const BrewDay a = run(c);
+  const BrewDay b = run(c);
+  RC_ASSERT(a.outcome == b.outcome);
+  RC_ASSERT(a.duration() == b.duration());
+  RC_ASSERT(a.resultCold == b.resultCold);
+  RC_ASSERT(a.total.lost.values == b.total.lost.values);
+  RC_ASSERT(a.total.element == b.total.element);
+}
+
+RC_GTEST_PROP(AnyRig, DoesNotDependOnTheIntegratorsTolerance, ()) {
+  const Case c = someCase();
+  const BrewDay a = run(c, {.curves = false, .relativeTolerance = 1e-9});
+  const BrewDay b = run(c, {.curves = false, .relativeTolerance = 1e-11});
+  RC_ASSERT(a.outcome == b.outcome);
+  RC_ASSERT(a.stages.size() == b.stages.size());
+  for (std::size_t i = 0; i < a.stages.size(); ++i) {
+    RC_ASSERT(abs(a.stages[i].last - b.stages[i].last) < kelvins(1e-4));
+    // Creeping up to a temperature turns a hair of heat into seconds: a hundred-thousandth of a
+    // long day is nothing anybody sees.
+    const bool creeps = a.outcome != Outcome::Done && i + 1 == a.stages.size();
+    const Time visible = seconds(creeps ? 5.0 : 0.1) + 1e-5 * a.stages[i].end;
+    RC_ASSERT(abs(a.stages[i].end - b.stages[i].end) < visible);
+  }
+}
+
+// Time to the boil, or forever.
+double minutesToBoil(const BrewDay& day) {
+  const Stage* heating = day.find(StageKind::HeatingToBoil);
+  if (!heating || day.outcome == Outcome::DoesNotBoil) return HUGE_VAL;
+  return inMinutes(heating->end - day.stages.front().begin);
+}
+
+RC_GTEST_PROP(AnyRig, BoilsNoLaterWithMorePower, ()) {
+  Case c = someCase();
+  c.batch.grain.mass = kilograms(0.0);
+  c.batch.boil = minutes(0.0);
+  const double weak = minutesToBoil(run(c));
+  c.rig.element.rating *= between(1.0, 2.0);
+  RC_ASSERT(minutesToBoil(run(c)) <= weak + 1e-9);
+}
+
+RC_GTEST_PROP(AnyRig, BoilsCoolerHigherUp, ()) {
+  const Case c = someCase();
+  Case higher = c;
+  higher.place.pressure = c.place.pressure * between(0.90, 0.999);
+  if (higher.place.pressure < pascals(55e3)) higher.place.pressure = pascals(55e3);
+  RC_ASSERT(boilingPoint(0.1, higher.place.pressure) < boilingPoint(0.1, c.place.pressure));
+}
+
+RC_GTEST_PROP(AnyRig, GetsAQuarterFromAnElementOnHalfItsVoltage, ()) {
+  Case c = someCase();
+  c.rig.supply.cableLoop = ohms(0.0);
+  c.rig.element.ratedAt = volts(240.0);
+  c.rig.supply.nominal = volts(120.0);
+  const BrewDay halfVoltage = run(c);
+  c.rig.supply.nominal = volts(240.0);
+  c.rig.element.rating *= 0.25;
+  const BrewDay quarterRating = run(c);
+  RC_ASSERT(halfVoltage.outcome == quarterRating.outcome);
+  RC_ASSERT(abs(halfVoltage.total.element - quarterRating.total.element) <=
+            1e-7 * quarterRating.total.element + joules(1e-3));
+}
+
+RC_GTEST_PROP(AnyRig, IsNotChangedByALayerWithoutThickness, ()) {
+  const Case c = someCase();
+  Case wrapped = c;
+  for (Covering* covering :
+       {&wrapped.rig.vessel.side, &wrapped.rig.vessel.base, &wrapped.rig.vessel.lid}) {
+    covering->insulation.push_back(layer(0.0, between(0.03, 1.0)));
+  }
+  const BrewDay a = run(c);
+  const BrewDay b = run(wrapped);
+  RC_ASSERT(a.outcome == b.outcome);
+  RC_ASSERT(a.total.lost.values == b.total.lost.values);
+}
+
+// Wort that is wanted is what comes out, whenever there is a boil to the end.
+RC_GTEST_PROP(AnyRig, MakesTheWortThatIsWanted, ()) {
+  Case c = someCase();
+  c.rig.element.rating = watts(between(3000.0, 9000.0));
+  const BrewDay poured = run(c);
+  RC_PRE(poured.outcome == Outcome::Done);
+  const Volume wanted = between(0.8, 1.05) * poured.resultCold;
+  c.batch.size = WantedWort{wanted};
+  const BrewDay day = run(c);
+  RC_PRE(day.outcome == Outcome::Done);
+  RC_LOG() << inLitres(day.resultCold - wanted) << " L off " << inLitres(wanted) << " water "
+           << inLitres(day.water) << " P " << inWatts(c.rig.element.rating) << " least "
+           << (day.leastToBoil ? inWatts(*day.leastToBoil) : 0) << " boil "
+           << inMinutes(c.batch.boil);
+  RC_ASSERT(abs(day.resultCold - wanted) < litres(1e-6));
+}
+
+RC_GTEST_PROP(AnyRig, ScalesABatchInProportion, ()) {
+  Case c = someCase();
+  const double factor = between(0.3, 3.0);
+  const Batch twice = scaled(scaled(c.batch, factor), 1.0 / factor);
+  const Volume before = std::get<PouredWater>(c.batch.size).atTwentyDegrees;
+  RC_ASSERT(abs(std::get<PouredWater>(twice.size).atTwentyDegrees - before) < 1e-12 * before);
+  const Batch other = scaled(c.batch, factor);
+  RC_ASSERT(abs(other.grain.mass - factor * c.batch.grain.mass) <= 1e-12 * other.grain.mass);
+}
+
+// One vessel's losses at one temperature.
+HeatFlows flowsOf(const Case& c, Temperature at, double open) {
+  const Surroundings room{.air = moistAir(c.place.room, c.place.relativeHumidity, c.place.pressure),
+                          .draught = c.place.draught};
+  const Length fill = 0.7 * c.rig.vessel.height;
+  return HeatLossModel(c.rig.vessel, c.rig.hose, room, fill, open, c.rig.evaporationFactor)
+      .flows(at, fill);
+}
+Power lossOf(const Case& c, Temperature at, double open) {
+  return flowsOf(c, at, open).lost.total();
+}
+// Hotter than the room and below boiling at the lowest pressure.
+Temperature someHotLiquid(const Case& c) {
+  return celsius(between(std::max(inCelsius(c.place.room), 5.0) + 5.0, 84.0));
+}
+
+RC_GTEST_PROP(AnyRig, LosesNoMoreThroughMoreInsulation, ()) {
+  const Case c = someCase();
+  Case wrapped = c;
+  for (Covering* covering :
+       {&wrapped.rig.vessel.side, &wrapped.rig.vessel.base, &wrapped.rig.vessel.lid}) {
+    covering->insulation.push_back(layer(between(1.0, 50.0), between(0.025, 0.1)));
+  }
+  const Temperature at = someHotLiquid(c);
+  const double open = someOpening();
+  RC_ASSERT(lossOf(wrapped, at, open) < lossOf(c, at, open));
+}
+
+RC_GTEST_PROP(AnyRig, LosesNoLessTheWiderItIsOpen, ()) {
+  const Case c = someCase();
+  const Temperature at = someHotLiquid(c);
+  const double open = between(0.0, 0.9);
+  RC_ASSERT(lossOf(c, at, open + 0.1) >= lossOf(c, at, open) - watts(1e-6));
+}
+
+RC_GTEST_PROP(AnyRig, LosesNoLessToAColderRoom, ()) {
+  const Case c = someCase();
+  const Temperature at = someHotLiquid(c);
+  Case colder = c;
+  colder.place.room = c.place.room - kelvins(between(0.5, 10.0));
+  const double open = someOpening();
+  RC_ASSERT(lossOf(colder, at, open) > lossOf(c, at, open));
+}
+
+RC_GTEST_PROP(AnyRig, LosesNoLessTheHotterItIs, ()) {
+  const Case c = someCase();
+  const Temperature at = someHotLiquid(c);
+  const double open = someOpening();
+  RC_ASSERT(lossOf(c, at + kelvins(0.1), open) > lossOf(c, at, open));
+}
+
+}  // namespace
+}  // namespace physics

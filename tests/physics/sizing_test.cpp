@@ -1,0 +1,246 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "physics/sizing.hpp"
+
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <vector>
+
+#include "tests/support/kettles.hpp"
+#include "tests/support/within.hpp"
+
+namespace physics {
+namespace {
+
+using test_support::mashOf;
+using test_support::openAt;
+using test_support::roomAt;
+using test_support::steelKettle;
+using test_support::steelRig;
+using test_support::waterOnly;
+
+// The same rig fed straight, which is what "delivered" means.
+Rig fedStraight(Rig rig, Power power) {
+  rig.element.rating = power;
+  rig.element.ratedAt = rig.supply.nominal;
+  rig.supply.cableLoop = ohms(0.0);
+  return rig;
+}
+
+Time lengthOf(const BrewDay& day, StageKind kind) {
+  const Stage* stage = day.find(kind);
+  return stage ? stage->end - stage->begin : seconds(-1.0);
+}
+
+struct Wish {
+  Rig rig;
+  Batch batch;
+  Place place;
+};
+// A mash in a steel kettle, water alone in a lidded one, a wish for wort on a mountain.
+std::vector<Wish> wishes() {
+  Wish mash{steelRig(), mashOf(28.0, 6.0), roomAt(15.0)};
+  Wish lidded{steelRig(), waterOnly(25.0), roomAt(20.0)};
+  lidded.rig.vessel.open = openAt(0.2);
+  Wish mountain{steelRig(5000.0), mashOf(25.0, 5.0), roomAt(10.0)};
+  mountain.batch.size = WantedWort{litres(18.0)};
+  mountain.place.pressure = pascals(70e3);
+  mountain.rig.supply.cableLoop = ohms(0.3);
+  mountain.rig.boilPower = 0.8;
+  return {mash, lidded, mountain};
+}
+
+TEST(PowerToBoilAtAll, BoilsJustAboveAndNotJustBelow) {
+  for (const Wish& w : wishes()) {
+    const PowerAnswer answer = powerToBoilAtAll(w.rig, w.batch, w.place);
+    ASSERT_TRUE(answer.power);
+    SCOPED_TRACE(inWatts(*answer.power));
+    // With less power the same wanted wort would need less water, which boils more easily.
+    Batch batch = w.batch;
+    batch.size =
+        PouredWater{simulate(fedStraight(w.rig, 1.005 * *answer.power), batch, w.place).water};
+    EXPECT_EQ(simulate(fedStraight(w.rig, 1.005 * *answer.power), batch, w.place).outcome,
+              Outcome::Done);
+    EXPECT_EQ(simulate(fedStraight(w.rig, 0.995 * *answer.power), batch, w.place).outcome,
+              Outcome::DoesNotBoil);
+  }
+}
+
+TEST(PowerToBoilWithin, TakesThatLong) {
+  for (const Wish& w : wishes()) {
+    for (const double wanted : {20.0, 45.0}) {
+      SCOPED_TRACE(wanted);
+      const PowerAnswer answer = powerToBoilWithin(w.rig, w.batch, w.place, minutes(wanted));
+      ASSERT_TRUE(answer.power);
+      const BrewDay day = simulate(fedStraight(w.rig, *answer.power), w.batch, w.place);
+      const Time taken = lengthOf(day, StageKind::HeatingToBoil);
+      EXPECT_LE(taken, minutes(wanted) + seconds(1.0));
+      // Sooner only where less could not keep it boiling.
+      if (*answer.power > *powerToBoilAtAll(w.rig, w.batch, w.place).power) {
+        EXPECT_GE(taken, minutes(wanted) - seconds(1.0));
+      }
+    }
+  }
+}
+
+TEST(PowerToStrikeWithin, TakesThatLong) {
+  for (const Wish& w : wishes()) {
+    const PowerAnswer answer = powerToStrikeWithin(w.rig, w.batch, w.place, minutes(40.0));
+    if (w.batch.grain.mass <= kilograms(0.0)) {
+      EXPECT_FALSE(answer.power);
+      continue;
+    }
+    ASSERT_TRUE(answer.power);
+    const BrewDay day = simulate(fedStraight(w.rig, *answer.power), w.batch, w.place);
+    EXPECT_WITHIN(lengthOf(day, StageKind::Strike), minutes(40.0), seconds(1.0));
+  }
+}
+
+// Less than what an open kettle gives off at the threshold of boiling cannot be had: the answer is
+// then the threshold (within 1 % where a wanted volume sets the water, which jumps there).
+TEST(PowerForBoilOff, BoilsThatShareOff) {
+  for (const Wish& w : wishes()) {
+    for (const double share : {0.06, 0.12}) {
+      SCOPED_TRACE(share);
+      const PowerAnswer answer = powerForBoilOff(w.rig, w.batch, w.place, share);
+      ASSERT_TRUE(answer.power);
+      const double threshold = inWatts(*powerToBoilAtAll(w.rig, w.batch, w.place).power);
+      EXPECT_GE(inWatts(*answer.power), 0.99 * threshold);
+      const bool atThreshold = inWatts(*answer.power) < 1.001 * threshold;
+      const double power = atThreshold ? 1.001 * threshold : inWatts(*answer.power);
+      const BrewDay day = simulate(fedStraight(w.rig, watts(power)), w.batch, w.place);
+      ASSERT_TRUE(day.boil);
+      if (atThreshold) {
+        EXPECT_GT(day.boil->shareOfPreBoilPerHour, share);
+        continue;
+      }
+      EXPECT_NEAR(day.boil->shareOfPreBoilPerHour, share, 2e-6);
+    }
+  }
+}
+
+TEST(PowerAnswer, SaysWhetherTheSupplyCanCarryIt) {
+  Rig rig = steelRig();
+  rig.supply.rating = amperes(10.0);
+  const Batch batch = waterOnly(30.0);
+  const PowerAnswer slow = powerToBoilWithin(rig, batch, roomAt(15.0), hours(3.0));
+  const PowerAnswer fast = powerToBoilWithin(rig, batch, roomAt(15.0), minutes(30.0));
+  ASSERT_TRUE(slow.power && fast.power);
+  EXPECT_LE(*slow.power, watts(2300.0));
+  EXPECT_TRUE(slow.onThisSupply);
+  EXPECT_EQ(slow.stoppedBy, Limit::None);
+  EXPECT_GT(*fast.power, watts(2300.0));
+  EXPECT_FALSE(fast.onThisSupply);
+  EXPECT_EQ(fast.stoppedBy, Limit::Circuit);
+}
+
+TEST(PowerAnswer, NamesWhatNoPowerCanDo) {
+  const PowerAnswer now =
+      powerToBoilWithin(steelRig(), waterOnly(30.0), roomAt(15.0), minutes(1.0));
+  EXPECT_FALSE(now.power);
+  EXPECT_EQ(now.stoppedBy, Limit::TimeAllowed);
+  const PowerAnswer storm = powerForBoilOff(steelRig(), waterOnly(30.0), roomAt(15.0), 5.0);
+  EXPECT_FALSE(storm.power);
+  EXPECT_EQ(storm.stoppedBy, Limit::BoilVigour);
+}
+
+// An element that would stand dry is not "at the boil in no time".
+TEST(PowerToBoilWithin, IsNotFooledByAnElementLeftDry) {
+  Rig rig = steelRig();
+  rig.element.topHeight = metres(0.12);  // 11.9 L
+  Batch batch = mashOf(14.0, 4.0);
+  batch.absorption = litresPerKilogram(1.5);
+  const PowerAnswer answer = powerToBoilWithin(rig, batch, roomAt(15.0), minutes(30.0));
+  EXPECT_FALSE(answer.power);
+}
+
+// A batch of the same proportions that fills the kettle to the wanted head-space.
+BrewDay filledTo(const Rig& rig, const Batch& batch, const Place& place, double headspace) {
+  double low = 0.2;
+  double high = 5.0;
+  for (int i = 0; i < 40; ++i) {
+    const double middle = 0.5 * (low + high);
+    const BrewDay day = simulate(rig, scaled(batch, middle), place);
+    (day.fullest < (1.0 - headspace) * capacity(rig.vessel) ? low : high) = middle;
+  }
+  return simulate(rig, scaled(batch, low), place);
+}
+
+// A strong element fills the vessel, and is turned down to the boil-off asked for.
+TEST(LargestBatch, FillsTheVesselWhenPowerIsPlentiful) {
+  const Batch batch = mashOf(20.0, 4.0);
+  const BatchAnswer answer = largestBatch(steelRig(9000.0), batch, roomAt(15.0), 0.08, 0.1);
+  ASSERT_TRUE(answer.wort);
+  EXPECT_EQ(answer.stoppedBy, Limit::Vessel);
+  const BrewDay full = filledTo(steelRig(9000.0), batch, roomAt(15.0), 0.1);
+  ASSERT_TRUE(full.boil);
+  const double spared = (full.boil->shareOfPreBoilPerHour - 0.08) * inHours(batch.boil);
+  EXPECT_WITHIN(*answer.wort, full.resultCold + spared * full.preBoilCold, litres(0.01));
+}
+
+// A modest one is stopped by the boil-off: just there, and not with 1 % more.
+TEST(LargestBatch, StopsWhereTheBoilGetsTooWeak) {
+  const Rig rig = steelRig(2600.0);
+  const Batch batch = mashOf(20.0, 4.0);
+  const Place place = roomAt(15.0);
+  const BatchAnswer answer = largestBatch(rig, batch, place, 0.14, 0.1);
+  ASSERT_TRUE(answer.wort);
+  EXPECT_EQ(answer.stoppedBy, Limit::BoilVigour);
+  double low = 0.5;
+  double high = 3.0;
+  for (int i = 0; i < 40; ++i) {
+    const double middle = 0.5 * (low + high);
+    (simulate(rig, scaled(batch, middle), place).resultCold < *answer.wort ? low : high) = middle;
+  }
+  const BrewDay at = simulate(rig, scaled(batch, high), place);
+  ASSERT_TRUE(at.boil);
+  EXPECT_NEAR(at.boil->shareOfPreBoilPerHour, 0.14, 1e-4);
+  EXPECT_LT(simulate(rig, scaled(batch, 1.01 * high), place).boil->shareOfPreBoilPerHour, 0.14);
+  EXPECT_LT(at.fullest, 0.9 * capacity(rig.vessel));
+}
+
+TEST(LargestBatch, NamesABoilThatNoSizeReaches) {
+  const BatchAnswer none =
+      largestBatch(steelRig(500.0), mashOf(20.0, 4.0), roomAt(15.0), 0.08, 0.1);
+  EXPECT_FALSE(none.wort);
+  EXPECT_EQ(none.stoppedBy, Limit::Boiling);
+}
+
+TEST(WhatWouldBoil, BoilsWhenDoneAndNotJustShortOfIt) {
+  const Rig weak = steelRig(1000.0);
+  const Batch batch = mashOf(25.0, 5.0);
+  const Place place = roomAt(12.0);
+  ASSERT_EQ(simulate(weak, batch, place).outcome, Outcome::DoesNotBoil);
+  const WhatWouldBoil what = whatWouldBoil(weak, batch, place);
+  ASSERT_TRUE(what.power);
+  const auto with = [&](double watt, double open) {
+    Rig rig = steelRig(watt);
+    rig.vessel.open.heating = rig.vessel.open.boil = open;
+    return simulate(rig, batch, place).outcome;
+  };
+  EXPECT_EQ(with(1.005 * inWatts(*what.power), 1.0), Outcome::Done);
+  EXPECT_EQ(with(0.995 * inWatts(*what.power), 1.0), Outcome::DoesNotBoil);
+  ASSERT_TRUE(what.openFraction);
+  EXPECT_GT(*what.openFraction, 0.0);
+  EXPECT_LT(*what.openFraction, 1.0);
+  EXPECT_EQ(with(1000.0, 0.99 * *what.openFraction), Outcome::Done);
+  EXPECT_EQ(with(1000.0, 1.01 * *what.openFraction), Outcome::DoesNotBoil);
+  EXPECT_FALSE(what.levelWithLid);
+}
+
+TEST(WhatWouldBoil, SaysHowFarALidGetsAVeryWeakElement) {
+  const Rig weak = steelRig(200.0);
+  const Batch batch = waterOnly(25.0);
+  const WhatWouldBoil what = whatWouldBoil(weak, batch, roomAt(12.0));
+  EXPECT_TRUE(what.power);
+  EXPECT_FALSE(what.openFraction);
+  ASSERT_TRUE(what.levelWithLid);
+  Rig lidded = weak;
+  lidded.vessel.open = openAt(0.0);
+  const BrewDay day = simulate(lidded, batch, roomAt(12.0));
+  ASSERT_TRUE(day.levelsOff);
+  EXPECT_WITHIN(*what.levelWithLid, day.levelsOff->at, kelvins(0.01));
+}
+
+}  // namespace
+}  // namespace physics

@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/program/run_program.hpp"
+
+#include <fcntl.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <csignal>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iterator>
+#include <stdexcept>
+
+namespace test_support {
+namespace {
+
+// A temporary file that is gone once it is closed; pipes would need reading while writing.
+int scratch() {
+  std::string name = std::filesystem::temp_directory_path() / "heatledger-test-XXXXXX";
+  const int file = ::mkstemp(name.data());
+  if (file < 0) throw std::runtime_error("no temporary file");
+  ::unlink(name.c_str());
+  return file;
+}
+
+std::string drained(int file) {
+  std::string text;
+  char buffer[4096];
+  ::lseek(file, 0, SEEK_SET);
+  for (ssize_t n = 0; (n = ::read(file, buffer, sizeof buffer)) > 0;) {
+    text.append(buffer, static_cast<std::size_t>(n));
+  }
+  ::close(file);
+  return text;
+}
+
+}  // namespace
+
+Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
+  const int input = scratch();
+  if (::write(input, stage.standardInput.data(), stage.standardInput.size()) < 0) {
+    throw std::runtime_error("no input");
+  }
+  ::lseek(input, 0, SEEK_SET);
+  const int complaint = scratch();
+  int output = -1;
+  if (stage.readerLeaves) {
+    int ends[2];
+    if (::pipe(ends) != 0) throw std::runtime_error("no pipe");
+    ::close(ends[0]);
+    output = ends[1];
+  } else {
+    output = stage.outputTo.empty() ? scratch() : ::open(stage.outputTo.c_str(), O_WRONLY);
+  }
+
+  std::vector<std::string> words{HEATLEDGER_PROGRAM};
+  words.insert(words.end(), arguments.begin(), arguments.end());
+  std::vector<char*> argv;
+  for (std::string& word : words) argv.push_back(word.data());
+  argv.push_back(nullptr);
+
+  const pid_t child = ::fork();
+  if (child == 0) {
+    ::dup2(input, STDIN_FILENO);
+    ::dup2(output, STDOUT_FILENO);
+    ::dup2(complaint, STDERR_FILENO);
+    std::signal(SIGPIPE, SIG_DFL);
+    ::execv(argv[0], argv.data());
+    ::_exit(127);
+  }
+  int status = 0;
+  ::waitpid(child, &status, 0);
+  ::close(input);
+  Ran ran;
+  ran.exitCode = WIFEXITED(status) ? WEXITSTATUS(status) : 128 + WTERMSIG(status);
+  if (stage.readerLeaves || !stage.outputTo.empty()) {
+    ::close(output);
+  } else {
+    ran.output = drained(output);
+  }
+  ran.complaint = drained(complaint);
+  return ran;
+}
+
+Folder::Folder() {
+  path_ = std::filesystem::temp_directory_path() / "heatledger-test-XXXXXX";
+  if (!::mkdtemp(path_.data())) throw std::runtime_error("no temporary folder");
+}
+
+Folder::~Folder() {
+  std::error_code ignored;
+  std::filesystem::remove_all(path_, ignored);
+}
+
+std::string Folder::write(const std::string& name, const std::string& text) const {
+  std::ofstream(file(name), std::ios::binary) << text;
+  return file(name);
+}
+
+std::string contents(const std::string& path) {
+  std::ifstream file(path, std::ios::binary);
+  return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+}  // namespace test_support

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Runs the built program with arguments, without a shell between.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace test_support {
+
+struct Ran {
+  int exitCode = -1;  // 128 + signal if one ended it
+  std::string output, complaint;
+};
+
+struct Stage {
+  std::string standardInput;
+  // A file or device in place of the captured standard output, such as "/dev/full".
+  std::string outputTo;
+  bool readerLeaves = false;  // standard output is a pipe that nobody reads
+};
+Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});
+
+// A folder of its own for one test, removed afterwards.
+class Folder {
+ public:
+  Folder();
+  ~Folder();
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+  std::string file(const std::string& name) const { return path_ + '/' + name; }
+  std::string write(const std::string& name, const std::string& text) const;
+
+ private:
+  std::string path_;
+};
+std::string contents(const std::string& path);
+
+}  // namespace test_support

@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/figures.hpp"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include <array>
+
+#include "tests/gui/plan_in_code.hpp"
+#include "tests/support/within.hpp"
+
+using namespace physics;
+
+// By Ohm's law, computed here: 5500 W at 240 V is 10.47 ohm, which takes 4131 W at 208 V.
+TEST(RatingAt, FollowsTheSquareOfTheVoltage) {
+  const Element element{watts(5500.0), volts(240.0), metres(0.0)};
+  EXPECT_WITHIN(rigs::ratingAt(element, volts(208.0)), watts(4131.1), watts(0.05));
+}
+
+RC_GTEST_PROP(ElementFor, DeliversWhatWasWanted, ()) {
+  const double watt = *rc::gen::inRange(50, 12000);
+  const double nominal = *rc::gen::inRange(100, 400);
+  rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, nominal);
+  rig.rig.supply.cableLoop = ohms(0.001 * *rc::gen::inRange(0, 300));
+  const PowerAnswer wanted{.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None};
+  const auto element = rigs::elementFor(rig.rig, wanted);
+  // What a cable can carry at most: V^2 / 4R.
+  const double most = nominal * nominal / (4.0 * std::max(inOhms(rig.rig.supply.cableLoop), 1e-9));
+  RC_ASSERT(element.has_value() == (watt < most));
+  if (!element) return;
+  const ElectricalLoad load = electricalLoad(*element, rig.rig.supply);
+  RC_ASSERT(std::abs(inWatts(load.delivered) - watt) < 1e-6 * watt);
+}
+
+TEST(NeededPower, IsTheGreatestOfTheWishes) {
+  const auto power = [](double watt) {
+    return PowerAnswer{.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None};
+  };
+  rigs::SizingAnswer sizing{};
+  sizing.toBoilAtAll = power(1200.0);
+  sizing.toBoilWithin = power(2500.0);
+  sizing.forBoilOff = power(1800.0);
+  EXPECT_WITHIN(*rigs::neededPower(sizing).power, watts(2500.0), watts(1e-9));
+  sizing.forBoilOff = {
+      .power = std::nullopt, .onThisSupply = false, .stoppedBy = Limit::BoilVigour};
+  EXPECT_FALSE(rigs::neededPower(sizing).power.has_value());
+  EXPECT_EQ(rigs::neededPower(sizing).stoppedBy, Limit::BoilVigour);
+}
+
+TEST(TimeOf, CountsOnlyStagesThatWereFinished) {
+  const rigs::Plan plan = test_support::planInCode(true);
+  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Day);
+  EXPECT_TRUE(rigs::timeOf(answers.rigs[0].day, StageKind::HeatingToBoil).has_value());
+  const BrewDay& weak = answers.rigs[2].day;
+  ASSERT_EQ(weak.outcome, Outcome::DoesNotBoil);
+  EXPECT_FALSE(rigs::timeOf(weak, weak.stages.back().kind).has_value());
+}
+
+TEST(FromWall, AddsUpToTheDay) {
+  const rigs::Plan plan = test_support::planInCode();
+  for (const rigs::RigAnswer& rig : rigs::answer(plan, rigs::Depth::Day).rigs) {
+    Energy sum = joules(0.0);
+    for (const StageKind kind : {StageKind::Strike, StageKind::MashingIn, StageKind::Ramp,
+                                 StageKind::Rest, StageKind::HeatingToBoil, StageKind::Boil}) {
+      sum += rigs::fromWall(rig.day, kind).value_or(joules(0.0));
+    }
+    EXPECT_WITHIN(sum, rig.day.total.fromWall(), joules(1e-3));
+  }
+}
+
+TEST(CostPer, TimesTheVolumeIsTheCost) {
+  const rigs::Plan plan = test_support::planInCode();
+  for (const rigs::RigAnswer& rig : rigs::answer(plan, rigs::Depth::Day).rigs) {
+    EXPECT_NEAR(*rigs::costPer(rig, rig.day.resultCold), *rig.cost, 1e-12);
+  }
+}
+
+TEST(OverloadsForLong, KnowsTheRulesShare) {
+  rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);  // 13.0 A less the cable
+  const ElectricalLoad load = electricalLoad(rig.rig.element, rig.rig.supply);
+  EXPECT_FALSE(rigs::overloads(load, rig.rig.supply));
+  EXPECT_FALSE(rigs::overloadsForLong(rig, load));
+  rig.continuousShare = 0.8;  // of 16 A: 12.8 A
+  EXPECT_TRUE(rigs::overloadsForLong(rig, load));
+}

@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Typing into the forms with real keys.
+#include <QApplication>
+#include <QSignalSpy>
+#include <QTest>
+#include <QWheelEvent>
+
+#include "gui/window/plan_chart.hpp"
+#include "rigs/json_edit.hpp"
+#include "rigs/plan_writer.hpp"
+#include "tests/window/window_fixture.hpp"
+
+namespace {
+
+using test_support::WindowTest;
+
+struct Edit {
+  std::string pointer;
+  QString text;
+};
+
+class TheForms : public WindowTest {};
+
+TEST_F(TheForms, ChangeEveryValueAndTakeItBack) {
+  const Edit edits[] = {{"/batch/wort", "6 gal"},
+                        {"/batch/boil", "1 h 30 min"},
+                        {"/batch/mashing_in", "7 min"},
+                        {"/batch/mash/rests/0/temperature", "152 F"},
+                        {"/batch/mash/rests/1/time", "15 min"},
+                        {"/batch/grain/mass", "11 lb 8 oz"},
+                        {"/batch/grain/temperature", "12 C"},
+                        {"/batch/grain/moisture", "5 %"},
+                        {"/batch/grain/extract", "70 %"},
+                        {"/batch/grain/absorption", "0.9 L/kg"},
+                        {"/batch/grain/displacement", "0.7 L/kg"},
+                        {"/batch/grain/specific_heat", "1700 J/(kg K)"},
+                        {"/batch/grain/slaking_heat", "18 kJ/kg"},
+                        {"/place/altitude", "2000 ft"},
+                        {"/place/room", "17,5 C"},
+                        {"/place/water", "50 F"},
+                        {"/place/humidity", "60 %"},
+                        {"/place/draught", "0.2 m/s"},
+                        {"/goals/boil_within", "50 min"},
+                        {"/goals/boil_off", "9 %/h"},
+                        {"/goals/headspace", "12 %"},
+                        {"/goals/unplugged", "2 h"},
+                        {"/tariff/price", "0.30 EUR/kWh"},
+                        {"/tariff/dated", "2026-03"},
+                        {"/title", "Another"},
+                        {"/day_starts", "07:30"},
+                        {"/jacket_to_compare/side/0/thickness", "1 in"},
+                        {"/rigs/0/name", "Old one"},
+                        {"/rigs/1/element/power", "1,8 kW"},
+                        {"/rigs/1/element/rated_voltage", "125 V"},
+                        {"/rigs/1/element/top_height", "7 cm"},
+                        {"/rigs/1/boil_power", "90 %"},
+                        {"/rigs/1/supply/current", "16 A"},
+                        {"/rigs/1/supply/voltage", "118 V"},
+                        {"/rigs/1/supply/continuous", "80 %"},
+                        {"/rigs/1/cable/length", "30 ft"},
+                        {"/rigs/1/cable/conductor", "2.5 mm2"},
+                        {"/rigs/1/cable/temperature", "45 C"},
+                        {"/rigs/1/vessel/inner_diameter", "360 mm"},
+                        {"/rigs/1/vessel/height", "16 in"},
+                        {"/rigs/1/vessel/wall", "1 mm"},
+                        {"/rigs/1/vessel/mass", "5 kg"},
+                        {"/rigs/2/lid/thickness", "1 mm"},
+                        {"/rigs/2/lid/open/boil", "40 %"},
+                        {"/rigs/2/jacket/side/0/thickness", "R 1.8"},
+                        {"/rigs/2/stands_on/thickness", "30 mm"},
+                        {"/rigs/3/recirculation/hose_length", "1.5 m"},
+                        {"/rigs/3/evaporation_factor", "1.1"}};
+  const std::string before = document().text();
+  for (const Edit& edit : edits) {
+    SCOPED_TRACE(edit.pointer);
+    type(edit.pointer, edit.text);
+    const std::string place = edit.text == "R 1.8" ? "/rigs/2/jacket/side/0/R" : edit.pointer;
+    EXPECT_EQ(textAt(place), edit.text.toStdString());
+    EXPECT_FALSE(rigs::hasErrors(document().problems()));
+    ASSERT_NE(line(edit.pointer), nullptr);
+    EXPECT_EQ(problemAt(edit.pointer).startsWith("Problem"), false);
+    undo();
+    EXPECT_EQ(document().text(), before);
+    redo();
+    EXPECT_EQ(textAt(place), edit.text.toStdString());
+    undo();
+    ASSERT_EQ(document().text(), before);
+  }
+}
+
+TEST_F(TheForms, ChooseByKeyboardAndTakeItBack) {
+  const Edit choices[] = {{"/rigs/0/supply/from", "Europe 230 V 16 A"},
+                          {"/rigs/1/vessel/material", "aluminium"},
+                          {"/rigs/1/vessel/finish", "dull"},
+                          {"/rigs/1/lid/material", "glass"},
+                          {"/rigs/1/jacket/side/0/material", "cork"},
+                          {"/rigs/2/jacket/outside", "foil"},
+                          {"/rigs/2/stands_on/kind", "legs"}};
+  const std::string before = document().text();
+  for (const Edit& edit : choices) {
+    SCOPED_TRACE(edit.pointer);
+    choose(edit.pointer, edit.text);
+    EXPECT_EQ(textAt(edit.pointer), edit.text.toStdString());
+    window().centralWidget()->setFocus();
+    undo();
+    EXPECT_EQ(document().text(), before);
+    while (document().undoStack().canUndo()) undo();
+  }
+}
+
+TEST_F(TheForms, SayWhatIsWrongBesideTheFieldAndKeepTheLastAnswer) {
+  ASSERT_TRUE(settles());
+  const auto good = window().page().solution();
+  ASSERT_NE(good, nullptr);
+  type("/rigs/1/element/power", "1650");
+  EXPECT_TRUE(problemAt("/rigs/1/element/power").contains("has no unit"))
+      << problemAt("/rigs/1/element/power").toStdString();
+  EXPECT_EQ(problemAt("/rigs/0/element/power"), QString());
+  EXPECT_EQ(window().page().solution(), good);
+  EXPECT_TRUE(window().findChild<QLabel*>("stale")->isVisible());
+  // What was typed stays to be mended.
+  EXPECT_EQ(line("/rigs/1/element/power")->text(), "1650");
+
+  type("/rigs/1/element/power", "1700 W");
+  EXPECT_EQ(problemAt("/rigs/1/element/power"), QString());
+  EXPECT_FALSE(window().findChild<QLabel*>("stale")->isVisible());
+  ASSERT_TRUE(settles());
+  EXPECT_NE(window().page().solution(), good);
+}
+
+TEST_F(TheForms, ShowWhatOnlyTheSimulationFinds) {
+  ASSERT_TRUE(settles());
+  type("/batch/wort", "38 L");  // more than the 40 L kettle holds with the grain
+  ASSERT_TRUE(QTest::qWaitFor([&] { return window().forms().errorCount() > 0; }, 30000));
+  EXPECT_TRUE(window().findChild<QLabel*>("stale")->isVisible());
+  undo();
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(window().forms().errorCount(), 0);
+}
+
+TEST_F(TheForms, OneVisitIsOneStep) {
+  const std::string before = document().text();
+  QLineEdit* power = line("/rigs/1/element/power");
+  power->setFocus();
+  power->selectAll();
+  for (const char key : std::string("1800")) {
+    QTest::keyClick(power, key);
+    QTest::qWait(gui::PlanLineEdit::kPause + 50);  // the plan follows each key
+  }
+  EXPECT_EQ(textAt("/rigs/1/element/power"), "1800");
+  QTest::keyClicks(power, " W");
+  QTest::keyClick(power, Qt::Key_Tab);
+  EXPECT_EQ(textAt("/rigs/1/element/power"), "1800 W");
+  type("/rigs/1/element/top_height", "70 mm");
+  undo();
+  EXPECT_EQ(textAt("/rigs/1/element/power"), "1800 W");
+  undo();
+  EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheForms, TakeBackWhatIsStillBeingTyped) {
+  const std::string before = document().text();
+  QLineEdit* power = line("/rigs/1/element/power");
+  power->setFocus();
+  power->selectAll();
+  QTest::keyClicks(power, "2 kW");
+  undo();  // within the pause
+  EXPECT_EQ(document().text(), before);
+  EXPECT_EQ(power->text(), "1650 W");
+}
+
+TEST_F(TheForms, EmptyingAFieldBringsBackWhatItIsFrom) {
+  QLineEdit* power = line("/rigs/0/element/power");
+  EXPECT_EQ(power->text(), QString());
+  EXPECT_EQ(power->placeholderText(), "3000 W");  // of the 40 L steel kettle
+  type("/rigs/0/element/power", "2500 W");
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(window().page().solution()->plan.rigs[0].rig.element.rating, physics::watts(2500.0));
+  type("/rigs/0/element/power", "");
+  EXPECT_EQ(textAt("/rigs/0/element/power"), std::nullopt);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(window().page().solution()->plan.rigs[0].rig.element.rating, physics::watts(3000.0));
+}
+
+TEST_F(TheForms, AcceptACommaAndKeepIt) {
+  type("/rigs/3/element/power", "5,5 kW");
+  EXPECT_EQ(textAt("/rigs/3/element/power"), "5,5 kW");
+  ASSERT_NE(document().plan(), nullptr);
+  EXPECT_NEAR(physics::inWatts(document().plan()->rigs[3].rig.element.rating), 5500.0, 1e-9);
+  type("/place/room", "18,5");
+  EXPECT_TRUE(problemAt("/place/room").contains("unit"));
+}
+
+TEST_F(TheForms, TheWheelOnlyTurnsAChoiceThatHasTheFocus) {
+  QComboBox* box = choice("/rigs/0/supply/from");
+  window().page().setFocus();
+  ASSERT_FALSE(box->hasFocus());
+  const std::string before = document().text();
+  const auto turn = [box] {
+    QWheelEvent wheel(QPointF(5, 5), box->mapToGlobal(QPointF(5, 5)), {}, {0, -120}, Qt::NoButton,
+                      Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(box, &wheel);
+  };
+  turn();
+  EXPECT_EQ(document().text(), before);
+  box->setFocus();
+  turn();
+  EXPECT_NE(document().text(), before);
+}
+
+TEST_F(TheForms, NameEveryFieldForScreenReaders) {
+  int fields = 0;
+  for (QWidget* field : window().forms().findChildren<QWidget*>()) {
+    if (!field->objectName().startsWith('/') || field->objectName().endsWith('?')) continue;
+    ++fields;
+    EXPECT_FALSE(field->accessibleName().isEmpty()) << field->objectName().toStdString();
+    EXPECT_FALSE(field->toolTip().isEmpty()) << field->objectName().toStdString();
+  }
+  EXPECT_GT(fields, 200);
+  EXPECT_EQ(line("/rigs/1/element/power")->accessibleName(), "Power, (b) New element, kitchen");
+}
+
+TEST_F(TheForms, StandInTheSmallestWindowPromised) {
+  EXPECT_LE(window().minimumSizeHint().width(), 1280);
+  EXPECT_LE(window().minimumSizeHint().height(), 720);
+}
+
+TEST_F(TheForms, FollowTheTabKeyThroughAColumnsFields) {
+  QLineEdit* power = line("/rigs/0/element/power");
+  power->setFocus();
+  QSet<QString> reached;
+  for (int i = 0; i < 12; ++i) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    reached.insert(QApplication::focusWidget()->objectName());
+  }
+  EXPECT_TRUE(reached.contains("/rigs/1/element/power"));
+  EXPECT_TRUE(reached.contains("/rigs/0/element/rated_voltage"));
+}
+
+}  // namespace

@@ -1,0 +1,296 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Pictures drawn, and the one on the screen under mouse and keys.
+#include "gui/window/plan_chart.hpp"
+
+#include <gtest/gtest.h>
+
+#include <QComboBox>
+#include <QLabel>
+#include <QPainter>
+#include <QSignalSpy>
+#include <QSpinBox>
+#include <QTableWidget>
+#include <QTest>
+#include <QXmlStreamReader>
+#include <set>
+
+#include "gui/window/question.hpp"
+#include "gui/window/question_page.hpp"
+#include "tests/window/solved_demo.hpp"
+
+namespace {
+
+using gui::PlanChart;
+using gui::Question;
+
+gui::Answer answerTo(Question question, gui::QuestionView view = {}) {
+  return gui::answerTo(question, *test_support::solvedDemo(), rigs::UnitSystem::SI, view);
+}
+
+gui::Picture pictureOf(Question question, gui::QuestionView view = {}) {
+  return answerTo(question, view).pictures[0];
+}
+
+TEST(PictureImage, IsNotBlankAtAnySharpness) {
+  for (const Question question : gui::allQuestions()) {
+    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+    for (const double sharpness : {1.0, 2.0}) {
+      const QImage image =
+          gui::pictureImage(pictureOf(question), {600, 360}, gui::paperLook(), sharpness);
+      EXPECT_EQ(image.width(), static_cast<int>(600 * sharpness));
+      std::set<QRgb> shades;
+      for (int y = 0; y < image.height(); y += 2) {
+        for (int x = 0; x < image.width(); x += 2) shades.insert(image.pixel(x, y));
+      }
+      EXPECT_GT(shades.size(), 8U);
+      // Something reaches far into the last quarter: the picture was not cropped.
+      bool right = false;
+      for (int y = 0; y < image.height(); ++y) {
+        for (int x = image.width() * 3 / 4; x < image.width(); ++x) {
+          right = right || qGray(image.pixel(x, y)) < 120;
+        }
+      }
+      EXPECT_TRUE(right);
+    }
+  }
+}
+
+// A stacked area covers the plot at its thickest, and nothing where nothing is lost.
+TEST(PictureImage, FillsAreasWhereTheyAre) {
+  gui::Picture picture;
+  picture.kind = gui::Picture::Kind::Areas;
+  picture.partNames = {QStringLiteral("one"), QStringLiteral("two")};
+  picture.areas = {{{0, 0}, {10, 0}, {10, 50}, {20, 50}}, {{0, 0}, {10, 0}, {10, 50}, {20, 50}}};
+  const gui::ChartLook look = gui::paperLook();
+  const QImage image = gui::pictureImage(picture, {600, 400}, look);
+  const gui::ChartLayout layout = gui::layOut(picture, {600, 400}, look);
+  const auto shade = [&](double x, double y) { return image.pixel(layout.at({x, y}).toPoint()); };
+  EXPECT_EQ(shade(18.0, 22.0), gui::shadeOfPart(0, 2, look).rgb());
+  EXPECT_EQ(shade(18.0, 78.0), gui::shadeOfPart(1, 2, look).rgb());
+  EXPECT_EQ(shade(5.0, 22.0), QColor(Qt::white).rgb());
+}
+
+TEST(PictureSvg, IsWellFormedAndHasItsTextAndNoNan) {
+  for (const Question question : gui::allQuestions()) {
+    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+    const gui::Picture picture = pictureOf(question);
+    const QByteArray svg = gui::pictureSvg(picture, {800, 420}, gui::paperLook());
+    EXPECT_FALSE(svg.contains("nan"));
+    QXmlStreamReader reader(svg);
+    QString text;
+    while (!reader.atEnd()) {
+      reader.readNext();
+      if (reader.isCharacters()) text += reader.text();
+    }
+    EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
+    EXPECT_TRUE(text.contains(picture.title));
+    EXPECT_TRUE(text.contains(test_support::solvedDemo()->answers.rigs[0].name.c_str()));
+    EXPECT_EQ(svg, gui::pictureSvg(picture, {800, 420}, gui::paperLook()));
+  }
+}
+
+class Chart : public testing::Test {
+ protected:
+  void showing(const gui::Picture& picture) {
+    chart_.resize(900, 500);
+    chart_.show(picture);
+    static_cast<QWidget&>(chart_).show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&chart_));
+    chart_.repaint();
+  }
+  gui::ChartLayout layout() const {
+    return gui::layOut(chart_.picture(), chart_.size(),
+                       gui::lookOf(chart_.palette(), chart_.font(), chart_.locale()));
+  }
+  PlanChart chart_;
+};
+
+TEST_F(Chart, ReadsOutAllRigsAtOnce) {
+  showing(pictureOf(Question::HowLong));
+  const QPoint middle = layout().plot.center().toPoint();
+  QTest::mouseMove(&chart_, middle);
+  ASSERT_EQ(chart_.readOut().size(), 5);
+  for (const char* letter : {"(a)", "(b)", "(c)", "(d)"}) {
+    EXPECT_TRUE(chart_.readOut().join(QLatin1Char('\n')).contains(QLatin1String(letter)));
+  }
+  EXPECT_TRUE(chart_.readOut()[1].endsWith(QStringLiteral("°C")));
+  QTest::mouseMove(&chart_, QPoint(1, 1));
+  EXPECT_TRUE(chart_.readOut().isEmpty());
+}
+
+TEST_F(Chart, ReadsOutByKeyboard) {
+  showing(pictureOf(Question::HowLong));
+  QTest::keyClick(&chart_, Qt::Key_Home);
+  ASSERT_FALSE(chart_.readOut().isEmpty());
+  EXPECT_EQ(chart_.readOut()[0], QStringLiteral("0:00"));
+  QTest::keyClick(&chart_, Qt::Key_Right);
+  EXPECT_NE(chart_.readOut()[0], QStringLiteral("0:00"));
+  EXPECT_TRUE(chart_.accessibleDescription().contains(QStringLiteral("(b)")));
+  QTest::keyClick(&chart_, Qt::Key_Escape);
+  EXPECT_TRUE(chart_.readOut().isEmpty());
+}
+
+TEST_F(Chart, ZoomsAndPansByKeyboard) {
+  showing(pictureOf(Question::HowLong));
+  const QImage whole = chart_.grab().toImage();
+  QTest::keyClick(&chart_, Qt::Key_Plus);
+  const QImage zoomed = chart_.grab().toImage();
+  EXPECT_NE(zoomed, whole);
+  QTest::keyClick(&chart_, Qt::Key_Right, Qt::ShiftModifier);
+  EXPECT_NE(chart_.grab().toImage(), zoomed);
+  QTest::keyClick(&chart_, Qt::Key_0);
+  EXPECT_EQ(chart_.grab().toImage(), whole);
+}
+
+TEST_F(Chart, DragsTheWantedTime) {
+  showing(pictureOf(Question::WhichElement));
+  QSignalSpy dragged(&chart_, &PlanChart::dragged);
+  const gui::ChartLayout before = layout();
+  const QPoint grip =
+      before.at({before.window.xFrom + 0.5 * before.window.width(), *chart_.picture().draggable})
+          .toPoint();
+  QTest::mousePress(&chart_, Qt::LeftButton, {}, grip);
+  QTest::mouseMove(&chart_, grip + QPoint(0, -40));
+  QTest::mouseRelease(&chart_, Qt::LeftButton, {}, grip + QPoint(0, -40));
+  ASSERT_GE(dragged.count(), 1);
+  EXPECT_NEAR(dragged.back()[0].toDouble(), 45.0 + 40.0 / before.scale().y(),
+              1.5 / before.scale().y());
+  dragged.clear();
+  QTest::keyClick(&chart_, Qt::Key_Down);
+  ASSERT_EQ(dragged.count(), 1);
+}
+
+TEST_F(Chart, KeepsTheLineInTheHandWhileOlderAnswersArrive) {
+  const gui::Picture picture = pictureOf(Question::WhichElement);
+  showing(picture);
+  const QPoint grip = layout().at({2000.0, *picture.draggable}).toPoint();
+  QTest::mousePress(&chart_, Qt::LeftButton, {}, grip);
+  QTest::mouseMove(&chart_, grip + QPoint(0, -40));
+  const double held = *chart_.picture().draggable;
+  EXPECT_GT(held, *picture.draggable);
+  chart_.show(picture);
+  EXPECT_EQ(*chart_.picture().draggable, held);
+  QTest::mouseRelease(&chart_, Qt::LeftButton, {}, grip + QPoint(0, -40));
+  chart_.show(picture);
+  EXPECT_EQ(*chart_.picture().draggable, *picture.draggable);
+}
+
+TEST_F(Chart, KeepsItsZoomThroughAnEditAndDropsItForAnotherPicture) {
+  showing(pictureOf(Question::HowLong));
+  const QImage whole = chart_.grab().toImage();
+  QTest::keyClick(&chart_, Qt::Key_Plus);
+  const QImage zoomed = chart_.grab().toImage();
+  chart_.show(pictureOf(Question::HowLong));
+  EXPECT_EQ(chart_.grab().toImage(), zoomed);
+  chart_.show(pictureOf(Question::BoilsEnough));
+  chart_.show(pictureOf(Question::HowLong));
+  EXPECT_EQ(chart_.grab().toImage(), whole);
+}
+
+TEST_F(Chart, FollowsThePalette) {
+  showing(pictureOf(Question::HowLong));
+  QPalette dark;
+  dark.setColor(QPalette::Base, Qt::black);
+  dark.setColor(QPalette::Text, Qt::white);
+  chart_.setPalette(dark);
+  EXPECT_LT(qGray(chart_.grab().toImage().pixel(5, 60)), 40);
+}
+
+// An edit that keeps the picture's shape looks as if drawn afresh.
+TEST(ThePlot, LooksTheSameAfterAnEditAsDrawnAfresh) {
+  for (const Question question : gui::allQuestions()) {
+    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+    const gui::Picture picture = pictureOf(question);
+    gui::Picture other = picture;
+    for (gui::PictureLine& line : other.lines) {
+      for (QPointF& p : line.points) p.ry() *= 0.9;
+    }
+    for (auto& area : other.areas) {
+      for (QPointF& p : area) p.ry() *= 0.7;
+    }
+    for (gui::PictureStack& stack : other.stacks) {
+      for (double& part : stack.parts) part *= 0.8;
+    }
+    const gui::ChartLook look = gui::paperLook();
+    const QSize size(700, 400);
+    gui::Plot plot;
+    plot.show(other, gui::layOut(other, size, look), look);
+    plot.show(picture, gui::layOut(picture, size, look), look);
+    QImage image(size, QImage::Format_ARGB32_Premultiplied);
+    image.fill(look.paper);
+    QPainter painter(&image);
+    plot.draw(painter);
+    painter.end();
+    EXPECT_EQ(image, gui::pictureImage(picture, size, look));
+  }
+}
+
+TEST(QuestionPage, ShowsSentenceTableAndCautions) {
+  gui::QuestionPage page;
+  page.resize(1280, 720);
+  page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
+  for (const Question question : gui::allQuestions()) {
+    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+    page.setQuestion(question);
+    EXPECT_EQ(page.question(), question);
+    const gui::Answer answer = page.currentAnswer();
+    QStringList said;
+    for (const QLabel* label : page.findChildren<QLabel*>()) said += label->text();
+    EXPECT_TRUE(said.contains(answer.sentence));
+    EXPECT_TRUE(said.join(QLatin1Char('\n')).contains(answer.cautions[0]));
+    EXPECT_EQ(page.findChildren<PlanChart*>().size(), answer.pictures.size());
+    const auto* table = page.findChild<QTableWidget*>();
+    ASSERT_NE(table, nullptr);
+    EXPECT_FALSE(table->accessibleName().isEmpty());
+    ASSERT_EQ(table->rowCount(), answer.table.rows.size());
+    for (int row = 0; row < table->rowCount(); ++row) {
+      for (int column = 0; column < table->columnCount(); ++column) {
+        EXPECT_EQ(table->item(row, column)->text(), answer.table.rows[row][column]);
+      }
+    }
+    for (const PlanChart* chart : page.findChildren<PlanChart*>()) {
+      EXPECT_EQ(chart->accessibleName(), chart->picture().title);
+      EXPECT_FALSE(chart->accessibleDescription().isEmpty());
+    }
+  }
+}
+
+TEST(QuestionPage, SwitchesUnitsAtOnce) {
+  gui::QuestionPage page;
+  page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
+  page.show(test_support::solvedDemo(), rigs::UnitSystem::UsCustomary);
+  EXPECT_EQ(page.units(), rigs::UnitSystem::UsCustomary);
+  EXPECT_TRUE(page.currentAnswer().sentence.contains(QStringLiteral("°F")));
+  EXPECT_TRUE(page.findChild<PlanChart*>()->picture().yTitle.contains(QStringLiteral("°F")));
+}
+
+TEST(QuestionPage, PassesTheDraggedGoalOn) {
+  gui::QuestionPage page;
+  page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
+  page.setQuestion(Question::WhichElement);
+  QSignalSpy dragged(&page, &gui::QuestionPage::goalDragged);
+  auto* chart = page.findChild<PlanChart*>();
+  ASSERT_NE(chart, nullptr);
+  QTest::keyClick(chart, Qt::Key_Up);
+  ASSERT_EQ(dragged.count(), 1);
+  EXPECT_GT(dragged[0][0].toDouble(), 45.0);
+}
+
+TEST(QuestionPage, ChangesItsViewByItsOwnSwitches) {
+  gui::QuestionPage page;
+  page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
+  page.setQuestion(Question::WhereHeat);
+  QSignalSpy changed(&page, &gui::QuestionPage::viewChanged);
+  const auto boxes = page.findChildren<QComboBox*>();
+  ASSERT_EQ(boxes.size(), 2);
+  for (QComboBox* box : boxes) QTest::keyClick(box, Qt::Key_Down);
+  EXPECT_EQ(changed.count(), 2);
+  EXPECT_TRUE(page.view().asBars);
+  EXPECT_EQ(page.view().rig, 1);
+  EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::Picture::Kind::StackedBars);
+  page.setQuestion(Question::WhatCost);
+  page.findChild<QSpinBox*>()->setValue(30);
+  EXPECT_EQ(page.view().batchesPerYear, 30);
+}
+
+}  // namespace

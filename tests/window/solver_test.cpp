@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/solver.hpp"
+
+#include <gtest/gtest.h>
+
+#include <QSignalSpy>
+#include <QTest>
+
+#include "rigs/json_edit.hpp"
+#include "rigs/plan_writer.hpp"
+#include "tests/window/window_fixture.hpp"
+
+namespace {
+
+using gui::Solver;
+
+std::shared_ptr<const rigs::Plan> planWithBoil(const std::string& boil) {
+  rigs::Problems problems;
+  auto plan =
+      rigs::readPlan(rigs::withText(rigs::demoPlanText(), "/batch/boil", boil), ".", problems);
+  return plan ? std::make_shared<const rigs::Plan>(std::move(*plan)) : nullptr;
+}
+
+std::vector<gui::SolutionPtr> solutionsOf(const QSignalSpy& spy) {
+  std::vector<gui::SolutionPtr> all;
+  for (const QList<QVariant>& call : spy) all.push_back(call.front().value<gui::SolutionPtr>());
+  return all;
+}
+
+TEST(TheSolver, ShowsTheDaysFirstAndTheSweepsThen) {
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  solver.solve(planWithBoil("60 min"), 7);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() == 2; }, 60000));
+  const auto all = solutionsOf(solved);
+  EXPECT_EQ(all[0]->answers.rigs.size(), 4U);
+  EXPECT_TRUE(all[0]->sweeps.empty());
+  ASSERT_EQ(all[1]->sweeps.size(), 4U);
+  EXPECT_EQ(all[1]->edition, 7);
+  EXPECT_TRUE(all[1]->answers.rigs[0].sizing.has_value());
+  EXPECT_GT(all[1]->sweeps[0].power.size(), 10U);
+}
+
+TEST(TheSolver, LetsTheNewestPlanWin) {
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  for (int i = 1; i <= 30; ++i) solver.solve(planWithBoil(std::to_string(60 + i) + " min"), i);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  QTest::qWait(50);
+  const auto all = solutionsOf(solved);
+  ASSERT_FALSE(all.empty());
+  EXPECT_EQ(all.back()->edition, 30);
+  EXPECT_EQ(physics::inMinutes(all.back()->plan.batch.boil), 90.0);
+  EXPECT_LT(all.size(), 10U);  // the ones between were dropped
+  for (std::size_t i = 1; i < all.size(); ++i) EXPECT_GE(all[i]->edition, all[i - 1]->edition);
+}
+
+TEST(TheSolver, EndsWhileItIsComputing) {
+  auto solver = std::make_unique<Solver>();
+  solver->solve(planWithBoil("60 min"), 1);
+  QTest::qWait(5);
+  solver.reset();  // does not hang, does not call back
+  QTest::qWait(20);
+}
+
+TEST(TheSolver, TellsWhatOnlyTheSimulationFinds) {
+  rigs::Problems problems;
+  auto plan =
+      rigs::readPlan(rigs::withText(rigs::demoPlanText(), "/batch/wort", "38 L"), ".", problems);
+  ASSERT_TRUE(plan.has_value());
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  QSignalSpy checked(&solver, &Solver::checked);
+  solver.solve(std::make_shared<const rigs::Plan>(std::move(*plan)), 3);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return checked.count() == 1 && solver.isIdle(); }, 60000));
+  EXPECT_TRUE(rigs::hasErrors(checked[0][0].value<rigs::Problems>()));
+  EXPECT_EQ(checked[0][1].toInt(), 3);
+  EXPECT_EQ(solved.count(), 0);
+}
+
+}  // namespace
