@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/answers.hpp"
 
+#include <future>
+
 namespace rigs {
 namespace {
 
@@ -49,36 +51,46 @@ RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
   return answer;
 }
 
+RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool curves) {
+  RigAnswer one;
+  one.name = rigPlan.name;
+  physics::SimulationOptions options;
+  options.curves = curves || depth == Depth::Room;
+  one.day = physics::simulate(rigPlan.rig, plan.batch, plan.place, options);
+  one.cost = dayCost(one.day, plan.tariff, plan.startOfDay);
+  one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
+  // Curves without everything are for a picture that follows a dragging hand: no searches then.
+  const bool advise = !curves || depth == Depth::Everything;
+  if (advise && one.day.outcome == physics::Outcome::DoesNotBoil) {
+    one.whatWouldBoil = physics::whatWouldBoil(rigPlan.rig, plan.batch, plan.place);
+  }
+  if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
+    one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
+                                        plan.goals.unplugged);
+  }
+  one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit);
+  if (depth == Depth::Room) {
+    one.room = roomAnswer(plan, one.day);
+    if (!curves)
+      for (physics::Stage& stage : one.day.stages) stage.curve.clear();
+  }
+  if (depth == Depth::Everything) one.sizing = sizing(rigPlan.rig, plan);
+  return one;
+}
+
 }  // namespace
 
 Answers answer(const Plan& plan, Depth depth, bool curves) {
-  Answers answers;
-  for (const RigPlan& rigPlan : plan.rigs) {
-    RigAnswer one;
-    one.name = rigPlan.name;
-    physics::SimulationOptions options;
-    options.curves = curves || depth == Depth::Room;
-    one.day = physics::simulate(rigPlan.rig, plan.batch, plan.place, options);
-    one.cost = dayCost(one.day, plan.tariff, plan.startOfDay);
-    one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
-    // Curves without everything are for a picture that follows a dragging hand: no searches then.
-    const bool advise = !curves || depth == Depth::Everything;
-    if (advise && one.day.outcome == physics::Outcome::DoesNotBoil) {
-      one.whatWouldBoil = physics::whatWouldBoil(rigPlan.rig, plan.batch, plan.place);
-    }
-    if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
-      one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
-                                          plan.goals.unplugged);
-    }
-    one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit);
-    if (depth == Depth::Room) {
-      one.room = roomAnswer(plan, one.day);
-      if (!curves)
-        for (physics::Stage& stage : one.day.stages) stage.curve.clear();
-    }
-    if (depth == Depth::Everything) one.sizing = sizing(rigPlan.rig, plan);
-    answers.rigs.push_back(std::move(one));
+  // Rigs know nothing of each other: each on a thread of its own, in the plan's order again here.
+  std::vector<std::future<RigAnswer>> later;
+  for (std::size_t i = 1; i < plan.rigs.size(); ++i) {
+    later.push_back(std::async(std::launch::async, [&plan, depth, curves, i] {
+      return answerFor(plan.rigs[i], plan, depth, curves);
+    }));
   }
+  Answers answers;
+  if (!plan.rigs.empty()) answers.rigs.push_back(answerFor(plan.rigs[0], plan, depth, curves));
+  for (auto& rig : later) answers.rigs.push_back(rig.get());
   return answers;
 }
 

@@ -100,6 +100,8 @@ void MainWindow::buildCentre() {
   units_ = new PlanComboBox;
   units_->setObjectName(QStringLiteral("units"));
   units_->addItems({QString(), QString()});
+  units_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  units_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
   top->addWidget(units_);
   rows->addLayout(top);
 

@@ -67,7 +67,9 @@ PlanForms::PlanForms(PlanDocument& document, QWidget* parent)
   tabs_->addTab(place, QString());
   auto* add = new QToolButton;
   add->setObjectName(QStringLiteral("add rig"));
-  add->setPopupMode(QToolButton::InstantPopup);
+  // This mode keeps the arrow beside the text instead of on it.
+  add->setPopupMode(QToolButton::MenuButtonPopup);
+  connect(add, &QToolButton::clicked, add, &QToolButton::showMenu);
   add->setAutoRaise(true);
   auto* menu = new QMenu(add);
   rigs_->fillCatalogueMenu(*menu);
