@@ -16,6 +16,13 @@ Element combined(const std::vector<Element>& elements, Wiring wiring) {
     whole = wiring == Wiring::Series ? whole + next : Resistance(whole * next / (whole + next));
     all.topHeight = std::max(all.topHeight, elements[i].topHeight);
   }
+  // Each gets its share of the voltage, all of it in parallel: the weakest sets the group's limit.
+  for (const Element& one : elements) {
+    const double share =
+        wiring == Wiring::Series ? static_cast<double>(resistance(one) / whole) : 1.0;
+    const Voltage limit = one.ratedAt / share;
+    all.ratedAt = &one == &elements.front() ? limit : std::min(all.ratedAt, limit);
+  }
   all.rating = all.ratedAt * all.ratedAt / whole;
   return all;
 }

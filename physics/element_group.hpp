@@ -12,8 +12,9 @@ namespace physics {
 enum class Wiring { Parallel, Series };
 
 // One element that draws what all of them draw on one supply: resistances in parallel or in
-// series, stated at the first one's rated voltage, as high as the highest. Series halves the
-// power of two equal elements twice: half the voltage each. At least one; asserted.
+// series, stated at the highest voltage that puts none of them above its own rating, as high as the
+// highest. Two equal elements in series give a quarter each: half the voltage. At least one;
+// asserted.
 Element combined(const std::vector<Element>& elements, Wiring wiring);
 
 // The voltage each of them gets while `acrossAll` lies across the group, in the same order.

@@ -209,7 +209,20 @@ RC_GTEST_PROP(Combined, DrawsInParallelTheSumAndInSeriesLessThanTheLeast, ()) {
     least = std::min(least, static_cast<double>(watt));
   }
   RC_ASSERT(std::abs(inWatts(combined(elements, Wiring::Parallel).rating) / sum - 1.0) < 1e-9);
-  RC_ASSERT(inWatts(combined(elements, Wiring::Series).rating) <= least * (1.0 + 1e-12));
+  const Power inSeries = electricalLoad(combined(elements, Wiring::Series), at(230)).delivered;
+  RC_ASSERT(inWatts(inSeries) <= least * (1.0 + 1e-12));
+}
+
+// Two 120 V elements in series are at home on 240 V; unequal ones share the voltage by resistance,
+// so that the smaller reaches its limit first.
+TEST(Combined, IsRatedWhereTheFirstOfThemReachesItsLimit) {
+  const Element pair = combined({of(1500, 120), of(1500, 120)}, Wiring::Series);
+  EXPECT_WITHIN(pair.ratedAt, volts(240.0), volts(1e-9));
+  EXPECT_WITHIN(pair.rating, watts(3000.0), watts(1e-6));
+  const Element odd = combined({of(2000, 120), of(1000, 120)}, Wiring::Series);
+  EXPECT_WITHIN(odd.ratedAt, volts(180.0), volts(1e-9));
+  const Element mixed = combined({of(2000, 240), of(1000, 230)}, Wiring::Parallel);
+  EXPECT_WITHIN(mixed.ratedAt, volts(230.0), volts(1e-9));
 }
 
 }  // namespace

@@ -75,8 +75,23 @@ TEST(CircuitPlan, WiresElementsTogether) {
                                             {"/rigs/1/wired", "series"}}));
   ASSERT_TRUE(parallel.plan) << told(parallel.problems);
   ASSERT_TRUE(series.plan) << told(series.problems);
-  EXPECT_WITHIN(parallel.plan->rigs[1].rig.element.rating, watts(1400.0), watts(1e-6));
-  EXPECT_WITHIN(series.plan->rigs[1].rig.element.rating, watts(350.0), watts(1e-6));
+  const Supply straight{.nominal = volts(120.0), .rating = amperes(15.0), .cableLoop = ohms(0.0)};
+  const auto on120 = [&](const Plan& plan) {
+    return electricalLoad(plan.rigs[1].rig.element, straight).delivered;
+  };
+  EXPECT_WITHIN(on120(*parallel.plan), watts(1400.0), watts(1e-6));
+  EXPECT_WITHIN(on120(*series.plan), watts(350.0), watts(1e-6));
+}
+
+// Each of two 120 V elements in series on 240 V gets its own 120 V.
+TEST(CircuitPlan, LetsElementsInSeriesShareAHigherVoltage) {
+  const Json two = Json::array({element("1500 W"), element("1500 W")});
+  const auto read = readChecked(demoWith({{"/rigs/1/element", test_support::removed()},
+                                          {"/rigs/1/elements", two},
+                                          {"/rigs/1/wired", "series"},
+                                          {"/rigs/1/supply/from", "North America 240 V 20 A"}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  EXPECT_WITHIN(read.plan->rigs[1].rig.element.ratedAt, volts(240.0), volts(1e-9));
 }
 
 TEST(CircuitPlan, FeedsTwoElementsFromTwoCircuits) {
