@@ -2,6 +2,7 @@
 // Integrating one phase of the day: the only place where units are stripped for the solver.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <boost/numeric/odeint.hpp>
@@ -69,7 +70,7 @@ PhaseResult integratePhase(const PhaseState& start, Time longest, double toleran
   if (guard(start) >= 0.0) return {PhaseEnd::Guard, seconds(0.0), start};
   if (event(start) >= 0.0) return {PhaseEnd::Event, seconds(0.0), start};
 
-  auto stepper = odeint::make_dense_output(10.0 * tolerance, tolerance,
+  auto stepper = odeint::make_dense_output(10.0 * tolerance, std::max(0.1 * tolerance, 1e-13),
                                            odeint::runge_kutta_dopri5<PhaseState>());
   const double end = inSeconds(longest);
   const double every = inSeconds(watchEvery);
