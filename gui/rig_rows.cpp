@@ -14,7 +14,7 @@ using rigs::RigPlan;
 }  // namespace
 
 std::string gapText(double share) {
-  if (share == 0.0) return "0";
+  if (share < 1e-9) return "<1e-9";  // below it, digits tell of rounding, not of heat
   return fmt::format("{:.0e}", share);
 }
 

@@ -72,6 +72,8 @@ class StageTable {
 
  private:
   void add(Row& row, physics::Energy energy, bool& any) {
+    // Megajoules that cancel leave some nanojoules of rounding, which are nothing.
+    if (abs(energy) < physics::joules(1e-6)) energy = physics::joules(0.0);
     any = any || energy != physics::joules(0.0);
     row.cells.push_back(quantityCell(energy, units_, 3));
   }

@@ -146,8 +146,9 @@ RC_GTEST_PROP(AnyRig, AccountsForEveryJouleOfEveryStage, ()) {
     for (const Stage& stage : day.stages) {
       // A stage left alone is supplied nothing: there the day's supply is the measure.
       const bool alone = stage.ledger.supplied() <= joules(0.0);
-      RC_ASSERT(alone ? abs(stage.ledger.residual()) < 1e-6 * day.total.supplied()
-                      : stage.ledger.imbalance() < 1e-6);
+      const bool closes = alone ? abs(stage.ledger.residual()) < 1e-6 * day.total.supplied()
+                                : stage.ledger.imbalance() < 1e-6;
+      RC_ASSERT(closes);
       RC_ASSERT(stage.begin == clock);
       RC_ASSERT(stage.end >= stage.begin);
       RC_ASSERT(stage.ledger.element >= joules(0.0));
