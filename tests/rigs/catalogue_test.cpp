@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <iterator>
 #include <nlohmann/json.hpp>
 #include <regex>
@@ -76,8 +77,8 @@ bool recalls(const std::string& source) {
 }
 // An estimate says between what.
 bool estimates(const std::string& source) {
-  static const std::regex kEstimate("estimate.*[0-9]");
-  return std::regex_search(source, kEstimate);
+  return source.find("estimate") != std::string::npos &&
+         std::any_of(source.begin(), source.end(), [](char c) { return '0' <= c && c <= '9'; });
 }
 bool isASource(const std::string& source) {
   return cites(source) || recalls(source) || estimates(source);
