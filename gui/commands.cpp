@@ -166,6 +166,8 @@ std::string helpFor(const Verb& verb, std::size_t width) {
     help.line("--json", "for programs; always in SI, every key names its unit");
     if (verb.command != Command::Check) help.line("--csv", "the tables, for spreadsheets");
   }
+  if (verb.command == Command::Circuit)
+    help.line("--every-rule", "the rules that are kept too, each with clause and source");
   help.line("--width N", "columns of text; the terminal's, or 80, if not given");
   if (verb.command == Command::Picture) {
     help.heading("Questions");
@@ -233,6 +235,7 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
   app.add_flag("--version", version);
   app.add_flag("--json", json);
   app.add_flag("--csv", csv);
+  app.add_flag("--every-rule", request.everyRule);
   app.add_option("--units", request.units);
   app.add_option("--width", request.width);
   app.add_option("--to", request.to);
@@ -319,6 +322,9 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
     if (!drawn && app.count(option) > 0) {
       wrong.add(fmt::format("{}: only \"picture\" and \"report\" know it.", option));
     }
+  }
+  if (request.everyRule && request.command != Command::Circuit) {
+    wrong.add("--every-rule: only \"circuit\" knows it.");
   }
   if (drawn && request.to.empty()) {
     wrong.add(fmt::format("\"{}\" needs the name of a file to write, for example \"--to {}\".",

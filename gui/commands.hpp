@@ -36,6 +36,7 @@ struct Request {
   std::string width;                       // as typed; "" for the terminal's
   std::string to;                          // file that a picture or report becomes
   std::string language = "en", rig, over;  // of pictures and reports, as typed
+  bool everyRule = false;                  // of Circuit: kept rules too
   Overrides overrides;
 };
 

@@ -83,9 +83,9 @@ rigs::Depth depthOf(Command command) {
   }
 }
 
-Page pageOf(Command command, const rigs::Plan& plan, const rigs::Answers& answers,
+Page pageOf(const Request& request, const rigs::Plan& plan, const rigs::Answers& answers,
             UnitSystem units) {
-  switch (command) {
+  switch (request.command) {
     case Command::Day:
       return dayPage(plan, answers, units);
     case Command::Size:
@@ -97,7 +97,7 @@ Page pageOf(Command command, const rigs::Plan& plan, const rigs::Answers& answer
     case Command::Cost:
       return costPage(plan, answers, units);
     case Command::Circuit:
-      return circuitPage(plan, answers, units);
+      return circuitPage(plan, answers, units, request.everyRule);
     case Command::Room:
       return roomPage(plan, answers, units);
     default:
@@ -149,7 +149,7 @@ Finished questionAboutPlan(const Request& request, const TextStyle& terminal) {
   }
   const rigs::Answers answers = rigs::answer(*plan, depthOf(request.command));
   if (request.form == Form::Json) return {rigs::resultJson(*plan, answers), complaint, 0};
-  Page page = pageOf(request.command, *plan, answers, asked.units);
+  Page page = pageOf(request, *plan, answers, asked.units);
   if (demo) {
     page.notes.insert(page.notes.begin(),
                       "The bundled example. \"heatledger new my-plan.json\" writes you a copy.");

@@ -17,7 +17,7 @@ Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem
     const RigAnswer& rig = answers.rigs[i];
     std::string text = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
                        enoughText(plan.rigs[i], rig, plan.goals, units);
-    const std::string circuit = circuitText(plan.rigs[i], rig.day.electrical, units);
+    const std::string circuit = circuitText(plan.rigs[i], units);
     if (!circuit.empty()) text += ' ' + circuit;
     page.say(letter(i), text);
   }

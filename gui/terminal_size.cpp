@@ -43,7 +43,7 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
     text += load.inCable > physics::watts(0.0)
                 ? fmt::format("; {} stay in the cable.", wattsText(load.inCable))
                 : ".";
-    const std::string circuit = circuitText(plan.rigs[i], load, units);
+    const std::string circuit = circuitText(plan.rigs[i], units);
     page.say(letter(i), circuit.empty() ? text : text + ' ' + circuit);
   }
 

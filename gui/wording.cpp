@@ -219,18 +219,18 @@ std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad
                      wattsText(element.rating), volts(plan.rig.supply.nominal));
 }
 
-std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
-                        UnitSystem) {
-  if (rigs::overloads(load, plan.rig.supply)) {
+std::string circuitText(const rigs::RigPlan& plan, UnitSystem) {
+  // As codes count it: at the nominal voltage, the cable left out.
+  const physics::Current drawn = physics::branchCurrent(plan.rig.element, plan.rig.supply);
+  if (rigs::overloads(plan.rig.element, plan.rig.supply)) {
     return fmt::format("{} is too much for its circuit of {}: it will trip, or worse.",
-                       amperes(load.current), amperes(plan.rig.supply.rating));
+                       amperes(drawn), amperes(plan.rig.supply.rating));
   }
-  if (rigs::overloadsForLong(plan, load)) {
+  if (rigs::overloadsForLong(plan)) {
     return fmt::format(
         "{} is within its {} circuit, but more than the {} that rules grant to "
         "use of three hours and longer.",
-        amperes(load.current), amperes(plan.rig.supply.rating),
-        amperes(rigs::longUseCurrent(plan)));
+        amperes(drawn), amperes(plan.rig.supply.rating), amperes(rigs::longUseCurrent(plan)));
   }
   return {};
 }

@@ -49,8 +49,7 @@ std::string unfinishedText(const rigs::RigPlan& plan, const physics::BrewDay& da
 std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
                         UnitSystem units);
 // Whether the circuit bears it; "" if there is nothing to warn about.
-std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
-                        UnitSystem units);
+std::string circuitText(const rigs::RigPlan& plan, UnitSystem units);
 // The element to buy for a power found by a search: "An element rated 4.2 kW at 208 V".
 std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted,
                              UnitSystem units);

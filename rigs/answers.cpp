@@ -91,6 +91,7 @@ Answers answer(const Plan& plan, Depth depth, bool curves) {
   Answers answers;
   if (!plan.rigs.empty()) answers.rigs.push_back(answerFor(plan.rigs[0], plan, depth, curves));
   for (auto& rig : later) answers.rigs.push_back(rig.get());
+  answers.ownRules = plan.ownRules;
   return answers;
 }
 

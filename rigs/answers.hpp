@@ -50,7 +50,8 @@ struct RigAnswer {
 };
 
 struct Answers {
-  std::vector<RigAnswer> rigs;  // in the plan's order
+  std::vector<RigAnswer> rigs;                   // in the plan's order
+  std::shared_ptr<const CircuitRules> ownRules;  // the plan's; verdicts point into them
 };
 
 // Circuit: the inverse questions about circuits too. Room: the room's air over the day.

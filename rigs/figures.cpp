@@ -70,8 +70,8 @@ double shareOfRating(const physics::Element& element, const physics::ElectricalL
   return load.delivered / element.rating;
 }
 
-bool overloads(const physics::ElectricalLoad& load, const physics::Supply& supply) {
-  return load.current > supply.rating;
+bool overloads(const physics::Element& element, const physics::Supply& supply) {
+  return physics::branchCurrent(element, supply) > (1.0 + 1e-9) * supply.rating;
 }
 
 physics::Current longUseCurrent(const RigPlan& rig) {
@@ -85,8 +85,9 @@ physics::Current longUseCurrent(const RigPlan& rig) {
   return share * rig.rig.supply.rating;
 }
 
-bool overloadsForLong(const RigPlan& rig, const physics::ElectricalLoad& load) {
-  return load.current > longUseCurrent(rig);
+bool overloadsForLong(const RigPlan& rig) {
+  return physics::branchCurrent(rig.rig.element, rig.rig.supply) >
+         (1.0 + 1e-9) * longUseCurrent(rig);
 }
 
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage) {

@@ -50,9 +50,10 @@ inline constexpr double kLedgerCloses = 1e-6;
 
 // Heat in the vessel over the element's rating.
 double shareOfRating(const physics::Element& element, const physics::ElectricalLoad& load);
-bool overloads(const physics::ElectricalLoad& load, const physics::Supply& supply);
+// At the nominal voltage, as codes count: a long cable makes no circuit larger.
+bool overloads(const physics::Element& element, const physics::Supply& supply);
 // More than the share of the circuit that its rule grants to long use.
-bool overloadsForLong(const RigPlan& rig, const physics::ElectricalLoad& load);
+bool overloadsForLong(const RigPlan& rig);
 physics::Current longUseCurrent(const RigPlan& rig);
 // An element rated at the supply's own voltage that gives the wanted heat, cable included; empty
 // where no power does, or where the cable cannot bring it.

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -55,6 +56,7 @@ struct Plan {
   physics::Place place;
   std::optional<physics::Length> altitude;  // empty where a pressure was given instead
   std::string region;  // whose electrical rules apply; empty: those of each rig's circuit
+  std::shared_ptr<const CircuitRules> ownRules = {};  // a rules file's; then they apply instead
   RoomPlan room;
   Tariff tariff;
   physics::Time startOfDay;  // clock time the day begins, from midnight
@@ -68,8 +70,8 @@ struct Plan {
 std::optional<Plan> readPlan(std::string_view document, const std::filesystem::path& folder,
                              Problems& problems);
 
-// What an element would suffer on a supply above its rating, as a problem without a place; nothing
-// up to 10 % above.
+// What an element would suffer on a supply above its rating, as a problem without a place: a
+// warning up to kMostOverRated, an error beyond it.
 std::optional<Problem> overVoltage(const physics::Element& element, const physics::Supply& supply);
 
 // Contradictions that only show when the day is simulated: grain and water that do not fit, fill

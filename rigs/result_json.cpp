@@ -280,7 +280,7 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
                          .set("nominal", plan.rig.supply.nominal)
                          .set("rating", plan.rig.supply.rating)
                          .set("cable_loop", plan.rig.supply.cableLoop)
-                         .set("overloaded", overloads(answer.day.electrical, plan.rig.supply))
+                         .set("overloaded", overloads(plan.rig.element, plan.rig.supply))
                          .take())
       .set("has_jacket", plan.hasJacket)
       .put("day", day(answer.day, whole))

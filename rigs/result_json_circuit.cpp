@@ -40,7 +40,8 @@ Json finding(const Finding& f) {
       .setIf("full_current", f.full)
       .setIf("enabled", f.enabled)
       .setIf("counts_from", f.needed)
-      .setIf("within", f.within);
+      .setIf("within", f.within)
+      .setIf("least_conductor", f.least);
   if (!f.condition.empty()) object.set("condition", std::string_view(f.condition));
   if (!f.cite.clause.empty()) object.put("cite", cite(f.cite));
   return object.set("text", std::string_view(findingText(f))).take();
@@ -73,6 +74,53 @@ Json verdict(const CircuitVerdict& v) {
       .setIf("next_breaker", v.nextBreaker)
       .setIf("next_breaker_if_continuous", v.nextBreakerContinuous)
       .setIf("allowed_leakage", v.leakage)
+      .set("leakage_may_trip", v.leakageMayTrip)
+      .take();
+}
+
+Json elementJson(const physics::Element& element) {
+  return Object().set("rating", element.rating).set("rated_at", element.ratedAt).take();
+}
+
+Json shortestDays(const std::vector<ShortestDay>& all) {
+  Json days = Json::array();
+  for (const ShortestDay& s : all) {
+    Json circuits = Json::array();
+    for (std::size_t i = 0; i < s.elements.size(); ++i)
+      circuits.push_back(Object()
+                             .set("limit", s.limits[i])
+                             .put("largest_element", elementJson(s.elements[i]))
+                             .take());
+    days.push_back(Object()
+                       .set("region", std::string_view(s.region))
+                       .set("reading", std::string_view(s.reading))
+                       .put("circuits", std::move(circuits))
+                       .set("second_circuit_imagined", s.imagined)
+                       .set("delivered", s.delivered)
+                       .set("boils", s.outcome == physics::Outcome::Done)
+                       .setIf("mash_to_boil", s.toBoil)
+                       .set("day", s.day)
+                       .take());
+  }
+  return days;
+}
+
+Json split(const Split& split) {
+  Json parts = Json::array();
+  for (const SplitPart& part : split.parts) {
+    Json verdicts = Json::array();
+    for (const CircuitVerdict& v : part.verdicts) verdicts.push_back(verdict(v));
+    parts.push_back(Object()
+                        .put("element", elementJson(part.element))
+                        .set("current", part.current)
+                        .put("verdicts", std::move(verdicts))
+                        .take());
+  }
+  return Object()
+      .set("fits", split.overall() == Fit::Fits)
+      .set("verdict", fitWords(split.overall()))
+      .set("second_circuit_imagined", split.imagined)
+      .put("parts", std::move(parts))
       .take();
 }
 
@@ -89,6 +137,7 @@ Json circuitJson(const CircuitAnswer& circuit) {
                            .set("resistance_hot", load.hot)
                            .set("resistance_cold", load.cold)
                            .set("peak_current", load.load.current)
+                           .set("branch_current", load.branch)
                            .set("mean_current", load.mean)
                            .set("in_cable", load.load.inCable)
                            .put("verdicts", std::move(verdicts))
@@ -121,15 +170,8 @@ Json circuitJson(const CircuitAnswer& circuit) {
     }
     object.put("readings", std::move(readings));
   }
-  if (circuit.split) {
-    object.put("split", Object()
-                            .set("each", circuit.split->each)
-                            .set("current", circuit.split->current)
-                            .set("largest_together", circuit.split->largestTogether)
-                            .setIf("mash_to_boil", circuit.split->toBoil)
-                            .set("day", circuit.split->day)
-                            .take());
-  }
+  if (!circuit.shortest.empty()) object.put("shortest_days", shortestDays(circuit.shortest));
+  if (circuit.split) object.put("split", split(*circuit.split));
   return object.set("deferral", electricianText()).take();
 }
 

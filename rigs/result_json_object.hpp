@@ -61,6 +61,9 @@ class Object {
   Object& set(std::string key, physics::Resistance q) {
     return set(key + "_ohm", physics::inOhms(q));
   }
+  Object& set(std::string key, physics::Area q) {
+    return set(key + "_mm2", 1e6 * physics::inSquareMetres(q));
+  }
   Object& set(std::string key, physics::Pressure q) {
     return set(key + "_Pa", physics::inPascals(q));
   }
