@@ -85,6 +85,16 @@ TEST(OpenSurfaceEvaporation, IsAsWorkedOutForHotWater) {
   }
 }
 
+// Latent heat it carries, worked out from the law for the same air, in kW/m2 to the digits given.
+TEST(OpenSurfaceEvaporation, CarriesTheLatentHeatWorkedOut) {
+  const MoistAir air = room(20.0, 0.5);
+  for (const auto& [water, kilowatts] :
+       {std::pair{60.0, 1.98}, {70.0, 3.40}, {80.0, 5.60}, {90.0, 8.90}}) {
+    const HeatFlux flux = openSurfaceEvaporation(celsius(water), air) * latentHeat(celsius(water));
+    EXPECT_NEAR(1e-3 * inWattsPerSquareMetre(flux), kilowatts, 0.006) << water;
+  }
+}
+
 // L. Kirman's fit for unventilated, unagitated process tanks, exp(-(7.2 - 0.03236 F)) US gal/(ft2
 // h) (finishing.com, letters 149/24 and 174/85).
 TEST(OpenSurfaceEvaporation, AgreesWithAPractitionersFit) {

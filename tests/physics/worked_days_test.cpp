@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <tuple>
+#include <utility>
 
 #include "physics/brewday.hpp"
 #include "physics/water.hpp"
@@ -160,6 +160,31 @@ TEST(Brewday, TakesTheIdealBatchsEnergy) {
   EXPECT_NEAR(2.4 * perKilogram / kKilowattHour, 1.50, 0.005);
   EXPECT_NEAR(5.0 * perKilogram / 1e6, 11.3, 0.05);
   EXPECT_NEAR((strike + ramp + heating + 2.4 * perKilogram) / kKilowattHour, 4.40, 0.02);
+}
+
+// A brewing sheet's boil: 25 L at 2.5 kW with 0.3 kW of losses boil off 3.51 L/h, 14.0 %/h, worked
+// with a litre to the kilogram and a pre-boil volume that is hot: ours counts both at 20 C (0.2 %).
+TEST(Boil, LosesTheSheetsLitresAnHour) {
+  const BrewDay day = simulate(constantLoss(25.0, 2500.0, 300.0 / 79.97),
+                               test_support::waterOnly(25.0, minutes(60.0)), roomAt(20.0));
+  ASSERT_TRUE(day.boil);
+  EXPECT_NEAR(inWatts(day.boil->net), 2200.0, 1.0);
+  EXPECT_NEAR(inLitresPerHour(day.boil->coldBoilOff), 3.51, 0.005 + 0.007);
+  EXPECT_NEAR(100.0 * day.boil->shareOfPreBoilPerHour, 14.0, 0.05 + 0.03);
+}
+
+// Net of surface losses, per hectolitre (100 kg): 5, 8, 10 and 15 % an hour take 3.13, 5.02, 6.27
+// and 9.40 kW, from 2257 kJ/kg.
+TEST(Boil, TakesTheSheetsKilowattsPerHectolitre) {
+  const double litre = 100.0 / 0.99820;
+  for (const auto& [percent, kilowatt] :
+       {std::pair{5.0, 3.13}, {8.0, 5.02}, {10.0, 6.27}, {15.0, 9.40}}) {
+    const BrewDay day = simulate(constantLoss(litre, 1e3 * kilowatt, 1e-9),
+                                 test_support::waterOnly(litre, minutes(60.0)), roomAt(20.0));
+    ASSERT_TRUE(day.boil);
+    EXPECT_NEAR(100.0 * day.boil->shareOfPreBoilPerHour, percent,
+                0.005 / kilowatt * percent + 0.01);
+  }
 }
 
 }  // namespace

@@ -130,6 +130,37 @@ TEST(Catalogue, TakesNoEmptyWordForASource) {
   }
 }
 
+// EN 12524:2000 design values, and ASHRAE Handbook - Fundamentals 2013 from expanded rubber on:
+// conductivity, density, specific heat.
+TEST(Catalogue, HasThePublishedValues) {
+  struct Row {
+    const char* name;
+    double conductivity, density, specificHeat;
+  };
+  for (const Row& row :
+       {Row{"aluminium", 160, 2800, 880}, Row{"copper", 380, 8900, 380},
+        Row{"polypropylene", 0.22, 910, 1800}, Row{"PVC", 0.17, 1390, 900},
+        Row{"neoprene, solid", 0.23, 1240, 2140}, Row{"natural rubber", 0.13, 910, 1100},
+        Row{"silicone", 0.35, 1200, 1000}, Row{"silicone foam", 0.12, 750, 1000},
+        Row{"elastomeric foam, flexible", 0.05, 70, 1500}, Row{"polyurethane foam", 0.05, 70, 1500},
+        Row{"cork", 0.05, 200, 1500}, Row{"expanded rubber", 0.032, 70, 1670},
+        Row{"extruded polystyrene", 0.026, 32.5, 1470}}) {
+    SCOPED_TRACE(row.name);
+    const Material* m = catalogue().material(row.name);
+    ASSERT_TRUE(m);
+    EXPECT_NEAR(inWattsPerMetreKelvin(m->conductivity), row.conductivity, 1e-9);
+    EXPECT_NEAR(inKilogramsPerCubicMetre(m->density), row.density, 1e-9);
+    EXPECT_NEAR(inJoulesPerKilogramKelvin(m->specificHeat), row.specificHeat, 1e-9);
+  }
+  const auto emissivity = [](const char* name, const char* finish) {
+    return catalogue().material(name)->finish(finish)->emissivity;
+  };
+  EXPECT_EQ(emissivity("stainless steel", "bright"), 0.16);
+  EXPECT_EQ(emissivity("aluminium", "bright"), 0.09);
+  EXPECT_EQ(emissivity("aluminium", "anodised"), 0.55);
+  EXPECT_EQ(emissivity("copper", "bright"), 0.07);
+}
+
 // Physical bounds: nothing insulates better than still air at rest without a vacuum or a heavy
 // gas (0.024 W/(m K) at 0 C), no face radiates more than a black one, metals get less bright.
 TEST(Catalogue, ValuesArePossible) {
