@@ -9,6 +9,8 @@
 #include <map>
 #include <string_view>
 
+#include "gui/desktop.hpp"
+#include "gui/problem_text.hpp"
 #include "gui/text_layout.hpp"
 #include "rigs/quantity_text.hpp"
 #include "version.hpp"
@@ -109,8 +111,6 @@ bool isAboutAPlan(Command command) {
   return command != Command::New && command != Command::List && command != Command::Schema;
 }
 
-bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
-
 // A name and what it is, in two columns.
 class TwoColumns {
  public:
@@ -145,7 +145,7 @@ std::string generalHelp(std::size_t width) {
     if (!isAboutAPlan(verb.command)) help.line(verb.name, verb.about);
   }
   help.heading("More");
-  help.plain("heatledger COMMAND --help          its options, with examples");
+  help.plain("heatledger help COMMAND            its options, with examples");
   help.plain("heatledger --version");
   return fmt::format("heatledger {}: where the heat of an electric brew day goes\n{}", kVersion,
                      help.take());
@@ -168,7 +168,7 @@ std::string helpFor(const Verb& verb, std::size_t width) {
   }
   if (verb.command == Command::Circuit)
     help.line("--every-rule", "the rules that are kept too, each with clause and source");
-  help.line("--width N", "columns of text; the terminal's, or 80, if not given");
+  help.line("--width N", "columns of text; the terminal's, COLUMNS, or 80, if not given");
   if (verb.command == Command::Picture) {
     help.heading("Questions");
     help.line("how-long", "how long does it take?");
@@ -211,19 +211,33 @@ std::string whatWasWrong(const CLI::ParseError& error) {
 // Several sentences under one name.
 class Complaint {
  public:
-  void add(const std::string& sentence) { text_ += "heatledger: " + sentence + '\n'; }
+  explicit Complaint(std::size_t width) : width_(width) {}
+  void add(const std::string& sentence) { text_ += complaintText(sentence, width_); }
   bool empty() const { return text_.empty(); }
   const std::string& text() const { return text_; }
 
  private:
+  std::size_t width_;
   std::string text_;
 };
+
+// "help", or "help day": the same as --help.
+std::optional<CommandLine> helpAsked(int argc, const char* const* argv, std::size_t width) {
+  if (argc < 2 || argc > 3 || std::string_view(argv[1]) != "help") return std::nullopt;
+  if (argc == 2) return CommandLine{.request = {}, .output = generalHelp(width), .complaint = {}};
+  for (const Verb& verb : kVerbs) {
+    if (std::string_view(argv[2]) == verb.name)
+      return CommandLine{.request = {}, .output = helpFor(verb, width), .complaint = {}};
+  }
+  return std::nullopt;
+}
 
 }  // namespace
 
 CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width) {
   if (argc < 2)
     return {.request = {}, .output = generalHelp(width), .complaint = {}, .exitCode = 0};
+  if (const auto asked = helpAsked(argc, argv, width)) return *asked;
   CLI::App app("", "heatledger");
   app.set_help_flag();
   bool help = false;
@@ -261,7 +275,7 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
   app.require_subcommand(0, 1);
 
   app.allow_extras();  // so that they can be told of all at once
-  Complaint wrong;
+  Complaint wrong(width);
   const auto tryHelp = [](const std::string& command) {
     return command.empty() ? std::string("\"heatledger --help\" shows the commands.")
                            : fmt::format("\"heatledger {} --help\" shows its options.", command);
@@ -289,7 +303,9 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
     if (unknown.empty()) {
       wrong.add("no command was given. " + tryHelp({}));
     } else {
-      const std::string first = rigs::quotedText(unknown.front());
+      // "help brew" is about brew.
+      const bool asksHelp = unknown.size() > 1 && unknown.front() == "help";
+      const std::string first = rigs::quotedText(unknown[asksHelp ? 1 : 0]);
       const bool plan = unknown.front().ends_with(".json");
       wrong.add(plan ? fmt::format("{} is no command; for a plan, type: heatledger answer {}",
                                    first, plainText(unknown.front()))

@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "physics/air.hpp"
+#include "rigs/json_examples.hpp"
 #include "rigs/quantity_text.hpp"
 #include "rigs/ranges.hpp"
 #include "rigs/rules_file.hpp"
@@ -26,7 +27,10 @@ std::optional<Q> quantity(const Override& given, const rigs::Range<Q>& range,
   const auto& [low, high] = range;
   const auto read = rigs::parseQuantity<Q>(given.text);
   if (!read) {
-    problems.push_back({rigs::Severity::Error, given.option, read.problem});
+    problems.push_back(
+        {rigs::Severity::Error, given.option,
+         rigs::quantityProblem(read.problem, given.text, example, rigs::kKindOf<Q>,
+                               rigs::detail::siNumber(low), rigs::detail::siNumber(high))});
     return std::nullopt;
   }
   if (*read < low || high < *read) {

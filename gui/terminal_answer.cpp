@@ -15,11 +15,9 @@ Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem
   page.heading("Which element does the supply need?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const RigAnswer& rig = answers.rigs[i];
-    std::string text = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
-                       enoughText(plan.rigs[i], rig, plan.goals, units);
-    const std::string circuit = circuitText(plan.rigs[i], units);
-    if (!circuit.empty()) text += ' ' + circuit;
-    page.say(letter(i), text);
+    const std::string element = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
+                                enoughText(plan.rigs[i], rig, plan.goals, units);
+    page.say(letter(i), besideCircuit(plan.rigs[i], element, units));
   }
 
   page.heading("Does insulation shorten the heat-up?");

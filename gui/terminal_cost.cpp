@@ -70,7 +70,7 @@ std::vector<std::string> moreCostTexts(const rigs::Plan& plan, const rigs::RigAn
                     clockTime(choice->cheapest.at), money(choice->cheapest.cost, tariff),
                     clockTime(choice->dearest.at), money(choice->dearest.cost, tariff)));
   }
-  if (tariff.jacketPrice && rig.jacket) {
+  if (tariff.jacketPrice && rig.jacket && rig.jacket->savedFromWall) {
     const auto bare = rigs::dayCost(rig.jacket->bare, tariff, plan.startOfDay);
     const auto jacketed = rigs::dayCost(rig.jacket->jacketed, tariff, plan.startOfDay);
     texts.push_back(paybackText("The jacket", *tariff.jacketPrice, *bare - *jacketed, tariff));

@@ -95,12 +95,15 @@ struct Stage {
   std::vector<CurvePoint> curve;  // empty unless asked for
 };
 
+// Extract (mass fraction) at which wort no longer boils but burns: counts as dry. Estimate.
+inline constexpr double kThickestWort = 0.6;
+
 enum class Outcome {
   Done,
   DoesNotReachStrike,
   DoesNotReachRest,
   DoesNotBoil,
-  UncoversElement,  // or would boil dry
+  UncoversElement,  // or would boil dry, or to a syrup thicker than kThickestWort
   StrikeTooHot      // the strike water would have to boil
 };
 

@@ -61,8 +61,10 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
   // Curves without everything are for a picture that follows a dragging hand: no searches then.
   const bool advise = !curves || depth == Depth::Everything;
-  if (advise && one.day.outcome == physics::Outcome::DoesNotBoil) {
-    one.whatWouldBoil = physics::whatWouldBoil(rigPlan.rig, plan.batch, plan.place);
+  if (advise && one.day.levelsOff) {
+    const bool mayGetAJacket = rigPlan.jacketIsCompared && !rigPlan.hasJacket;
+    one.whatWouldBoil = physics::whatWouldBoil(
+        rigPlan.rig, mayGetAJacket ? &rigPlan.jacketed : nullptr, plan.batch, plan.place);
   }
   if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
     one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,

@@ -42,7 +42,7 @@ struct RigAnswer {
   physics::BrewDay day;
   std::optional<physics::JacketEffect> jacket;          // if there is one to compare
   std::optional<SizingAnswer> sizing;                   // if asked for
-  std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it does not boil
+  std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it levels off
   std::optional<double> cost;                           // of the day, in the plan's currency
   CircuitAnswer circuit;
   std::optional<RoomAnswer> room;  // if asked for

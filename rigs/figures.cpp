@@ -74,7 +74,9 @@ bool overloads(const physics::Element& element, const physics::Supply& supply) {
   return physics::branchCurrent(element, supply) > (1.0 + 1e-9) * supply.rating;
 }
 
-physics::Current longUseCurrent(const RigPlan& rig) {
+namespace {
+
+double longUseShare(const RigPlan& rig) {
   double share = rig.continuousShare;
   if (!rig.circuits.empty()) {
     const std::string& region = rig.circuits.front().details.circuitRegion;
@@ -82,7 +84,43 @@ physics::Current longUseCurrent(const RigPlan& rig) {
       for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
     }
   }
-  return share * rig.rig.supply.rating;
+  return share;
+}
+
+// Heat from the largest elements that take no more than this share of each circuit.
+physics::Power mostAt(const physics::Rig& rig, double share) {
+  const auto most = [&](physics::Supply supply) {
+    supply.rating = share * supply.rating;
+    return physics::electricalLoad(physics::largestElementOn(supply, rig.element.topHeight), supply)
+        .delivered;
+  };
+  physics::Power sum = most(rig.supply);
+  if (rig.second) sum += most(rig.second->supply);
+  return sum;
+}
+
+}  // namespace
+
+physics::Current longUseCurrent(const RigPlan& rig) {
+  return longUseShare(rig) * rig.rig.supply.rating;
+}
+
+Carries carries(const RigPlan& rig, const physics::PowerAnswer& wanted) {
+  if (!wanted.power || *wanted.power > mostAt(rig.rig, 1.0)) return Carries::No;
+  return *wanted.power <= mostAt(rig.rig, longUseShare(rig)) ? Carries::Yes
+                                                             : Carries::ForShortUseOnly;
+}
+
+std::string_view carriesWord(Carries carries) {
+  switch (carries) {
+    case Carries::Yes:
+      return "yes";
+    case Carries::ForShortUseOnly:
+      return "for short use only";
+    case Carries::No:
+      return "no";
+  }
+  return "";
 }
 
 bool overloadsForLong(const RigPlan& rig) {
@@ -96,8 +134,10 @@ physics::Power ratingAt(const physics::Element& element, physics::Voltage voltag
 
 physics::PowerAnswer neededPower(const SizingAnswer& sizing) {
   physics::PowerAnswer needed = sizing.toBoilAtAll;
-  for (const physics::PowerAnswer& wish : {sizing.toBoilWithin, sizing.forBoilOff}) {
+  for (const physics::PowerAnswer& wish :
+       {sizing.toStrikeWithin, sizing.toBoilWithin, sizing.forBoilOff}) {
     if (!needed.power) return needed;
+    if (!wish.power && wish.stoppedBy == physics::Limit::None) continue;  // nothing was asked
     if (!wish.power || *wish.power > *needed.power) needed = wish;
   }
   return needed;

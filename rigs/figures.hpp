@@ -55,12 +55,18 @@ bool overloads(const physics::Element& element, const physics::Supply& supply);
 // More than the share of the circuit that its rule grants to long use.
 bool overloadsForLong(const RigPlan& rig);
 physics::Current longUseCurrent(const RigPlan& rig);
+// Whether the rig's supply can deliver a power found by a search: within the circuit's rating, and
+// within the share of it that rules grant to use of three hours and longer.
+enum class Carries { Yes, ForShortUseOnly, No };
+Carries carries(const RigPlan& rig, const physics::PowerAnswer& wanted);
+// "yes", "for short use only", "no".
+std::string_view carriesWord(Carries carries);
 // An element rated at the supply's own voltage that gives the wanted heat, cable included; empty
 // where no power does, or where the cable cannot bring it.
 std::optional<physics::Element> elementFor(const physics::Rig& rig,
                                            const physics::PowerAnswer& wanted);
-// The heat that fulfils both of the plan's goals, time and boil-off, and boils at all; empty if
-// one of them cannot be had.
+// The heat that fulfils all of the plan's goals, time to strike, time to the boil and boil-off, and
+// boils at all; empty if one of them cannot be had.
 physics::PowerAnswer neededPower(const SizingAnswer& sizing);
 // The same element's rating stated at another voltage.
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage);

@@ -12,7 +12,9 @@
 #include "physics/brewday.hpp"
 #include "physics/units.hpp"
 #include "rigs/circuit_verdict.hpp"
+#include "rigs/jacket_text.hpp"
 #include "rigs/problems.hpp"
+#include "rigs/quantity_text.hpp"
 #include "rigs/room_plan.hpp"
 #include "rigs/tariff.hpp"
 
@@ -35,7 +37,7 @@ struct RigPlan {
   bool jacketIsCompared = false;  // `jacketed` differs from `bare`
   bool hasLid = false;
   std::string finish;            // of the metal, in words: "brushed"; "emissivity 0.3" as stated
-  std::string jacket;            // of `jacketed`, in words: "side 10 mm cork; lid 20 mm cork"
+  JacketText jacket;             // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
   std::string skin;              // of that jacket's outside, in words: "foil"
   std::string circuit;           // name in the catalogue; empty if voltage and current were given
   double continuousShare = 1.0;  // of the circuit's current, for long use, where a rule says so
@@ -75,8 +77,8 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
 std::optional<Problem> overVoltage(const physics::Element& element, const physics::Supply& supply);
 
 // Contradictions that only show when the day is simulated: grain and water that do not fit, fill
-// below the element, a boil that outlasts the water. Appends to problems. A kettle that does not
-// boil is an answer, not a problem.
-void checkPlan(const Plan& plan, Problems& problems);
+// below the element, a boil that outlasts the water. Appends to problems, whose computed figures
+// are in `units`. A kettle that does not boil is an answer, not a problem.
+void checkPlan(const Plan& plan, Problems& problems, UnitSystem units = UnitSystem::SI);
 
 }  // namespace rigs

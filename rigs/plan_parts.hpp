@@ -41,13 +41,13 @@ std::optional<physics::Batch> readBatch(const JsonCursor& at, const physics::Pla
 struct JacketFace {
   std::vector<physics::Layer> layers;
   double emissivity = 0.9;
-  std::string words;
+  std::vector<LayerText> words = {};
 };
 struct Jacket {
   JacketFace side, base, lid;
   std::string skin;
 
-  std::string words() const;
+  JacketText words() const;
 };
 std::optional<Jacket> readJacket(const JsonCursor& at);
 

@@ -78,6 +78,8 @@ std::string_view word(physics::JacketVerdict verdict) {
   switch (verdict) {
     case physics::JacketVerdict::MakesItBoil:
       return "makes it boil";
+    case physics::JacketVerdict::GetsFurther:
+      return "gets further";
     case physics::JacketVerdict::Worthwhile:
       return "worthwhile";
     case physics::JacketVerdict::TimeNotWorthIt:
@@ -223,8 +225,9 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
                .take())
       .setIf("saved_to_strike", effect.savedToStrike)
       .setIf("saved_to_boil", effect.savedToBoil)
-      .set("saved_from_wall", effect.savedFromWall)
-      .setIf("saved_cost", costOf(effect.savedFromWall, plan.tariff))
+      .setIf("saved_from_wall", effect.savedFromWall)
+      .setIf("saved_cost",
+             effect.savedFromWall ? costOf(*effect.savedFromWall, plan.tariff) : std::nullopt)
       .put("at_mash", lossPair(effect.atMash))
       .put("at_boil", lossPair(effect.atBoil))
       .set("alone", effect.alone)
@@ -235,10 +238,11 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
   return object.take();
 }
 
-Json power(const physics::PowerAnswer& answer) {
+Json power(const RigPlan& plan, const physics::PowerAnswer& answer) {
   return Object()
       .setIf("power", answer.power)
       .set("on_this_supply", answer.onThisSupply)
+      .set("circuit_carries_it", carriesWord(carries(plan, answer)))
       .set("stopped_by", word(answer.stoppedBy))
       .take();
 }
@@ -247,14 +251,14 @@ Json batch(const physics::BatchAnswer& answer) {
   return Object().setIf("wort", answer.wort).set("stopped_by", word(answer.stoppedBy)).take();
 }
 
-Json sizing(const SizingAnswer& s) {
+Json sizing(const RigPlan& plan, const SizingAnswer& s) {
   return Object()
       .put("as_is", electrical(s.asIs))
       .set("most_on_circuit", s.mostOnCircuit)
-      .put("to_boil_at_all", power(s.toBoilAtAll))
-      .put("to_boil_within", power(s.toBoilWithin))
-      .put("to_strike_within", power(s.toStrikeWithin))
-      .put("for_boil_off", power(s.forBoilOff))
+      .put("to_boil_at_all", power(plan, s.toBoilAtAll))
+      .put("to_boil_within", power(plan, s.toBoilWithin))
+      .put("to_strike_within", power(plan, s.toStrikeWithin))
+      .put("for_boil_off", power(plan, s.forBoilOff))
       .put("largest_batch", batch(s.largest))
       .put("largest_batch_on_circuit", batch(s.largestOnCircuit))
       .take();
@@ -265,6 +269,8 @@ Json whatWouldBoil(const physics::WhatWouldBoil& what) {
       .setIf("power", what.power)
       .setIf("open_share_of_mouth", what.openFraction)
       .setIf("levels_off_with_lid", what.levelWithLid)
+      .set("jacket_boils", what.jacketBoils)
+      .setIf("levels_off_with_jacket", what.levelWithJacket)
       .take();
 }
 
@@ -280,14 +286,16 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
                          .set("nominal", plan.rig.supply.nominal)
                          .set("rating", plan.rig.supply.rating)
                          .set("cable_loop", plan.rig.supply.cableLoop)
+                         .set("long_use_current", longUseCurrent(plan))
                          .set("overloaded", overloads(plan.rig.element, plan.rig.supply))
+                         .set("overloaded_in_long_use", overloadsForLong(plan))
                          .take())
       .set("has_jacket", plan.hasJacket)
       .put("day", day(answer.day, whole))
       .setIf("cost", answer.cost)
       .setIf("cost_per_L", costPer(answer, physics::litres(1.0)));
   if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
-  if (answer.sizing) object.put("sizing", sizing(*answer.sizing));
+  if (answer.sizing) object.put("sizing", sizing(plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
   if (answer.whatWouldBoil) object.put("what_would_boil", whatWouldBoil(*answer.whatWouldBoil));

@@ -232,24 +232,28 @@
         <translation>bleibt stehen bei, %1</translation>
     </message>
     <message>
-        <source>No element boils %1 within %2 and boils off %3.</source>
-        <translation>Kein Heizelement bringt %1 in %2 zum Kochen und verdampft %3.</translation>
+        <source>No element takes %1 to strike and to the boil within %2 each and boils off %3.</source>
+        <translation>Kein Heizelement bringt %1 in je %2 zum Einmaischen und zum Kochen und verdampft %3.</translation>
     </message>
     <message>
-        <source>%1 of heat is what %2 needs to boil within %3 and boil off %4: more than its cable can carry.</source>
-        <translation>%1 Wärme braucht %2, um in %3 zu kochen und %4 zu verdampfen: mehr, als das Kabel trägt.</translation>
+        <source>%1 of heat is what %2 needs to strike and boil within %3 each and boil off %4: more than its cable can carry.</source>
+        <translation>%1 Wärme braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen: mehr, als das Kabel trägt.</translation>
     </message>
     <message>
-        <source>%1 at %5 is enough for %2 to boil within %3 and boil off %4; its own is stronger.</source>
-        <translation>%1 bei %5 genügen %2, um in %3 zu kochen und %4 zu verdampfen; das eigene Heizelement ist stärker.</translation>
+        <source>%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; its own is stronger.</source>
+        <translation>%1 bei %5 genügen %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist stärker.</translation>
     </message>
     <message>
-        <source>%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too weak, its circuit carries that.</source>
-        <translation>%1 bei %5 braucht %2, um in %3 zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, der Stromkreis trägt es.</translation>
+        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, its circuit carries that.</source>
+        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, der Stromkreis trägt es.</translation>
     </message>
     <message>
-        <source>%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too weak, and its circuit does not carry that.</source>
-        <translation>%1 bei %5 braucht %2, um in %3 zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nicht.</translation>
+        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, and its circuit carries that for short use only, not for three hours.</source>
+        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nur kurz, nicht drei Stunden lang.</translation>
+    </message>
+    <message>
+        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, and its circuit does not carry that.</source>
+        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nicht.</translation>
     </message>
     <message>
         <source>Time from mash to boil against element power</source>
@@ -416,8 +420,12 @@
         <translation>%1 kocht nur mit dem Mantel.</translation>
     </message>
     <message>
-        <source>%1 a batch is what a jacket saves with %2, which still does not boil.</source>
-        <translation>%1 je Sud spart ein Mantel mit %2, und es kocht trotzdem nicht.</translation>
+        <source>Nothing can be compared for %1.</source>
+        <translation>Für %1 lässt sich nichts vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 is as far as %2 gets with a jacket: it still does not boil.</source>
+        <translation>Bis %1 kommt %2 mit Mantel: es kocht trotzdem nicht.</translation>
     </message>
     <message>
         <source>%1 from mash to boil and %2 a batch is what a jacket saves with %3: worth it.</source>

@@ -157,29 +157,42 @@ QString enoughText(const Telling& tell, int i) {
   const QString rate = tell.write.text(rigs::perHour(goals.boilOffPerHour));
   const physics::PowerAnswer needed = rigs::neededPower(*rig.sizing);
   if (!needed.power) {
-    return translate("Answer", "No element boils %1 within %2 and boils off %3.")
+    return translate(
+               "Answer",
+               "No element takes %1 to strike and to the boil within %2 each and boils off %3.")
         .arg(tell.named(i), within, rate);
   }
   const auto element = rigs::elementFor(tell.planned(i).rig, needed);
   if (!element) {
     return translate("Answer",
-                     "%1 of heat is what %2 needs to boil within %3 and boil off %4: more than its "
-                     "cable can carry.")
+                     "%1 of heat is what %2 needs to strike and boil within %3 each and boil off "
+                     "%4: more than its cable can carry.")
         .arg(tell.write.watts(*needed.power), tell.named(i), within, rate);
   }
   QString text;
   if (*needed.power <= rig.day.electrical.delivered) {
     text = translate("Answer",
-                     "%1 at %5 is enough for %2 to boil within %3 and boil off %4; its own is "
-                     "stronger.");
-  } else if (needed.onThisSupply) {
-    text = translate("Answer",
-                     "%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too "
-                     "weak, its circuit carries that.");
+                     "%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; "
+                     "its own is stronger.");
   } else {
-    text = translate("Answer",
-                     "%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too "
-                     "weak, and its circuit does not carry that.");
+    switch (rigs::carries(tell.planned(i), needed)) {
+      case rigs::Carries::Yes:
+        text = translate("Answer",
+                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
+                         "%4; its own is too weak, its circuit carries that.");
+        break;
+      case rigs::Carries::ForShortUseOnly:
+        text = translate("Answer",
+                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
+                         "%4; its own is too weak, and its circuit carries that for short use "
+                         "only, not for three hours.");
+        break;
+      case rigs::Carries::No:
+        text = translate("Answer",
+                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
+                         "%4; its own is too weak, and its circuit does not carry that.");
+        break;
+    }
   }
   return text.arg(tell.write.watts(element->rating), tell.named(i), within, rate,
                   tell.write.text(element->ratedAt));

@@ -24,20 +24,24 @@ bool priced(const Telling& tell) { return !tell.plan.tariff.currency.empty(); }
 
 QString savingText(const Telling& tell, int i) {
   const JacketEffect& effect = *tell.rig(i).jacket;
-  const QString energy = tell.write.text(effect.savedFromWall);
-  const auto cost = rigs::costOf(effect.savedFromWall, tell.plan.tariff);
+  if (effect.verdict == physics::JacketVerdict::MakesItBoil) {
+    return translate("Answer", "%1 only boils with its jacket.").arg(tell.named(i));
+  }
+  // A day that stops where it levels off saves nothing that could be compared.
+  if (!effect.savedFromWall || !effect.savedToBoil) {
+    if (!effect.jacketed.levelsOff) {
+      return translate("Answer", "Nothing can be compared for %1.").arg(tell.named(i));
+    }
+    return translate("Answer", "%1 is as far as %2 gets with a jacket: it still does not boil.")
+        .arg(tell.write.text(effect.jacketed.levelsOff->at), tell.named(i));
+  }
+  const QString energy = tell.write.text(*effect.savedFromWall);
+  const auto cost = rigs::costOf(*effect.savedFromWall, tell.plan.tariff);
   const QString saved = cost ? tell.write.money(*cost, tell.plan.tariff) : energy;
   QString text;
-  if (!effect.savedToBoil) {
-    if (effect.verdict == physics::JacketVerdict::MakesItBoil) {
-      return translate("Answer", "%1 only boils with its jacket.").arg(tell.named(i));
-    }
-    return translate("Answer",
-                     "%1 a batch is what a jacket saves with %2, which still does not boil.")
-        .arg(saved, tell.named(i));
-  }
   switch (effect.verdict) {
     case physics::JacketVerdict::MakesItBoil:
+    case physics::JacketVerdict::GetsFurther:
     case physics::JacketVerdict::Worthwhile:
       text = translate("Answer",
                        "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
@@ -131,8 +135,9 @@ Picture savedPicture(const Telling& tell, bool money) {
     const double x = thickness
                          ? tell.write.thickness(jacketThickness(rig))
                          : tell.write.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
-    const Saving own{x, effect->savedToBoil, effect->savedFromWall,
-                     rigs::costOf(effect->savedFromWall, tell.plan.tariff)};
+    if (!effect->savedFromWall) continue;
+    const Saving own{x, effect->savedToBoil, *effect->savedFromWall,
+                     rigs::costOf(*effect->savedFromWall, tell.plan.tariff)};
     const auto y = value(own);
     if (!y) continue;
     picture.marks.push_back({i, {x, *y}, {}});
@@ -175,7 +180,7 @@ PictureTable jacketTable(const Telling& tell) {
   };
   table.row(translate("Answer", "jacket compared"), [&](int i) -> std::optional<QString> {
     if (!tell.rig(i).jacket) return std::nullopt;
-    return QString::fromStdString(tell.planned(i).jacket);
+    return QString::fromStdString(tell.planned(i).jacket.in(tell.write.units()));
   });
   both(translate("Answer", "To strike, h:min"), StageKind::Strike, &JacketEffect::savedToStrike);
   both(translate("Answer", "From mash to boil, h:min"), StageKind::HeatingToBoil,
@@ -189,12 +194,14 @@ PictureTable jacketTable(const Telling& tell) {
     return tell.write.number(e.jacketed.total.fromWall(), 2);
   });
   of(translate("Answer", "saved"), [&](const JacketEffect& e) -> std::optional<QString> {
-    return tell.write.number(e.savedFromWall, 3);
+    if (!e.savedFromWall) return std::nullopt;
+    return tell.write.number(*e.savedFromWall, 3);
   });
   if (priced(tell)) {
     of(translate("Answer", "saved, %1").arg(QString::fromStdString(tell.plan.tariff.currency)),
        [&](const JacketEffect& e) -> std::optional<QString> {
-         const auto cost = rigs::costOf(e.savedFromWall, tell.plan.tariff);
+         if (!e.savedFromWall) return std::nullopt;
+         const auto cost = rigs::costOf(*e.savedFromWall, tell.plan.tariff);
          return cost ? std::optional(tell.write.plain(*cost, 3)) : std::nullopt;
        });
   }
@@ -320,7 +327,8 @@ Answer worthJacket(const Telling& tell) {
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const auto& effect = tell.rig(i).jacket;
     if (!effect) return std::nullopt;
-    return effect->savedToBoil ? physics::inSeconds(*effect->savedToBoil) : -1e9;
+    const bool compares = effect->savedFromWall && effect->savedToBoil;
+    return compares ? physics::inSeconds(*effect->savedToBoil) : -1e9;
   });
   QStringList told;
   if (e.counted == 0) {

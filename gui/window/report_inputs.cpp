@@ -151,11 +151,11 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
     return rig.rig.vessel.support.onLegs ? Words::tr("legs") : Words::tr("a solid base");
   });
   row(Words::tr("Lid"), lidText);
-  row(Words::tr("Jacket"), [](const Rig& rig) {
-    return rig.hasJacket ? QString::fromStdString(rig.jacket) : Words::tr("none");
+  row(Words::tr("Jacket"), [&](const Rig& rig) {
+    return rig.hasJacket ? QString::fromStdString(rig.jacket.in(units)) : Words::tr("none");
   });
-  row(Words::tr("Jacket it is compared with"), [](const Rig& rig) {
-    return rig.jacketIsCompared && !rig.hasJacket ? QString::fromStdString(rig.jacket)
+  row(Words::tr("Jacket it is compared with"), [&](const Rig& rig) {
+    return rig.jacketIsCompared && !rig.hasJacket ? QString::fromStdString(rig.jacket.in(units))
                                                   : QStringLiteral("–");
   });
   row(Words::tr("Element"), [&](const Rig& rig) {

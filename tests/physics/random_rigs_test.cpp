@@ -201,12 +201,19 @@ RC_GTEST_PROP(AnyRig, BoilsNoLaterWithMorePower, ()) {
   RC_ASSERT(minutesToBoil(run(c)) <= weak + 1e-9);
 }
 
+// Strong elements and a boil of two minutes: whatever the kettle, it boils and is not boiled dry.
 RC_GTEST_PROP(AnyRig, BoilsCoolerHigherUp, ()) {
-  const Case c = someCase();
+  Case c = someCase();
+  c.rig.element = test_support::fedWith(9000.0);
+  c.batch.boil = minutes(2.0);
   Case higher = c;
-  higher.place.pressure = c.place.pressure * between(0.90, 0.999);
-  if (higher.place.pressure < pascals(55e3)) higher.place.pressure = pascals(55e3);
-  RC_ASSERT(boilingPoint(0.1, higher.place.pressure) < boilingPoint(0.1, c.place.pressure));
+  higher.place.pressure = c.place.pressure * between(0.90, 0.99);
+  const BrewDay low = run(c);
+  const BrewDay high = run(higher);
+  RC_PRE(low.outcome == Outcome::Done && high.outcome == Outcome::Done);
+  RC_ASSERT(high.boilingPoint < low.boilingPoint);
+  RC_ASSERT(high.boil->temperature < low.boil->temperature);
+  RC_ASSERT(high.find(StageKind::Boil)->last < low.find(StageKind::Boil)->last);
 }
 
 RC_GTEST_PROP(AnyRig, GetsAQuarterFromAnElementOnHalfItsVoltage, ()) {

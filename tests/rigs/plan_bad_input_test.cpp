@@ -74,6 +74,15 @@ std::vector<Wrong> wrongBatches() {
                  {"/batch/water", "12 L"},
                  {"/batch/grain/mass", "1 kg"}}),
        kError, "/rigs/1/element", "the boil is longer than the water lasts"},
+      // A wort of that much extract is a syrup long before the outside heater runs dry.
+      {demoWith({{"/batch/boil", "12 h"},
+                 {"/batch/wort", removed()},
+                 {"/batch/water", "20 L"},
+                 {"/batch/grain/mass", "5 kg"},
+                 {"/rigs/1/element/power", "4000 W"},
+                 {"/rigs/1/element/rated_voltage", "120 V"},
+                 {"/rigs/1/element/top_height", "0 mm"}}),
+       kError, "/rigs/1/element", "a syrup of more than 60 % extract, which burns on the element"},
       {demoWith(
            {{"/batch/wort", removed()}, {"/batch/water", "5 L"}, {"/batch/grain/mass", "1 kg"}}),
        kError, "/rigs/0/element", "needs at least 6.43 L"},
@@ -191,6 +200,20 @@ void expectTold(const std::vector<Wrong>& cases) {
 TEST(BadPlan, BatchIsToldWhere) { expectTold(wrongBatches()); }
 TEST(BadPlan, PlaceIsToldWhere) { expectTold(wrongPlaces()); }
 TEST(BadPlan, RigIsToldWhere) { expectTold(wrongRigs()); }
+
+// 60 L of wort in a vessel of 40.1 L, which is 10.6 US gal.
+TEST(BadPlan, ComputedFiguresFollowTheReader) {
+  const auto reading = readChecked(demoWith({{"/batch/wort", "60 L"}}));
+  ASSERT_TRUE(reading.plan);
+  Problems problems;
+  checkPlan(*reading.plan, problems, UnitSystem::UsCustomary);
+  ASSERT_FALSE(problems.empty());
+  EXPECT_THAT(problems.front().message, HasSubstr("and the vessel holds 10.6 US gal"));
+  for (const Problem& problem : problems) {
+    EXPECT_EQ(problem.message.find(" L"), std::string::npos) << problem.message;
+    EXPECT_EQ(problem.message.find(" kg"), std::string::npos) << problem.message;
+  }
+}
 
 TEST(BadPlan, IsToldAllAtOnce) {
   const auto reading = readChecked(demoWith({{"/batch/wort", "23"},
