@@ -205,7 +205,7 @@ Rig rigOf(const Canister& can) {
   return rigOf(v, 50.0);
 }
 
-// What Popiel's correction for slender cylinders makes of a plate's film (2008, as in a public
+// What Popiel's correction for slender cylinders makes of a plate's film (as in a public
 // heat-transfer library): 1 + B [32^(1/2) Gr^(-1/4) L/D]^C.
 double slenderCylinder(Temperature wall, Temperature room, Length height, Length diameter) {
   const AirProperties air = dryAir(midpoint(wall, room), pascals(101325.0));
