@@ -299,6 +299,7 @@ TEST(ReadingsOf, AgreeWithTheVerdicts) {
   const auto all = readingsOf(us(), shared, twenty);
   EXPECT_WITHIN(all.back().limit, amperes(12.0), amperes(1e-9));  // Table 210.21(B)(2), read
   shared.feeds = Feeds::OneOutlet;
+  shared.outlet = "5-20";
   shared.otherLoad = watts(600.0);  // 5 A: 15 of 20 A are left, 80 % of that for long
   const auto beside = readingsOf(us(), shared, twenty);
   EXPECT_WITHIN(beside.front().limit, amperes(15.0), amperes(1e-9));
