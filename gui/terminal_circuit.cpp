@@ -93,13 +93,18 @@ class CircuitTelling {
   std::vector<std::string> told_;
 };
 
+// To the digits that tell 13.04 A from 13 A.
+std::string closely(physics::Current current, UnitSystem units) {
+  return format(current, units, {.significantDigits = 4, .decimals = {}});
+}
+
 void sayCircuit(Page& page, const std::string& lead, const rigs::CircuitLoad& circuit,
                 UnitSystem units, bool everyRule) {
   const bool cable = circuit.supply.cableLoop > physics::ohms(0.0);
   page.say(lead, fmt::format("{} at {}{}, {} on average over the day.",
-                             format(circuit.branch, units), format(circuit.supply.nominal, units),
+                             closely(circuit.branch, units), format(circuit.supply.nominal, units),
                              cable ? fmt::format(" as codes count, {} through the cable",
-                                                 format(circuit.load.current, units))
+                                                 closely(circuit.load.current, units))
                                    : std::string(),
                              format(circuit.mean, units)));
   if (circuit.verdicts.empty()) {
