@@ -62,10 +62,10 @@ class CircuitTelling {
       : page_(page), units_(units), everyRule_(everyRule) {}
 
   void say(const rigs::CircuitVerdict& verdict) {
-    page_.say("   ", rigs::verdictText(verdict));
+    page_.say("   ", everyRule_ ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict));
     for (const rigs::Finding& finding : verdict.findings) {
       if (!everyRule_ && isQuiet(verdict, finding)) continue;
-      once(rigs::findingText(finding));
+      once(everyRule_ ? rigs::findingText(finding) : rigs::findingInBrief(verdict, finding));
     }
     if (everyRule_) {
       for (const rigs::SpreadInRange& spread : verdict.spreads) once(spreadText(spread, units_));
@@ -93,13 +93,18 @@ class CircuitTelling {
   std::vector<std::string> told_;
 };
 
+// To the digits that tell 13.04 A from 13 A.
+std::string closely(physics::Current current, UnitSystem units) {
+  return format(current, units, {.significantDigits = 4, .decimals = {}});
+}
+
 void sayCircuit(Page& page, const std::string& lead, const rigs::CircuitLoad& circuit,
                 UnitSystem units, bool everyRule) {
   const bool cable = circuit.supply.cableLoop > physics::ohms(0.0);
   page.say(lead, fmt::format("{} at {}{}, {} on average over the day.",
-                             format(circuit.branch, units), format(circuit.supply.nominal, units),
+                             closely(circuit.branch, units), format(circuit.supply.nominal, units),
                              cable ? fmt::format(" as codes count, {} through the cable",
-                                                 format(circuit.load.current, units))
+                                                 closely(circuit.load.current, units))
                                    : std::string(),
                              format(circuit.mean, units)));
   if (circuit.verdicts.empty()) {
@@ -163,8 +168,9 @@ std::string elementsText(const rigs::ShortestDay& day, UnitSystem units) {
                        format(day.elements[i].ratedAt, units));
   };
   if (day.elements.size() == 1) return "one element of " + one(0);
-  return fmt::format("two elements of {} and {} on {}", one(0), one(1),
-                     day.imagined ? "two such circuits" : "its two circuits");
+  const char* on = day.imagined ? "two such circuits" : "its two circuits";
+  if (one(0) == one(1)) return fmt::format("two elements of {} on {}", one(0), on);
+  return fmt::format("two elements, {} and {}, on {}", one(0), one(1), on);
 }
 
 void sayShortest(Page& page, const std::string& lead, const rigs::CircuitAnswer& circuit,

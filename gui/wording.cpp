@@ -236,13 +236,15 @@ std::string circuitText(const rigs::RigPlan& plan, UnitSystem) {
   // As codes count it: at the nominal voltage, the cable left out.
   const physics::Current drawn = physics::branchCurrent(plan.rig.element, plan.rig.supply);
   if (rigs::overloads(plan.rig.element, plan.rig.supply)) {
-    return fmt::format("{} is too much for its circuit of {}: it will trip, or worse.",
-                       amperes(drawn), amperes(plan.rig.supply.rating));
+    return fmt::format(
+        "Codes count {}, the cable aside: too much for its circuit of {}; it will "
+        "trip, or worse.",
+        amperes(drawn), amperes(plan.rig.supply.rating));
   }
   if (rigs::overloadsForLong(plan)) {
     return fmt::format(
-        "{} is within its {} circuit, but more than the {} that rules grant to "
-        "use of three hours and longer.",
+        "Codes count {}, the cable aside: within its {} circuit, but more than the {} that rules "
+        "grant to use of three hours and longer.",
         amperes(drawn), amperes(plan.rig.supply.rating), amperes(rigs::longUseCurrent(plan)));
   }
   return {};

@@ -89,6 +89,12 @@ Pair pairOf(const RigPlan& rig) {
   return {{&detailsOf(rig, 0), &detailsOf(rig, 0)}, {rig.rig.supply, rig.rig.supply}, true};
 }
 
+// The first of equally strict ones.
+const Reading& strictest(const std::vector<Reading>& readings) {
+  return *std::min_element(readings.begin(), readings.end(),
+                           [](const Reading& a, const Reading& b) { return a.limit < b.limit; });
+}
+
 ShortestDay shortestDay(const Plan& plan, const RigPlan& rig, const Rig& filled) {
   const BrewDay day = simulate(filled, plan.batch, plan.place, kCoarse);
   ShortestDay shortest;
@@ -115,8 +121,8 @@ std::vector<ShortestDay> shortestDays(const Plan& plan, const RigPlan& rig) {
         first.front().limit == first.back().limit && second.front().limit == second.back().limit;
     for (const bool strict : {false, true}) {
       if (strict && same) continue;
-      const Reading& one = strict ? first.back() : first.front();
-      const Reading& two = strict ? second.back() : second.front();
+      const Reading& one = strict ? strictest(first) : first.front();
+      const Reading& two = strict ? strictest(second) : second.front();
       const Supply limitedOne = limitedTo(one, *pair.details[0], pair.supply[0]);
       const Supply limitedTwo = limitedTo(two, *pair.details[1], pair.supply[1]);
       Rig filled = rig.rig;

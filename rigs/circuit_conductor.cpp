@@ -123,7 +123,7 @@ class Conductor {
   }
 
   void carriesTheLoad() {
-    Finding& finding = compare(RuleKind::Conductor, found_.row->size + " carries the load", q_.load,
+    Finding& finding = compare(RuleKind::Conductor, found_.row->size + " under the load", q_.load,
                                usual_.corrected, marked_.corrected);
     finding.rating = found_.row->ampacity;
     finding.share = found_.factor();
@@ -166,9 +166,8 @@ class Conductor {
   void breaker() {
     const Current size = q_.judged.supply.rating;
     const bool mayBeAlone = q_.details.feeds != Feeds::SeveralOutlets;
-    Finding& finding =
-        compare(RuleKind::BreakerForConductor, "a breaker that protects " + found_.row->size, size,
-                cap(usual_, mayBeAlone), cap(marked_, mayBeAlone));
+    Finding& finding = compare(RuleKind::BreakerForConductor, "the breaker of " + found_.row->size,
+                               size, cap(usual_, mayBeAlone), cap(marked_, mayBeAlone));
     finding.rating = size;
     if (finding.fit == Fit::DoesNotFit) return;
     const Carries& taken = finding.fit == Fit::Fits ? usual_ : marked_;

@@ -97,9 +97,18 @@ class Part {
 VoltageRange voltageFrom(const Part& p) {
   p.at().warnAboutKeysExcept(
       {"nominal", "lowest", "highest", "name", "clause", "source", "status", "note"});
-  return {.nominal = p.voltage("nominal"),
-          .lowest = p.voltage("lowest"),
-          .highest = p.voltage("highest"),
+  const auto nominal = p.at().quantity<Voltage>("nominal", kVoltages);
+  const auto lowest = p.at().quantity<Voltage>("lowest", kVoltages);
+  const auto highest = p.at().quantity<Voltage>("highest", kVoltages);
+  if (nominal && lowest && *lowest > *nominal)
+    p.at().error("lowest", "the lowest voltage is above the nominal one, " +
+                               format(*nominal, UnitSystem::SI) + "; write one below it");
+  if (nominal && highest && *highest < *nominal)
+    p.at().error("highest", "the highest voltage is below the nominal one, " +
+                                format(*nominal, UnitSystem::SI) + "; write one above it");
+  return {.nominal = nominal.value_or(kVoltages.min),
+          .lowest = lowest.value_or(kVoltages.min),
+          .highest = highest.value_or(kVoltages.min),
           .name = p.text("name"),
           .cite = p.cite()};
 }

@@ -299,7 +299,7 @@ class Judge {
   }
 
   void groundFault() {
-    if (rules_.leakage) verdict_.leakage = allowedLeakage(*rules_.leakage, electrical_.delivered);
+    if (rules_.leakage) verdict_.leakage = allowedLeakage(*rules_.leakage, judged_.element.rating);
     if (!rules_.groundFault) return;
     const Protection& device = *rules_.groundFault;
     Finding& finding = add(RuleKind::GroundFault, device.name, Fit::OnlyIf, device.cite);

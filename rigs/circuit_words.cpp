@@ -96,13 +96,17 @@ std::string citeText(const Cite& cite) {
          std::string(statusWords(cite.status));
 }
 
-std::string findingText(const Finding& f) {
+namespace {
+
+std::string findingSaid(const Finding& f, bool withCondition) {
   std::string text = f.name;
   const std::string sum = arithmetic(f);
   if (!sum.empty()) text += ": " + sum;
   const bool said = f.kind == RuleKind::OutletContacts;
   if (f.kind == RuleKind::GroundFault) {
     text += ". " + f.condition;
+  } else if (!withCondition) {
+    text += '.';
   } else {
     text += f.binding ? ": " : ": advice: ";
     text += fitWords(f.fit);
@@ -113,19 +117,36 @@ std::string findingText(const Finding& f) {
   return cite.empty() ? text : text + " [" + cite + ']';
 }
 
+std::string verdictSaid(const CircuitVerdict& verdict, bool withArithmetic);
+
+}  // namespace
+
+std::string findingText(const Finding& finding) { return findingSaid(finding, true); }
+
+std::string findingInBrief(const CircuitVerdict& verdict, const Finding& finding) {
+  const bool stated = finding.binding && finding.fit == verdict.overall &&
+                      finding.fit == Fit::OnlyIf && finding.kind != RuleKind::OutletContacts;
+  return findingSaid(finding, !stated);
+}
+
 std::string rulesText(const CircuitRules& rules) {
   return rules.region + ", " + rules.code + ' ' + rules.edition;
 }
 
-std::string verdictText(const CircuitVerdict& verdict) {
+std::string verdictText(const CircuitVerdict& verdict) { return verdictSaid(verdict, true); }
+std::string verdictInBrief(const CircuitVerdict& verdict) { return verdictSaid(verdict, false); }
+
+namespace {
+
+std::string verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
   const std::string rules = rulesText(*verdict.rules);
   if (verdict.overall == Fit::Fits) return rules + ": fits, " + amp(verdict.load) + '.';
   std::string why;
   for (const Finding& f : verdict.findings) {
     if (!f.binding || f.fit != verdict.overall) continue;
-    const std::string one = f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay
-                                ? f.condition
-                                : f.name + " (" + arithmetic(f) + ')';
+    const std::string one = f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay ? f.condition
+                            : withArithmetic ? f.name + " (" + arithmetic(f) + ')'
+                                             : f.name;
     if (why.find(one) == std::string::npos) why += (why.empty() ? "" : "; and if ") + one;
   }
   if (verdict.overall == Fit::DoesNotFit) {
@@ -136,6 +157,8 @@ std::string verdictText(const CircuitVerdict& verdict) {
   return rules + ": " + std::string(fitWords(verdict.overall)) +
          (verdict.overall == Fit::OnlyIf ? " " : ": ") + why + '.';
 }
+
+}  // namespace
 
 std::string informationText(const CircuitVerdict& v) {
   if (!v.nextBreaker) return {};

@@ -130,29 +130,38 @@ std::string scaldCaution(const Answers& answers, UnitSystem units) {
          text(metres(1.0), units) + " away.";
 }
 
-// What the rules of each region say of long use, where this day comes near it.
+// What the rules of each region say of long use, with the rig that draws most of those that come
+// near it.
 void longUseCautions(const Answers& answers, std::vector<std::string>& all) {
-  std::vector<const LongUse*> told;
-  for (const RigAnswer& rig : answers.rigs) {
-    for (const CircuitLoad& circuit : rig.circuit.circuits) {
-      for (const CircuitVerdict& verdict : circuit.verdicts) {
-        for (const LongUse& rule : verdict.rules->longUse) {
-          if (countsAsLong(rule, rig.circuit.duty) == Counts::No ||
-              std::find(told.begin(), told.end(), &rule) != told.end())
-            continue;
-          told.push_back(&rule);
-          all.push_back(
-              verdict.rules->region + ": " + rule.text + " That may be so for " + rig.name + ": " +
-              format(Current(verdict.load / rule.share), UnitSystem::SI,
-                     {.significantDigits = 3, .decimals = {}}) +
-              " in place of " +
-              format(verdict.load, UnitSystem::SI, {.significantDigits = 3, .decimals = {}}) +
-              ". An inspector's or electrician's reading decides; the stricter result is "
-              "shown.");
-        }
-      }
+  struct Near {
+    const LongUse* rule;
+    std::string region, rig;
+    Current load;
+  };
+  std::vector<Near> near;
+  const auto see = [&](const Near& one) {
+    for (Near& known : near) {
+      if (known.rule != one.rule) continue;
+      if (one.load > known.load) known = one;
+      return;
     }
-  }
+    near.push_back(one);
+  };
+  for (const RigAnswer& rig : answers.rigs)
+    for (const CircuitLoad& circuit : rig.circuit.circuits)
+      for (const CircuitVerdict& verdict : circuit.verdicts)
+        for (const LongUse& rule : verdict.rules->longUse)
+          if (countsAsLong(rule, rig.circuit.duty) != Counts::No)
+            see({&rule, verdict.rules->region, rig.name, verdict.load});
+  const auto amperesText = [](Current current) {
+    return format(current, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
+  };
+  for (const Near& one : near)
+    all.push_back(one.region + ": " + one.rule->text + " That may be so for " + one.rig + ": " +
+                  amperesText(one.load / one.rule->share) + " in place of " +
+                  amperesText(one.load) +
+                  ". An inspector's or electrician's reading decides; the stricter result is "
+                  "shown.");
 }
 
 // Elements on a supply below their own voltage.

@@ -180,6 +180,18 @@ TEST(ReadRules, NamesWhatIsWrong) {
   EXPECT_EQ(problems[1].where, "/voltages/0/status");
 }
 
+TEST(ReadRules, HoldsARangeAgainstItsNominalVoltage) {
+  Problems problems;
+  EXPECT_FALSE(readRules(R"({"format": {"name": "heat-ledger-rules", "version": 1},
+    "region": "Atlantis", "code": "A", "edition": "1", "about": "b",
+    "voltages": [{"nominal": "100 V", "lowest": "107 V", "highest": "95 V", "name": "n",
+                  "clause": "c", "source": "s", "status": "memory"}]})",
+                         problems));
+  ASSERT_EQ(problems.size(), 2u);
+  EXPECT_EQ(problems[0].where, "/voltages/0/lowest");
+  EXPECT_EQ(problems[1].where, "/voltages/0/highest");
+}
+
 TEST(ReadRules, TakesARegionThatNobodyBundled) {
   Problems problems;
   const auto rules = readRules(R"({"format": {"name": "heat-ledger-rules", "version": 1},
