@@ -14,34 +14,6 @@ namespace {
 // A brew a month, where the plan does not say.
 double brewsPerYear(const rigs::Tariff& tariff) { return tariff.brewsPerYear.value_or(12.0); }
 
-// As a tariff states it, where an amount of money would be rounded.
-std::string price(double perKilowattHour, const rigs::Tariff& tariff) {
-  return rigs::formatNumber(perKilowattHour, {.significantDigits = 5, .decimals = {}}) + ' ' +
-         tariff.currency;
-}
-
-std::string tariffText(const rigs::Tariff& tariff) {
-  if (tariff.dependsOnTheHour()) {
-    std::string text;
-    for (const rigs::PriceWindow& window : tariff.today()) {
-      text += fmt::format("{}{}/kWh {} to {}", text.empty() ? "" : ", ",
-                          price(window.perKilowattHour, tariff), clockTime(window.from),
-                          window.to >= physics::hours(24.0) ? "24:00" : clockTime(window.to));
-    }
-    return text + (tariff.day == rigs::DayOfWeek::Weekend ? ", at a weekend" : ", on a weekday");
-  }
-  if (tariff.dependsOnUse()) {
-    std::string text;
-    for (const rigs::PriceTier& tier : tariff.tiers) {
-      text += (text.empty() ? "" : ", ") + price(tier.perKilowattHour, tariff) + "/kWh ";
-      text += tier.upTo ? "up to " + rigs::format(*tier.upTo, UnitSystem::SI) + " a month"
-                        : std::string("above");
-    }
-    return text + ", " + rigs::format(tariff.usedThisMonth, UnitSystem::SI) + " used this month";
-  }
-  return money(tariff.perKilowattHour, tariff) + "/kWh";
-}
-
 std::string paybackText(const std::string& what, double price, double saved,
                         const rigs::Tariff& tariff) {
   const rigs::Payback back = rigs::payback(price, saved, brewsPerYear(tariff));

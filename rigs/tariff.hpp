@@ -25,6 +25,9 @@ struct PriceTier {
 enum class DayOfWeek { Weekday, Weekend };
 
 struct Tariff {
+  std::string name = {};         // of a bundled tariff that the prices are from, or as written
+  std::string source = {};       // of the prices, where one is stated
+  std::string status = {};       // "published", "from memory", "estimate"
   double perKilowattHour = 0.0;  // in `currency`; of a flat tariff
   std::string currency;          // as written, e.g. "EUR" or "$"; empty if no price was given
   std::string dated;             // "2026-01" or "2026-01-31"; empty if not stated
@@ -39,7 +42,7 @@ struct Tariff {
   std::string co2Source = {};
   // When a person could begin; the day's own start where none is stated.
   std::optional<physics::Time> brewFrom = {}, brewUntil = {};
-  std::optional<double> brewsPerYear = {};  // a dozen where a payback needs one
+  std::optional<double> brewsPerYear = {};                    // a dozen where a payback needs one
   std::optional<double> jacketPrice = {}, elementPrice = {};  // in `currency`
 
   bool isStated() const { return !currency.empty(); }
@@ -49,6 +52,15 @@ struct Tariff {
     return day == DayOfWeek::Weekend ? weekend : weekday;
   }
 };
+
+// A dated example that a plan's tariff may be from. Neither seasons nor holidays are modelled: each
+// document is one season's prices, and a holiday is a plan's "day": "weekend".
+struct BundledTariff {
+  std::string region, about;
+  Tariff tariff;
+};
+// Read once, on first use; in the order of their file names.
+const std::vector<BundledTariff>& bundledTariffs();
 
 // Money for energy drawn evenly between two clock times, from midnight of the day; beyond 24 h the
 // next day's prices are the same. `usedBefore` comes on top of the month's use. A tariff by the

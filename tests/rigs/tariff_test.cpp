@@ -81,6 +81,52 @@ TEST(Energies, MatchTheCheckValues) {
   EXPECT_NEAR(inKilowattHours(kilograms(3.0) * joulesPerKilogram(2257e3)), 1.881, 0.0005);
 }
 
+const Tariff& bundled(std::string_view name) {
+  for (const BundledTariff& one : bundledTariffs())
+    if (one.tariff.name == name) return one.tariff;
+  throw std::runtime_error("no such tariff");
+}
+
+// The same check values from the documents that are part of the program, in CAD and USD.
+TEST(BundledTariffs, GiveTheCheckValues) {
+  EXPECT_NEAR(cost(bundled("United States average 2024"), 8.0, 9, 15), 1.320, 1e-9);  // C1
+  const Tariff& hourly = bundled("Ontario time of use, winter 2024");
+  EXPECT_NEAR(cost(hourly, 3.0, 8, 11) + cost(hourly, 5.0, 20, 23), 0.854, 1e-9);  // C2
+  Tariff tiers = bundled("Ontario tiered, winter 2024");
+  tiers.usedThisMonth = kilowattHours(990.0);
+  EXPECT_NEAR(cost(tiers, 20.0, 9, 12), 2.030, 1e-9);  // C3
+  EXPECT_WITHIN(co2Of(kilowattHours(8.0), bundled("United States average 2024")).value(),
+                kilograms(2.94), kilograms(0.005));  // C4
+  const Tariff& night = bundled("Ontario ultra-low overnight 2024");
+  EXPECT_NEAR(cost(night, 6.0, 1, 6) + cost(night, 2.0, 8, 10), 0.412, 1e-9);  // C5
+  EXPECT_NEAR(cost(night, 4.0, 17, 20), 1.136, 1e-9);
+}
+
+TEST(BundledTariffs, SayWhoWhenAndHowSure) {
+  ASSERT_GE(bundledTariffs().size(), 6u);
+  for (const BundledTariff& one : bundledTariffs()) {
+    SCOPED_TRACE(one.tariff.name);
+    EXPECT_FALSE(one.tariff.source.empty());
+    EXPECT_FALSE(one.tariff.dated.empty());
+    EXPECT_EQ(one.tariff.status, "published");
+    EXPECT_FALSE(one.about.empty());
+  }
+}
+
+TEST(ReadTariff, StartsFromABundledOneAndKeepsWhatThePlanSays) {
+  const auto read = readChecked(demoWith({{"/tariff", Json::parse(R"({
+      "from": "Ontario tiered, winter 2024", "used_this_month": "990 kWh", "rebate": "13.1 %",
+      "brews_per_year": 20})")}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  const Tariff& t = read.plan->tariff;
+  EXPECT_EQ(t.name, "Ontario tiered, winter 2024");
+  EXPECT_EQ(t.currency, "CAD");
+  EXPECT_EQ(t.dated, "2024-11");
+  EXPECT_EQ(t.brewsPerYear, 20.0);
+  EXPECT_NEAR(cost(t, 20.0, 9, 12), 2.030 * 0.869, 1e-9);
+  EXPECT_TRUE(read.problems.empty()) << told(read.problems);
+}
+
 TEST(CostBetween, SplitsAnIntervalWithoutChangingItsCost) {
   for (const Tariff& t : {flat(), ontario(), ontarioOvernight()}) {
     for (double from = 0.0; from < 48.0; from += 1.7) {
@@ -159,6 +205,10 @@ TEST(ReadTariff, NamesGapsOverlapsAndMixtures) {
                                            {"from": "07:00", "to": "19:00", "price": "$0.1/kWh"}]}})",
               "/tariff/times/weekday/1/price", "keep to one"},
         Wrong{R"({"price": "0.2 EUR/kWh", "tiers": []})", "/tariff/tiers", "keep one"},
+        Wrong{R"({"price": "0.2 EUR/kWh", "from": "Germany average 2025"})", "/tariff/price",
+              "keep one"},
+        Wrong{R"({"from": "Germany average 2026"})", "/tariff/from",
+              "perhaps \"Germany average 2025\" was meant"},
         Wrong{R"({"tiers": [{"up_to": "1000 kWh", "price": "0.09 CAD/kWh"},
                                {"up_to": "900 kWh", "price": "0.1 CAD/kWh"},
                                {"price": "0.11 CAD/kWh"}]})",
