@@ -77,9 +77,10 @@ Page materials(const Catalogue& all, UnitSystem units) {
 Page supplies(const Catalogue& all, UnitSystem units) {
   Page page;
   page.title = "Supplies";
-  page.notes = {"Nominal voltages; what an outlet really gives may differ by several percent.",
-                "Long use: where a rule grants a circuit less for three hours and more; no figure "
-                "is not a permission."};
+  page.notes = {
+      "Nominal voltages; what an outlet really gives may differ by several percent.",
+      "Long use: where a rule grants a circuit less for use of hours; what counts as long "
+      "differs by region. No figure is not a permission."};
   Table table;
   table.name = "supplies";
   table.columns = {head<physics::Voltage>("voltage", units),

@@ -4,8 +4,8 @@
 
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 #include "rigs/circuit_words.hpp"
-#include "rigs/safety.hpp"
 
 namespace gui {
 namespace {
@@ -89,7 +89,7 @@ void sayInverse(Page& page, const std::string& lead, const rigs::CircuitAnswer& 
 
 Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
   Page page = startPage(plan, units);
-  page.cautions = rigs::circuitCautions(plan, answers, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Circuit, plan, answers, units);
 
   page.heading("Can the circuit carry it?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {

@@ -228,7 +228,7 @@ std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad
   if (rigs::overloadsForLong(plan, load)) {
     return fmt::format(
         "{} is within its {} circuit, but more than the {} that rules grant to "
-        "use of three hours and longer.",
+        "long use.",
         amperes(load.current), amperes(plan.rig.supply.rating),
         amperes(rigs::longUseCurrent(plan)));
   }
