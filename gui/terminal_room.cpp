@@ -60,7 +60,7 @@ std::string levelText(const rigs::Plan& plan, const rigs::RoomAnswer& room, Unit
   std::string text =
       fmt::format("All its vapour would fill {} of bone-dry air.",
                   rigs::formatLike(room.fills, units == UnitSystem::SI ? "1 m3" : "1 ft3"));
-  if (!room.levelHumidity) return text;
+  if (!room.levelHumidity || room.day.saturatedAt) return text;
   text += fmt::format(" If the most went on, {} of exchange would level off ",
                       airflowText(plan.room.airflow, units));
   return text + (*room.levelHumidity > 1.0

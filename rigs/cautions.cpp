@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <variant>
 
 #include "rigs/circuit_words.hpp"
@@ -60,14 +61,22 @@ Caution steamForce(const Plan& plan, UnitSystem units) {
   physics::Length widest = physics::metres(0.0);
   for (const RigPlan& rig : plan.rigs) widest = std::max(widest, rig.rig.vessel.innerDiameter);
   const physics::Temperature hot = physics::celsius(105.0);
-  const double newtons = newtonsOnLid(widest, hot);
   constexpr double kNewtonsInKilogram = 9.80665;
+  // To the next ten: it is there to be felt.
+  const double weight = 10.0 * std::round(newtonsOnLid(widest, hot) / kNewtonsInKilogram / 10.0);
   const FormatOptions two{.significantDigits = 2, .decimals = {}};
   return {"steam force", "Vents, drains and lids stay open while it heats: at " +
                              format(hot, units) + " trapped steam would already push on a lid of " +
                              format(widest, units, two) + " like a weight of " +
-                             format(physics::kilograms(newtons / kNewtonsInKilogram), units, two) +
-                             '.'};
+                             format(physics::kilograms(weight), units, two) + '.'};
+}
+
+// An estimate's worth of digits: whole hours from three hours on, whole minutes below.
+std::string rough(physics::Time time) {
+  const bool long_ = time >= physics::hours(3.0);
+  return format(long_ ? physics::hours(std::round(physics::inHours(time)))
+                      : physics::minutes(std::round(physics::inMinutes(time))),
+                UnitSystem::SI);
 }
 
 // The slowest kettle to cool by itself, against what food service asks.
@@ -92,15 +101,15 @@ std::optional<Caution> cooling(const Plan& plan, const Answers& answers, UnitSys
       "kettle to cool by itself, lid as in the mash, the slowest (" +
       name + ") would ";
   if (slowest.toTwentyOne && slowest.toHotHolding) {
-    text += "take about " + format(*slowest.toHotHolding, units, two) + " to come down to " +
-            t(57.0) + " and " + format(*slowest.toTwentyOne, units, two) + " more to " + t(21.0);
+    text += "take about " + rough(*slowest.toHotHolding) + " to come down to " + t(57.0) + " and " +
+            rough(*slowest.toTwentyOne) + " more to " + t(21.0);
   } else {
     text += "never come down to " + t(21.0) + " in this room";
   }
-  text += " (one time constant of " + format(slowest.timeConstant, units, two) +
+  text += " (one time constant of " + rough(slowest.timeConstant) +
           ", an estimate). Food service allows 2 h for that";
   if (const auto needed = timeConstantForFood(plan.place.room))
-    text += ", a time constant of " + format(*needed, units, two) + " here";
+    text += ", a time constant of " + rough(*needed) + " here";
   text += ", and 6 h to " + t(5.0) +
           (slowest.toFive ? std::string() : ", which air of this room never gives") +
           " (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is " +

@@ -54,7 +54,7 @@ TEST(ResultJson, CarriesTheCautionsOfItsVerdictsAndEndsWithTheDeferral) {
     std::string topics;
     for (const auto& caution : json["cautions"])
       topics += caution["topic"].get<std::string>() + ';';
-    for (const char* topic : {"dry firing;", "headspace;", "lifting;", "warm wort;", "cooling;"})
+    for (const char* topic : {"dry firing;", "headspace;", "lifting;", "cooling;"})
       EXPECT_NE(topics.find(topic), std::string::npos) << topic;
     EXPECT_EQ(topics.find("room;") != std::string::npos, depth == rigs::Depth::Room);
     const auto& last = json["cautions"].back();
