@@ -99,13 +99,14 @@ constexpr std::array kVerbs{
     Verb{Command::List,
          "list",
          "SUBJECT",
-         "what a plan may name: materials, supplies or rigs, with sources",
-         {"heatledger list materials", "heatledger list supplies", "heatledger list rigs"}},
+         "what a plan may name: materials, supplies, rigs or tariffs, with sources",
+         {"heatledger list materials", "heatledger list supplies", "heatledger list tariffs"}},
     Verb{Command::Schema,
          "schema",
-         "",
-         "the JSON Schema of plans, for editors that know how to use it",
-         {"heatledger schema > plan.schema.json", nullptr, nullptr}}};
+         "[SUBJECT]",
+         "the JSON Schema of plans, rules, tariffs or the catalogue, for editors and validators",
+         {"heatledger schema > plan.schema.json", "heatledger schema rules > rules.schema.json",
+          "heatledger schema tariff > tariff.schema.json"}}};
 
 bool isAboutAPlan(Command command) {
   return command != Command::New && command != Command::List && command != Command::Schema;
@@ -266,7 +267,8 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
     command->set_help_flag();
     command->fallthrough();
     command->allow_extras();
-    if (verb.command == Command::List || verb.command == Command::Picture)
+    if (verb.command == Command::List || verb.command == Command::Picture ||
+        verb.command == Command::Schema)
       command->add_option("SUBJECT", request.subject);
     if (verb.command != Command::List && verb.command != Command::Schema)
       command->add_option("FILE", request.file);

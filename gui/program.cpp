@@ -194,11 +194,17 @@ Finished newPlan(const Request& request, const TextStyle& terminal) {
   return {fmt::format("Wrote {0}. Edit it, then type:  heatledger answer {0}\n", name), {}, 0};
 }
 
-Finished schema() {
+Finished schema(const Request& request, const TextStyle& style) {
+  const std::string wanted = request.subject.empty() ? "plan" : request.subject;
   for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
-    if (document.name == "plan.schema.json") return {std::string(document.text), {}, 0};
+    if (document.name == wanted + ".schema.json") return {std::string(document.text), {}, 0};
   }
-  return {{}, "heatledger: this build has no schema in it.\n", 1};
+  const rigs::Problems problems{
+      {rigs::Severity::Error, "schema",
+       fmt::format("{} was given; plan, rules, tariff or catalogue is accepted, for example "
+                   "\"heatledger schema rules\"",
+                   rigs::quotedText(wanted))}};
+  return {{}, problemText(problems, "the command", style), 2};
 }
 
 Finished list(const Request& request, const TextStyle& terminal) {
@@ -208,7 +214,7 @@ Finished list(const Request& request, const TextStyle& terminal) {
   if (!page) {
     problems.push_back(
         {rigs::Severity::Error, "list",
-         fmt::format("{} was given; materials, supplies or rigs is accepted, for example "
+         fmt::format("{} was given; materials, supplies, rigs or tariffs is accepted, for example "
                      "\"heatledger list supplies\"",
                      request.subject.empty() ? "nothing" : rigs::quotedText(request.subject))});
   }
@@ -236,7 +242,7 @@ Finished carryOut(const Request& request, const TextStyle& terminal, Drawing dra
       case Command::List:
         return list(request, terminal);
       case Command::Schema:
-        return schema();
+        return schema(request, terminal);
       default:
         return questionAboutPlan(request, terminal, draw);
     }

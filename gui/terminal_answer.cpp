@@ -2,6 +2,7 @@
 // Everything side by side, opened by the three questions people ask first.
 #include "gui/rig_rows.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
@@ -11,7 +12,8 @@ using rigs::RigAnswer;
 }  // namespace
 
 Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
-  Page page = startPage(plan, units, true);
+  Page page = startPage(plan, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Answer, plan, answers, units);
   page.heading("Which element does the supply need?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const RigAnswer& rig = answers.rigs[i];

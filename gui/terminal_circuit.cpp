@@ -6,8 +6,8 @@
 
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 #include "rigs/circuit_words.hpp"
-#include "rigs/safety.hpp"
 
 namespace gui {
 namespace {
@@ -210,7 +210,7 @@ void sayShortest(Page& page, const std::string& lead, const rigs::CircuitAnswer&
 Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units,
                  bool everyRule) {
   Page page = startPage(plan, units);
-  page.cautions = rigs::circuitCautions(plan, answers, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Circuit, plan, answers, units);
 
   page.heading("Can the circuit carry it?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {

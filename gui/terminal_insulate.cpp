@@ -100,7 +100,7 @@ Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyst
              ofJacket([](const JacketEffect& e) { return e.jacketed.total.fromWall(); }));
   t.quantity("saved", ofJacket([](const JacketEffect& e) { return e.savedFromWall; }), 3);
   t.number("saved", plan.tariff.currency, 3, ofJacket([&](const JacketEffect& e) {
-             return e.savedFromWall ? rigs::costOf(*e.savedFromWall, plan.tariff) : std::nullopt;
+             return rigs::moneySaved(e.bare, e.jacketed, plan);
            }));
   t.heading("Unplugged at the mash temperature, after " + roughTime(plan.goals.unplugged));
   t.quantity("bare", ofJacket([](const JacketEffect& e) { return e.bareAfter; }));

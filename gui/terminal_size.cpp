@@ -4,6 +4,7 @@
 
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
@@ -38,6 +39,7 @@ void addWish(RigTable& table, const std::string& label,
 
 Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
   Page page = startPage(plan, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Sizing, plan, answers, units);
   page.heading("What does the element really deliver?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const physics::ElectricalLoad& load = answers.rigs[i].sizing->asIs;

@@ -244,7 +244,7 @@ std::string circuitText(const rigs::RigPlan& plan, UnitSystem) {
   if (rigs::overloadsForLong(plan)) {
     return fmt::format(
         "Codes count {}, the cable aside: within its {} circuit, but more than the {} that rules "
-        "grant to use of three hours and longer.",
+        "grant to long use.",
         amperes(drawn), amperes(plan.rig.supply.rating), amperes(rigs::longUseCurrent(plan)));
   }
   return {};
@@ -284,7 +284,7 @@ std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& w
           fmt::format("{} {} that for short use only", its, two ? "carry" : "carries");
       const auto element = rigs::elementFor(plan.rig, wanted);
       if (!two && element) {
-        text += fmt::format(": it draws {}, and rules grant {} to use of three hours and longer",
+        text += fmt::format(": it draws {}, and rules grant {} to long use",
                             amperes(physics::branchCurrent(*element, plan.rig.supply)),
                             amperes(rigs::longUseCurrent(plan)));
       }

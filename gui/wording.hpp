@@ -24,6 +24,10 @@ std::string roughTime(physics::Time time);
 // "09:41"; "+1 d 00:10" after midnight.
 std::string clockTime(physics::Time sinceMidnight);
 // "1.94 EUR", "$1.94"; two significant digits where that is less than a tenth.
+// The prices of the brew's own kind of day, as the tariff states them.
+std::string tariffText(const rigs::Tariff& tariff);
+// Of weekday and weekend, as a sentence.
+std::string wholeTariffText(const rigs::Tariff& tariff);
 std::string money(double amount, const rigs::Tariff& tariff);
 
 // "Strike", "Mash in", "Rest 1", ... one for each stage; numbered where there are several.

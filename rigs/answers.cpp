@@ -47,6 +47,14 @@ RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
         physics::airflowToCarry((1.0 - asked.captured) * most, held, answer.outdoors);
     answer.closedFull = physics::timeToSaturation(most, asked.volume, answer.start);
   }
+  answer.published = judgedAirflows(
+      asked.volume, asked.captured > 0.0 ? answer.airflowBehindHood : answer.airflow);
+  answer.fills = physics::volumeSaturatedBy(answer.day.released, place.room, place.pressure);
+  if (asked.airflow > physics::litresPerHour(0.0)) {
+    const double level = physics::levelHumidityRatio((1.0 - asked.captured) * most, asked.airflow,
+                                                     answer.start, answer.outdoors);
+    answer.levelHumidity = physics::relativeHumidityOf(level, place.room, place.pressure);
+  }
   answer.airHeat = physics::exhaustHeat(asked.airflow, place.room - asked.outdoors);
   return answer;
 }

@@ -12,6 +12,7 @@
 #include "physics/sizing.hpp"
 #include "rigs/circuit_answer.hpp"
 #include "rigs/plan.hpp"
+#include "rigs/published_airflows.hpp"
 
 namespace rigs {
 
@@ -34,6 +35,11 @@ struct RoomAnswer {
   std::optional<physics::VolumeFlow> airflowBehindHood;  // for what the hood does not take
   std::optional<physics::Time> closedFull;  // until a closed room would be full at the most vapour
   std::optional<physics::Temperature> windowFace;
+  // Where it would level off if the most vapour went on; above 1 for more than the air can hold.
+  // Empty for a closed room.
+  std::optional<double> levelHumidity;
+  physics::Volume fills;  // bone-dry air of the room that the day's vapour would fill
+  std::vector<JudgedAirflow> published;  // against the airflow that holds, behind a stated hood
   physics::Power airHeat;  // leaves with the planned airflow when it is as warm as the room
 };
 

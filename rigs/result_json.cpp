@@ -16,24 +16,6 @@ constexpr std::array<const char*, physics::kPathCount> kPaths{
     "side",        "dry_wall", "base", "lid", "surface_convection", "surface_radiation",
     "evaporation", "hose"};
 
-std::string_view word(physics::Outcome outcome) {
-  switch (outcome) {
-    case physics::Outcome::Done:
-      return "done";
-    case physics::Outcome::DoesNotReachStrike:
-      return "does not reach strike";
-    case physics::Outcome::DoesNotReachRest:
-      return "does not reach rest";
-    case physics::Outcome::DoesNotBoil:
-      return "does not boil";
-    case physics::Outcome::UncoversElement:
-      return "uncovers element";
-    case physics::Outcome::StrikeTooHot:
-      return "strike too hot";
-  }
-  return "";
-}
-
 std::string_view word(physics::StageKind kind) {
   switch (kind) {
     case physics::StageKind::Strike:
@@ -162,7 +144,7 @@ Json day(const physics::BrewDay& d, const Plan& plan) {
   for (std::size_t i = 0; i < d.stages.size(); ++i)
     stages.push_back(stage(d, d.stages[i], costs.empty() ? std::nullopt : std::optional(costs[i])));
   Object object;
-  object.set("outcome", word(d.outcome));
+  object.set("outcome", outcomeKey(d.outcome));
   if (d.levelsOff) {
     object.put("levels_off", Object()
                                  .set("at", d.levelsOff->at)
@@ -226,8 +208,7 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
       .setIf("saved_to_strike", effect.savedToStrike)
       .setIf("saved_to_boil", effect.savedToBoil)
       .setIf("saved_from_wall", effect.savedFromWall)
-      .setIf("saved_cost",
-             effect.savedFromWall ? costOf(*effect.savedFromWall, plan.tariff) : std::nullopt)
+      .setIf("saved_cost", moneySaved(effect.bare, effect.jacketed, plan))
       .put("at_mash", lossPair(effect.atMash))
       .put("at_boil", lossPair(effect.atBoil))
       .set("alone", effect.alone)
@@ -304,15 +285,32 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
 
 }  // namespace
 
+std::string_view outcomeKey(physics::Outcome outcome) {
+  switch (outcome) {
+    case physics::Outcome::Done:
+      return "done";
+    case physics::Outcome::DoesNotReachStrike:
+      return "does not reach strike";
+    case physics::Outcome::DoesNotReachRest:
+      return "does not reach rest";
+    case physics::Outcome::DoesNotBoil:
+      return "does not boil";
+    case physics::Outcome::UncoversElement:
+      return "uncovers element";
+    case physics::Outcome::StrikeTooHot:
+      return "strike too hot";
+  }
+  return "";
+}
+
 std::string resultJson(const Plan& plan, const Answers& answers) {
   Json rigs = Json::array();
-  bool alone = false;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan));
-    alone = alone || answers.rigs[i].jacket.has_value();
+    addMoney(rigs.back(), plan, answers, i);
   }
   Json warnings = Json::array();
-  for (const Caution& caution : cautions(plan, alone, UnitSystem::SI)) {
+  for (const Caution& caution : cautionsFor(About::Everything, plan, answers, UnitSystem::SI)) {
     warnings.push_back(
         Object().set("topic", caution.topic).set("text", std::string_view(caution.text)).take());
   }
@@ -335,13 +333,7 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
                         .take())
       .set("start_of_day", plan.startOfDay);
   if (!plan.tariff.currency.empty()) {
-    object.put("tariff",
-               Object()
-                   .setIf("per_kWh", plan.tariff.dependsOnTheHour() || plan.tariff.dependsOnUse()
-                                         ? std::nullopt
-                                         : std::optional(plan.tariff.perKilowattHour))
-                   .set("currency", std::string_view(plan.tariff.currency))
-                   .take());
+    object.put("tariff", tariffJson(plan.tariff));
   }
   object.put("rigs", std::move(rigs)).put("cautions", std::move(warnings));
   return object.take().dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

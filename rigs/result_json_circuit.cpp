@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Verdicts about circuits and the room's air, for programs.
+// Verdicts about circuits, for programs.
 #include "rigs/circuit_words.hpp"
 #include "rigs/result_json_object.hpp"
 
@@ -47,6 +47,10 @@ Json finding(const Finding& f) {
   return object.set("text", std::string_view(findingText(f))).take();
 }
 
+std::optional<std::string_view> textIf(const std::string& text) {
+  return text.empty() ? std::nullopt : std::optional<std::string_view>(text);
+}
+
 Json verdict(const CircuitVerdict& v) {
   Json findings = Json::array();
   for (const Finding& f : v.findings) findings.push_back(finding(f));
@@ -69,6 +73,10 @@ Json verdict(const CircuitVerdict& v) {
       .set("edition", std::string_view(v.rules->edition))
       .set("verdict", fitWords(v.overall))
       .set("text", std::string_view(verdictText(v)))
+      .set("load", v.load)
+      .set("neutral_current", v.neutral)
+      .setIf("conductor_for_next_breaker", textIf(v.conductorForNext))
+      .setIf("conductor_if_continuous", textIf(v.conductorForContinuous))
       .put("findings", std::move(findings))
       .put("voltage_ranges", std::move(spreads))
       .setIf("next_breaker", v.nextBreaker)
@@ -139,7 +147,12 @@ Json circuitJson(const CircuitAnswer& circuit) {
                            .set("peak_current", load.load.current)
                            .set("branch_current", load.branch)
                            .set("mean_current", load.mean)
+                           .set("delivered", load.load.delivered)
+                           .set("from_wall", load.load.fromWall)
                            .set("in_cable", load.load.inCable)
+                           .set("drop", load.supply.nominal - load.load.atTerminals)
+                           .set("drop_share", 1.0 - static_cast<double>(load.load.atTerminals /
+                                                                        load.supply.nominal))
                            .put("verdicts", std::move(verdicts))
                            .take());
   }
@@ -162,6 +175,7 @@ Json circuitJson(const CircuitAnswer& circuit) {
                              .set("largest_element", r.largest.rating)
                              .set("rated_at", r.largest.ratedAt)
                              .set("delivered", r.delivered)
+                             .set("outcome", outcomeKey(r.outcome))
                              .setIf("mash_to_boil", r.toBoil)
                              .set("day", r.day)
                              .set("rig_stays_within", r.fits)
@@ -173,39 +187,6 @@ Json circuitJson(const CircuitAnswer& circuit) {
   if (!circuit.shortest.empty()) object.put("shortest_days", shortestDays(circuit.shortest));
   if (circuit.split) object.put("split", split(*circuit.split));
   return object.set("deferral", electricianText()).take();
-}
-
-Json roomJson(const RoomAnswer& room) {
-  Json points = Json::array();
-  for (const physics::RoomPoint& p : room.day.points) {
-    points.push_back(Object()
-                         .set("time", p.time)
-                         .set("relative_humidity", p.relativeHumidity)
-                         .set("humidity_ratio", p.humidityRatio)
-                         .set("dew_point", p.dewPoint)
-                         .set("vapour", p.vapour)
-                         .set("sensible", p.sensible)
-                         .take());
-  }
-  Object object;
-  object.set("released", room.day.released)
-      .set("into_room", room.day.intoRoom)
-      .set("condensed", room.day.condensed)
-      .set("sensible", room.day.sensible)
-      .set("peak_vapour", room.day.peakVapour)
-      .set("peak_sensible", room.day.peakSensible)
-      .set("peak_humidity", room.day.peakHumidity)
-      .set("peak_at", room.day.peakAt)
-      .setIf("saturated_at", room.day.saturatedAt)
-      .setIf("window_face", room.windowFace)
-      .setIf("window_wet_at", room.day.windowWetAt)
-      .setIf("airflow", room.airflow)
-      .setIf("airflow_behind_hood", room.airflowBehindHood)
-      .setIf("closed_room_full_after", room.closedFull)
-      .set("heat_with_air", room.airHeat)
-      .set("method", "humidity ratio")
-      .put("points", std::move(points));
-  return object.take();
 }
 
 }  // namespace rigs

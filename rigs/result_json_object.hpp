@@ -84,5 +84,10 @@ class Object {
 
 Json circuitJson(const CircuitAnswer& circuit);
 Json roomJson(const RoomAnswer& room);
+// Prices, windows and tiers as they are stated.
+Json tariffJson(const Tariff& tariff);
+// What a rig's day costs beyond its stages: the year, starts, paybacks, carbon dioxide.
+void addMoney(Json& rig, const Plan& plan, const Answers& answers, std::size_t index);
+std::string_view outcomeKey(physics::Outcome outcome);
 
 }  // namespace rigs

@@ -149,7 +149,7 @@ TEST(CostCommand, FindsTheCheapestStart) {
       "brew_from": "08:00", "brew_until": "19:00", "brews_per_year": 20, "jacket_price": 40,
       "dated": "2024-11"})");
   const std::string file = folder.write("plan.json", plan.dump());
-  const auto ran = runProgram({"cost", file});
+  const auto ran = runProgram({"cost", file, "--width", "200"});
   ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
   for (const char* part :
        {"cheapest at 19:00", "dearest", "0.158 CAD/kWh", "paid back", "a year of 20 brews"}) {

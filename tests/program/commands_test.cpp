@@ -269,7 +269,7 @@ TEST(Program, ReadsAPlanFromStandardInput) {
 }
 
 TEST(Program, ListsTheCatalogueWithSources) {
-  for (const char* subject : {"materials", "supplies", "rigs"}) {
+  for (const char* subject : {"materials", "supplies", "rigs", "tariffs"}) {
     SCOPED_TRACE(subject);
     const Ran ran = runProgram({"list", subject});
     EXPECT_EQ(ran.exitCode, 0);
@@ -283,6 +283,12 @@ TEST(Program, PrintsTheSchemaAsJson) {
   const Ran ran = runProgram({"schema"});
   EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
   EXPECT_TRUE(nlohmann::json::parse(ran.output, nullptr, false).is_object());
+  EXPECT_EQ(runProgram({"schema", "plan"}).output, ran.output);
+  const Ran rules = runProgram({"schema", "rules"});
+  EXPECT_EQ(nlohmann::json::parse(rules.output, nullptr, false)["title"], "Heat Ledger rules");
+  const Ran none = runProgram({"schema", "weather"});
+  EXPECT_EQ(none.exitCode, 2);
+  EXPECT_THAT(none.complaint, HasSubstr("plan, rules, tariff or catalogue is accepted"));
 }
 
 TEST(Program, SaysThatTheDiskIsFull) {
