@@ -167,6 +167,9 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
 
 std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
                                  const Plan& plan) {
+  // A day that stalls has cost something, but not for a batch.
+  if (without.outcome != physics::Outcome::Done || with.outcome != physics::Outcome::Done)
+    return std::nullopt;
   const auto dear = dayCost(without, plan.tariff, plan.startOfDay);
   const auto cheap = dayCost(with, plan.tariff, plan.startOfDay);
   if (!dear || !cheap) return std::nullopt;

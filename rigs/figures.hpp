@@ -78,7 +78,8 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind);
 // Money for this much finished wort, if the batch has a price.
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort);
 
-// What one day costs less than the other, both begun when the plan says; empty without a price.
+// What one day costs less than the other, both begun when the plan says; empty without a price and
+// where one of them stops early.
 std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
                                  const Plan& plan);
 

@@ -26,7 +26,7 @@ TEST(MoneySaved, IsTheDifferenceOfTwoDaysWhereTheHourDecides) {
   const auto saved = moneySaved(effect.bare, effect.jacketed, plan);
   ASSERT_TRUE(saved);
   // All of it is drawn at one of the two prices, and a shorter day begins its boil earlier.
-  EXPECT_GT(*saved, 0.1 * inKilowattHours(effect.savedFromWall));
+  EXPECT_GT(*saved, 0.1 * inKilowattHours(*effect.savedFromWall));
   EXPECT_DOUBLE_EQ(*saved, *dayCost(effect.bare, plan.tariff, plan.startOfDay) -
                                *dayCost(effect.jacketed, plan.tariff, plan.startOfDay));
   for (const JacketPoint& point : againstThickness(plan.rigs[0], plan, millimetres(20.0), 2))
@@ -70,7 +70,7 @@ TEST(JacketPayback, NeedsAPriceAndAJacket) {
   const auto back = jacketPayback(answers.rigs[0], plan);
   ASSERT_TRUE(back);
   const JacketEffect& effect = *answers.rigs[0].jacket;
-  EXPECT_NEAR(back->perYear, 12.0 * 0.30 * inKilowattHours(effect.savedFromWall), 1e-9);
+  EXPECT_NEAR(back->perYear, 12.0 * 0.30 * inKilowattHours(*effect.savedFromWall), 1e-9);
 }
 
 TEST(CostOfAYear, CountsADozenBrewsWhereThePlanDoesNot) {
