@@ -124,6 +124,14 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
   return sum;
 }
 
+std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
+                                 const Plan& plan) {
+  const auto dear = dayCost(without, plan.tariff, plan.startOfDay);
+  const auto cheap = dayCost(with, plan.tariff, plan.startOfDay);
+  if (!dear || !cheap) return std::nullopt;
+  return *dear - *cheap;
+}
+
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {
   if (!rig.cost || rig.day.resultCold <= physics::litres(0.0)) return std::nullopt;
   return *rig.cost * static_cast<double>(wort / rig.day.resultCold);

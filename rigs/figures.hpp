@@ -71,6 +71,10 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind);
 // Money for this much finished wort, if the batch has a price.
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort);
 
+// What one day costs less than the other, both begun when the plan says; empty without a price.
+std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
+                                 const Plan& plan);
+
 // What the jacket saves of the side's own loss when boiling is `atBoil.sideShareSaved()`; this is
 // the share of the bare rig's heating time saved by it.
 std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect);

@@ -107,7 +107,7 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                       .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
                                                   timeOf(day, physics::StageKind::Strike)),
                       .savedFromWall = saved,
-                      .savedMoney = costOf(saved, plan.tariff)});
+                      .savedMoney = moneySaved(bare, day, plan)});
   }
   return points;
 }
@@ -131,7 +131,7 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
          .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
                                    timeOf(jacketed, physics::StageKind::HeatingToBoil)),
          .savedFromWall = saved,
-         .savedMoney = costOf(saved, plan.tariff)});
+         .savedMoney = moneySaved(bare, jacketed, plan)});
   }
   return points;
 }
