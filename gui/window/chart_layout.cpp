@@ -317,7 +317,8 @@ class Layouter {
                                    QPointF(end.x() - size.width() + 2.0, below)}) {
         const QRectF box(corner, size);
         if (box.top() < from || !within.contains(box) || overlapsAny(box, taken_)) continue;
-        const double cost = 2.0 * row + covered(box);
+        const bool inside = corner.x() < end.x() && end.x() > layout_.plot.right() - 2.0;
+        const double cost = 2.0 * row + covered(box) + (inside ? 10.0 : 0.0);
         if (cost >= least) continue;
         least = cost;
         best = box;
