@@ -177,8 +177,10 @@ std::string helpFor(const Verb& verb, std::size_t width) {
     help.line("boils-enough", "does it boil hard enough?");
     help.line("worth-jacket", "is insulation worth it? --over thickness|power, --rig N");
     help.line("which-element", "what element do I need?");
+    help.line("circuit", "can the circuit carry it?");
     help.line("what-cost", "what does it cost?");
     help.line("how-far-cools", "how far does it cool?");
+    help.line("room", "what happens to the room?");
   }
   if (isAboutAPlan(verb.command)) {
     help.heading("What if? (changes the answer, not the file)");

@@ -78,8 +78,9 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
     one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
                                         plan.goals.unplugged);
   }
-  one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit);
-  if (depth == Depth::Room) {
+  const bool everythingDrawn = curves && depth == Depth::Everything;
+  one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit || everythingDrawn);
+  if (depth == Depth::Room || curves) {
     one.room = roomAnswer(plan, one.day);
     if (!curves)
       for (physics::Stage& stage : one.day.stages) stage.curve.clear();

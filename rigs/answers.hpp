@@ -63,7 +63,9 @@ struct Answers {
 // Circuit: the inverse questions about circuits too. Room: the room's air over the day.
 enum class Depth { Day, DayAndJacket, Circuit, Room, Everything };
 
-// Curves fill the stages' time series. Preconditions: a plan from readPlan without errors.
+// Curves fill the stages' time series, and with them the room's; with everything, they are for the
+// pictures of every question, those about circuits too. Preconditions: a plan from readPlan without
+// errors.
 Answers answer(const Plan& plan, Depth depth, bool curves = false);
 
 }  // namespace rigs

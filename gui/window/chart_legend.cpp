@@ -23,7 +23,8 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
     entries.push_back({line.name, line.rig, Sample::FaintLine});
     break;
   }
-  for (qsizetype i = 0; i < picture.partNames.size(); ++i) {
+  // A single part is what the axis says.
+  for (qsizetype i = 0; i < picture.partNames.size() && picture.partNames.size() > 1; ++i) {
     entries.push_back({QStringLiteral("%1 %2").arg(i + 1).arg(picture.partNames[i]),
                        static_cast<int>(i), Sample::Part});
   }

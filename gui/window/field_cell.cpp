@@ -21,6 +21,14 @@ std::string siblingOf(const std::string& pointer, const char* name) {
 
 }  // namespace
 
+std::string placeOfElement(const rigs::Texts& texts, std::optional<std::size_t> rig,
+                           const std::string& place) {
+  constexpr std::string_view kElement = "/element/";
+  if (!rig || !place.starts_with(kElement)) return place;
+  const std::string list = "/elements/0/" + place.substr(kElement.size());
+  return texts.contains("/rigs/" + std::to_string(*rig) + list) ? list : place;
+}
+
 FormState formStateOf(const PlanDocument& document) {
   FormState state;
   const std::size_t count = rigs::rigCount(document.text());
@@ -51,6 +59,7 @@ FieldCell::FieldCell(PlanDocument& document, PlanField field, std::optional<std:
     connect(line_, &PlanLineEdit::committed, this, &FieldCell::apply);
     connect(line_, &PlanLineEdit::left, this, [this] { ++visit_; });
   }
+  if (field_.kind == FieldKind::Shown) line_->setReadOnly(true);
   editor()->setObjectName(QString::fromStdString(pointer_));
   layout_->addWidget(editor());
   layout_->addStretch(1);
@@ -94,11 +103,24 @@ QString FieldCell::inheritedFrom(const FormState& state) const {
                                                   : QString();
 }
 
+// What is not in any one place of the document: as the plan has it, or had it last.
+void FieldCell::refreshShown() {
+  if (!document_.plan()) return;
+  const QString text = field_.shown(*document_.plan());
+  shown_ = text;
+  line_->display(text);
+  line_->setCursorPosition(0);
+  line_->setPlaceholderText(QStringLiteral("–"));
+  line_->setToolTip(text.isEmpty() ? field_.meaning : field_.meaning + QLatin1Char('\n') + text);
+}
+
 void FieldCell::refresh(const FormState& state) {
+  if (field_.kind == FieldKind::Shown) return refreshShown();
   const rigs::Texts& texts = document_.texts();
-  QString own = textIn(texts, pointer_);
+  const std::string place = placeOfElement(document_.texts(), rig_, field_.place);
+  const std::string pointer = pointer_.substr(0, pointer_.size() - field_.place.size()) + place;
+  QString own = textIn(texts, pointer);
   QString inherited;
-  std::string place = field_.place;
   if (field_.kind == FieldKind::LayerAmount && own.isEmpty()) {
     own = textIn(texts, siblingOf(pointer_, "R"));
   } else if (field_.kind == FieldKind::LayerAmount &&
@@ -153,19 +175,20 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
 
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,
                               const FormState& state) {
-  std::string material;
-  if (field_.place.ends_with("/finish")) {
-    material = textIn(document_.texts(), siblingOf(pointer_, "material")).toStdString();
-    if (material.empty() && rig_ && *rig_ < state.inherited.size())
-      material = textIn(state.inherited[*rig_], siblingOf(field_.place, "material")).toStdString();
+  std::string about;
+  if (field_.place == "/place/edition" || field_.place.ends_with("/outlet")) {
+    about = textIn(document_.texts(), "/place/region").toStdString();
+  } else if (field_.place.ends_with("/finish")) {
+    about = textIn(document_.texts(), siblingOf(pointer_, "material")).toStdString();
+    if (about.empty() && rig_ && *rig_ < state.inherited.size())
+      about = textIn(state.inherited[*rig_], siblingOf(field_.place, "material")).toStdString();
   }
   const QString none = !inherited.isEmpty()
                            ? tr("%1 (as in %2)").arg(inherited, inheritedFrom(state))
                        : !field_.usual.isEmpty() ? tr("%1 (not stated)").arg(field_.usual)
                                                  : QStringLiteral("—");
   QStringList offered{none, QString()};
-  for (const std::string& choice : field_.choices(material))
-    offered << QString::fromStdString(choice);
+  for (const std::string& choice : field_.choices(about)) offered << QString::fromStdString(choice);
   if (!own.isEmpty() && !offered.mid(2).contains(own)) offered << own;
   const QSignalBlocker quiet(combo_);
   if (offered != offered_) {

@@ -23,6 +23,10 @@ struct FormState {
 };
 FormState formStateOf(const PlanDocument& document);
 
+// Of two elements the first stands in a list: where its fields are then, else the same place.
+std::string placeOfElement(const rigs::Texts& texts, std::optional<std::size_t> rig,
+                           const std::string& place);
+
 class FieldCell : public QWidget {
   Q_OBJECT
 
@@ -41,6 +45,7 @@ class FieldCell : public QWidget {
 
  private:
   void apply(const QString& typed);
+  void refreshShown();
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
   QString inheritedFrom(const FormState& state) const;

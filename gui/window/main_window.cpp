@@ -136,6 +136,7 @@ void MainWindow::buildCentre() {
     questions_->setCurrentIndex(static_cast<int>(allQuestions().indexOf(question)));
   });
   connect(page_, &QuestionPage::goalDragged, this, &MainWindow::onGoalDragged);
+  connect(page_, &QuestionPage::yearChanged, this, &MainWindow::onYearChanged);
   connect(units_, &QComboBox::activated, this, [this](int index) {
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
   });
@@ -191,6 +192,13 @@ void MainWindow::onGoalDragged(double minutes) {
       QStringLiteral("drag#%1").arg(drag_));
 }
 
+void MainWindow::onYearChanged(int batches) {
+  document_.change(
+      tr("change of the batches a year"),
+      rigs::withValue(document_.text(), "/tariff/brews_per_year", std::to_string(batches)),
+      QStringLiteral("batches a year"));
+}
+
 void MainWindow::showState() {
   const int errors = forms_->errorCount();
   stale_->setVisible(errors > 0);
@@ -203,7 +211,12 @@ void MainWindow::showState() {
 
 void MainWindow::retranslate() {
   const QVector<Question>& questions = allQuestions();
-  for (int i = 0; i < questions_->count(); ++i) questions_->setTabText(i, titleOf(questions.at(i)));
+  // A word or two each, so that all of them stand in one row; the page asks the whole question.
+  for (int i = 0; i < questions_->count(); ++i) {
+    questions_->setTabText(i, shortTitleOf(questions.at(i)));
+    questions_->setTabToolTip(i, titleOf(questions.at(i)));
+    questions_->setAccessibleTabName(i, titleOf(questions.at(i)));
+  }
   questions_->setAccessibleName(tr("Questions"));
   units_->setItemText(0, tr("Metric units"));
   units_->setItemText(1, tr("US units"));

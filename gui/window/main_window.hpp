@@ -62,6 +62,7 @@ class MainWindow : public QMainWindow {
   void onDocumentChanged();
   void onSolved(const SolutionPtr& solution);
   void onGoalDragged(double minutes);
+  void onYearChanged(int batches);
   void showState();
   void retranslate();
   void restoreLayout();

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Is insulation worth it? What does it cost?
+// Is insulation worth it?
 #include <algorithm>
-#include <array>
-#include <cmath>
 
 #include "gui/window/answer_text.hpp"
 #include "gui/window/chart_layout.hpp"
@@ -36,7 +34,7 @@ QString savingText(const Telling& tell, int i) {
         .arg(tell.write.text(effect.jacketed.levelsOff->at), tell.named(i));
   }
   const QString energy = tell.write.text(*effect.savedFromWall);
-  const auto cost = rigs::costOf(*effect.savedFromWall, tell.plan.tariff);
+  const auto cost = rigs::moneySaved(effect.bare, effect.jacketed, tell.plan);
   const QString saved = cost ? tell.write.money(*cost, tell.plan.tariff) : energy;
   QString text;
   switch (effect.verdict) {
@@ -137,7 +135,7 @@ Picture savedPicture(const Telling& tell, bool money) {
                          : tell.write.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
     if (!effect->savedFromWall) continue;
     const Saving own{x, effect->savedToBoil, *effect->savedFromWall,
-                     rigs::costOf(*effect->savedFromWall, tell.plan.tariff)};
+                     rigs::moneySaved(effect->bare, effect->jacketed, tell.plan)};
     const auto y = value(own);
     if (!y) continue;
     picture.marks.push_back({i, {x, *y}, {}});
@@ -200,8 +198,7 @@ PictureTable jacketTable(const Telling& tell) {
   if (priced(tell)) {
     of(translate("Answer", "saved, %1").arg(QString::fromStdString(tell.plan.tariff.currency)),
        [&](const JacketEffect& e) -> std::optional<QString> {
-         if (!e.savedFromWall) return std::nullopt;
-         const auto cost = rigs::costOf(*e.savedFromWall, tell.plan.tariff);
+         const auto cost = rigs::moneySaved(e.bare, e.jacketed, tell.plan);
          return cost ? std::optional(tell.write.plain(*cost, 3)) : std::nullopt;
        });
   }
@@ -213,111 +210,6 @@ PictureTable jacketTable(const Telling& tell) {
     return tell.write.number(e.atBoil.jacketed, 0);
   });
   return table.take();
-}
-
-struct CostStage {
-  StageKind kind;
-  QString name;
-};
-QVector<CostStage> costStages(const Telling& tell) {
-  const QVector<CostStage> all{
-      {StageKind::Strike, translate("Answer", "heating the strike water")},
-      {StageKind::Ramp, translate("Answer", "between rests")},
-      {StageKind::Rest, translate("Answer", "holding rests")},
-      {StageKind::HeatingToBoil, translate("Answer", "heating to the boil")},
-      {StageKind::Boil, translate("Answer", "boiling")}};
-  QVector<CostStage> used;
-  for (const CostStage& stage : all) {
-    for (int i = 0; i < tell.count(); ++i) {
-      const auto energy = rigs::fromWall(tell.rig(i).day, stage.kind);
-      if (!energy || *energy <= physics::joules(0.0)) continue;
-      used.push_back(stage);
-      break;
-    }
-  }
-  return used;
-}
-
-// In the plan's currency, or in kWh where it has none.
-std::optional<double> worth(const Telling& tell, std::optional<physics::Energy> energy) {
-  if (!energy) return std::nullopt;
-  return priced(tell) ? rigs::costOf(*energy, tell.plan.tariff)
-                      : std::optional(tell.write.axis(*energy));
-}
-
-Picture costPicture(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
-  picture.title = priced(tell) ? translate("Answer", "What a batch costs, stage by stage")
-                               : translate("Answer", "Energy of a batch, stage by stage");
-  picture.xUnit = priced(tell) ? QString::fromStdString(tell.plan.tariff.currency)
-                               : tell.write.unit<physics::Energy>();
-  picture.xTitle = translate("Answer", "%1 a batch").arg(picture.xUnit);
-  const QVector<CostStage> stages = costStages(tell);
-  for (const CostStage& stage : stages) picture.partNames.push_back(stage.name);
-  for (int i = 0; i < tell.count(); ++i) {
-    PictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
-    for (const CostStage& stage : stages) {
-      stack.parts.push_back(worth(tell, rigs::fromWall(tell.rig(i).day, stage.kind)).value_or(0.0));
-    }
-    picture.stacks.push_back(stack);
-  }
-  return picture;
-}
-
-PictureTable costTable(const Telling& tell) {
-  TableOf table(tell);
-  const QVector<CostStage> stages = costStages(tell);
-  table.heading(
-      translate("Answer", "Energy from the wall, %1").arg(tell.write.unit<physics::Energy>()));
-  for (const CostStage& stage : stages) {
-    table.row(stage.name, [&](int i) -> std::optional<QString> {
-      const auto energy = rigs::fromWall(tell.rig(i).day, stage.kind);
-      return energy ? std::optional(tell.write.number(*energy, 2)) : std::nullopt;
-    });
-  }
-  table.row(translate("Answer", "a batch"), [&](int i) -> std::optional<QString> {
-    return tell.write.number(tell.rig(i).day.total.fromWall(), 2);
-  });
-  if (!priced(tell)) return table.take();
-  table.heading(
-      translate("Answer", "Cost, %1").arg(QString::fromStdString(tell.plan.tariff.currency)));
-  for (const CostStage& stage : stages) {
-    table.row(stage.name, [&](int i) -> std::optional<QString> {
-      const auto cost = worth(tell, rigs::fromWall(tell.rig(i).day, stage.kind));
-      return cost ? std::optional(tell.write.plain(*cost, 2)) : std::nullopt;
-    });
-  }
-  table.row(translate("Answer", "a batch"), [&](int i) -> std::optional<QString> {
-    const auto& cost = tell.rig(i).cost;
-    return cost ? std::optional(tell.write.plain(*cost, 2)) : std::nullopt;
-  });
-  const auto one = rigs::fromNumberIn<physics::Volume>(1.0, tell.write.units());
-  table.row(translate("Answer", "a %1 of wort in the end").arg(tell.write.unit<physics::Volume>()),
-            [&](int i) -> std::optional<QString> {
-              if (tell.rig(i).day.outcome != physics::Outcome::Done) return std::nullopt;
-              const auto cost = rigs::costPer(tell.rig(i), one);
-              return cost ? std::optional(tell.write.plain(*cost, 3)) : std::nullopt;
-            });
-  table.row(translate("Answer", "a year of %1 batches").arg(tell.view.batchesPerYear),
-            [&](int i) -> std::optional<QString> {
-              const auto& cost = tell.rig(i).cost;
-              if (tell.rig(i).day.outcome != physics::Outcome::Done) return std::nullopt;
-              return cost ? std::optional(tell.write.plain(*cost * tell.view.batchesPerYear, 2))
-                          : std::nullopt;
-            });
-  return table.take();
-}
-
-QString costSentence(const Telling& tell, int i, const QString& text) {
-  const rigs::RigAnswer& rig = tell.rig(i);
-  const auto one = rigs::fromNumberIn<physics::Volume>(1.0, tell.write.units());
-  const auto each = rigs::costPer(rig, one);
-  return text.arg(tell.write.money(*rig.cost, tell.plan.tariff), tell.named(i),
-                  tell.write.money(each.value_or(0.0), tell.plan.tariff),
-                  tell.write.unit<physics::Volume>(),
-                  tell.write.money(*rig.cost * tell.view.batchesPerYear, tell.plan.tariff),
-                  QString::number(tell.view.batchesPerYear));
 }
 
 }  // namespace
@@ -340,44 +232,6 @@ Answer worthJacket(const Telling& tell) {
   answer.sentence = told.join(QLatin1Char(' '));
   answer.pictures = {savedPicture(tell, false), savedPicture(tell, true)};
   answer.table = jacketTable(tell);
-  return answer;
-}
-
-Answer whatCost(const Telling& tell) {
-  Answer answer;
-  QStringList told;
-  const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
-    const rigs::RigAnswer& rig = tell.rig(i);
-    if (rig.day.outcome != physics::Outcome::Done) return std::nullopt;
-    return physics::inKilowattHours(rig.day.total.fromWall());
-  });
-  if (e.counted > 0 && priced(tell)) {
-    told +=
-        costSentence(tell, e.least,
-                     e.counted == 1 ? translate("Answer",
-                                                "%1 a batch with %2: %3/%4, and %5 a year of %6 "
-                                                "batches.")
-                                    : translate("Answer",
-                                                "%1 a batch with %2, the cheapest: %3/%4, and %5 "
-                                                "a year of %6 batches."));
-    if (e.counted > 1) {
-      told += costSentence(tell, e.most,
-                           translate("Answer",
-                                     "%1 with %2, the dearest: %3/%4, and %5 a year of "
-                                     "%6 batches."));
-    }
-  } else if (e.counted > 0) {
-    told += translate("Answer", "%1 a batch with %2, the least; the plan gives no price.")
-                .arg(tell.write.text(tell.rig(e.least).day.total.fromWall()), tell.named(e.least));
-    if (e.counted > 1) {
-      told += translate("Answer", "%1 with %2, the most.")
-                  .arg(tell.write.text(tell.rig(e.most).day.total.fromWall()), tell.named(e.most));
-    }
-  }
-  told += unfinishedTexts(tell);
-  answer.sentence = told.join(QLatin1Char(' '));
-  answer.pictures = {costPicture(tell)};
-  answer.table = costTable(tell);
   return answer;
 }
 

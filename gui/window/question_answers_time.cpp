@@ -12,6 +12,8 @@ namespace {
 using physics::BrewDay;
 using physics::StageKind;
 
+constexpr double kHeadroom = 0.2;
+
 std::optional<physics::Time> duration(const BrewDay& day) {
   if (day.outcome != physics::Outcome::Done || day.stages.empty()) return std::nullopt;
   return day.duration();
@@ -52,6 +54,19 @@ Picture temperatures(const Telling& tell) {
                  : QString()});
     }
     picture.lines.push_back(line);
+  }
+  // Room for the labels above the boil, where every line runs.
+  double least = 0.0;
+  double most = 0.0;
+  for (const PictureLine& line : picture.lines) {
+    for (const QPointF& p : line.points) {
+      least = std::min(least, p.y());
+      most = std::max(most, p.y());
+    }
+  }
+  if (most > least) {
+    picture.yFrom = least;
+    picture.yTo = most + kHeadroom * (most - least);
   }
   return picture;
 }

@@ -24,15 +24,30 @@ namespace {
 // From this width two pictures stand side by side.
 constexpr int kSideBySide = 1050;
 constexpr int kShortestPicture = 300;
+constexpr int kTitleInSight = 24;
+constexpr int kCellMargin = 8;
 
 // Copies what is selected, for spreadsheets.
 class AnswerTable : public QTableWidget {
  public:
   using QTableWidget::QTableWidget;
 
-  // As tall as its rows: the page scrolls, not the table.
+  // As tall as its rows: the page scrolls, not the table. Long labels and names of rigs wrap.
   void fit() {
-    int height = horizontalHeader()->sizeHint().height() + 2 * frameWidth() + 2;
+    QHeaderView* header = horizontalHeader();
+    if (columnCount() == 0) return;
+    header->resizeSection(0, std::min(sizeHintForColumn(0) + kCellMargin, width() * 42 / 100));
+    int tallest = 0;
+    for (int column = 1; column < columnCount(); ++column) {
+      const QTableWidgetItem* item = horizontalHeaderItem(column);
+      const QRect within(0, 0, header->sectionSize(column) - kCellMargin, 1000);
+      const QRect box = header->fontMetrics().boundingRect(within, Qt::TextWordWrap,
+                                                           item ? item->text() : QString());
+      tallest = std::max(tallest, box.height());
+    }
+    header->setFixedHeight(tallest + kCellMargin);
+    resizeRowsToContents();
+    int height = header->height() + 2 * frameWidth() + 2;
     for (int row = 0; row < rowCount(); ++row) height += rowHeight(row);
     if (horizontalScrollBar()->maximum() > 0) height += horizontalScrollBar()->sizeHint().height();
     setFixedHeight(height);
@@ -72,6 +87,7 @@ struct QuestionPage::Parts {
   QuestionView view;
   Answer answer;
 
+  QLabel* title;
   QLabel* sentence;
   QWidget* options;
   QLabel* rigLabel;
@@ -84,6 +100,7 @@ struct QuestionPage::Parts {
   QBoxLayout* pictures;
   QVector<PlanChart*> charts;
   AnswerTable* table;
+  QLabel* notes;
   QLabel* cautions;
 
   void refresh();
@@ -96,6 +113,8 @@ struct QuestionPage::Parts {
 
 QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   auto* column = new QVBoxLayout(of);
+  title = new QLabel(of);
+  title->setTextFormat(Qt::PlainText);
   sentence = new QLabel(of);
   sentence->setTextFormat(Qt::PlainText);
   sentence->setWordWrap(true);
@@ -140,6 +159,12 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   table->horizontalHeader()->setHighlightSections(false);
   stack->addWidget(table);
+  notes = new QLabel(inside);
+  notes->setTextFormat(Qt::PlainText);
+  notes->setWordWrap(true);
+  notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  notes->setContentsMargins(0, 8, 0, 8);
+  stack->addWidget(notes);
   stack->addStretch(1);
   scroll->setWidget(inside);
 
@@ -148,6 +173,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   cautions->setWordWrap(true);
   cautions->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
 
+  column->addWidget(title);
   column->addWidget(sentence);
   column->addWidget(options);
   column->addWidget(scroll, 1);
@@ -155,7 +181,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
 
   QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(batches, &QSpinBox::valueChanged, of, [this] { optionChanged(); });
+  QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
   scroll->viewport()->installEventFilter(of);
 }
 
@@ -164,7 +190,6 @@ void QuestionPage::Parts::optionChanged() {
   changed.rig = std::max(0, rig->currentIndex());
   if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
   if (question == Question::WorthJacket) changed.overThickness = kind->currentIndex() == 0;
-  changed.batchesPerYear = batches->value();
   page->setView(changed);
 }
 
@@ -185,6 +210,7 @@ void QuestionPage::Parts::relabel() {
   kind->clear();
   kind->addItems(kinds);
   table->setAccessibleName(translate("QuestionPage", "The same numbers as a table"));
+  notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
   sentence->setAccessibleName(translate("QuestionPage", "Answer"));
 }
@@ -193,7 +219,7 @@ void QuestionPage::Parts::fillOptions() {
   const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket;
   // Bars show every rig, but the sentence is still about one.
   const bool oneRig = question == Question::WhereHeat;
-  const bool cost = question == Question::WhatCost;
+  const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
   kindLabel->setVisible(kinds);
   kind->setVisible(kinds);
   rigLabel->setVisible(oneRig);
@@ -220,7 +246,7 @@ void QuestionPage::Parts::fillOptions() {
   rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
   kind->setCurrentIndex(question == Question::WhereHeat ? (view.asBars ? 1 : 0)
                                                         : (view.overThickness ? 0 : 1));
-  batches->setValue(view.batchesPerYear);
+  if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
 }
 
 void QuestionPage::Parts::fillTable() {
@@ -236,8 +262,9 @@ void QuestionPage::Parts::fillTable() {
   }
   table->setHorizontalHeaderLabels({from.head.begin(), from.head.end()});
   for (int column = 0; column < columns; ++column) {
-    table->horizontalHeaderItem(column)->setTextAlignment(
-        column == 0 ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
+    const int side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
+    table->horizontalHeaderItem(column)->setData(
+        Qt::TextAlignmentRole, side | int{Qt::AlignBottom} | int{Qt::TextWordWrap});
   }
   for (int row = 0; row < rows; ++row) {
     const bool heading = isHeading(from.rows[row]);
@@ -262,20 +289,24 @@ void QuestionPage::Parts::fillTable() {
   }
   if (!sameShape) {
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
-    table->resizeRowsToContents();
+    table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
     table->fit();
   }
 }
 
-// Pictures as tall as what is seen allows, the table's beginning still in view.
+// Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
+// below one another both, or the first with all of its legend and the second's title as a hint.
 void QuestionPage::Parts::arrange() {
   const int width = scroll->viewport()->width();
+  const int room = scroll->viewport()->height();
   const bool beside = charts.size() > 1 && width >= kSideBySide;
   pictures->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  const int rows = beside || charts.isEmpty() ? 1 : static_cast<int>(charts.size());
-  const int room = scroll->viewport()->height() * 68 / 100;
-  const int height = std::max(kShortestPicture, rows > 1 ? room * 2 / 3 : room);
+  int height = room * 68 / 100;
+  if (!beside && charts.size() > 1) {
+    const int half = (room - pictures->spacing()) / 2;
+    height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
+  }
+  height = std::max(kShortestPicture, height);
   for (PlanChart* chart : charts) {
     if (chart->minimumHeight() != height) chart->setFixedHeight(height);
   }
@@ -289,8 +320,12 @@ void QuestionPage::Parts::refresh() {
   } else {
     answer = answerTo(question, *solution, units, view);
   }
+  title->setText(answer.title);
   sentence->setText(answer.sentence);
   cautions->setText(answer.cautions.join(QLatin1Char(' ')));
+  const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
+  if (notes->text() != below) notes->setText(below);
+  notes->setVisible(!below.isEmpty());
   while (charts.size() > answer.pictures.size()) delete charts.takeLast();
   while (charts.size() < answer.pictures.size()) {
     auto* chart = new PlanChart(scroll->widget());
@@ -351,8 +386,12 @@ void QuestionPage::retranslate() {
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);
   parts_->sentence->setFont(said);
+  QFont asked = font();
+  asked.setBold(true);
+  parts_->title->setFont(asked);
   parts_->relabel();
   parts_->refresh();
+  parts_->table->fit();
 }
 
 bool QuestionPage::eventFilter(QObject* watched, QEvent* event) {

@@ -40,6 +40,8 @@ class QuestionPage : public QWidget {
   void viewChanged();
   // The wanted time was dragged to this many minutes of heating from mash to boil.
   void goalDragged(double minutes);
+  // The plan's batches a year were changed here.
+  void yearChanged(int batches);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

@@ -24,7 +24,8 @@ constexpr int kNarrowestColumn = 86;
 bool startsClosed(const FieldSection& section) {
   const std::string& place = section.fields.front().place;
   return place.starts_with("/stands_on") || place.starts_with("/recirculation") ||
-         place.starts_with("/evaporation");
+         place.starts_with("/evaporation") || place.starts_with("/elements") ||
+         place == "/cable/use";
 }
 
 QString catalogueName(std::string_view text) {

@@ -86,7 +86,7 @@ void editToPaintedPicture(benchmark::State& state, bool dragging) {
   }
 }
 void EditToPaintedPicture(benchmark::State& state) { editToPaintedPicture(state, false); }
-BENCHMARK(EditToPaintedPicture)->DenseRange(0, 6)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(EditToPaintedPicture)->DenseRange(0, 8)->Unit(benchmark::kMillisecond)->UseRealTime();
 void DragToPaintedPicture(benchmark::State& state) { editToPaintedPicture(state, true); }
 BENCHMARK(DragToPaintedPicture)->Arg(0)->Unit(benchmark::kMillisecond)->UseRealTime();
 
@@ -109,7 +109,7 @@ void SolutionToPaintedPicture(benchmark::State& state) {
     shown.paint();
   }
 }
-BENCHMARK(SolutionToPaintedPicture)->DenseRange(0, 6)->Unit(benchmark::kMillisecond);
+BENCHMARK(SolutionToPaintedPicture)->DenseRange(0, 8)->Unit(benchmark::kMillisecond);
 
 void CrossHairMove(benchmark::State& state) {
   gui::PlanChart chart;

@@ -46,6 +46,28 @@ TEST_F(TheForms, ChangeEveryValueAndTakeItBack) {
                         {"/goals/unplugged", "2 h"},
                         {"/tariff/price", "0.30 EUR/kWh"},
                         {"/tariff/dated", "2026-03"},
+                        {"/tariff/name", "House tariff"},
+                        {"/tariff/rebate", "5 %"},
+                        {"/tariff/brew_from", "07:00"},
+                        {"/tariff/brews_per_year", "20"},
+                        {"/tariff/jacket_price", "40"},
+                        {"/tariff/element_price", "55.5"},
+                        {"/tariff/co2_per_kWh", "380 g"},
+                        {"/place/air/volume", "30 m3"},
+                        {"/place/air/air_changes", "2"},
+                        {"/place/air/airflow", "120 ft3/min"},
+                        {"/place/air/outdoors", "-3 C"},
+                        {"/place/air/outdoor_humidity", "85 %"},
+                        {"/place/air/hood_captures", "70 %"},
+                        {"/place/air/hold_humidity", "55 %"},
+                        {"/place/air/window_u", "1.3 W/(m2 K)"},
+                        {"/rigs/1/supply/other_load", "200 W"},
+                        {"/rigs/1/cable/insulation", "60 C"},
+                        {"/rigs/1/cable/ambient", "25 C"},
+                        {"/rigs/1/cable/loaded_conductors", "2"},
+                        {"/rigs/1/cable/layers_on_drum", "0"},
+                        {"/rigs/1/pump/power", "30 W"},
+                        {"/rigs/1/elements/1/power", "500 W"},
                         {"/title", "Another"},
                         {"/day_starts", "07:30"},
                         {"/jacket_to_compare/side/0/thickness", "1 in"},
@@ -90,6 +112,11 @@ TEST_F(TheForms, ChangeEveryValueAndTakeItBack) {
 
 TEST_F(TheForms, ChooseByKeyboardAndTakeItBack) {
   const Edit choices[] = {{"/rigs/0/supply/from", "Europe 230 V 16 A"},
+                          {"/place/region", "United States"},
+                          {"/tariff/day", "weekend"},
+                          {"/rigs/1/supply/outlet", "5-15"},
+                          {"/rigs/1/supply/feeds", "one outlet"},
+                          {"/rigs/1/cable/use", "building wire"},
                           {"/rigs/1/vessel/material", "aluminium"},
                           {"/rigs/1/vessel/finish", "dull"},
                           {"/rigs/1/lid/material", "glass"},
@@ -106,6 +133,81 @@ TEST_F(TheForms, ChooseByKeyboardAndTakeItBack) {
     EXPECT_EQ(document().text(), before);
     while (document().undoStack().canUndo()) undo();
   }
+}
+
+TEST_F(TheForms, OfferOutletsAndEditionsOfThePlansRegion) {
+  const auto offered = [this](const char* pointer) {
+    QStringList all;
+    for (int i = 1; i < choice(pointer)->count(); ++i) all += choice(pointer)->itemText(i);
+    return all;
+  };
+  EXPECT_TRUE(offered("/rigs/1/supply/outlet").contains("BS 1363 13 A"));
+  choose("/place/region", "United States");
+  EXPECT_FALSE(offered("/rigs/1/supply/outlet").contains("BS 1363 13 A"));
+  EXPECT_TRUE(offered("/rigs/1/supply/outlet").contains("14-30"));
+  EXPECT_EQ(offered("/place/edition"), QStringList{"2023"});
+}
+
+TEST_F(TheForms, SayWhatIsWrongWithRegionOutletAndRoom) {
+  choose("/rigs/1/supply/outlet", "BS 1363 13 A");
+  // Told together with what only the simulation finds.
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return problemAt("/rigs/1/supply/outlet").contains("no outlet"); }, 30000))
+      << problemAt("/rigs/1/supply/outlet").toStdString();
+  undo();
+  type("/place/air/volume", "30");
+  EXPECT_TRUE(problemAt("/place/air/volume").contains("unit"));
+  type("/place/air/volume", "");
+  EXPECT_EQ(textAt("/place/air/volume"), std::nullopt);
+  type("/tariff/brews_per_year", "many");
+  EXPECT_FALSE(problemAt("/tariff/brews_per_year").isEmpty());
+}
+
+TEST_F(TheForms, MakeTwoElementsOfOneAndOneOfTwo) {
+  const std::string before = document().text();
+  type("/rigs/1/elements/1/power", "400 W");
+  EXPECT_EQ(textAt("/rigs/1/elements/0/power"), "1650 W");
+  EXPECT_EQ(textAt("/rigs/1/elements/1/rated_voltage"), "120 V");
+  EXPECT_EQ(textAt("/rigs/1/wired"), "parallel");
+  EXPECT_EQ(textAt("/rigs/1/element/power"), std::nullopt);
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+  // The first one's fields follow it.
+  EXPECT_EQ(line("/rigs/1/element/power")->text(), "1650 W");
+  type("/rigs/1/element/power", "1200 W");
+  EXPECT_EQ(textAt("/rigs/1/elements/0/power"), "1200 W");
+  choose("/rigs/1/wired", "two circuits");
+  ASSERT_NE(document().plan(), nullptr);
+  EXPECT_TRUE(document().plan()->rigs[1].rig.second.has_value());
+  type("/rigs/1/element/power", "12 horses");
+  EXPECT_FALSE(problemAt("/rigs/1/element/power").isEmpty());
+  undo();
+  type("/rigs/1/elements/1/power", "");
+  EXPECT_EQ(textAt("/rigs/1/element/power"), "1200 W");
+  EXPECT_EQ(textAt("/rigs/1/wired"), std::nullopt);
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+  while (document().undoStack().canUndo()) undo();
+  EXPECT_EQ(document().text(), before);
+  // A kettle that has its element from the catalogue.
+  type("/rigs/0/elements/1/power", "1 kW");
+  EXPECT_EQ(textAt("/rigs/0/elements/0/power"), "3000 W");
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+}
+
+TEST_F(TheForms, ShowPricesByTheHourWithoutChangingThem) {
+  const std::string times =
+      R"({"weekday": [{"from": "00:00", "to": "24:00", "price": "0.10 EUR/kWh"}]})";
+  const std::string text = document().text();
+  document().change(QStringLiteral("test"),
+                    rigs::withValue(rigs::without(text, "/tariff/price"), "/tariff/times", times));
+  QLineEdit* hours = line("/tariff/times");
+  EXPECT_TRUE(hours->isReadOnly());
+  EXPECT_TRUE(hours->text().contains("0.1 EUR per kWh from 00:00 to 24:00"))
+      << hours->text().toStdString();
+  EXPECT_TRUE(hours->toolTip().contains("0.1 EUR"));
+  EXPECT_EQ(line("/tariff/tiers")->text(), "");
+  type("/tariff/price", "0.2 EUR/kWh");
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+  EXPECT_EQ(hours->text(), "");
 }
 
 TEST_F(TheForms, SayWhatIsWrongBesideTheFieldAndKeepTheLastAnswer) {

@@ -289,8 +289,10 @@ TEST(QuestionPage, ChangesItsViewByItsOwnSwitches) {
   EXPECT_EQ(page.view().rig, 1);
   EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::Picture::Kind::StackedBars);
   page.setQuestion(Question::WhatCost);
+  QSignalSpy year(&page, &gui::QuestionPage::yearChanged);
   page.findChild<QSpinBox*>()->setValue(30);
-  EXPECT_EQ(page.view().batchesPerYear, 30);
+  ASSERT_EQ(year.count(), 1);
+  EXPECT_EQ(year[0][0].toInt(), 30);
 }
 
 }  // namespace

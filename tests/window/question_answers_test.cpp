@@ -168,15 +168,6 @@ TEST(WhichElement, CanBeDragged) {
   EXPECT_TRUE(picture.limits[0].label.startsWith(QStringLiteral("(a) (b) (c) 15")));
 }
 
-TEST(WhatCost, CountsTheYear) {
-  const Answer once = ask(Question::WhatCost, UnitSystem::SI, {.batchesPerYear = 1});
-  const Answer often = ask(Question::WhatCost, UnitSystem::SI, {.batchesPerYear = 50});
-  const double cost = *demo().answers.rigs[1].cost;
-  EXPECT_NEAR(cell(once.table, QStringLiteral("a year of 1 "), 1).toDouble(), cost, 0.006);
-  EXPECT_NEAR(cell(often.table, QStringLiteral("a year of 50 "), 1).toDouble(), 50.0 * cost, 0.006);
-  EXPECT_EQ(cell(often.table, QStringLiteral("a year of 50 "), 0), QStringLiteral("–"));
-}
-
 TEST(WhatCost, TellsEnergyWithoutAPrice) {
   gui::Solution free = demo();
   free.plan.tariff = {};
