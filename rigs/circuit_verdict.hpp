@@ -31,6 +31,8 @@ struct CircuitDetails {
   physics::Voltage pumpAt;                  // meaningful with a pump
   std::optional<physics::Power> otherLoad;  // of other people's appliances, at the nominal voltage
   std::optional<CableAsked> cable;          // where its use is stated
+
+  bool operator==(const CircuitDetails&) const = default;
 };
 
 enum class RuleKind {

@@ -16,11 +16,15 @@ namespace rigs {
 struct PriceWindow {
   physics::Time from, to;
   double perKilowattHour = 0.0;
+
+  bool operator==(const PriceWindow&) const = default;
 };
 // The price up to a month's use; the last tier has no end.
 struct PriceTier {
   std::optional<physics::Energy> upTo;
   double perKilowattHour = 0.0;
+
+  bool operator==(const PriceTier&) const = default;
 };
 enum class DayOfWeek { Weekday, Weekend };
 
@@ -48,6 +52,8 @@ struct Tariff {
   const std::vector<PriceWindow>& today() const {
     return day == DayOfWeek::Weekend ? weekend : weekday;
   }
+
+  bool operator==(const Tariff&) const = default;
 };
 
 // Money for energy drawn evenly between two clock times, from midnight of the day; beyond 24 h the
