@@ -287,7 +287,7 @@ class Layouter {
     }
     std::stable_sort(ends.begin(), ends.end(),
                      [](const End& a, const End& b) { return a.at.y() < b.at.y(); });
-    const double lowest = layout_.plot.bottom() - lineHeight_ + 4.0;
+    const double lowest = layout_.plot.bottom() - lineHeight_ - 1.0;  // off the axis
     for (qsizetype i = 0; i < ends.size(); ++i) {
       const QString text = letterOfRig(ends[i].rig);
       const QSizeF size(widthOf(text), lineHeight_);
@@ -306,10 +306,14 @@ class Layouter {
       const QPointF beside = ends[i].at + QPointF(4.0, -0.5 * lineHeight_);
       QRectF box({beside.x(), std::max(from, std::min(beside.y(), to))}, size);
       double least = std::numeric_limits<double>::infinity();
-      for (int step = -12; step <= 12; ++step) {
-        const QRectF there({beside.x(), beside.y() + 0.25 * lineHeight_ * step}, size);
+      for (int place = 0; place < 50; ++place) {
+        // To the right, else to the left, where a line leaves through the picture's top.
+        const int step = place / 2 - 12;
+        const bool left = place % 2 == 1;
+        const double x = left ? ends[i].at.x() - 4.0 - size.width() : beside.x();
+        const QRectF there({x, beside.y() + 0.25 * lineHeight_ * step}, size);
         if (there.top() < from || there.top() > to || overlapsAny(there, taken_)) continue;
-        const double cost = 1.5 * std::abs(step) + covered(there);
+        const double cost = std::abs(step) + 4.0 * covered(there) + (left ? 6.0 : 0.0);
         if (cost >= least) continue;
         least = cost;
         box = there;
