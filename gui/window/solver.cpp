@@ -3,6 +3,7 @@
 
 #include <QMetaObject>
 #include <algorithm>
+#include <chrono>
 #include <future>
 #include <utility>
 #include <vector>
@@ -16,6 +17,9 @@ using namespace physics;
 constexpr int kPowers = 33;
 constexpr int kThicknesses = 17;
 constexpr int kJacketPowers = 17;
+
+// The hand rests: time for what nobody looks at yet.
+constexpr std::chrono::milliseconds kPause{120};
 
 rigs::Plan onlyRig(const rigs::Plan& plan, std::size_t index) {
   rigs::Plan one = plan;
@@ -309,6 +313,11 @@ void Solver::compute(const Job& job, Memory& memory) {
   }
   const auto stop = [this] { return isOutdated(); };
   if (now.done == kEverySearch) return;
+  // A search is not left half-way: under a dragging hand the next plan would wait for it.
+  {
+    std::unique_lock lock(mutex_);
+    if (wake_.wait_for(lock, kPause, [this] { return ending_ || waiting_.has_value(); })) return;
+  }
   for (const Searches& one :
        {Searches{.sizing = true}, Searches{.power = true}, Searches{.thickness = true},
         Searches{.jacketPower = true}, Searches{.cooling = true}}) {
