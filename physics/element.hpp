@@ -12,6 +12,8 @@ struct Element {
   Power rating;      // > 0
   Voltage ratedAt;   // > 0
   Length topHeight;  // highest heated point above the inside of the base; 0 for an outside heater
+
+  bool operator==(const Element&) const = default;
 };
 
 // R = V^2 / P.
@@ -23,6 +25,8 @@ struct Supply {
   Voltage nominal;
   Current rating;
   Resistance cableLoop;  // 0 for none stated
+
+  bool operator==(const Supply&) const = default;
 };
 
 // Copper at a conductor temperature: 0.0172 ohm mm2/m at 20 C (annealed copper, IEC 60028:

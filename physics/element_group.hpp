@@ -25,6 +25,8 @@ std::vector<Voltage> voltageAcrossEach(const std::vector<Element>& elements, Wir
 struct Feed {
   Element element;
   Supply supply;
+
+  bool operator==(const Feed&) const = default;
 };
 
 // What two circuits together give the vessel and take from the wall. `current` and `atTerminals`

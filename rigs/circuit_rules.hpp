@@ -215,6 +215,8 @@ struct CableAsked {
   int loaded = 2;                                       // above 3 with an adjustment
   int layersOnDrum = 0;
   std::string method = {};
+
+  bool operator==(const CableAsked&) const = default;
 };
 // Nullopt where no table of these rules has this size; `nearest` then names the closest one that
 // is there, "" if none is.

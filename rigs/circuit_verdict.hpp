@@ -30,6 +30,8 @@ enum class Feeds { NotStated, OneOutlet, SeveralOutlets };
 struct CableRun {
   physics::Area area;
   physics::Length length;
+
+  bool operator==(const CableRun&) const = default;
 };
 
 // What a plan says about a circuit beyond volts and amperes. All of it may be left out; what then
@@ -43,6 +45,8 @@ struct CircuitDetails {
   std::optional<physics::Power> otherLoad;  // of other people's appliances, at the nominal voltage
   std::optional<CableAsked> cable;          // where its use is stated
   std::optional<CableRun> run;              // where length and size are stated
+
+  bool operator==(const CircuitDetails&) const = default;
 };
 
 enum class RuleKind {

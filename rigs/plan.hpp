@@ -25,6 +25,8 @@ struct CircuitPlan {
   CircuitDetails details;
   std::vector<physics::Element> elements;  // as written; Rig has them combined
   physics::Wiring wiring = physics::Wiring::Parallel;
+
+  bool operator==(const CircuitPlan&) const = default;
 };
 
 // One column of every answer.
@@ -42,6 +44,8 @@ struct RigPlan {
   std::string circuit;           // name in the catalogue; empty if voltage and current were given
   double continuousShare = 1.0;  // of the circuit's current, for long use, where a rule says so
   std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
+
+  bool operator==(const RigPlan&) const = default;
 };
 
 // What the sizing questions aim at when nothing else is asked.
@@ -50,6 +54,8 @@ struct Goals {
   double boilOffPerHour = 0.08;  // share of pre-boil volume
   double headspace = 0.10;       // share of the vessel kept free
   physics::Time unplugged;       // how long the kettle is left alone for the cooling question
+
+  bool operator==(const Goals&) const = default;
 };
 
 struct Plan {
@@ -64,6 +70,8 @@ struct Plan {
   physics::Time startOfDay;  // clock time the day begins, from midnight
   Goals goals;
   std::vector<RigPlan> rigs;
+
+  bool operator==(const Plan&) const = default;
 };
 
 // Reads a plan document. Every problem is reported, each with its place, what was found, what is

@@ -16,11 +16,15 @@ namespace rigs {
 struct PriceWindow {
   physics::Time from, to;
   double perKilowattHour = 0.0;
+
+  bool operator==(const PriceWindow&) const = default;
 };
 // The price up to a month's use; the last tier has no end.
 struct PriceTier {
   std::optional<physics::Energy> upTo;
   double perKilowattHour = 0.0;
+
+  bool operator==(const PriceTier&) const = default;
 };
 enum class DayOfWeek { Weekday, Weekend };
 
@@ -51,6 +55,8 @@ struct Tariff {
   const std::vector<PriceWindow>& today() const {
     return day == DayOfWeek::Weekend ? weekend : weekday;
   }
+
+  bool operator==(const Tariff&) const = default;
 };
 
 // A dated example that a plan's tariff may be from. Neither seasons nor holidays are modelled: each

@@ -32,10 +32,6 @@
         <translation>Kochen</translation>
     </message>
     <message>
-        <source>%1 is where %2 levels off in the boil: it does not boil, since at %3 it would lose %4 and gets %5.</source>
-        <translation>Bei %1 bleibt %2 im Kochen stehen: Es kocht nicht, denn bei %3 gingen %4 verloren und %5 kommen an.</translation>
-    </message>
-    <message>
         <source>%1 is where %2 levels off, short of the strike temperature: at %3 it would lose %4 and gets %5.</source>
         <translation>Bei %1 bleibt %2 stehen, unter der Einmaischtemperatur: Bei %3 gingen %4 verloren und %5 kommen an.</translation>
     </message>
@@ -188,20 +184,8 @@
         <translation>Verdampfung, Prozent des Volumens vor dem Kochen je Stunde</translation>
     </message>
     <message>
-        <source>5–8 %/h: best practice in breweries</source>
-        <translation>5–8 %/h: gute Praxis in Brauereien</translation>
-    </message>
-    <message>
         <source>Joint Research Centre, Best environmental management practice: food and beverage</source>
         <translation>Joint Research Centre, Best environmental management practice: food and beverage</translation>
-    </message>
-    <message>
-        <source>10–15 %/h: common in small open kettles</source>
-        <translation>10–15 %/h: üblich in kleinen offenen Kesseln</translation>
-    </message>
-    <message>
-        <source>home-brewing practice</source>
-        <translation>Praxis im Hobbybrauen</translation>
     </message>
     <message>
         <source>vigour</source>
@@ -798,6 +782,38 @@
     <message>
         <source>Fixed charges are left out: a brew day does not change them.</source>
         <translation>Grundgebühren bleiben außen vor: Ein Brautag ändert sie nicht.</translation>
+    </message>
+    <message>
+        <source>%3 is what %2 comes to with the lid as it is for heating, but it does not boil: there it would lose %4 in the boil and gets %5, and falls back to %1.</source>
+        <translation>%3 erreicht %2 mit dem Deckel wie beim Aufheizen, kocht aber nicht: Im Kochen gingen dort %4 verloren, %5 kommen an, und es fällt auf %1 zurück.</translation>
+    </message>
+    <message>
+        <source>%1 is where %2 levels off: it does not boil, since at %3 it would lose %4 and gets %5.</source>
+        <translation>Bei %1 bleibt %2 stehen: Es kocht nicht, denn bei %3 gingen %4 verloren und %5 kommen an.</translation>
+    </message>
+    <message>
+        <source>%1; 5–8 %/h: best practice in breweries</source>
+        <translation>%1; 5–8 %/h: beste Praxis in Brauereien</translation>
+    </message>
+    <message>
+        <source>%1; 10–15 %/h: usual in small open kettles</source>
+        <translation>%1; 10–15 %/h: üblich in kleinen offenen Kesseln</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Power, %1</source>
+        <translation>Leistung, %1</translation>
+    </message>
+    <message>
+        <source>%1 begins, %2</source>
+        <translation>%1 beginnt, %2</translation>
+    </message>
+    <message>
+        <source>%1 ends, %2</source>
+        <translation>%1 endet, %2</translation>
     </message>
 </context>
 <context>
@@ -2395,6 +2411,14 @@
         <source>Rules, arithmetic and sources</source>
         <translation>Regeln, Rechnung und Quellen</translation>
     </message>
+    <message>
+        <source>&amp;Whole answer</source>
+        <translation>&amp;Ganze Antwort</translation>
+    </message>
+    <message>
+        <source>Shows or folds away what follows the first sentence</source>
+        <translation>Zeigt oder verbirgt, was auf den ersten Satz folgt</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -3020,6 +3044,34 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>change of the batches a year</source>
         <translation>Änderung der Sude im Jahr</translation>
+    </message>
+    <message>
+        <source>Saved %1.</source>
+        <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>The first answer is still being computed.</source>
+        <translation>Die erste Antwort wird noch berechnet.</translation>
+    </message>
+    <message>
+        <source>Pictures black on &amp;white</source>
+        <translation>Bilder schwarz auf &amp;weiß</translation>
+    </message>
+    <message>
+        <source>&amp;Appearance</source>
+        <translation>&amp;Aussehen</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
     </message>
 </context>
 <context>

@@ -304,7 +304,7 @@ class Layouter {
 
   QRectF endBox(QPointF end, QSizeF size, double from) const {
     const QRectF within(0.0, layout_.plot.top() - 0.5 * size.height(), size_.width(),
-                        layout_.plot.height() + size.height() - 1.0);
+                        layout_.plot.height() + 0.5 * size.height() - 1.0);
     QRectF best;
     double least = std::numeric_limits<double>::infinity();
     for (int row = 0; row <= 20; ++row) {

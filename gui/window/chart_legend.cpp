@@ -29,6 +29,7 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
                        static_cast<int>(i), Sample::Part});
   }
   for (const PictureBand& band : picture.bands) {
+    if (!band.shaded) continue;  // its label stands in the picture
     const QString text =
         band.source.isEmpty() ? band.label : QStringLiteral("%1 (%2)").arg(band.label, band.source);
     entries.push_back({text, 0, Sample::Band});

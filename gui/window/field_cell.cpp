@@ -10,6 +10,8 @@
 namespace gui {
 namespace {
 
+constexpr qsizetype kMayBeCut = 8;  // characters
+
 QString textIn(const rigs::Texts& texts, const std::string& pointer) {
   const auto found = texts.find(pointer);
   return found == texts.end() ? QString() : QString::fromStdString(found->second);
@@ -164,13 +166,15 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   QString hint = inherited.isEmpty() ? field_.usual : inherited;
   hint = shownText(hint.toStdString(), units, conversion);
   line_->setPlaceholderText(hint);
-  QString tip = field_.meaning;
+  // First what a narrow field may cut.
+  QString tip =
+      shown.size() > kMayBeCut ? shown + QLatin1Char('\n') + field_.meaning : field_.meaning;
   if (!own.isEmpty() && shown != own) tip += QLatin1Char('\n') + tr("Written as %1.").arg(own);
   if (own.isEmpty() && !inherited.isEmpty())
     tip += QLatin1Char('\n') + tr("Not stated here: %1, as in %2.").arg(hint, inheritedFrom(state));
   else if (own.isEmpty() && !field_.usual.isEmpty())
     tip += QLatin1Char('\n') + tr("Not stated: %1.").arg(hint);
-  line_->setToolTip(tip);
+  showTip(tip);
 }
 
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,
@@ -199,17 +203,33 @@ void FieldCell::refreshChoice(const QString& own, const QString& inherited,
       combo_->addItem(choice == QLatin1String("none") ? tr("none") : choice, choice);
   }
   combo_->setCurrentIndex(own.isEmpty() ? 0 : combo_->findData(own));
-  combo_->setToolTip(field_.meaning + QLatin1Char('\n') + combo_->currentText());
+  showTip(combo_->currentText() + QLatin1Char('\n') + field_.meaning);
+}
+
+void FieldCell::tellProblemsIn(QVBoxLayout* room, const QString& whose) {
+  room_ = room;
+  whose_ = whose;
+}
+
+// A tip may cover the problem beside it, and so says it too.
+void FieldCell::showTip(const QString& tip) {
+  tip_ = tip;
+  const QString problem = problem_ ? problem_->text() : QString();
+  editor()->setToolTip(problem.isEmpty() ? tip : problem + QLatin1Char('\n') + tip);
 }
 
 void FieldCell::display(const QString& problem, bool isRemark) {
   if (problem.isEmpty() && !problem_) return;
   if (!problem_) {
-    problem_ = new ProblemLabel(this);
+    problem_ = new ProblemLabel(room_ ? room_->parentWidget() : this);
     problem_->setObjectName(editor()->objectName() + QStringLiteral("?"));
-    layout_->insertWidget(1, problem_);
+    if (room_)
+      room_->addWidget(problem_);
+    else
+      layout_->insertWidget(1, problem_);
   }
-  problem_->display(problem, isRemark);
+  problem_->display(problem, isRemark, whose_);
+  showTip(tip_);
   editor()->setAccessibleDescription(
       problem.isEmpty() ? field_.meaning : problem + QLatin1Char('\n') + field_.meaning);
 }

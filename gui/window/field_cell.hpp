@@ -38,6 +38,9 @@ class FieldCell : public QWidget {
   QWidget* editor() const;
   void refresh(const FormState& state);
   void display(const QString& problem, bool isRemark);
+  // Where its problems stand instead of below it: a narrow column would break them in too many
+  // lines. With whose field it is, since others' stand there too.
+  void tellProblemsIn(QVBoxLayout* room, const QString& whose);
   bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
   void commit();
   // For screen readers: "Power, New element, kitchen".
@@ -48,6 +51,7 @@ class FieldCell : public QWidget {
   void refreshShown();
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
+  void showTip(const QString& tip);
   QString inheritedFrom(const FormState& state) const;
 
   PlanDocument& document_;
@@ -58,6 +62,9 @@ class FieldCell : public QWidget {
   PlanComboBox* combo_ = nullptr;
   ProblemLabel* problem_ = nullptr;
   QVBoxLayout* layout_ = nullptr;
+  QVBoxLayout* room_ = nullptr;
+  QString whose_;
+  QString tip_;    // without the problem
   int visit_ = 0;  // each stay in the field is a step of its own
   QString shown_;  // as the plan says it, before any conversion
   QStringList offered_;

@@ -296,6 +296,7 @@ void Plot::show(const Picture& picture, const ChartLayout& layout, const ChartLo
 void Plot::Parts::under(QPainter& painter) const {
   painter.setRenderHint(QPainter::Antialiasing, false);
   for (const PictureBand& band : picture.bands) {
+    if (!band.shaded) continue;
     const ChartWindow& w = layout.window;
     const double from =
         std::clamp(band.from, band.alongX ? w.xFrom : w.yFrom, band.alongX ? w.xTo : w.yTo);

@@ -29,6 +29,10 @@ Picture temperatures(const Telling& tell) {
   for (int i = 0; i < tell.count(); ++i) {
     const BrewDay& day = tell.rig(i).day;
     PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    const QStringList names = stageLabels(day);
+    for (std::size_t s = 0; s < day.stages.size(); ++s)
+      line.phases.push_back(
+          {physics::inMinutes(day.stages[s].end), names.value(static_cast<qsizetype>(s))});
     for (const physics::Stage& stage : day.stages) {
       for (const physics::CurvePoint& point : stage.curve) {
         line.points.push_back({physics::inMinutes(point.time), tell.write.axis(point.wort)});

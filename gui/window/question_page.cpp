@@ -3,18 +3,16 @@
 
 #include <QApplication>
 #include <QBoxLayout>
-#include <QClipboard>
 #include <QComboBox>
 #include <QEvent>
-#include <QHeaderView>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSpinBox>
-#include <QTableWidget>
+#include <QToolButton>
 #include <algorithm>
 
+#include "gui/window/answer_table.hpp"
 #include "gui/window/answer_text.hpp"
 #include "gui/window/plan_chart.hpp"
 
@@ -25,63 +23,43 @@ namespace {
 constexpr int kSideBySide = 1050;
 constexpr int kShortestPicture = 300;
 constexpr int kTitleInSight = 24;
-constexpr int kCellMargin = 8;
+// Below this height of the page a long answer folds.
+constexpr int kLowPage = 760;
+constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
-// Copies what is selected, for spreadsheets.
-class AnswerTable : public QTableWidget {
- public:
-  using QTableWidget::QTableWidget;
-
-  // As tall as its rows: the page scrolls, not the table. Long labels and names of rigs wrap.
-  void fit() {
-    QHeaderView* header = horizontalHeader();
-    if (columnCount() == 0) return;
-    header->resizeSection(0, std::min(sizeHintForColumn(0) + kCellMargin, width() * 42 / 100));
-    int tallest = 0;
-    for (int column = 1; column < columnCount(); ++column) {
-      const QTableWidgetItem* item = horizontalHeaderItem(column);
-      const QRect within(0, 0, header->sectionSize(column) - kCellMargin, 1000);
-      const QRect box = header->fontMetrics().boundingRect(within, Qt::TextWordWrap,
-                                                           item ? item->text() : QString());
-      tallest = std::max(tallest, box.height());
-    }
-    header->setFixedHeight(tallest + kCellMargin);
-    resizeRowsToContents();
-    int height = header->height() + 2 * frameWidth() + 2;
-    for (int row = 0; row < rowCount(); ++row) height += rowHeight(row);
-    if (horizontalScrollBar()->maximum() > 0) height += horizontalScrollBar()->sizeHint().height();
-    setFixedHeight(height);
-  }
-
- protected:
-  void keyPressEvent(QKeyEvent* event) override {
-    if (!event->matches(QKeySequence::Copy)) return QTableWidget::keyPressEvent(event);
-    QStringList lines;
-    for (const QTableWidgetSelectionRange& range : selectedRanges()) {
-      for (int row = range.topRow(); row <= range.bottomRow(); ++row) {
-        QStringList cells;
-        for (int column = range.leftColumn(); column <= range.rightColumn(); ++column) {
-          cells += item(row, column) ? item(row, column)->text() : QString();
-        }
-        lines += cells.join(QLatin1Char('\t'));
-      }
-    }
-    QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
-  }
-};
-
-bool isHeading(const QVector<QString>& row) {
-  return std::all_of(row.begin() + 1, row.end(),
-                     [](const QString& cell) { return cell.isEmpty(); });
+// Up to the line's end, or a full stop that a space follows.
+QString firstSentence(const QString& all) {
+  const QString line = all.section(QLatin1Char('\n'), 0, 0);
+  const qsizetype stop = line.indexOf(QLatin1String(". "));
+  return stop < 0 ? line : line.left(stop + 1);
 }
 
 }  // namespace
+
+Searches searchesFor(Question question, const QuestionView& view) {
+  switch (question) {
+    case Question::BoilsEnough:
+      return {.power = true};
+    case Question::WorthJacket:
+      return view.overThickness ? Searches{.thickness = true} : Searches{.jacketPower = true};
+    case Question::WhichElement:
+      return {.sizing = true, .power = true};
+    case Question::HowFarCools:
+      return {.cooling = true};
+    case Question::Circuit:
+      return {.sizing = true};
+    default:
+      return {};
+  }
+}
 
 struct QuestionPage::Parts {
   explicit Parts(QuestionPage* of);
 
   QuestionPage* page;
-  SolutionPtr solution;
+  SolutionPtr solution;  // that is seen
+  SolutionPtr newest, whole;
+  std::optional<double> wanted;  // minutes
   rigs::UnitSystem units = rigs::UnitSystem::SI;
   Question question = Question::HowLong;
   QuestionView view;
@@ -89,6 +67,7 @@ struct QuestionPage::Parts {
 
   QLabel* title;
   QLabel* sentence;
+  QToolButton* more;
   QWidget* options;
   QLabel* rigLabel;
   QComboBox* rig;
@@ -103,10 +82,13 @@ struct QuestionPage::Parts {
   QLabel* notes;
   QLabel* cautions;
 
+  void choose();
   void refresh();
   void relabel();
+  void placeWanted(Picture& picture) const;
+  void say();
+  void holdStill(bool still);
   void fillOptions();
-  void fillTable();
   void arrange();
   void optionChanged();
 };
@@ -119,6 +101,10 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   sentence->setTextFormat(Qt::PlainText);
   sentence->setWordWrap(true);
   sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  more = new QToolButton(of);
+  more->setObjectName(QStringLiteral("whole answer"));
+  more->setCheckable(true);
+  more->setAutoRaise(true);
   options = new QWidget(of);
   auto* row = new QHBoxLayout(options);
   row->setContentsMargins(0, 0, 0, 0);
@@ -151,13 +137,6 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   pictures->setSpacing(12);
   stack->addLayout(pictures);
   table = new AnswerTable(inside);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->verticalHeader()->hide();
-  table->setShowGrid(false);
-  table->setFrameShape(QFrame::NoFrame);
-  table->setTabKeyNavigation(false);
-  table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  table->horizontalHeader()->setHighlightSections(false);
   stack->addWidget(table);
   notes = new QLabel(inside);
   notes->setTextFormat(Qt::PlainText);
@@ -174,11 +153,15 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   cautions->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
 
   column->addWidget(title);
-  column->addWidget(sentence);
+  auto* said = new QHBoxLayout;
+  said->addWidget(sentence, 1);
+  said->addWidget(more, 0, Qt::AlignTop);
+  column->addLayout(said);
   column->addWidget(options);
   column->addWidget(scroll, 1);
   column->addWidget(cautions);
 
+  QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
@@ -213,6 +196,9 @@ void QuestionPage::Parts::relabel() {
   notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
   sentence->setAccessibleName(translate("QuestionPage", "Answer"));
+  more->setText(translate("QuestionPage", "&Whole answer"));
+  more->setToolTip(
+      translate("QuestionPage", "Shows or folds away what follows the first sentence"));
 }
 
 void QuestionPage::Parts::fillOptions() {
@@ -249,51 +235,6 @@ void QuestionPage::Parts::fillOptions() {
   if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
 }
 
-void QuestionPage::Parts::fillTable() {
-  const PictureTable& from = answer.table;
-  const auto columns = static_cast<int>(from.head.size());
-  const auto rows = static_cast<int>(from.rows.size());
-  const bool sameShape = table->columnCount() == columns && table->rowCount() == rows;
-  if (!sameShape) {
-    table->clear();
-    table->clearSpans();
-    table->setColumnCount(columns);
-    table->setRowCount(rows);
-  }
-  table->setHorizontalHeaderLabels({from.head.begin(), from.head.end()});
-  for (int column = 0; column < columns; ++column) {
-    const int side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
-    table->horizontalHeaderItem(column)->setData(
-        Qt::TextAlignmentRole, side | int{Qt::AlignBottom} | int{Qt::TextWordWrap});
-  }
-  for (int row = 0; row < rows; ++row) {
-    const bool heading = isHeading(from.rows[row]);
-    if (table->columnSpan(row, 0) != (heading ? columns : 1)) {
-      table->setSpan(row, 0, 1, heading ? columns : 1);
-    }
-    for (int column = 0; column < columns; ++column) {
-      QTableWidgetItem* cell = table->item(row, column);
-      if (!cell) {
-        cell = new QTableWidgetItem;
-        table->setItem(row, column, cell);
-      }
-      const QString& text = from.rows[row][column];
-      if (cell->text() != text) cell->setText(text);
-      cell->setToolTip(text.size() > 24 ? text : QString());
-      cell->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
-                                         : Qt::AlignRight | Qt::AlignVCenter);
-      QFont font = table->font();
-      font.setBold(heading);
-      if (cell->font() != font) cell->setFont(font);
-    }
-  }
-  if (!sameShape) {
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
-    table->fit();
-  }
-}
-
 // Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
 // below one another both, or the first with all of its legend and the second's title as a hint.
 void QuestionPage::Parts::arrange() {
@@ -312,16 +253,61 @@ void QuestionPage::Parts::arrange() {
   }
 }
 
+// Half an answer would make the curves vanish until the rest is there; an older one stays instead.
+void QuestionPage::Parts::choose() {
+  const Searches needed = searchesFor(question, view);
+  if (!newest || newest->done.covers(needed)) {
+    solution = newest;
+  } else if (!solution || !solution->done.covers(needed)) {
+    solution = whole ? whole : newest;
+  }
+}
+
+void QuestionPage::Parts::placeWanted(Picture& picture) const {
+  if (!picture.draggable || !wanted) return;
+  picture.draggable = wanted;
+  picture.draggableLabel = translate("Answer", "wanted: %1")
+                               .arg(Writer(units, page->locale()).time(physics::minutes(*wanted)));
+}
+
+// In a low window the first sentence decides and the rest folds away, so that the picture and the
+// head of its table are in view. Exports always have all of it.
+void QuestionPage::Parts::say() {
+  const QString first = firstSentence(answer.sentence);
+  const QFontMetrics metrics(sentence->font());
+  const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
+  const int lines = metrics.boundingRect(room, Qt::TextWordWrap, answer.sentence).height() /
+                    metrics.lineSpacing();
+  const bool folds = page->height() < kLowPage && lines > 2 && first != answer.sentence;
+  more->setVisible(folds);
+  sentence->setText(folds && !more->isChecked() ? first : answer.sentence);
+  sentence->setAccessibleDescription(answer.sentence);
+}
+
+// What is under a dragging hand must not move because a sentence got longer.
+void QuestionPage::Parts::holdStill(bool still) {
+  for (QLabel* label : {sentence, cautions}) {
+    if (still) {
+      label->setFixedHeight(label->height());
+    } else {
+      label->setMinimumHeight(0);
+      label->setMaximumHeight(QWIDGETSIZE_MAX);
+    }
+  }
+}
+
 void QuestionPage::Parts::refresh() {
+  choose();
   fillOptions();
   if (!solution) {
     answer = {};
     answer.title = titleOf(question);
   } else {
     answer = answerTo(question, *solution, units, view);
+    for (Picture& picture : answer.pictures) placeWanted(picture);
   }
   title->setText(answer.title);
-  sentence->setText(answer.sentence);
+  say();
   cautions->setText(answer.cautions.join(QLatin1Char(' ')));
   const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
   if (notes->text() != below) notes->setText(below);
@@ -330,6 +316,7 @@ void QuestionPage::Parts::refresh() {
   while (charts.size() < answer.pictures.size()) {
     auto* chart = new PlanChart(scroll->widget());
     QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
+    QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) { holdStill(on); });
     pictures->addWidget(chart, 1);
     if (!charts.isEmpty()) QWidget::setTabOrder(charts.back(), chart);
     charts.push_back(chart);
@@ -340,7 +327,7 @@ void QuestionPage::Parts::refresh() {
     charts[i]->show(answer.pictures[i]);
     charts[i]->setAccessibleDescription(answer.sentence);
   }
-  fillTable();
+  table->fill(answer.table);
 }
 
 QuestionPage::QuestionPage(QWidget* parent)
@@ -351,12 +338,31 @@ QuestionPage::QuestionPage(QWidget* parent)
 QuestionPage::~QuestionPage() = default;
 
 void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
-  parts_->solution = solution;
+  const SolutionPtr seen = parts_->solution;
+  const bool sameUnits = parts_->units == units;
+  parts_->newest = solution;
+  if (!solution || solution->done == kEverySearch) parts_->whole = solution;
   parts_->units = units;
-  parts_->refresh();
+  parts_->choose();
+  if (parts_->solution != seen || !sameUnits) parts_->refresh();
 }
 
 SolutionPtr QuestionPage::solution() const { return parts_->solution; }
+SolutionPtr QuestionPage::newestSolution() const { return parts_->newest; }
+SolutionPtr QuestionPage::wholeSolution() const { return parts_->whole; }
+Searches QuestionPage::needed() const { return searchesFor(parts_->question, parts_->view); }
+
+void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
+  if (parts_->wanted == minutes) return;
+  parts_->wanted = minutes;
+  for (qsizetype i = 0; i < parts_->charts.size(); ++i) {
+    Picture& picture = parts_->answer.pictures[i];
+    parts_->placeWanted(picture);
+    if (picture.draggable)
+      parts_->charts[i]->setDraggable(*picture.draggable, picture.draggableLabel);
+  }
+}
+
 rigs::UnitSystem QuestionPage::units() const { return parts_->units; }
 
 void QuestionPage::setQuestion(Question question) {
@@ -379,6 +385,22 @@ QuestionView QuestionPage::view() const { return parts_->view; }
 
 Answer QuestionPage::currentAnswer() const { return parts_->answer; }
 
+Answer QuestionPage::seenAnswer() const {
+  Answer seen = parts_->answer;
+  for (qsizetype i = 0; i < std::min(seen.pictures.size(), parts_->charts.size()); ++i) {
+    const PlanChart& chart = *parts_->charts[i];
+    if (!chart.isZoomed()) continue;
+    const ChartWindow window = chart.visibleWindow();
+    Picture& picture = seen.pictures[i];
+    picture.xFrom = window.xFrom;
+    picture.xTo = window.xTo;
+    picture.yFrom = window.yFrom;
+    picture.yTo = window.yTo;
+    picture.exactly = true;
+  }
+  return seen;
+}
+
 void QuestionPage::retranslate() {
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
@@ -396,6 +418,7 @@ void QuestionPage::retranslate() {
 
 bool QuestionPage::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize) {
+    parts_->say();
     parts_->arrange();
     parts_->table->fit();
   }

@@ -7,6 +7,7 @@
 #include <QTimer>
 #include <clocale>
 
+#include "gui/window/appearance.hpp"
 #include "gui/window/language.hpp"
 #include "gui/window/main_window.hpp"
 #include "version.hpp"
@@ -21,6 +22,7 @@ int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication::setApplicationVersion(QString::fromUtf8(std::string(kVersion).c_str()));
   QApplication::setDesktopFileName(QStringLiteral("heatledger"));
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/heatledger.svg")));
+  wearChosenAppearance();
   speak(QSettings().value(QStringLiteral("language"), systemLanguage()).toString());
   MainWindow window(QString::fromStdString(plan));
   window.show();

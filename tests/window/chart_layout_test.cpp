@@ -198,4 +198,42 @@ TEST(FullWindow, HoldsAllDataAndSurvivesNone) {
   EXPECT_LT(gui::fullWindow(one).yFrom, gui::fullWindow(one).yTo);
 }
 
+// Told apart in a legend too: what is not solid shows a gap and the next dash within its sample.
+TEST(TheDashes, ShowInTheLengthOfALegendsSample) {
+  constexpr double kSample = 34.0;  // pixels
+  for (int rig = 0; rig < 6; ++rig) {
+    const auto dashes = gui::dashesOfRig(rig);
+    if (dashes.isEmpty()) continue;
+    EXPECT_LE((dashes[0] + dashes[1] + dashes[2 % dashes.size()]) * gui::kLineWidth, kSample)
+        << rig;
+    EXPECT_GE(dashes[1] * gui::kLineWidth, 4.0) << rig;
+  }
+}
+
+// At the ends of lines, but neither on the axis nor across another line.
+TEST(TheLayout, KeepsLineNamesOffTheAxisAndTheLines) {
+  for (const Question question : {Question::WhichElement, Question::BoilsEnough}) {
+    const gui::Picture picture =
+        gui::answerTo(question, *test_support::solvedDemo(), rigs::UnitSystem::SI).pictures[0];
+    for (const QSizeF size : {QSizeF(700, 330), QSizeF(900, 480)}) {
+      const gui::ChartLayout layout = gui::layOut(picture, size, gui::paperLook());
+      for (const auto& label : layout.lineEnds) {
+        EXPECT_LE(label.box.bottom(), layout.plot.bottom());
+        for (const gui::PictureLine& line : picture.lines) {
+          int inside = 0;
+          for (double x = layout.window.xFrom; x < layout.window.xTo;
+               x += layout.window.width() / 2000.0) {
+            const auto y = gui::valueAt(line.points, x);
+            if (!y) continue;
+            const QPointF at = layout.at({x, *y});  // above or below the plot nothing is drawn
+            if (layout.plot.contains(at) && label.box.adjusted(1, 3, -1, -3).contains(at)) ++inside;
+          }
+          EXPECT_EQ(inside, 0) << label.text.toStdString() << " by " << line.rig << ": "
+                               << picture.title.toStdString();
+        }
+      }
+    }
+  }
+}
+
 }  // namespace

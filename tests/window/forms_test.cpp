@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Typing into the forms with real keys.
 #include <QApplication>
+#include <QHeaderView>
+#include <QLabel>
 #include <QSignalSpy>
+#include <QTableWidget>
 #include <QTest>
 #include <QWheelEvent>
 
@@ -220,6 +223,11 @@ TEST_F(TheForms, SayWhatIsWrongBesideTheFieldAndKeepTheLastAnswer) {
   EXPECT_EQ(problemAt("/rigs/0/element/power"), QString());
   EXPECT_EQ(window().page().solution(), good);
   EXPECT_TRUE(window().findChild<QLabel*>("stale")->isVisible());
+  // Below its row, as wide as all columns, with whose it is; and in the tip that may cover it.
+  const auto* told = window().findChild<QLabel*>("/rigs/1/element/power?");
+  EXPECT_TRUE(told->text().startsWith("(b) ")) << told->text().toStdString();
+  EXPECT_GT(told->width(), 3 * line("/rigs/1/element/power")->width());
+  EXPECT_TRUE(line("/rigs/1/element/power")->toolTip().contains("has no unit"));
   // What was typed stays to be mended.
   EXPECT_EQ(line("/rigs/1/element/power")->text(), "1650");
 
@@ -325,6 +333,64 @@ TEST_F(TheForms, NameEveryFieldForScreenReaders) {
 TEST_F(TheForms, StandInTheSmallestWindowPromised) {
   EXPECT_LE(window().minimumSizeHint().width(), 1280);
   EXPECT_LE(window().minimumSizeHint().height(), 720);
+}
+
+// At 1280 x 720 every name is whole, and what a choice cannot show says so and has a tip.
+TEST_F(TheForms, CutNothingSilentlyInTheSmallestWindow) {
+  window().resize(1280, 720);
+  ASSERT_TRUE(settles());
+  QTest::qWait(20);
+  for (int rig = 0; rig < 4; ++rig) {
+    const QString name = QString::fromStdString(document().plan()->rigs[std::size_t(rig)].name);
+    const auto* field = line("/rigs/" + std::to_string(rig) + "/name");
+    const auto* whole = window().findChild<QLabel*>(QStringLiteral("whole name %1").arg(rig));
+    ASSERT_NE(whole, nullptr);
+    EXPECT_EQ(whole->text(), name);
+    const bool fits = field->fontMetrics().horizontalAdvance(name) <= field->width() - 8;
+    EXPECT_TRUE(fits || whole->isVisible()) << name.toStdString();
+    if (whole->isVisible()) {
+      EXPECT_GE(whole->height(), whole->heightForWidth(whole->width())) << name.toStdString();
+    }
+    EXPECT_TRUE(field->toolTip().startsWith(name));
+  }
+  int cut = 0;
+  for (const auto* box : window().forms().findChildren<gui::PlanComboBox*>()) {
+    if (!box->isVisible()) continue;
+    const QString shown = box->shownChoice();
+    if (shown == box->currentText()) continue;
+    ++cut;
+    EXPECT_TRUE(shown.endsWith(QChar(0x2026))) << shown.toStdString();
+    EXPECT_GE(shown.size(), 4) << box->currentText().toStdString();
+    EXPECT_TRUE(box->toolTip().startsWith(box->currentText()));
+  }
+  EXPECT_GT(cut, 0);  // "stainless steel" in so narrow a column
+  for (const gui::Question question : gui::allQuestions()) {
+    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+    window().setQuestion(question);
+    QTest::qWait(20);
+    const auto* table = window().page().findChild<QTableWidget*>();
+    const QHeaderView& head = *table->horizontalHeader();
+    for (int column = 0; column < table->columnCount(); ++column) {
+      const QTableWidgetItem* item = table->horizontalHeaderItem(column);
+      const QRect room(0, 0, head.sectionSize(column) - 8, 1000);
+      const QRect needed = head.fontMetrics().boundingRect(
+          room, int(Qt::AlignRight) | int(Qt::TextWordWrap), item->text());
+      EXPECT_LE(needed.width(), room.width()) << item->text().toStdString();
+      EXPECT_LE(needed.height(), head.height()) << item->text().toStdString();
+      EXPECT_EQ(item->toolTip(), item->text());
+    }
+  }
+}
+
+TEST_F(TheForms, RememberWhichSectionsAreOpen) {
+  const QString shut = "/rigs/0/stands_on/kind";
+  const auto* kind = window().findChild<QWidget*>(shut);
+  ASSERT_NE(kind, nullptr);
+  EXPECT_TRUE(kind->isHidden() || !kind->isVisible());
+  choice(shut.toStdString());  // opens its section
+  EXPECT_TRUE(window().findChild<QWidget*>(shut)->isVisible());
+  reopen();
+  EXPECT_TRUE(window().findChild<QWidget*>(shut)->isVisible());
 }
 
 TEST_F(TheForms, FollowTheTabKeyThroughAColumnsFields) {
