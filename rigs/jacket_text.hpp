@@ -17,11 +17,15 @@ struct LayerText {
   std::optional<physics::Length> thickness = {};
   std::optional<physics::ThermalInsulance> insulance = {};
   std::string written = {};
+
+  bool operator==(const LayerText&) const = default;
 };
 
 struct FaceText {
   std::string where;  // "side", "lid", "base"
   std::vector<LayerText> layers;
+
+  bool operator==(const FaceText&) const = default;
 };
 
 struct JacketText {
@@ -30,6 +34,7 @@ struct JacketText {
   bool empty() const { return faces.empty(); }
   // "side 13 mm cork; lid R 0.32 m²·K/W"
   std::string in(UnitSystem units) const;
+  bool operator==(const JacketText&) const = default;
 };
 
 }  // namespace rigs
