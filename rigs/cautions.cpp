@@ -2,7 +2,6 @@
 #include "rigs/cautions.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <variant>
 
@@ -39,22 +38,6 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, UnitSystem units
 }
 
 namespace {
-
-// What a sentence of a circuit's cautions is about, by how it begins.
-std::string_view topicOf(const std::string& text) {
-  struct Beginning {
-    std::string_view text, topic;
-  };
-  static constexpr std::array kBeginnings{
-      Beginning{"Metal kettle", "earth"},        Beginning{"An element that was", "leakage"},
-      Beginning{"Dry firing", "dry firing"},     Beginning{"Head-space", "headspace"},
-      Beginning{"A flexible cord", "cord"},      Beginning{"At ", "scald"},
-      Beginning{"A full kettle", "lifting"},     Beginning{"Stay with a heating", "attendance"},
-      Beginning{"Wort is between", "warm wort"}, Beginning{"Do not seal", "storage"}};
-  for (const Beginning& beginning : kBeginnings)
-    if (text.starts_with(beginning.text)) return beginning.topic;
-  return "circuit";
-}
 
 // Why nothing is ever to be shut: said with the force on the plan's own largest lid.
 Caution steamForce(const Plan& plan, UnitSystem units) {
@@ -118,17 +101,6 @@ std::optional<Caution> cooling(const Plan& plan, const Answers& answers, UnitSys
   return Caution{"cooling", text};
 }
 
-// What a circuit's cautions add to those of every page.
-void addCircuits(std::vector<Caution>& all, const Plan& plan, const Answers& answers,
-                 UnitSystem units) {
-  const std::vector<Caution> base = all;
-  for (const std::string& text : circuitCautions(plan, answers, units)) {
-    const bool there =
-        std::any_of(base.begin(), base.end(), [&](const Caution& one) { return one.text == text; });
-    if (!there && text != electricianText()) all.push_back({topicOf(text), text});
-  }
-}
-
 }  // namespace
 
 std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers,
@@ -144,13 +116,16 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
   if (verdicts) {
     // The last one will say more than this one does.
     all.front().text = "Mains current kills. These figures are for planning only.";
-    if (about != About::Answer) addCircuits(all, plan, answers, units);
+    if (about != About::Answer) {
+      const auto circuits = circuitCautions(plan, answers, units);
+      all.insert(all.end(), circuits.begin(), circuits.end());
+    }
   }
   if (about != About::Day && about != About::Answer) all.push_back(steamForce(plan, units));
   if (cool && about != About::Answer) all.push_back(*cool);
   const bool rooms = std::any_of(answers.rigs.begin(), answers.rigs.end(),
                                  [](const RigAnswer& rig) { return rig.room.has_value(); });
-  if (rooms) all.insert(all.begin() + 1, {"room", roomCautions(plan, answers, units).front()});
+  if (rooms) all.insert(all.begin() + 1, roomCaution(answers, units));
   if (verdicts) all.push_back({"deferral", std::string(electricianText())});
   return all;
 }

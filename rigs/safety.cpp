@@ -125,14 +125,14 @@ std::string scaldCaution(const Answers& answers, UnitSystem units) {
   if (!told.empty()) told += ", the hottest of this mash. ";
   if (const std::string boiling = scaldText(boil, units); !boiling.empty()) told += boiling + ". ";
   return told +
-         "(After Moritz & Henriques 1947, tabled up to 60 °C.) Children and older people burn "
+         "(After Moritz & Henriques 1947, tabled up to " + text(celsius(60.0), units) + ".) Children and older people burn "
          "faster, and wort clings. Keep children and pets at least " +
          text(metres(1.0), units) + " away.";
 }
 
 // What the rules of each region say of long use, with the rig that draws most of those that come
 // near it.
-void longUseCautions(const Answers& answers, std::vector<std::string>& all) {
+void longUseCautions(const Answers& answers, std::vector<Caution>& all) {
   struct Near {
     const LongUse* rule;
     std::string region, rig;
@@ -157,16 +157,16 @@ void longUseCautions(const Answers& answers, std::vector<std::string>& all) {
     return format(current, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
   };
   for (const Near& one : near)
-    all.push_back(one.region + ": " + one.rule->text + " That may be so for " + one.rig + ": " +
-                  amperesText(one.load / one.rule->share) + " in place of " +
-                  amperesText(one.load) +
-                  ". An inspector's or electrician's reading decides; the stricter result is "
-                  "shown.");
+    all.push_back({"long use", one.region + ": " + one.rule->text + " That may be so for " +
+                                   one.rig + ": " + amperesText(one.load / one.rule->share) +
+                                   " in place of " + amperesText(one.load) +
+                                   ". An inspector's or electrician's reading decides; the "
+                                   "stricter result is shown."});
 }
 
 // Elements on a supply below their own voltage.
 void lowVoltageCaution(const Plan& plan, const Answers& answers, UnitSystem units,
-                       std::vector<std::string>& all) {
+                       std::vector<Caution>& all) {
   std::string told;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const Rig& rig = plan.rigs[i].rig;
@@ -179,9 +179,10 @@ void lowVoltageCaution(const Plan& plan, const Answers& answers, UnitSystem unit
             text(rig.supply.nominal, units) + ", and all times here count with that";
   }
   if (!told.empty())
-    all.push_back("Below its rated voltage an element gives less: " + told +
-                  ". Do not fit a larger one to make up for it without having the circuit checked "
-                  "again.");
+    all.push_back({"low voltage",
+                   "Below its rated voltage an element gives less: " + told +
+                       ". Do not fit a larger one to make up for it without having the circuit "
+                       "checked again."});
 }
 
 // Where a standard lets the element leak enough to trip its protection.
@@ -201,16 +202,12 @@ std::string leakCaution(const Answers& answers) {
 
 }  // namespace
 
-std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answers,
-                                         UnitSystem units) {
-  std::vector<std::string> all;
-  for (const Caution& caution : cautions(plan, false, units)) {
-    if (caution.topic != "mains") all.push_back(caution.text);
-  }
-  all.emplace_back(
-      "Metal kettle, stand and pump must be earthed through the supply. Never cut an earth pin or "
-      "use an adaptor without one.");
-  all.push_back(leakCaution(answers));
+std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers, UnitSystem units) {
+  std::vector<Caution> all;
+  all.push_back({"earth",
+                 "Metal kettle, stand and pump must be earthed through the supply. Never cut an "
+                 "earth pin or use an adaptor without one."});
+  all.push_back({"leakage", leakCaution(answers)});
   longUseCautions(answers, all);
   lowVoltageCaution(plan, answers, units, all);
   std::string cover;
@@ -223,65 +220,65 @@ std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answer
              " at the least with it on";
   }
   if (!cover.empty())
-    all.push_back("Dry firing: " + cover +
-                  ". In air an element's sheath goes to 1000 °C in seconds; switch off before "
-                  "draining or transferring.");
+    all.push_back({"dry firing", "Dry firing: " + cover +
+                                     ". In air an element's sheath goes to " +
+                                     text(celsius(1000.0), units) +
+                                     " in seconds; switch off before draining or transferring."});
   std::string space;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const Volume left = capacity(plan.rigs[i].rig.vessel) - answers.rigs[i].day.fullest;
     space += (space.empty() ? "" : "; ") + plan.rigs[i].name + " keeps " + text(left, units);
   }
-  all.push_back("Head-space at the fullest moment: " + space +
-                ". Reduce power before the boil and at additions.");
+  all.push_back({"headspace", "Head-space at the fullest moment: " + space +
+                                  ". Reduce power before the boil and at additions."});
   bool cord = false;
   for (const RigPlan& rig : plan.rigs)
     for (const CircuitPlan& circuit : rig.circuits)
       cord =
           cord || (circuit.details.cable && circuit.details.cable->use != CableUse::BuildingWire);
   if (cord)
-    all.emplace_back(
-        "A flexible cord or extension has its own, lower limit; for a time only, fully uncoiled "
-        "and "
-        "uncovered, with an earth wire. If a plug or cord is more than warm, switch off.");
-  all.push_back(scaldCaution(answers, units));
+    all.push_back({"cord",
+                   "A flexible cord or extension has its own, lower limit; for a time only, fully "
+                   "uncoiled and uncovered, with an earth wire. If a plug or cord is more than "
+                   "warm, switch off."});
+  all.push_back({"scald times", scaldCaution(answers, units)});
   Mass heaviest = kilograms(0.0);
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     heaviest = std::max(heaviest,
                         heaviestKettle(answers.rigs[i].day, plan.batch, plan.rigs[i].rig.vessel));
   }
   if (heaviest > kLiftingLimit)
-    all.push_back("A full kettle weighs up to " + text(heaviest, units) + ", more than the " +
-                  text(kLiftingLimit, units) +
-                  " that one person lifts under ideal conditions (NIOSH). Do not carry hot liquid: "
-                  "let it run, pump or siphon.");
-  all.emplace_back(
-      "Stay with a heating kettle; do not leave it on a timer or a remote start without someone "
-      "present who can switch it off.");
+    all.push_back({"lifting", "A full kettle weighs up to " + text(heaviest, units) +
+                                  ", more than the " + text(kLiftingLimit, units) +
+                                  " that one person lifts under ideal conditions (NIOSH). Do not "
+                                  "carry hot liquid: let it run, pump or siphon."});
+  all.push_back({"attendance",
+                 "Stay with a heating kettle; do not leave it on a timer or a remote start without "
+                 "someone present who can switch it off."});
   Time warm = seconds(0.0);
   for (const RigAnswer& rig : answers.rigs) warm = std::max(warm, warmTime(rig.day));
   if (warm > minutes(1.0))
-    all.push_back("Wort is between " + text(kWarmFrom, units) + " and " + text(kWarmUpTo, units) +
-                  " for " + text(warm, units) +
-                  " of this day. Food service passes from 57 to 21 °C within 2 h and to 5 °C "
-                  "within 6 h (FDA Food Code 3-501.14); always boil after a luke-warm hold, and do "
-                  "not count on the boil to undo many warm hours.");
-  all.emplace_back(
-      "Do not seal unfermented wort for storage at room temperature: botulism spores survive "
-      "boiling. Pitch promptly.");
-  all.emplace_back(electricianText());
+    all.push_back({"warm wort", "Wort is between " + text(kWarmFrom, units) + " and " +
+                                    text(kWarmUpTo, units) + " for " + text(warm, units) +
+                                    " of this day. Food service passes from " +
+                                    text(kWarmUpTo, units) + " to " + text(celsius(21.0), units) +
+                                    " within 2 h and to " + text(kWarmFrom, units) +
+                                    " within 6 h (FDA Food Code 3-501.14); always boil after a "
+                                    "luke-warm hold, and do not count on the boil to undo many "
+                                    "warm hours."});
+  all.push_back({"storage",
+                 "Do not seal unfermented wort for storage at room temperature: botulism spores "
+                 "survive boiling. Pitch promptly."});
   return all;
 }
 
-std::vector<std::string> roomCautions(const Plan& plan, const Answers& answers, UnitSystem units) {
+Caution roomCaution(const Answers& answers, UnitSystem units) {
   Mass most = kilograms(0.0);
   for (const RigAnswer& rig : answers.rigs)
     if (rig.room) most = std::max(most, rig.room->day.released);
-  std::vector<std::string> all{
-      "This day releases up to " + text(most, units) +
-      " of water vapour. Extract it outdoors and let replacement air in. Check that fuel-burning "
-      "appliances do not draw back."};
-  for (const Caution& caution : cautions(plan, false, units)) all.push_back(caution.text);
-  return all;
+  return {"room", "This day releases up to " + text(most, units) +
+                      " of water vapour. Extract it outdoors and let replacement air in. Check that "
+                      "fuel-burning appliances do not draw back."};
 }
 
 }  // namespace rigs

@@ -9,6 +9,7 @@
 
 #include "physics/units.hpp"
 #include "rigs/answers.hpp"
+#include "rigs/cautions.hpp"
 #include "rigs/plan.hpp"
 #include "rigs/quantity_text.hpp"
 
@@ -54,10 +55,9 @@ physics::Mass heaviestKettle(const physics::BrewDay& day, const physics::Batch& 
 // stage's ends taken as straight.
 physics::Time warmTime(const physics::BrewDay& day);
 
-// For pages about circuits, the last one deferring to local codes and a licensed electrician; and
-// for pages about the room.
-std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answers,
-                                         UnitSystem units);
-std::vector<std::string> roomCautions(const Plan& plan, const Answers& answers, UnitSystem units);
+// What belongs to electrical verdicts beside the cautions of every page, and what to the room; see
+// cautionsFor().
+std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers, UnitSystem units);
+Caution roomCaution(const Answers& answers, UnitSystem units);
 
 }  // namespace rigs

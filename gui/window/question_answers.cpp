@@ -77,18 +77,43 @@ QString cautionText(const rigs::Caution& caution, const Writer& write) {
   return QString::fromStdString(caution.text);
 }
 
-bool isGeneral(const std::string& text, const std::vector<rigs::Caution>& general) {
-  return std::any_of(general.begin(), general.end(),
-                     [&](const rigs::Caution& caution) { return caution.text == text; });
+rigs::About aboutOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+    case Question::WhereHeat:
+      return rigs::About::Day;
+    case Question::BoilsEnough:
+      return rigs::About::Boil;
+    case Question::WorthJacket:
+    case Question::HowFarCools:
+      return rigs::About::Insulation;
+    case Question::WhichElement:
+      return rigs::About::Sizing;
+    case Question::Circuit:
+      return rigs::About::Circuit;
+    case Question::WhatCost:
+      return rigs::About::Cost;
+    case Question::Room:
+      return rigs::About::Room;
+  }
+  return rigs::About::Everything;
 }
 
-// What a page about circuits or the room adds to the general ones; a verdict's deferral to local
-// codes and a licensed electrician ends the cautions in sight.
-void addCautions(Answer& answer, const std::vector<std::string>& all,
-                 const std::vector<rigs::Caution>& general) {
-  for (const std::string& text : all) {
-    if (isGeneral(text, general)) continue;
-    (text == rigs::electricianText() ? answer.cautions : answer.furtherCautions) += phrase(text);
+// Those of every page stay in sight, and a verdict's deferral to local codes and a licensed
+// electrician ends them; what a question adds stands with its notes.
+void addCautions(Answer& answer, Question question, const Telling& tell, rigs::UnitSystem units) {
+  const auto general = rigs::cautions(tell.plan, true, units);
+  const auto isGeneral = [&](const rigs::Caution& one) {
+    return std::any_of(general.begin(), general.end(),
+                       [&](const rigs::Caution& other) { return other.topic == one.topic; });
+  };
+  for (const rigs::Caution& one :
+       rigs::cautionsFor(aboutOf(question), tell.plan, tell.solution.answers, units)) {
+    if (isGeneral(one)) {
+      answer.cautions += cautionText(one, tell.write);
+    } else {
+      (one.topic == "deferral" ? answer.cautions : answer.furtherCautions) += phrase(one.text);
+    }
   }
 }
 
@@ -179,15 +204,7 @@ Answer answerTo(Question question, const Solution& solution, rigs::UnitSystem un
   const Telling tell{solution, solution.plan, Writer(units), view};
   Answer answer = tell.count() > 0 ? told(question, tell) : Answer{};
   answer.title = titleOf(question);
-  const auto general = rigs::cautions(solution.plan, question == Question::HowFarCools, units);
-  for (const rigs::Caution& caution : general) {
-    answer.cautions += cautionText(caution, tell.write);
-  }
-  if (question == Question::Circuit) {
-    addCautions(answer, rigs::circuitCautions(solution.plan, solution.answers, units), general);
-  } else if (question == Question::Room) {
-    addCautions(answer, rigs::roomCautions(solution.plan, solution.answers, units), general);
-  }
+  addCautions(answer, question, tell, units);
   return answer;
 }
 

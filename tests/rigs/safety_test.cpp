@@ -90,7 +90,7 @@ TEST(CircuitCautions, EndWithTheElectrician) {
   const auto read = test_support::readChecked(test_support::demoWith({}));
   ASSERT_TRUE(read.plan);
   const Answers answers = answer(*read.plan, Depth::Circuit);
-  const auto all = circuitCautions(*read.plan, answers, UnitSystem::SI);
+  const auto all = cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI);
   ASSERT_FALSE(all.empty());
   EXPECT_NE(all.back().find("licensed electrician"), std::string::npos);
   EXPECT_NE(all.back().find("local codes"), std::string::npos);
