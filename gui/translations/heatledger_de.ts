@@ -1002,6 +1002,94 @@
 <context>
     <name>Phrases</name>
     <message>
+        <source>%1 under the load</source>
+        <translation>%1 unter der Last</translation>
+    </message>
+    <message>
+        <source>%1 under a continuous load</source>
+        <translation>%1 unter Dauerlast</translation>
+    </message>
+    <message>
+        <source>the breaker of %1</source>
+        <translation>die Sicherung für %1</translation>
+    </message>
+    <message>
+        <source>continuous load beside the other loads</source>
+        <translation>Dauerlast neben den anderen Lasten</translation>
+    </message>
+    <message>
+        <source>what the other loads leave of the circuit</source>
+        <translation>was die anderen Lasten vom Stromkreis übrig lassen</translation>
+    </message>
+    <message>
+        <source>the element&apos;s own rating; supplies rise to 110 % of their nominal</source>
+        <translation>die Nennspannung des Heizelements selbst; Netze steigen bis auf 110 % ihrer Nennspannung</translation>
+    </message>
+    <message>
+        <source>a continuous load asks no such margin of a cord, which electricians argue about; an electrician&apos;s or inspector&apos;s reading decides</source>
+        <translation>eine Dauerlast von einer Anschlussleitung keinen solchen Zuschlag verlangt, worüber Elektriker streiten; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 = %3 against %4, without it %5</source>
+        <translation>%1 von %2 = %3 gegen %4, ohne das %5</translation>
+    </message>
+    <message>
+        <source>An element of this size may leak up to %1 by its standard, and a %2 may trip from %3: expect trips while it is damp. Have it dried or replaced; never take the protection away or bypass it.</source>
+        <translation>Ein Heizelement dieser Größe darf nach seiner Norm bis zu %1 ableiten, und ein Schutzgerät (%2) kann ab %3 auslösen: Solange es feucht ist, ist damit zu rechnen. Trocknen lassen oder ersetzen; den Schutz niemals entfernen oder überbrücken.</translation>
+    </message>
+    <message>
+        <source>%1: %2 That may be so for %3: %4 in place of %5. An inspector&apos;s or electrician&apos;s reading decides; the stricter result is shown.</source>
+        <translation>%1: %2 Das kann für %3 gelten: %4 anstelle von %5. Es entscheidet, wie Prüfer oder Elektriker das lesen; gezeigt ist das strengere Ergebnis.</translation>
+    </message>
+    <message>
+        <source>A load is continuous unless it is shown not to persist for more than 1 h in any 2 h (up to 225 A); without a marking for 100 % it may then take 80 % of the circuit.</source>
+        <translation>Eine Last ist eine Dauerlast, wenn nicht gezeigt ist, dass sie in keinen 2 h länger als 1 h anhält (bis 225 A); ohne Kennzeichnung für 100 % darf sie dann 80 % des Stromkreises nehmen.</translation>
+    </message>
+    <message>
+        <source>A load whose maximum current is expected to continue for 3 h or more; circuit and conductor then need 125 % of it.</source>
+        <translation>Eine Last, deren größter Strom voraussichtlich 3 h oder länger anhält; Stromkreis und Leiter brauchen dann 125 % davon.</translation>
+    </message>
+    <message>
+        <source>Below its rated voltage an element gives less: %1. Do not fit a larger one to make up for it without having the circuit checked again.</source>
+        <translation>Unter seiner Nennspannung gibt ein Heizelement weniger: %1. Kein größeres zum Ausgleich einbauen, ohne den Stromkreis erneut prüfen zu lassen.</translation>
+    </message>
+    <message>
+        <source>%1 gets %2 of its element&apos;s rating, %3 on %4, and all times here count with that</source>
+        <translation>%1 bekommt %2 der Nennleistung seines Heizelements, %3 an %4, und alle Zeiten hier rechnen damit</translation>
+    </message>
+    <message>
+        <source>%1, the hottest of this mash. %2. (After Moritz &amp; Henriques 1947, tabled up to %3.) Children and older people burn faster, and wort clings. Keep children and pets at least %4 away.</source>
+        <translation>%1, das Heißeste dieser Maische. %2. (Nach Moritz &amp; Henriques 1947, tabelliert bis %3.) Kinder und alte Menschen verbrennen schneller, und Würze haftet. Kinder und Haustiere mindestens %4 fernhalten.</translation>
+    </message>
+    <message>
+        <source>%1. (After Moritz &amp; Henriques 1947, tabled up to %2.) Children and older people burn faster, and wort clings. Keep children and pets at least %3 away.</source>
+        <translation>%1. (Nach Moritz &amp; Henriques 1947, tabelliert bis %2.) Kinder und alte Menschen verbrennen schneller, und Würze haftet. Kinder und Haustiere mindestens %3 fernhalten.</translation>
+    </message>
+    <message>
+        <source>At %1 bare skin burns to the second degree in %2 and to the third in %3 at the most</source>
+        <translation>Bei %1 verbrennt bloße Haut in höchstens %2 zweiten und in höchstens %3 dritten Grades</translation>
+    </message>
+    <message>
+        <source>At %1 bare skin burns to the second degree in %2 and to the third in %3</source>
+        <translation>Bei %1 verbrennt bloße Haut in %2 zweiten und in %3 dritten Grades</translation>
+    </message>
+    <message>
+        <source>Vents, drains and lids stay open while it heats: at %1 trapped steam would already push on a lid of %2 like a weight of %3.</source>
+        <translation>Öffnungen, Abläufe und Deckel bleiben beim Heizen offen: Bei %1 würde eingeschlossener Dampf auf einen Deckel von %2 schon drücken wie ein Gewicht von %3.</translation>
+    </message>
+    <message>
+        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, the slowest (%1) would take about %2 to come down to %3 and %4 more to %5 (one time constant of %6, an estimate). Food service allows 2 h for that, a time constant of %7 here, and 6 h to %8, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 h. Cool quickly and pitch promptly.</source>
+        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, bräuchte der langsamste (%1) etwa %2 bis %3 und %4 mehr bis %5 (eine Zeitkonstante von %6, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, hier eine Zeitkonstante von %7, und 6 h bis %8, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %9fache. Schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, the slowest (%1) would take about %2 to come down to %3 and %4 more to %5 (one time constant of %6, an estimate). Food service allows 2 h for that, a time constant of %7 here, and 6 h to %8 (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 h. Cool quickly and pitch promptly.</source>
+        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, bräuchte der langsamste (%1) etwa %2 bis %3 und %4 mehr bis %5 (eine Zeitkonstante von %6, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, hier eine Zeitkonstante von %7, und 6 h bis %8 (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %9fache. Schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, the slowest (%1) would never come down to %2 in this room (one time constant of %3, an estimate). Food service allows 2 h for that, and 6 h to %4, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly and pitch promptly.</source>
+        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, käme der langsamste (%1) in diesem Raum nie auf %2 herunter (eine Zeitkonstante von %3, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, und 6 h bis %4, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %5fache. Schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
         <source>United States</source>
         <translation>Vereinigte Staaten</translation>
     </message>
@@ -1306,8 +1394,8 @@
         <translation>Ein feucht gelagertes Heizelement kann ableiten und den Schutz auslösen: trocknen oder ersetzen lassen, nie den Schutz überbrücken.</translation>
     </message>
     <message>
-        <source>Dry firing: %1. In air an element&apos;s sheath goes to 1000 °C in seconds; switch off before draining or transferring.</source>
-        <translation>Trockenlauf: %1. An der Luft wird der Mantel eines Heizelements in Sekunden 1000 °C heiß; vor dem Ablassen oder Umpumpen ausschalten.</translation>
+        <source>Dry firing: %1. In air an element&apos;s sheath goes to %2 in seconds; switch off before draining or transferring.</source>
+        <translation>Trockenlauf: %1. An der Luft wird der Mantel eines Heizelements in Sekunden %2 heiß; vor dem Ablassen oder Umpumpen ausschalten.</translation>
     </message>
     <message>
         <source>Head-space at the fullest moment: %1. Reduce power before the boil and at additions.</source>
@@ -1330,8 +1418,8 @@
         <translation>Bleiben Sie beim heizenden Kessel; keine Zeitschaltung und kein Fernstart, wenn niemand da ist, der ausschalten kann.</translation>
     </message>
     <message>
-        <source>Wort is between %1 and %2 for %3 of this day. Food service passes from 57 to 21 °C within 2 h and to 5 °C within 6 h (FDA Food Code 3-501.14); always boil after a luke-warm hold, and do not count on the boil to undo many warm hours.</source>
-        <translation>Die Würze ist an diesem Tag %3 lang zwischen %1 und %2. Großküchen kühlen in 2 h von 57 auf 21 °C und in 6 h auf 5 °C (FDA Food Code 3-501.14); nach lauwarmer Zeit immer kochen, und nicht darauf bauen, dass Kochen viele warme Stunden ungeschehen macht.</translation>
+        <source>Wort is between %1 and %2 for %3 of this day. Food service passes from %4 to %5 within 2 h and to %6 within 6 h (FDA Food Code 3-501.14); always boil after a luke-warm hold, and do not count on the boil to undo many warm hours.</source>
+        <translation>Die Würze ist an diesem Tag %3 lang zwischen %1 und %2. Großküchen kühlen in 2 h von %4 auf %5 und in 6 h auf %6 (FDA Food Code 3-501.14); nach lauwarmer Zeit immer kochen, und nicht darauf bauen, dass Kochen viele warme Stunden ungeschehen macht.</translation>
     </message>
     <message>
         <source>Do not seal unfermented wort for storage at room temperature: botulism spores survive boiling. Pitch promptly.</source>

@@ -281,7 +281,7 @@ class Layouter {
       if (line.faint || line.rig < 0) continue;
       const auto runs = clipped(line.points, layout_.window);
       if (runs.isEmpty()) continue;
-      ends.push_back({letterOfRig(line.rig), {}, line.rig});
+      ends.push_back({.text = letterOfRig(line.rig), .box = {}, .index = line.rig});
       ends.back().anchor = layout_.at(runs.back().back());
     }
     std::stable_sort(ends.begin(), ends.end(), [](const Label& a, const Label& b) {
@@ -307,26 +307,27 @@ class Layouter {
                         layout_.plot.height() + 0.5 * size.height() - 1.0);
     QRectF best;
     double least = std::numeric_limits<double>::infinity();
-    for (int row = 0; row <= 20; ++row) {
+    for (int row = 0; row <= 32; ++row) {
       const double off = 0.25 * row * size.height();
       const double above = end.y() - size.height() - 3.0 - off;
       const double below = end.y() + 3.0 + off;
       for (const QPointF corner : {QPointF(end.x() + 4.0, end.y() - 0.5 * size.height() - off),
                                    QPointF(end.x() + 4.0, end.y() - 0.5 * size.height() + off),
                                    QPointF(end.x() - size.width() + 2.0, above),
-                                   QPointF(end.x() - size.width() + 2.0, below)}) {
+                                   QPointF(end.x() - size.width() + 2.0, below),
+                                   QPointF(end.x() - size.width() - 4.0, below),
+                                   QPointF(end.x() - size.width() - 4.0, above)}) {
         const QRectF box(corner, size);
-        if (box.top() < from || !within.contains(box) || overlapsAny(box, taken_)) continue;
+        if (!within.contains(box) || overlapsAny(box, taken_)) continue;
         const bool inside = corner.x() < end.x() && end.x() > layout_.plot.right() - 2.0;
-        const double cost = 2.0 * row + covered(box) + (inside ? 10.0 : 0.0);
+        const double cost = 2.0 * row + 20.0 * covered(box) + (inside ? 10.0 : 0.0) +
+                            (box.top() < from ? 30.0 : 0.0);
         if (cost >= least) continue;
         least = cost;
         best = box;
       }
     }
-    if (!best.isNull()) return best;
-    if (from > -1e9) return endBox(end, size, -1e9);
-    return QRectF(end + QPointF(4.0, -0.5 * size.height()), size);
+    return best.isNull() ? QRectF(end + QPointF(4.0, -0.5 * size.height()), size) : best;
   }
 
   void bands() {

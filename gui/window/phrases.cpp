@@ -52,6 +52,16 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Phrases", "voltage drop, whole way"),
     QT_TRANSLATE_NOOP("Phrases", "Class A GFCI"),
     QT_TRANSLATE_NOOP("Phrases", "30 mA RCD"),
+    QT_TRANSLATE_NOOP("Phrases", "%1 under the load"),
+    QT_TRANSLATE_NOOP("Phrases", "%1 under a continuous load"),
+    QT_TRANSLATE_NOOP("Phrases", "the breaker of %1"),
+    QT_TRANSLATE_NOOP("Phrases", "continuous load beside the other loads"),
+    QT_TRANSLATE_NOOP("Phrases", "what the other loads leave of the circuit"),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "the element's own rating; supplies rise to 110 % of their nominal"),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "a continuous load asks no such margin of a cord, which electricians "
+                      "argue about; an electrician's or inspector's reading decides"),
     // Readings.
     QT_TRANSLATE_NOOP("Phrases", "the circuit's whole rating"),
     QT_TRANSLATE_NOOP("Phrases", "counted as continuous load"),
@@ -124,6 +134,7 @@ constexpr std::array kPhrases{
                       "current flows for %1 without a break, the element is enabled for %2 on "
                       "end, the rule counts from %3"),
     QT_TRANSLATE_NOOP("Phrases", "%1 against %2, a recommendation"),
+    QT_TRANSLATE_NOOP("Phrases", "%1 of %2 = %3 against %4, without it %5"),
     QT_TRANSLATE_NOOP("Phrases", "%1 against %2 of %3 = %4"),
     QT_TRANSLATE_NOOP("Phrases", "%1 against %2"),
     // Cautions.
@@ -134,8 +145,8 @@ constexpr std::array kPhrases{
                       "An element that was stored damp may leak and trip the protection: have it "
                       "dried or replaced, never bypass the protection."),
     QT_TRANSLATE_NOOP("Phrases",
-                      "Dry firing: %1. In air an element's sheath goes to 1000 °C in seconds; "
-                      "switch off before draining or transferring."),
+                      "Dry firing: %1. In air an element's sheath goes to %2 in seconds; switch "
+                      "off before draining or transferring."),
     QT_TRANSLATE_NOOP("Phrases",
                       "Head-space at the fullest moment: %1. Reduce power before the boil and at "
                       "additions."),
@@ -144,10 +155,6 @@ constexpr std::array kPhrases{
                       "fully uncoiled and uncovered, with an earth wire. If a plug or cord is more "
                       "than warm, switch off."),
     QT_TRANSLATE_NOOP("Phrases",
-                      "At %1 bare skin burns to the second degree in %2, at %3 in %4 (after Moritz "
-                      "& Henriques 1947); children and older people faster. Keep children and pets "
-                      "at least %5 away."),
-    QT_TRANSLATE_NOOP("Phrases",
                       "A full kettle weighs up to %1, more than the %2 that one person lifts under "
                       "ideal conditions (NIOSH). Do not carry hot liquid: let it run, pump or "
                       "siphon."),
@@ -155,8 +162,8 @@ constexpr std::array kPhrases{
                       "Stay with a heating kettle; do not leave it on a timer or a remote start "
                       "without someone present who can switch it off."),
     QT_TRANSLATE_NOOP("Phrases",
-                      "Wort is between %1 and %2 for %3 of this day. Food service passes from 57 "
-                      "to 21 °C within 2 h and to 5 °C within 6 h (FDA Food Code 3-501.14); always "
+                      "Wort is between %1 and %2 for %3 of this day. Food service passes from %4 "
+                      "to %5 within 2 h and to %6 within 6 h (FDA Food Code 3-501.14); always "
                       "boil after a luke-warm hold, and do not count on the boil to undo many warm "
                       "hours."),
     QT_TRANSLATE_NOOP("Phrases",
@@ -170,6 +177,66 @@ constexpr std::array kPhrases{
     QT_TRANSLATE_NOOP("Phrases",
                       "This day releases up to %1 of water vapour. Extract it outdoors and let "
                       "replacement air in. Check that fuel-burning appliances do not draw back."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "An element of this size may leak up to %1 by its standard, and a %2 may "
+                      "trip from %3: expect trips while it is damp. Have it dried or replaced; "
+                      "never take the protection away or bypass it."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "%1: %2 That may be so for %3: %4 in place of %5. An inspector's or "
+                      "electrician's reading decides; the stricter result is shown."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "A load is continuous unless it is shown not to persist for more than 1 h "
+                      "in any 2 h (up to 225 A); without a marking for 100 % it may then take "
+                      "80 % of the circuit."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "A load whose maximum current is expected to continue for 3 h or more; "
+                      "circuit and conductor then need 125 % of it."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "Below its rated voltage an element gives less: %1. Do not fit a larger "
+                      "one to make up for it without having the circuit checked again."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "%1 gets %2 of its element's rating, %3 on %4, and all times here count "
+                      "with that"),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "%1, the hottest of this mash. %2. (After Moritz & Henriques 1947, tabled "
+                      "up to %3.) Children and older people burn faster, and wort clings. Keep "
+                      "children and pets at least %4 away."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "%1. (After Moritz & Henriques 1947, tabled up to %2.) Children and older "
+                      "people burn faster, and wort clings. Keep children and pets at least %3 "
+                      "away."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "At %1 bare skin burns to the second degree in %2 and to the third in %3 "
+                      "at the most"),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "At %1 bare skin burns to the second degree in %2 and to the third in %3"),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "Vents, drains and lids stay open while it heats: at %1 trapped steam "
+                      "would already push on a lid of %2 like a weight of %3."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "The plan says nothing of cooling, and no hours after the boil are "
+                      "counted. Left in the kettle to cool by itself, lid as in the mash, the "
+                      "slowest (%1) would take about %2 to come down to %3 and %4 more to %5 "
+                      "(one time constant of %6, an estimate). Food service allows 2 h for "
+                      "that, a time constant of %7 here, and 6 h to %8, which air of this room "
+                      "never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) "
+                      "is %9 times as much after 2 h. Cool quickly and pitch promptly."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "The plan says nothing of cooling, and no hours after the boil are "
+                      "counted. Left in the kettle to cool by itself, lid as in the mash, the "
+                      "slowest (%1) would take about %2 to come down to %3 and %4 more to %5 "
+                      "(one time constant of %6, an estimate). Food service allows 2 h for "
+                      "that, a time constant of %7 here, and 6 h to %8 (FDA Food Code "
+                      "3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 "
+                      "h. Cool quickly and pitch promptly."),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "The plan says nothing of cooling, and no hours after the boil are "
+                      "counted. Left in the kettle to cool by itself, lid as in the mash, the "
+                      "slowest (%1) would never come down to %2 in this room (one time constant "
+                      "of %3, an estimate). Food service allows 2 h for that, and 6 h to %4, "
+                      "which air of this room never gives (FDA Food Code 3-501.14). What "
+                      "doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly "
+                      "and pitch promptly."),
     QT_TRANSLATE_NOOP("Phrases", "%1 needs %2 over its element and has %3 at the least with it on"),
     QT_TRANSLATE_NOOP("Phrases", "%1 keeps %2"),
     QT_TRANSLATE_NOOP("Phrases", "%1 carries the load"),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Can the circuit carry it?
 #include <algorithm>
+#include <numeric>
 
 #include "gui/window/answer_text.hpp"
 #include "gui/window/chart_layout.hpp"
@@ -88,9 +89,24 @@ QString loadText(const Telling& tell, int i) {
                            : loads.join(QStringLiteral(", "));
 }
 
+// The worst verdict on a rig, for the order in which they are told.
+Fit worstOf(const rigs::CircuitAnswer& answer) {
+  Fit worst = Fit::Fits;
+  for (const CircuitLoad& circuit : answer.circuits) {
+    for (const CircuitVerdict& verdict : circuit.verdicts) worst = std::max(worst, verdict.overall);
+  }
+  return worst;
+}
+
+// What does not fit comes first: it must be seen even where the rest is folded away.
 QString sentence(const Telling& tell) {
+  QVector<int> order(tell.count());
+  std::iota(order.begin(), order.end(), 0);
+  std::stable_sort(order.begin(), order.end(), [&](int a, int b) {
+    return worstOf(circuitOf(tell, a)) > worstOf(circuitOf(tell, b));
+  });
   QStringList told;
-  for (int i = 0; i < tell.count(); ++i) {
+  for (const int i : order) {
     told += translate("Circuit", "%1 with %2: %3.")
                 .arg(loadText(tell, i), tell.named(i), verdictsText(tell, i));
   }

@@ -23,8 +23,9 @@ namespace {
 constexpr int kSideBySide = 1050;
 constexpr int kShortestPicture = 300;
 constexpr int kTitleInSight = 24;
-// Below this height of the page a long answer folds.
+// Below this height of the page an answer of more lines than these folds.
 constexpr int kLowPage = 760;
+constexpr int kMostLines = 4;
 constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
 // Up to the line's end, or a full stop that a space follows.
@@ -278,7 +279,7 @@ void QuestionPage::Parts::say() {
   const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
   const int lines = metrics.boundingRect(room, Qt::TextWordWrap, answer.sentence).height() /
                     metrics.lineSpacing();
-  const bool folds = page->height() < kLowPage && lines > 2 && first != answer.sentence;
+  const bool folds = page->height() < kLowPage && lines > kMostLines && first != answer.sentence;
   more->setVisible(folds);
   sentence->setText(folds && !more->isChecked() ? first : answer.sentence);
   sentence->setAccessibleDescription(answer.sentence);

@@ -272,7 +272,12 @@ TEST(QuestionPage, ShowsSentenceTableAndCautions) {
     auto* more = page.findChild<QToolButton*>("whole answer");
     more->setChecked(false);
     if (more->isVisibleTo(&page)) {
-      const QString first = page.findChildren<QLabel*>()[0]->text();
+      const auto labels = page.findChildren<QLabel*>();
+      const auto sentence = std::find_if(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->accessibleName() == QLatin1String("Answer");
+      });
+      ASSERT_NE(sentence, labels.end());
+      const QString first = (*sentence)->text();
       EXPECT_TRUE(answer.sentence.startsWith(first));
       EXPECT_LT(first.size(), answer.sentence.size());
       more->setChecked(true);
