@@ -752,8 +752,8 @@
         <translation>für jeden Sud des ersten Jahres</translation>
     </message>
     <message>
-        <source>paid back after, years, against the dearest rig</source>
-        <translation>bezahlt nach, Jahre, gegenüber der teuersten Anlage</translation>
+        <source>paid back after, years, against the first rig that finishes</source>
+        <translation>bezahlt nach, Jahre, gegenüber der ersten Anlage, die fertig wird</translation>
     </message>
     <message>
         <source>Carbon dioxide, %1</source>

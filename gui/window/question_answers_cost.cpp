@@ -6,6 +6,7 @@
 #include "gui/window/chart_layout.hpp"
 #include "gui/window/tariff_text.hpp"
 #include "rigs/figures.hpp"
+#include "rigs/money.hpp"
 
 namespace gui {
 namespace {
@@ -54,20 +55,7 @@ std::optional<double> worth(const Telling& tell, int i, StageKind kind) {
 
 // When it would be cheapest to begin, where the hour makes a difference.
 std::optional<rigs::StartChoice> startChoice(const Telling& tell, int i) {
-  const rigs::Tariff& tariff = tell.plan.tariff;
-  return rigs::cheapestStart(tell.rig(i).day, tariff, tariff.brewFrom.value_or(physics::hours(0.0)),
-                             tariff.brewUntil.value_or(physics::hours(23.75)));
-}
-
-std::optional<rigs::Payback> jacketPayback(const Telling& tell, int i) {
-  const rigs::Tariff& tariff = tell.plan.tariff;
-  const auto& effect = tell.rig(i).jacket;
-  if (!tariff.jacketPrice || !effect || effect->bare.outcome != physics::Outcome::Done ||
-      effect->jacketed.outcome != physics::Outcome::Done)
-    return std::nullopt;
-  const auto saved = rigs::moneySaved(effect->bare, effect->jacketed, tell.plan);
-  if (!saved) return std::nullopt;
-  return rigs::payback(*tariff.jacketPrice, *saved, brewsPerYear(tell.plan));
+  return rigs::cheapestStart(tell.rig(i).day, tell.plan.tariff);
 }
 
 Picture costPicture(const Telling& tell) {
@@ -146,11 +134,11 @@ void addPaybacks(TableOf& table, const Telling& tell) {
     table.heading(
         translate("Answer", "A jacket for %1").arg(tell.write.money(*tariff.jacketPrice, tariff)));
     table.row(translate("Answer", "saves in a year"), [&](int i) -> std::optional<QString> {
-      const auto back = jacketPayback(tell, i);
+      const auto back = rigs::jacketPayback(tell.rig(i), tell.plan);
       return back ? std::optional(tell.write.plain(back->perYear, 2)) : std::nullopt;
     });
     table.row(translate("Answer", "paid back after, years"), [&](int i) -> std::optional<QString> {
-      const auto back = jacketPayback(tell, i);
+      const auto back = rigs::jacketPayback(tell.rig(i), tell.plan);
       if (!back) return std::nullopt;
       return back->years ? tell.write.plain(*back->years, 1) : translate("Answer", "never");
     });
@@ -165,16 +153,13 @@ void addPaybacks(TableOf& table, const Telling& tell) {
                                       2);
             });
   // What a stronger element does not save in energy it saves in time only.
-  table.row(translate("Answer", "paid back after, years, against the dearest rig"),
+  table.row(translate("Answer", "paid back after, years, against the first rig that finishes"),
             [&](int i) -> std::optional<QString> {
-              double dearest = 0.0;
-              for (int k = 0; k < tell.count(); ++k) {
-                if (isDone(tell, k)) dearest = std::max(dearest, tell.rig(k).cost.value_or(0.0));
-              }
-              if (!isDone(tell, i) || !tell.rig(i).cost) return std::nullopt;
-              const rigs::Payback back = rigs::payback(
-                  *tariff.elementPrice, dearest - *tell.rig(i).cost, brewsPerYear(tell.plan));
-              return back.years ? tell.write.plain(*back.years, 1) : translate("Answer", "never");
+              const auto back = rigs::elementPayback(tell.plan, tell.solution.answers,
+                                                     static_cast<std::size_t>(i));
+              if (!back) return std::nullopt;
+              return back->payback.years ? tell.write.plain(*back->payback.years, 1)
+                                         : translate("Answer", "never");
             });
 }
 
