@@ -74,12 +74,16 @@ class Teller {
     if (text.isEmpty()) return std::nullopt;
     const auto known = told_.constFind(text);
     if (known != told_.constEnd()) return *known;
+    if (told_.size() >= kMostParts) return std::nullopt;
     const std::optional<QString> result = find(text);
     told_.insert(text, result);
     return result;
   }
 
  private:
+  // Many times what a sentence of ours has; a long path full of our words has more.
+  static constexpr qsizetype kMostParts = 2000;
+
   std::optional<QString> find(const QString& text) {
     static const QRegularExpression kOneQuote(QStringLiteral("^\"[^\"]*\"$"));
     if (kOneQuote.match(text).hasMatch()) return text;
@@ -103,7 +107,7 @@ class Teller {
     const QString& next = between[i];
     const bool last = i + 1 == between.size();
     qsizetype end = last ? text.size() - next.size() : text.indexOf(next, at + 1);
-    while (end > at) {
+    while (end > at && told_.size() < kMostParts) {
       if (const auto place = tell(text.mid(at, end - at))) {
         places.push_back(*place);
         if (fill(text, between, i + 1, end + next.size(), places)) return true;

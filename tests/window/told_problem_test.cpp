@@ -74,6 +74,15 @@ TEST(ToldProblem, IsNotHalfGerman) {
   EXPECT_EQ(toldProblem(unknown).toStdString(), unknown);
 }
 
+// Parting it in every way would take hours; English is the way out.
+TEST(ToldProblem, GivesUpOnAPathFullOfItsOwnWords) {
+  const InGerman german;
+  std::string path = "\"/x";
+  for (int i = 0; i < 150; ++i) path += "; a to b or c is d, e.g. e";
+  const std::string message = path + "\" cannot be mended: nobody knows why";
+  EXPECT_EQ(toldProblem(message).toStdString(), message);
+}
+
 TEST(ToldProblem, IsGermanForEveryWrongPlan) {
   const InGerman german;
   std::size_t told = 0;
