@@ -21,23 +21,23 @@ std::string shown(const Q& q, const std::string& written, UnitSystem units) {
   return !written.empty() && systemOf(written) == units ? written : format(q, units);
 }
 
-std::string layerIn(const LayerText& layer, UnitSystem units) {
-  if (layer.insulance) {
-    const std::string value = shown(*layer.insulance, layer.written, units);
-    const std::string text = value.starts_with("R") ? value : "R " + value;
-    return layer.material.empty() ? text : text + ' ' + layer.material;
-  }
-  return shown(*layer.thickness, layer.written, units) + ' ' + layer.material;
-}
-
 }  // namespace
+
+std::string amountIn(const LayerText& layer, UnitSystem units) {
+  if (!layer.insulance) return shown(*layer.thickness, layer.written, units);
+  const std::string value = shown(*layer.insulance, layer.written, units);
+  return value.starts_with("R") ? value : "R " + value;
+}
 
 std::string JacketText::in(UnitSystem units) const {
   std::string all;
   for (const FaceText& face : faces) {
     all += (all.empty() ? "" : "; ") + face.where + ' ';
-    for (std::size_t i = 0; i < face.layers.size(); ++i)
-      all += (i > 0 ? " + " : "") + layerIn(face.layers[i], units);
+    for (std::size_t i = 0; i < face.layers.size(); ++i) {
+      const LayerText& layer = face.layers[i];
+      all += (i > 0 ? " + " : "") + amountIn(layer, units);
+      if (!layer.material.empty()) all += ' ' + layer.material;
+    }
   }
   return all;
 }

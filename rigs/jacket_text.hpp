@@ -21,6 +21,9 @@ struct LayerText {
   bool operator==(const LayerText&) const = default;
 };
 
+// "13 mm", "R 0.32 m²·K/W": how much of the material there is.
+std::string amountIn(const LayerText& layer, UnitSystem units);
+
 struct FaceText {
   std::string where;  // "side", "lid", "base"
   std::vector<LayerText> layers;

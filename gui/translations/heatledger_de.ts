@@ -817,6 +817,313 @@
     </message>
 </context>
 <context>
+    <name>Catalogue</name>
+    <message>
+        <source>stainless steel</source>
+        <translation>Edelstahl</translation>
+    </message>
+    <message>
+        <source>aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>copper</source>
+        <translation>Kupfer</translation>
+    </message>
+    <message>
+        <source>enamelled steel</source>
+        <translation>emaillierter Stahl</translation>
+    </message>
+    <message>
+        <source>polypropylene</source>
+        <translation>Polypropylen</translation>
+    </message>
+    <message>
+        <source>glass</source>
+        <translation>Glas</translation>
+    </message>
+    <message>
+        <source>closed-cell rubber foam</source>
+        <translation>geschlossenzelliger Gummischaum</translation>
+    </message>
+    <message>
+        <source>elastomeric foam, flexible</source>
+        <translation>Elastomerschaum, biegsam</translation>
+    </message>
+    <message>
+        <source>foam rubber</source>
+        <translation>Schaumgummi</translation>
+    </message>
+    <message>
+        <source>expanded rubber</source>
+        <translation>Zellgummi</translation>
+    </message>
+    <message>
+        <source>neoprene foam</source>
+        <translation>Neoprenschaum</translation>
+    </message>
+    <message>
+        <source>neoprene, solid</source>
+        <translation>Neopren, fest</translation>
+    </message>
+    <message>
+        <source>natural rubber</source>
+        <translation>Naturkautschuk</translation>
+    </message>
+    <message>
+        <source>silicone</source>
+        <translation>Silikon</translation>
+    </message>
+    <message>
+        <source>silicone foam</source>
+        <translation>Silikonschaum</translation>
+    </message>
+    <message>
+        <source>polyurethane foam</source>
+        <translation>Polyurethanschaum</translation>
+    </message>
+    <message>
+        <source>polyethylene foam</source>
+        <translation>Polyethylenschaum</translation>
+    </message>
+    <message>
+        <source>extruded polystyrene</source>
+        <translation>extrudiertes Polystyrol</translation>
+    </message>
+    <message>
+        <source>mineral wool</source>
+        <translation>Mineralwolle</translation>
+    </message>
+    <message>
+        <source>cork</source>
+        <translation>Kork</translation>
+    </message>
+    <message>
+        <source>wool felt</source>
+        <translation>Wollfilz</translation>
+    </message>
+    <message>
+        <source>fleece blanket</source>
+        <translation>Fleecedecke</translation>
+    </message>
+    <message>
+        <source>cotton blanket</source>
+        <translation>Baumwolldecke</translation>
+    </message>
+    <message>
+        <source>reflective bubble wrap</source>
+        <translation>spiegelnde Luftpolsterfolie</translation>
+    </message>
+    <message>
+        <source>air gap</source>
+        <translation>Luftspalt</translation>
+    </message>
+    <message>
+        <source>pine</source>
+        <translation>Kiefer</translation>
+    </message>
+    <message>
+        <source>oak</source>
+        <translation>Eiche</translation>
+    </message>
+    <message>
+        <source>plywood</source>
+        <translation>Sperrholz</translation>
+    </message>
+    <message>
+        <source>concrete</source>
+        <translation>Beton</translation>
+    </message>
+    <message>
+        <source>ceramic tile</source>
+        <translation>Keramikfliese</translation>
+    </message>
+    <message>
+        <source>steel plate</source>
+        <translation>Stahlplatte</translation>
+    </message>
+    <message>
+        <source>PVC</source>
+        <translation>PVC</translation>
+    </message>
+    <message>
+        <source>bright</source>
+        <translation>blank</translation>
+    </message>
+    <message>
+        <source>brushed</source>
+        <translation>gebürstet</translation>
+    </message>
+    <message>
+        <source>dull</source>
+        <translation>matt</translation>
+    </message>
+    <message>
+        <source>painted</source>
+        <translation>gestrichen</translation>
+    </message>
+    <message>
+        <source>anodised</source>
+        <translation>eloxiert</translation>
+    </message>
+    <message>
+        <source>blackened</source>
+        <translation>geschwärzt</translation>
+    </message>
+    <message>
+        <source>enamel</source>
+        <translation>Emaille</translation>
+    </message>
+    <message>
+        <source>plastic</source>
+        <translation>Kunststoff</translation>
+    </message>
+    <message>
+        <source>foil</source>
+        <translation>Folie</translation>
+    </message>
+    <message>
+        <source>aluminium sheet</source>
+        <translation>Aluminiumblech</translation>
+    </message>
+    <message>
+        <source>lacquered</source>
+        <translation>lackiert</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>Klebeband</translation>
+    </message>
+    <message>
+        <source>cloth</source>
+        <translation>Stoff</translation>
+    </message>
+    <message>
+        <source>rubber</source>
+        <translation>Gummi</translation>
+    </message>
+    <message>
+        <source>bright steel</source>
+        <translation>blanker Stahl</translation>
+    </message>
+    <message>
+        <source>emissivity %1</source>
+        <translation>Emissionsgrad %1</translation>
+    </message>
+    <message>
+        <source>table</source>
+        <translation>Tisch</translation>
+    </message>
+    <message>
+        <source>thick floor</source>
+        <translation>dicker Boden</translation>
+    </message>
+    <message>
+        <source>legs</source>
+        <translation>Beine</translation>
+    </message>
+    <message>
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>lid</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>one outlet</source>
+        <translation>eine Steckdose</translation>
+    </message>
+    <message>
+        <source>several outlets</source>
+        <translation>mehrere Steckdosen</translation>
+    </message>
+    <message>
+        <source>building wire</source>
+        <translation>Installationsleitung</translation>
+    </message>
+    <message>
+        <source>cord</source>
+        <translation>Anschlussleitung</translation>
+    </message>
+    <message>
+        <source>extension set</source>
+        <translation>Verlängerung</translation>
+    </message>
+    <message>
+        <source>parallel</source>
+        <translation>parallel</translation>
+    </message>
+    <message>
+        <source>series</source>
+        <translation>in Reihe</translation>
+    </message>
+    <message>
+        <source>two circuits</source>
+        <translation>zwei Stromkreise</translation>
+    </message>
+    <message>
+        <source>weekday</source>
+        <translation>Werktag</translation>
+    </message>
+    <message>
+        <source>weekend</source>
+        <translation>Wochenende</translation>
+    </message>
+    <message>
+        <source>North America %1</source>
+        <translation>Nordamerika %1</translation>
+    </message>
+    <message>
+        <source>UK 230 V 13 A plug</source>
+        <translation>Großbritannien 230 V 13 A, Stecker</translation>
+    </message>
+    <message>
+        <source>Europe %1</source>
+        <translation>Europa %1</translation>
+    </message>
+    <message>
+        <source>Switzerland %1</source>
+        <translation>Schweiz %1</translation>
+    </message>
+    <message>
+        <source>Australia/New Zealand %1</source>
+        <translation>Australien/Neuseeland %1</translation>
+    </message>
+    <message>
+        <source>Japan %1</source>
+        <translation>Japan %1</translation>
+    </message>
+    <message>
+        <source>20 L steel pot</source>
+        <translation>Stahltopf, 20 L</translation>
+    </message>
+    <message>
+        <source>30 L double-wall urn</source>
+        <translation>doppelwandiger Einkocher, 30 L</translation>
+    </message>
+    <message>
+        <source>35 L all-in-one kettle</source>
+        <translation>All-in-one-Kessel, 35 L</translation>
+    </message>
+    <message>
+        <source>40 L steel kettle</source>
+        <translation>Stahlkessel, 40 L</translation>
+    </message>
+    <message>
+        <source>60 L steel kettle</source>
+        <translation>Stahlkessel, 60 L</translation>
+    </message>
+    <message>
+        <source>70 L steel kettle</source>
+        <translation>Stahlkessel, 70 L</translation>
+    </message>
+</context>
+<context>
     <name>Circuit</name>
     <message>
         <source>only if …</source>
@@ -2447,6 +2754,1233 @@
     <message>
         <source>Who says so, and for which year.</source>
         <translation>Wer das sagt, und für welches Jahr.</translation>
+    </message>
+</context>
+<context>
+    <name>Problem</name>
+    <message>
+        <source>null says nothing</source>
+        <translation>null sagt nichts</translation>
+    </message>
+    <message>
+        <source>true is no answer</source>
+        <translation>true ist keine Antwort</translation>
+    </message>
+    <message>
+        <source>false is no answer</source>
+        <translation>false ist keine Antwort</translation>
+    </message>
+    <message>
+        <source>a list stands here</source>
+        <translation>hier steht eine Liste</translation>
+    </message>
+    <message>
+        <source>an object stands here</source>
+        <translation>hier steht ein Objekt</translation>
+    </message>
+    <message>
+        <source>%1 is text</source>
+        <translation>%1 ist Text</translation>
+    </message>
+    <message>
+        <source>%1 is a number</source>
+        <translation>%1 ist eine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 is missing</source>
+        <translation>%1 fehlt</translation>
+    </message>
+    <message>
+        <source>%1 is out of range</source>
+        <translation>%1 liegt außerhalb des Bereichs</translation>
+    </message>
+    <message>
+        <source>%1 is not a whole number</source>
+        <translation>%1 ist keine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>%1 is not known here and has no effect</source>
+        <translation>%1 ist hier nicht bekannt und bewirkt nichts</translation>
+    </message>
+    <message>
+        <source>%1 is not known here</source>
+        <translation>%1 ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>%1 is too long with %2 characters</source>
+        <translation>%1 ist mit %2 Zeichen zu lang</translation>
+    </message>
+    <message>
+        <source>%1 holds a control character</source>
+        <translation>%1 enthält ein Steuerzeichen</translation>
+    </message>
+    <message>
+        <source>this list has %1 entry</source>
+        <translation>diese Liste hat %1 Eintrag</translation>
+    </message>
+    <message>
+        <source>this list has %1 entries</source>
+        <translation>diese Liste hat %1 Einträge</translation>
+    </message>
+    <message>
+        <source>%1 stands here more than once</source>
+        <translation>%1 steht hier mehrmals</translation>
+    </message>
+    <message>
+        <source>text in quotation marks is needed</source>
+        <translation>gebraucht wird Text in Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>an object is needed</source>
+        <translation>gebraucht wird ein Objekt</translation>
+    </message>
+    <message>
+        <source>a list is needed</source>
+        <translation>gebraucht wird eine Liste</translation>
+    </message>
+    <message>
+        <source>a number from %1 is needed</source>
+        <translation>gebraucht wird eine Zahl: %1</translation>
+    </message>
+    <message>
+        <source>a whole number from %1 is needed</source>
+        <translation>gebraucht wird eine ganze Zahl: %1</translation>
+    </message>
+    <message>
+        <source>a number without quotation marks is needed</source>
+        <translation>gebraucht wird eine Zahl ohne Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>true or false without quotation marks is needed</source>
+        <translation>gebraucht wird true oder false ohne Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>true or false is needed</source>
+        <translation>gebraucht wird true oder false</translation>
+    </message>
+    <message>
+        <source>%1 as text is needed</source>
+        <translation>gebraucht wird %1 als Text</translation>
+    </message>
+    <message>
+        <source>%1 is needed</source>
+        <translation>gebraucht wird %1</translation>
+    </message>
+    <message>
+        <source>accepted is %1</source>
+        <translation>zulässig ist %1</translation>
+    </message>
+    <message>
+        <source>%1 are accepted</source>
+        <translation>zulässig sind %1</translation>
+    </message>
+    <message>
+        <source>plain text in one line is accepted</source>
+        <translation>zulässig ist einfacher Text in einer Zeile</translation>
+    </message>
+    <message>
+        <source>%1 is accepted</source>
+        <translation>zulässig ist %1</translation>
+    </message>
+    <message>
+        <source>one of %1</source>
+        <translation>eines von %1</translation>
+    </message>
+    <message>
+        <source>%1 or more</source>
+        <translation>%1 oder mehr</translation>
+    </message>
+    <message>
+        <source>%1 or less</source>
+        <translation>%1 oder weniger</translation>
+    </message>
+    <message>
+        <source>perhaps %1 was meant</source>
+        <translation>vielleicht war %1 gemeint</translation>
+    </message>
+    <message>
+        <source>write e.g. %1</source>
+        <translation>schreiben Sie z. B. %1</translation>
+    </message>
+    <message>
+        <source>write it with one of %1</source>
+        <translation>schreiben Sie eine Einheit dazu, etwa %1</translation>
+    </message>
+    <message>
+        <source>write it with %1</source>
+        <translation>schreiben Sie es mit %1</translation>
+    </message>
+    <message>
+        <source>keep one of them</source>
+        <translation>behalten Sie nur eines davon</translation>
+    </message>
+    <message>
+        <source>keep one</source>
+        <translation>behalten Sie nur eines</translation>
+    </message>
+    <message>
+        <source>keep to one</source>
+        <translation>bleiben Sie bei einer</translation>
+    </message>
+    <message>
+        <source>keep fewer</source>
+        <translation>behalten Sie weniger</translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation>lassen Sie es weg</translation>
+    </message>
+    <message>
+        <source>a share</source>
+        <translation>ein Anteil</translation>
+    </message>
+    <message>
+        <source>a share per time</source>
+        <translation>ein Anteil je Zeit</translation>
+    </message>
+    <message>
+        <source>a power</source>
+        <translation>eine Leistung</translation>
+    </message>
+    <message>
+        <source>an energy</source>
+        <translation>eine Energie</translation>
+    </message>
+    <message>
+        <source>a volume</source>
+        <translation>ein Volumen</translation>
+    </message>
+    <message>
+        <source>a mass</source>
+        <translation>eine Masse</translation>
+    </message>
+    <message>
+        <source>a temperature</source>
+        <translation>eine Temperatur</translation>
+    </message>
+    <message>
+        <source>a temperature difference</source>
+        <translation>ein Temperaturunterschied</translation>
+    </message>
+    <message>
+        <source>a temperature change per time</source>
+        <translation>eine Temperaturänderung je Zeit</translation>
+    </message>
+    <message>
+        <source>a time</source>
+        <translation>eine Zeit</translation>
+    </message>
+    <message>
+        <source>a length</source>
+        <translation>eine Länge</translation>
+    </message>
+    <message>
+        <source>an area</source>
+        <translation>eine Fläche</translation>
+    </message>
+    <message>
+        <source>a speed</source>
+        <translation>eine Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>a voltage</source>
+        <translation>eine Spannung</translation>
+    </message>
+    <message>
+        <source>a current</source>
+        <translation>ein Strom</translation>
+    </message>
+    <message>
+        <source>an electrical resistance</source>
+        <translation>ein elektrischer Widerstand</translation>
+    </message>
+    <message>
+        <source>an electrical resistance per length</source>
+        <translation>ein elektrischer Widerstand je Länge</translation>
+    </message>
+    <message>
+        <source>a pressure</source>
+        <translation>ein Druck</translation>
+    </message>
+    <message>
+        <source>a thermal resistance of an area</source>
+        <translation>ein Wärmewiderstand einer Fläche</translation>
+    </message>
+    <message>
+        <source>a thermal conductivity</source>
+        <translation>eine Wärmeleitfähigkeit</translation>
+    </message>
+    <message>
+        <source>a heat transfer coefficient</source>
+        <translation>ein Wärmeübergangskoeffizient</translation>
+    </message>
+    <message>
+        <source>a heat loss per degree</source>
+        <translation>ein Wärmeverlust je Grad</translation>
+    </message>
+    <message>
+        <source>a heat capacity</source>
+        <translation>eine Wärmekapazität</translation>
+    </message>
+    <message>
+        <source>a specific heat</source>
+        <translation>eine spezifische Wärme</translation>
+    </message>
+    <message>
+        <source>an energy per mass</source>
+        <translation>eine Energie je Masse</translation>
+    </message>
+    <message>
+        <source>a power per area</source>
+        <translation>eine Leistung je Fläche</translation>
+    </message>
+    <message>
+        <source>a density</source>
+        <translation>eine Dichte</translation>
+    </message>
+    <message>
+        <source>a volume per mass</source>
+        <translation>ein Volumen je Masse</translation>
+    </message>
+    <message>
+        <source>a mass per time</source>
+        <translation>eine Masse je Zeit</translation>
+    </message>
+    <message>
+        <source>a mass per area and time</source>
+        <translation>eine Masse je Fläche und Zeit</translation>
+    </message>
+    <message>
+        <source>a volume per time</source>
+        <translation>ein Volumen je Zeit</translation>
+    </message>
+    <message>
+        <source>%1 does not start with a number</source>
+        <translation>%1 beginnt nicht mit einer Zahl</translation>
+    </message>
+    <message>
+        <source>%1 has more than one decimal sign</source>
+        <translation>%1 hat mehr als ein Dezimalzeichen</translation>
+    </message>
+    <message>
+        <source>write it without grouping the digits</source>
+        <translation>schreiben Sie die Ziffern ohne Gruppen</translation>
+    </message>
+    <message>
+        <source>%1 can be read as %2 or as %3</source>
+        <translation>%1 lässt sich als %2 oder als %3 lesen</translation>
+    </message>
+    <message>
+        <source>write one of these</source>
+        <translation>schreiben Sie eines von beiden</translation>
+    </message>
+    <message>
+        <source>%1 is too large or too small a number</source>
+        <translation>%1 ist eine zu große oder zu kleine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 has its digits in groups</source>
+        <translation>%1 hat seine Ziffern in Gruppen</translation>
+    </message>
+    <message>
+        <source>write them without spaces</source>
+        <translation>schreiben Sie sie ohne Leerzeichen</translation>
+    </message>
+    <message>
+        <source>%1 has a fraction without a value</source>
+        <translation>%1 hat einen Bruch ohne Wert</translation>
+    </message>
+    <message>
+        <source>%1 lies below absolute zero</source>
+        <translation>%1 liegt unter dem absoluten Nullpunkt</translation>
+    </message>
+    <message>
+        <source>%1 is not between 0 and 1</source>
+        <translation>%1 liegt nicht zwischen 0 und 1</translation>
+    </message>
+    <message>
+        <source>write %1 for percent</source>
+        <translation>schreiben Sie %1 für Prozent</translation>
+    </message>
+    <message>
+        <source>%1 is no wire gauge</source>
+        <translation>%1 ist keine Drahtstärke</translation>
+    </message>
+    <message>
+        <source>they run from &quot;4/0 AWG&quot; to &quot;40 AWG&quot;</source>
+        <translation>sie gehen von &quot;4/0 AWG&quot; bis &quot;40 AWG&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has no unit</source>
+        <translation>%1 hat keine Einheit</translation>
+    </message>
+    <message>
+        <source>%1 has a unit that does not measure %2</source>
+        <translation>%1 hat eine Einheit, die nicht passt: gesucht ist %2</translation>
+    </message>
+    <message>
+        <source>minutes are &quot;min&quot;</source>
+        <translation>Minuten sind &quot;min&quot;</translation>
+    </message>
+    <message>
+        <source>fluid ounces are &quot;fl oz&quot;</source>
+        <translation>Flüssigunzen sind &quot;fl oz&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has more after the number</source>
+        <translation>bei %1 steht nach der Zahl noch mehr</translation>
+    </message>
+    <message>
+        <source>&quot;RSI&quot; already means m²·K/W</source>
+        <translation>&quot;RSI&quot; heißt schon m²·K/W</translation>
+    </message>
+    <message>
+        <source>&quot;R&quot; already means ft²·h·°F/Btu</source>
+        <translation>&quot;R&quot; heißt schon ft²·h·°F/Btu</translation>
+    </message>
+    <message>
+        <source>%1 has a broken number before its last unit</source>
+        <translation>%1 hat vor der letzten Einheit eine gebrochene Zahl</translation>
+    </message>
+    <message>
+        <source>write one number and one unit</source>
+        <translation>schreiben Sie eine Zahl und eine Einheit</translation>
+    </message>
+    <message>
+        <source>%1 joins units that are not written one after another</source>
+        <translation>%1 verbindet Einheiten, die man nicht hintereinander schreibt</translation>
+    </message>
+    <message>
+        <source>%1 has a part that is not smaller than the unit before it</source>
+        <translation>%1 hat einen Teil, der nicht kleiner als die Einheit davor ist</translation>
+    </message>
+    <message>
+        <source>%1 is too long for a quantity</source>
+        <translation>%1 ist für eine Größe zu lang</translation>
+    </message>
+    <message>
+        <source>%1 is empty</source>
+        <translation>%1 ist leer</translation>
+    </message>
+    <message>
+        <source>%1 holds a character that does not belong in a quantity</source>
+        <translation>%1 enthält ein Zeichen, das in keine Größe gehört</translation>
+    </message>
+    <message>
+        <source>%1 has more after its unit</source>
+        <translation>bei %1 steht nach der Einheit noch mehr</translation>
+    </message>
+    <message>
+        <source>%1 ends with a number without a unit</source>
+        <translation>%1 endet mit einer Zahl ohne Einheit</translation>
+    </message>
+    <message>
+        <source>%1 has a &quot;:&quot;</source>
+        <translation>%1 hat ein &quot;:&quot;</translation>
+    </message>
+    <message>
+        <source>write times like &quot;1 h 30 min&quot;</source>
+        <translation>schreiben Sie Zeiten wie &quot;1 h 30 min&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has something else than a unit after the number</source>
+        <translation>bei %1 steht nach der Zahl etwas anderes als eine Einheit</translation>
+    </message>
+    <message>
+        <source>%1 has a number after %2</source>
+        <translation>%1 hat nach %2 eine Zahl</translation>
+    </message>
+    <message>
+        <source>%1 has %2 where a unit should stand</source>
+        <translation>%1 hat %2, wo eine Einheit stehen sollte</translation>
+    </message>
+    <message>
+        <source>%1 has a &quot;/&quot; within brackets</source>
+        <translation>%1 hat ein &quot;/&quot; in Klammern</translation>
+    </message>
+    <message>
+        <source>write one &quot;/&quot; and one pair of brackets</source>
+        <translation>schreiben Sie ein &quot;/&quot; und ein Paar Klammern</translation>
+    </message>
+    <message>
+        <source>%1 has brackets within brackets</source>
+        <translation>%1 hat Klammern in Klammern</translation>
+    </message>
+    <message>
+        <source>%1 has a &quot;)&quot; without its &quot;(&quot;</source>
+        <translation>%1 hat ein &quot;)&quot; ohne sein &quot;(&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has a &quot;(&quot; without its &quot;)&quot;</source>
+        <translation>%1 hat ein &quot;(&quot; ohne sein &quot;)&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has brackets without a unit</source>
+        <translation>%1 hat Klammern ohne Einheit</translation>
+    </message>
+    <message>
+        <source>%1 has nothing after the last %2</source>
+        <translation>%1 hat nichts nach dem letzten %2</translation>
+    </message>
+    <message>
+        <source>%1 can be read in two ways</source>
+        <translation>%1 lässt sich auf zwei Arten lesen</translation>
+    </message>
+    <message>
+        <source>put all that stands below the &quot;/&quot; in brackets</source>
+        <translation>setzen Sie alles, was unter dem &quot;/&quot; steht, in Klammern</translation>
+    </message>
+    <message>
+        <source>%1 has too many units</source>
+        <translation>%1 hat zu viele Einheiten</translation>
+    </message>
+    <message>
+        <source>%1 has a &quot;^&quot; without a power from 1 to 4</source>
+        <translation>%1 hat ein &quot;^&quot; ohne Potenz von 1 bis 4</translation>
+    </message>
+    <message>
+        <source>%1 has the unit %2, where capitals change the size</source>
+        <translation>%1 hat die Einheit %2, bei der Großbuchstaben die Größe ändern</translation>
+    </message>
+    <message>
+        <source>%1 has the unit %2, which may be two units</source>
+        <translation>%1 hat die Einheit %2, die zwei Einheiten sein kann</translation>
+    </message>
+    <message>
+        <source>write %1 with a space, in brackets if it stands below a &quot;/&quot;</source>
+        <translation>schreiben Sie %1 mit Leerzeichen, und in Klammern, wenn es unter einem &quot;/&quot; steht</translation>
+    </message>
+    <message>
+        <source>%1 has the unit %2, which is not known</source>
+        <translation>%1 hat die Einheit %2, die nicht bekannt ist</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which may be 907, 1000 or 1016 kg</source>
+        <translation>%1 hat %2, das 907, 1000 oder 1016 kg sein kann</translation>
+    </message>
+    <message>
+        <source>write kg or t</source>
+        <translation>schreiben Sie kg oder t</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which has many sizes</source>
+        <translation>%1 hat %2, das es in vielen Größen gibt</translation>
+    </message>
+    <message>
+        <source>write gal or L</source>
+        <translation>schreiben Sie gal oder L</translation>
+    </message>
+    <message>
+        <source>write J or Wh</source>
+        <translation>schreiben Sie J oder Wh</translation>
+    </message>
+    <message>
+        <source>write kJ or Wh</source>
+        <translation>schreiben Sie kJ oder Wh</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which may be kelvin or a thousand</source>
+        <translation>%1 hat %2, das Kelvin oder Tausend sein kann</translation>
+    </message>
+    <message>
+        <source>write &quot;K&quot; for kelvin, or the number in full</source>
+        <translation>schreiben Sie &quot;K&quot; für Kelvin oder die ganze Zahl</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which does not say whose degrees</source>
+        <translation>%1 hat %2, das nicht sagt, wessen Grade</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which may be gram or grain</source>
+        <translation>%1 hat %2, das Gramm oder Gran sein kann</translation>
+    </message>
+    <message>
+        <source>write g</source>
+        <translation>schreiben Sie g</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which is metric horsepower</source>
+        <translation>%1 hat %2, das die metrische Pferdestärke ist</translation>
+    </message>
+    <message>
+        <source>write W or kW</source>
+        <translation>schreiben Sie W oder kW</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which is apparent power</source>
+        <translation>%1 hat %2, das Scheinleistung ist</translation>
+    </message>
+    <message>
+        <source>write W</source>
+        <translation>schreiben Sie W</translation>
+    </message>
+    <message>
+        <source>write kW</source>
+        <translation>schreiben Sie kW</translation>
+    </message>
+    <message>
+        <source>%1 has %2, which is a pressure above that of the air</source>
+        <translation>%1 hat %2, das ein Druck über dem der Luft ist</translation>
+    </message>
+    <message>
+        <source>write the whole pressure in psi</source>
+        <translation>schreiben Sie den ganzen Druck in psi</translation>
+    </message>
+    <message>
+        <source>this plan is of version %1</source>
+        <translation>dieser Plan hat die Version %1</translation>
+    </message>
+    <message>
+        <source>this program understands version %1</source>
+        <translation>dieses Programm versteht die Version %1</translation>
+    </message>
+    <message>
+        <source>two rigs are called %1</source>
+        <translation>zwei Anlagen heißen %1</translation>
+    </message>
+    <message>
+        <source>give each a name of its own</source>
+        <translation>geben Sie jeder einen eigenen Namen</translation>
+    </message>
+    <message>
+        <source>a rig needs a name that can be seen</source>
+        <translation>eine Anlage braucht einen Namen, den man sieht</translation>
+    </message>
+    <message>
+        <source>it holds no list of rigs</source>
+        <translation>es enthält keine Liste von Anlagen</translation>
+    </message>
+    <message>
+        <source>an extract of %1 and a moisture of %2 are more than the whole grain</source>
+        <translation>ein Extrakt von %1 und eine Feuchte von %2 sind mehr als das ganze Malz</translation>
+    </message>
+    <message>
+        <source>together they may be 100 %, usual are 72 % and 4.5 %</source>
+        <translation>zusammen dürfen sie 100 % sein, üblich sind 72 % und 4,5 %</translation>
+    </message>
+    <message>
+        <source>a mash at %1 is not possible: water boils at %2 here, and a mash must stay 1 K below</source>
+        <translation>eine Maische bei %1 ist nicht möglich: Wasser kocht hier bei %2, und eine Maische muss 1 K darunter bleiben</translation>
+    </message>
+    <message>
+        <source>%1 does not rise above the rest before, at %2</source>
+        <translation>%1 liegt nicht über der Rast davor mit %2</translation>
+    </message>
+    <message>
+        <source>a kettle can only cool by waiting</source>
+        <translation>ein Kessel kühlt nur, wenn man wartet</translation>
+    </message>
+    <message>
+        <source>the mash has both held rests and an unplugged one</source>
+        <translation>die Maische hat sowohl gehaltene Rasten als auch eine ohne Strom</translation>
+    </message>
+    <message>
+        <source>the mash has neither &quot;rests&quot; nor &quot;unplugged&quot;</source>
+        <translation>die Maische hat weder &quot;rests&quot; noch &quot;unplugged&quot;</translation>
+    </message>
+    <message>
+        <source>both &quot;wort&quot; and &quot;water&quot; are stated</source>
+        <translation>&quot;wort&quot; und &quot;water&quot; sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>keep one of them, the other follows</source>
+        <translation>behalten Sie nur eines davon, das andere folgt daraus</translation>
+    </message>
+    <message>
+        <source>neither &quot;wort&quot;, the cold wort wanted after the boil, nor &quot;water&quot;, the cold water poured in, is stated</source>
+        <translation>weder &quot;wort&quot;, die nach dem Kochen gewünschte kalte Würze, noch &quot;water&quot;, das eingefüllte kalte Wasser, ist angegeben</translation>
+    </message>
+    <message>
+        <source>write one</source>
+        <translation>schreiben Sie eines davon</translation>
+    </message>
+    <message>
+        <source>%1 of water are too little: the grain keeps %2</source>
+        <translation>%1 Wasser sind zu wenig: das Malz behält %2</translation>
+    </message>
+    <message>
+        <source>pour at least a quarter more than that</source>
+        <translation>nehmen Sie mindestens ein Viertel mehr als das</translation>
+    </message>
+    <message>
+        <source>%1 of grain in about %2 of water give a wort of %3 extract</source>
+        <translation>%1 Malz in etwa %2 Wasser geben eine Würze von %3 Extrakt</translation>
+    </message>
+    <message>
+        <source>up to %1 are accepted, usual are 10 to 18 %</source>
+        <translation>zulässig sind bis zu %1, üblich sind 10 bis 18 %</translation>
+    </message>
+    <message>
+        <source>%1 of water to grain is no mash</source>
+        <translation>%1 Wasser zu Malz sind keine Maische</translation>
+    </message>
+    <message>
+        <source>from 1.2 L/kg is accepted, usual are 2.5 to 6 L/kg</source>
+        <translation>zulässig ist ab 1,2 L/kg, üblich sind 2,5 bis 6 L/kg</translation>
+    </message>
+    <message>
+        <source>%1 of water to grain is too thick to stir</source>
+        <translation>%1 Wasser zu Malz sind zu dick zum Rühren</translation>
+    </message>
+    <message>
+        <source>usual are 2.5 to 6 L/kg</source>
+        <translation>üblich sind 2,5 bis 6 L/kg</translation>
+    </message>
+    <message>
+        <source>there is no grain, so there is no mash</source>
+        <translation>ohne Malz gibt es keine Maische</translation>
+    </message>
+    <message>
+        <source>add &quot;grain&quot; or leave this out</source>
+        <translation>geben Sie &quot;grain&quot; an oder lassen Sie dies weg</translation>
+    </message>
+    <message>
+        <source>both an altitude and a pressure are stated</source>
+        <translation>eine Höhe und ein Druck sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>neither an altitude nor a pressure is stated</source>
+        <translation>weder eine Höhe noch ein Druck ist angegeben</translation>
+    </message>
+    <message>
+        <source>both an airflow and air changes are stated</source>
+        <translation>ein Luftstrom und ein Luftwechsel sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>an edition of rules needs a &quot;region&quot;</source>
+        <translation>eine Fassung von Regeln braucht eine &quot;region&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is not the region of the rules file, %2</source>
+        <translation>%1 ist nicht die Region der Regeldatei, %2</translation>
+    </message>
+    <message>
+        <source>%1 is no region with electrical rules here</source>
+        <translation>für %1 gibt es hier keine elektrischen Regeln</translation>
+    </message>
+    <message>
+        <source>%1 of %2 is not here</source>
+        <translation>%1 von %2 ist nicht hier</translation>
+    </message>
+    <message>
+        <source>there is %1</source>
+        <translation>es gibt %1</translation>
+    </message>
+    <message>
+        <source>%1 leads out of the plan&apos;s folder</source>
+        <translation>%1 führt aus dem Ordner des Plans hinaus</translation>
+    </message>
+    <message>
+        <source>write a path within it</source>
+        <translation>schreiben Sie einen Pfad darin</translation>
+    </message>
+    <message>
+        <source>%1 is no price of energy</source>
+        <translation>%1 ist kein Preis für Energie</translation>
+    </message>
+    <message>
+        <source>write number, currency and &quot;/kWh&quot;</source>
+        <translation>schreiben Sie Zahl, Währung und &quot;/kWh&quot;</translation>
+    </message>
+    <message>
+        <source>this price is in %1, those before in %2</source>
+        <translation>dieser Preis ist in %1, die davor in %2</translation>
+    </message>
+    <message>
+        <source>a window from %1 to %2 has no length</source>
+        <translation>ein Fenster von %1 bis %2 hat keine Länge</translation>
+    </message>
+    <message>
+        <source>for a whole day write from &quot;00:00&quot; to &quot;24:00&quot;</source>
+        <translation>schreiben Sie für einen ganzen Tag von &quot;00:00&quot; bis &quot;24:00&quot;</translation>
+    </message>
+    <message>
+        <source>no price is stated from %1 to %2</source>
+        <translation>von %1 bis %2 ist kein Preis angegeben</translation>
+    </message>
+    <message>
+        <source>cover the whole day</source>
+        <translation>decken Sie den ganzen Tag ab</translation>
+    </message>
+    <message>
+        <source>two prices are stated from %1 to %2</source>
+        <translation>von %1 bis %2 sind zwei Preise angegeben</translation>
+    </message>
+    <message>
+        <source>nothing is stated for use beyond this</source>
+        <translation>für einen Verbrauch darüber ist nichts angegeben</translation>
+    </message>
+    <message>
+        <source>leave &quot;up_to&quot; of the last tier out</source>
+        <translation>lassen Sie &quot;up_to&quot; der letzten Stufe weg</translation>
+    </message>
+    <message>
+        <source>this tier ends at %1, where the one before has ended already</source>
+        <translation>diese Stufe endet bei %1, wo die davor schon geendet hat</translation>
+    </message>
+    <message>
+        <source>%1 is no bundled tariff</source>
+        <translation>%1 ist kein mitgelieferter Tarif</translation>
+    </message>
+    <message>
+        <source>a tariff has one &quot;price&quot;, or prices by &quot;times&quot;, or by &quot;tiers&quot;, or those it is &quot;from&quot;</source>
+        <translation>ein Tarif hat einen Preis (&quot;price&quot;) oder Preise nach &quot;times&quot; oder nach &quot;tiers&quot; oder die, von denen er kommt (&quot;from&quot;)</translation>
+    </message>
+    <message>
+        <source>%1 is no time of day</source>
+        <translation>%1 ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>write hours and minutes from 00:00 to 23:59</source>
+        <translation>schreiben Sie Stunden und Minuten von 00:00 bis 23:59</translation>
+    </message>
+    <message>
+        <source>no source is stated for this figure</source>
+        <translation>für diese Zahl ist keine Quelle angegeben</translation>
+    </message>
+    <message>
+        <source>write &quot;co2_source&quot;</source>
+        <translation>schreiben Sie &quot;co2_source&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is no date</source>
+        <translation>%1 ist kein Datum</translation>
+    </message>
+    <message>
+        <source>write year and month, e.g. &quot;2026-01&quot;, or a day</source>
+        <translation>schreiben Sie Jahr und Monat, z. B. &quot;2026-01&quot;, oder einen Tag</translation>
+    </message>
+    <message>
+        <source>a window for the start has both ends</source>
+        <translation>ein Fenster für den Beginn hat beide Enden</translation>
+    </message>
+    <message>
+        <source>write &quot;brew_from&quot; and &quot;brew_until&quot;</source>
+        <translation>schreiben Sie &quot;brew_from&quot; und &quot;brew_until&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is no rig of the catalogue</source>
+        <translation>%1 ist keine Anlage des Katalogs</translation>
+    </message>
+    <message>
+        <source>write %1, or the relative path of a file that ends in .json</source>
+        <translation>schreiben Sie %1 oder den relativen Pfad einer Datei, die auf .json endet</translation>
+    </message>
+    <message>
+        <source>%1 is not there</source>
+        <translation>%1 ist nicht da</translation>
+    </message>
+    <message>
+        <source>looked for %1</source>
+        <translation>gesucht wurde %1</translation>
+    </message>
+    <message>
+        <source>%1 is from itself, directly or over other files</source>
+        <translation>%1 kommt von sich selbst, unmittelbar oder über andere Dateien</translation>
+    </message>
+    <message>
+        <source>%1 is not a file</source>
+        <translation>%1 ist keine Datei</translation>
+    </message>
+    <message>
+        <source>more than %1 rigs are from one another</source>
+        <translation>mehr als %1 Anlagen kommen voneinander</translation>
+    </message>
+    <message>
+        <source>this cable would take %1 of the power as heat</source>
+        <translation>dieses Kabel nähme %1 der Leistung als Wärme</translation>
+    </message>
+    <message>
+        <source>usual is below 5 %</source>
+        <translation>üblich sind unter 5 %</translation>
+    </message>
+    <message>
+        <source>the element&apos;s top at %1 is not below the vessel&apos;s rim at %2</source>
+        <translation>die Oberkante des Heizelements bei %1 liegt nicht unter dem Rand des Gefäßes bei %2</translation>
+    </message>
+    <message>
+        <source>this jacket covers a lid, but the rig has none</source>
+        <translation>dieser Mantel bedeckt einen Deckel, aber die Anlage hat keinen</translation>
+    </message>
+    <message>
+        <source>add &quot;lid&quot; to the rig or leave this out</source>
+        <translation>geben Sie der Anlage einen Deckel (&quot;lid&quot;) oder lassen Sie dies weg</translation>
+    </message>
+    <message>
+        <source>no element hangs on it</source>
+        <translation>kein Heizelement hängt daran</translation>
+    </message>
+    <message>
+        <source>write &quot;wired&quot;: &quot;two circuits&quot;</source>
+        <translation>schreiben Sie &quot;wired&quot;: &quot;two circuits&quot;</translation>
+    </message>
+    <message>
+        <source>an element of %1 on %2 would give %3 times its rated power and surface load. Supplies rise to 110 % of their nominal voltage and elements are made for that; this is above it all the time. Use one rated for %4</source>
+        <translation>ein Heizelement für %1 an %2 gäbe das %3-fache seiner Nennleistung und Oberflächenlast. Netze steigen bis auf 110 % ihrer Nennspannung, und Heizelemente sind dafür gemacht; dies liegt die ganze Zeit darüber. Nehmen Sie eines für %4</translation>
+    </message>
+    <message>
+        <source>an element of %1 on %2 gives %3 times its rated power</source>
+        <translation>ein Heizelement für %1 an %2 gibt das %3-fache seiner Nennleistung</translation>
+    </message>
+    <message>
+        <source>that is within what supplies vary by, and more current than its name plate says</source>
+        <translation>das liegt in dem Bereich, in dem Netze schwanken, und ist mehr Strom, als sein Typenschild sagt</translation>
+    </message>
+    <message>
+        <source>both a finish and an emissivity are stated</source>
+        <translation>ein Aussehen und ein Emissionsgrad sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>how does the %1 look? Write %2, or an &quot;emissivity&quot; from 0.01 to 1</source>
+        <translation>wie sieht der Werkstoff (%1) aus? Schreiben Sie %2 oder einen Emissionsgrad (&quot;emissivity&quot;) von 0,01 bis 1</translation>
+    </message>
+    <message>
+        <source>%1 is no known look of %2</source>
+        <translation>%1 ist kein bekanntes Aussehen von: %2</translation>
+    </message>
+    <message>
+        <source>leave it out, or write an &quot;emissivity&quot;</source>
+        <translation>lassen Sie es weg oder schreiben Sie einen Emissionsgrad (&quot;emissivity&quot;)</translation>
+    </message>
+    <message>
+        <source>write %1, or an &quot;emissivity&quot; from 0.01 to 1</source>
+        <translation>schreiben Sie %1 oder einen Emissionsgrad (&quot;emissivity&quot;) von 0,01 bis 1</translation>
+    </message>
+    <message>
+        <source>%1 is no known material for a vessel</source>
+        <translation>%1 ist kein bekannter Werkstoff für ein Gefäß</translation>
+    </message>
+    <message>
+        <source>%1 is no known material for a lid</source>
+        <translation>%1 ist kein bekannter Werkstoff für einen Deckel</translation>
+    </message>
+    <message>
+        <source>%1 is no known material for a jacket</source>
+        <translation>%1 ist kein bekannter Werkstoff für einen Mantel</translation>
+    </message>
+    <message>
+        <source>%1 is no known material for a stand</source>
+        <translation>%1 ist kein bekannter Werkstoff für eine Unterlage</translation>
+    </message>
+    <message>
+        <source>%1 is no known material for a hose</source>
+        <translation>%1 ist kein bekannter Werkstoff für einen Schlauch</translation>
+    </message>
+    <message>
+        <source>%1 is far from the %2 that the stated size and wall would weigh</source>
+        <translation>%1 ist weit von den %2 entfernt, die Größe und Wand wie angegeben wögen</translation>
+    </message>
+    <message>
+        <source>never boil under a closed lid: it boils over, and in a tight vessel pressure rises</source>
+        <translation>nie unter geschlossenem Deckel kochen: es kocht über, und in einem dichten Gefäß steigt der Druck</translation>
+    </message>
+    <message>
+        <source>leave at least a gap</source>
+        <translation>lassen Sie mindestens einen Spalt</translation>
+    </message>
+    <message>
+        <source>this list of layers is empty</source>
+        <translation>diese Liste von Schichten ist leer</translation>
+    </message>
+    <message>
+        <source>leave %1 out, or write e.g. %2</source>
+        <translation>lassen Sie %1 weg oder schreiben Sie z. B. %2</translation>
+    </message>
+    <message>
+        <source>%1 is no known outside of a jacket</source>
+        <translation>%1 ist keine bekannte Außenseite eines Mantels</translation>
+    </message>
+    <message>
+        <source>write %1, or an emissivity</source>
+        <translation>schreiben Sie %1 oder einen Emissionsgrad</translation>
+    </message>
+    <message>
+        <source>this jacket is around nothing</source>
+        <translation>dieser Mantel ist um nichts herum</translation>
+    </message>
+    <message>
+        <source>write layers for &quot;side&quot;, &quot;base&quot; or &quot;lid&quot;</source>
+        <translation>schreiben Sie Schichten für &quot;side&quot;, &quot;base&quot; oder &quot;lid&quot;</translation>
+    </message>
+    <message>
+        <source>two walls of %1 leave no room for wort in a hose of %2 outer diameter</source>
+        <translation>zwei Wände von %1 lassen der Würze in einem Schlauch von %2 Außendurchmesser keinen Platz</translation>
+    </message>
+    <message>
+        <source>%1 is no circuit of the catalogue</source>
+        <translation>%1 ist kein Stromkreis des Katalogs</translation>
+    </message>
+    <message>
+        <source>write %1, or &quot;voltage&quot; and &quot;current&quot;</source>
+        <translation>schreiben Sie %1 oder &quot;voltage&quot; und &quot;current&quot;</translation>
+    </message>
+    <message>
+        <source>the cable&apos;s resistance is stated already as &quot;loop_resistance&quot;</source>
+        <translation>der Widerstand des Kabels ist schon als &quot;loop_resistance&quot; angegeben</translation>
+    </message>
+    <message>
+        <source>both &quot;element&quot; and &quot;elements&quot; are stated</source>
+        <translation>&quot;element&quot; und &quot;elements&quot; sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>two circuits feed two elements, not %1</source>
+        <translation>zwei Stromkreise speisen zwei Heizelemente, nicht %1</translation>
+    </message>
+    <message>
+        <source>%1 is no supply voltage of %2</source>
+        <translation>%1 ist keine Netzspannung von: %2</translation>
+    </message>
+    <message>
+        <source>there it is %1</source>
+        <translation>dort sind es %1</translation>
+    </message>
+    <message>
+        <source>%1 is no outlet of %2</source>
+        <translation>%1 ist keine Steckdose von: %2</translation>
+    </message>
+    <message>
+        <source>no table for %1 has this conductor at this length</source>
+        <translation>keine Tabelle (%1) hat diesen Leiter bei dieser Länge</translation>
+    </message>
+    <message>
+        <source>the nearest size is %1</source>
+        <translation>der nächste Querschnitt ist %1</translation>
+    </message>
+    <message>
+        <source>heating the strike water</source>
+        <translation>Erhitzen des Einmaischwassers</translation>
+    </message>
+    <message>
+        <source>mashing in</source>
+        <translation>Einmaischen</translation>
+    </message>
+    <message>
+        <source>heating the mash</source>
+        <translation>Aufheizen der Maische</translation>
+    </message>
+    <message>
+        <source>the mash rest</source>
+        <translation>Rast</translation>
+    </message>
+    <message>
+        <source>heating to the boil</source>
+        <translation>Aufheizen zum Kochen</translation>
+    </message>
+    <message>
+        <source>the boil</source>
+        <translation>Kochen</translation>
+    </message>
+    <message>
+        <source>the day</source>
+        <translation>Brautag</translation>
+    </message>
+    <message>
+        <source>grain and water do not fit: %1 of water and %2 of grain fill %3 when hot, and the vessel holds %4</source>
+        <translation>Malz und Wasser passen nicht hinein: %1 Wasser und %2 Malz füllen heiß %3, und das Gefäß fasst %4</translation>
+    </message>
+    <message>
+        <source>the water does not fit: %1 of water fill %2 when hot, and the vessel holds %3</source>
+        <translation>das Wasser passt nicht hinein: %1 Wasser füllen heiß %2, und das Gefäß fasst %3</translation>
+    </message>
+    <message>
+        <source>take a smaller batch or a larger vessel</source>
+        <translation>nehmen Sie einen kleineren Sud oder ein größeres Gefäß</translation>
+    </message>
+    <message>
+        <source>the element, %1 high, needs at least %2</source>
+        <translation>das Heizelement, %1 hoch, braucht mindestens %2</translation>
+    </message>
+    <message>
+        <source>a heater below the base needs at least %1</source>
+        <translation>eine Heizung unter dem Boden braucht mindestens %1</translation>
+    </message>
+    <message>
+        <source>the element would run dry during %1: only %2 stand in the vessel, and %3</source>
+        <translation>das Heizelement liefe trocken (%1): nur %2 stehen im Gefäß, und %3</translation>
+    </message>
+    <message>
+        <source>never switch on an element that is not fully covered</source>
+        <translation>schalten Sie nie ein Heizelement ein, das nicht ganz bedeckt ist</translation>
+    </message>
+    <message>
+        <source>the boil is longer than the wort lasts: after %1 only %2 are left of %3, a syrup of more than %4 extract, which burns on the element</source>
+        <translation>das Kochen dauert länger, als die Würze reicht: nach %1 sind nur %2 von %3 übrig, ein Sirup von mehr als %4 Extrakt, der am Heizelement anbrennt</translation>
+    </message>
+    <message>
+        <source>boil for less time, with less power, or start with more water</source>
+        <translation>kochen Sie kürzer, mit weniger Leistung, oder beginnen Sie mit mehr Wasser</translation>
+    </message>
+    <message>
+        <source>the boil is longer than the water lasts: after %1 only %2 are left, and %3 to stay covered</source>
+        <translation>das Kochen dauert länger, als das Wasser reicht: nach %1 sind nur %2 übrig, und %3, um bedeckt zu bleiben</translation>
+    </message>
+    <message>
+        <source>boil for less time, with less power, or start with more</source>
+        <translation>kochen Sie kürzer, mit weniger Leistung, oder beginnen Sie mit mehr</translation>
+    </message>
+    <message>
+        <source>for %1 the strike water would have to be at %2, but it boils at %3 here</source>
+        <translation>für %1 müsste das Einmaischwasser %2 haben, aber es kocht hier bei %3</translation>
+    </message>
+    <message>
+        <source>take more water, less or warmer grain, or a cooler first rest</source>
+        <translation>nehmen Sie mehr Wasser, weniger oder wärmeres Malz oder eine kühlere erste Rast</translation>
+    </message>
+    <message>
+        <source>water of %1 is hotter than strike water may be, %2 for %3</source>
+        <translation>Wasser von %1 ist heißer, als Einmaischwasser sein darf: %2 für %3</translation>
+    </message>
+    <message>
+        <source>take cooler water</source>
+        <translation>nehmen Sie kühleres Wasser</translation>
+    </message>
+    <message>
+        <source>the document is larger than 4 MB</source>
+        <translation>das Dokument ist größer als 4 MB</translation>
+    </message>
+    <message>
+        <source>the document is not in UTF-8, but probably in UTF-16</source>
+        <translation>das Dokument ist nicht in UTF-8, sondern wohl in UTF-16</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8</source>
+        <translation>sichern Sie es als UTF-8</translation>
+    </message>
+    <message>
+        <source>the document is empty</source>
+        <translation>das Dokument ist leer</translation>
+    </message>
+    <message>
+        <source>this is not UTF-8</source>
+        <translation>dies ist nicht UTF-8</translation>
+    </message>
+    <message>
+        <source>save the document as UTF-8</source>
+        <translation>sichern Sie das Dokument als UTF-8</translation>
+    </message>
+    <message>
+        <source>more than %1 levels of brackets</source>
+        <translation>mehr als %1 Ebenen von Klammern</translation>
+    </message>
+    <message>
+        <source>this object has more than %1 keys</source>
+        <translation>dieses Objekt hat mehr als %1 Schlüssel</translation>
+    </message>
+    <message>
+        <source>this number is too large</source>
+        <translation>diese Zahl ist zu groß</translation>
+    </message>
+    <message>
+        <source>comments are not accepted</source>
+        <translation>Kommentare sind nicht zulässig</translation>
+    </message>
+    <message>
+        <source>remove this one</source>
+        <translation>entfernen Sie diesen</translation>
+    </message>
+    <message>
+        <source>texts stand in double quotation marks</source>
+        <translation>Texte stehen in doppelten Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>a text is not closed at the end of its line</source>
+        <translation>ein Text ist am Ende seiner Zeile nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>there is a comma too many before %1</source>
+        <translation>vor %1 steht ein Komma zu viel</translation>
+    </message>
+    <message>
+        <source>a comma or a colon is missing before %1</source>
+        <translation>vor %1 fehlt ein Komma oder ein Doppelpunkt</translation>
+    </message>
+    <message>
+        <source>%1 does not belong here</source>
+        <translation>%1 gehört nicht hierher</translation>
+    </message>
+    <message>
+        <source>texts need quotation marks, and words without them are true, false and null only</source>
+        <translation>Texte brauchen Anführungszeichen, und Wörter ohne sie sind nur true, false und null</translation>
+    </message>
+    <message>
+        <source>%1 is a folder, not a file</source>
+        <translation>%1 ist ein Ordner, keine Datei</translation>
+    </message>
+    <message>
+        <source>%1 may not be read by you: permission is missing</source>
+        <translation>%1 dürfen Sie nicht lesen: die Berechtigung fehlt</translation>
+    </message>
+    <message>
+        <source>%1 may not be saved by you: permission is missing</source>
+        <translation>%1 dürfen Sie nicht sichern: die Berechtigung fehlt</translation>
+    </message>
+    <message>
+        <source>%1 cannot be saved: the disk is full</source>
+        <translation>%1 lässt sich nicht sichern: der Datenträger ist voll</translation>
+    </message>
+    <message>
+        <source>%1 cannot be saved: its folder is not there</source>
+        <translation>%1 lässt sich nicht sichern: der Ordner ist nicht da</translation>
+    </message>
+    <message>
+        <source>%1 has no file name</source>
+        <translation>%1 hat keinen Dateinamen</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2, too large for a plan</source>
+        <translation>%1 ist größer als %2, zu groß für einen Plan</translation>
+    </message>
+    <message>
+        <source>line %1, column %2: %3</source>
+        <translation>Zeile %1, Spalte %2: %3</translation>
+    </message>
+    <message>
+        <source>in %1 at %2: %3</source>
+        <translation>in %1 bei %2: %3</translation>
+    </message>
+    <message>
+        <source>in %1: %2</source>
+        <translation>in %1: %2</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>write %1</source>
+        <translation>schreiben Sie %1</translation>
+    </message>
+    <message>
+        <source>%1, e.g. %2</source>
+        <translation>%1, z. B. %2</translation>
+    </message>
+    <message>
+        <source>%1, or &quot;none&quot;</source>
+        <translation>%1 oder &quot;none&quot;</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <translation>%1 ist %2</translation>
+    </message>
+    <message>
+        <source>m2*K/W, ft2*h*degF/Btu, or as &quot;R 1.8&quot;</source>
+        <translation>m2*K/W, ft2*h*degF/Btu oder als &quot;R 1.8&quot;</translation>
+    </message>
+    <message>
+        <source>the document ends too early</source>
+        <translation>das Dokument endet zu früh</translation>
+    </message>
+    <message>
+        <source>a bracket or a quotation mark is not closed</source>
+        <translation>eine Klammer oder ein Anführungszeichen ist nicht geschlossen</translation>
     </message>
 </context>
 <context>

@@ -4,6 +4,8 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "gui/window/catalogue_words.hpp"
+#include "gui/window/phrases.hpp"
 #include "gui/window/plan_edits.hpp"
 #include "rigs/json_edit.hpp"
 
@@ -101,8 +103,9 @@ void FieldCell::apply(const QString& typed) {
 }
 
 QString FieldCell::inheritedFrom(const FormState& state) const {
-  return rig_ && *rig_ < state.originNames.size() ? QString::fromStdString(state.originNames[*rig_])
-                                                  : QString();
+  return rig_ && *rig_ < state.originNames.size()
+             ? catalogueWord(QString::fromStdString(state.originNames[*rig_]))
+             : QString();
 }
 
 // What is not in any one place of the document: as the plan has it, or had it last.
@@ -177,6 +180,12 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   showTip(tip);
 }
 
+// As the reader sees it; the plan keeps the English word.
+QString FieldCell::choiceText(const QString& choice) const {
+  if (choice == QLatin1String("none")) return tr("none");
+  return field_.place == "/place/region" ? phrase(choice) : catalogueWord(choice);
+}
+
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,
                               const FormState& state) {
   std::string about;
@@ -187,10 +196,10 @@ void FieldCell::refreshChoice(const QString& own, const QString& inherited,
     if (about.empty() && rig_ && *rig_ < state.inherited.size())
       about = textIn(state.inherited[*rig_], siblingOf(field_.place, "material")).toStdString();
   }
-  const QString none = !inherited.isEmpty()
-                           ? tr("%1 (as in %2)").arg(inherited, inheritedFrom(state))
-                       : !field_.usual.isEmpty() ? tr("%1 (not stated)").arg(field_.usual)
-                                                 : QStringLiteral("—");
+  const QString none =
+      !inherited.isEmpty() ? tr("%1 (as in %2)").arg(choiceText(inherited), inheritedFrom(state))
+      : !field_.usual.isEmpty() ? tr("%1 (not stated)").arg(choiceText(field_.usual))
+                                : QStringLiteral("—");
   QStringList offered{none, QString()};
   for (const std::string& choice : field_.choices(about)) offered << QString::fromStdString(choice);
   if (!own.isEmpty() && !offered.mid(2).contains(own)) offered << own;
@@ -199,8 +208,7 @@ void FieldCell::refreshChoice(const QString& own, const QString& inherited,
     offered_ = offered;
     combo_->clear();
     combo_->addItem(none, QString());
-    for (const QString& choice : offered.mid(2))
-      combo_->addItem(choice == QLatin1String("none") ? tr("none") : choice, choice);
+    for (const QString& choice : offered.mid(2)) combo_->addItem(choiceText(choice), choice);
   }
   combo_->setCurrentIndex(own.isEmpty() ? 0 : combo_->findData(own));
   showTip(combo_->currentText() + QLatin1Char('\n') + field_.meaning);

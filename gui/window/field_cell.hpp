@@ -53,6 +53,7 @@ class FieldCell : public QWidget {
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
   void showTip(const QString& tip);
   QString inheritedFrom(const FormState& state) const;
+  QString choiceText(const QString& choice) const;
 
   PlanDocument& document_;
   PlanField field_;

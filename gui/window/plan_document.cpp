@@ -5,6 +5,7 @@
 #include <QFileInfo>
 #include <QUndoCommand>
 
+#include "gui/window/told_problem.hpp"
 #include "rigs/files.hpp"
 #include "rigs/json_edit.hpp"
 #include "rigs/plan_writer.hpp"
@@ -56,7 +57,7 @@ void requireJson(const QString& path, const std::string& text) {
     const std::string why =
         problems.empty() ? std::string("it holds no list of rigs") : problems.front().message;
     throw rigs::FileError(PlanDocument::tr("%1 is not a plan: %2")
-                              .arg(QFileInfo(path).fileName(), QString::fromStdString(why))
+                              .arg(QFileInfo(path).fileName(), toldProblem(why))
                               .toStdString());
   }
 }

@@ -8,6 +8,8 @@
 #include <QVBoxLayout>
 #include <map>
 
+#include "gui/window/told_problem.hpp"
+
 namespace gui {
 namespace {
 
@@ -192,7 +194,7 @@ void PlanForms::distributeProblems() {
     for (FieldCell* cell : all) {
       if (!place && isPart && isWithin(cell->pointer(), problem.where)) place = cell;
     }
-    const QString message = QString::fromStdString(problem.message);
+    const QString message = toldProblem(problem.message);
     if (!place) {
       const QString where =
           problem.where.empty() ? tr("The plan") : QString::fromStdString(problem.where);

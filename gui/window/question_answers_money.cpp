@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "gui/window/answer_text.hpp"
+#include "gui/window/catalogue_words.hpp"
 #include "gui/window/chart_layout.hpp"
 #include "rigs/figures.hpp"
 
@@ -178,7 +179,7 @@ PictureTable jacketTable(const Telling& tell) {
   };
   table.row(translate("Answer", "jacket compared"), [&](int i) -> std::optional<QString> {
     if (!tell.rig(i).jacket) return std::nullopt;
-    return QString::fromStdString(tell.planned(i).jacket.in(tell.write.units()));
+    return jacketText(tell.planned(i).jacket, tell.write.units());
   });
   both(translate("Answer", "To strike, h:min"), StageKind::Strike, &JacketEffect::savedToStrike);
   both(translate("Answer", "From mash to boil, h:min"), StageKind::HeatingToBoil,

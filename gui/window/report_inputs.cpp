@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "gui/window/answer_text.hpp"
+#include "gui/window/catalogue_words.hpp"
 #include "gui/window/phrases.hpp"
 #include "gui/window/plan_chart.hpp"
 #include "gui/window/tariff_text.hpp"
@@ -113,7 +114,7 @@ QString circuitText(const rigs::RigPlan& rig) {
   const QString circuit = Words::tr("%1, %2").arg(shown(rig.rig.supply.nominal, UnitSystem::SI),
                                                   shown(rig.rig.supply.rating, UnitSystem::SI));
   if (rig.circuit.empty()) return circuit;
-  return Words::tr("%1 (%2)").arg(circuit, QString::fromStdString(rig.circuit));
+  return Words::tr("%1 (%2)").arg(circuit, catalogueWord(QString::fromStdString(rig.circuit)));
 }
 
 }  // namespace
@@ -193,7 +194,7 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
   row(Words::tr("Height"), [&](const Rig& rig) { return shown(rig.rig.vessel.height, units); });
   row(Words::tr("Wall"), [&](const Rig& rig) {
     return Words::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units),
-                                   QString::fromStdString(rig.finish));
+                                   catalogueWord(QString::fromStdString(rig.finish)));
   });
   row(Words::tr("Mass"), [&](const Rig& rig) { return shown(rig.rig.vessel.mass, units); });
   row(Words::tr("Stands on"), [&](const Rig& rig) {
@@ -201,10 +202,10 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
   });
   row(Words::tr("Lid"), lidText);
   row(Words::tr("Jacket"), [&](const Rig& rig) {
-    return rig.hasJacket ? QString::fromStdString(rig.jacket.in(units)) : Words::tr("none");
+    return rig.hasJacket ? jacketText(rig.jacket, units) : Words::tr("none");
   });
   row(Words::tr("Jacket it is compared with"), [&](const Rig& rig) {
-    return rig.jacketIsCompared && !rig.hasJacket ? QString::fromStdString(rig.jacket.in(units))
+    return rig.jacketIsCompared && !rig.hasJacket ? jacketText(rig.jacket, units)
                                                   : QStringLiteral("–");
   });
   row(Words::tr("Element"), [&](const Rig& rig) { return elementText(rig, units); });

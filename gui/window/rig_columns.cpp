@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <array>
 
+#include "gui/window/catalogue_words.hpp"
 #include "gui/window/plan_chart.hpp"
 #include "rigs/catalogue.hpp"
 #include "rigs/json_edit.hpp"
@@ -102,7 +103,8 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   wholeNames_.push_back(whole);
   rows->addWidget(whole);
   if (rig < state.originNames.size() && !state.originNames[rig].empty()) {
-    auto* from = new QLabel(tr("from %1").arg(QString::fromStdString(state.originNames[rig])));
+    auto* from = new QLabel(
+        tr("from %1").arg(catalogueWord(QString::fromStdString(state.originNames[rig]))));
     from->setWordWrap(true);
     from->setForegroundRole(QPalette::PlaceholderText);
     rows->addWidget(from);
@@ -285,7 +287,8 @@ QMenu* RigColumns::menuFor(std::size_t rig) {
 void RigColumns::fillCatalogueMenu(QMenu& menu) {
   for (const rigs::GenericRig& rig : rigs::catalogue().rigs) {
     const QString name = QString::fromStdString(rig.name);
-    QAction* action = menu.addAction(name, this, [this, name] { addFromCatalogue(name); });
+    QAction* action =
+        menu.addAction(catalogueWord(name), this, [this, name] { addFromCatalogue(name); });
     action->setToolTip(catalogueName(rig.about));
   }
   menu.setToolTipsVisible(true);

@@ -12,6 +12,7 @@
 #include "gui/window/exports.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/report.hpp"
+#include "gui/window/told_problem.hpp"
 #include "rigs/files.hpp"
 #include "rigs/plan_writer.hpp"
 
@@ -49,7 +50,7 @@ QString MainWindow::openAtStart(const QString& path) {
   try {
     document_.open(path);
   } catch (const rigs::FileError& error) {
-    return QString::fromStdString(error.what());
+    return toldProblem(error.what());
   }
   remember(document_.path());
   return {};
@@ -64,7 +65,7 @@ bool MainWindow::openPlan(const QString& path) {
   try {
     document_.open(path);
   } catch (const rigs::FileError& error) {
-    complain(tr("The plan was not opened."), QString::fromStdString(error.what()));
+    complain(tr("The plan was not opened."), toldProblem(error.what()));
     return false;
   }
   remember(document_.path());
@@ -96,7 +97,7 @@ bool MainWindow::savePlanAs(const QString& path) {
   try {
     document_.saveAs(path);
   } catch (const rigs::FileError& error) {
-    complain(tr("The plan was not saved."), QString::fromStdString(error.what()));
+    complain(tr("The plan was not saved."), toldProblem(error.what()));
     return false;
   }
   recovery_.discard();
@@ -143,8 +144,7 @@ void MainWindow::autosave() {
   try {
     recovery_.keep(document_.text(), document_.path());
   } catch (const rigs::FileError& error) {
-    status_->setText(
-        tr("No safety copy could be kept: %1.").arg(QString::fromStdString(error.what())));
+    status_->setText(tr("No safety copy could be kept: %1.").arg(toldProblem(error.what())));
   }
 }
 
@@ -166,7 +166,7 @@ void MainWindow::askAboutFile(bool gone) {
                    try {
                      document_.reload();
                    } catch (const rigs::FileError& error) {
-                     complain(tr("The plan was not loaded."), QString::fromStdString(error.what()));
+                     complain(tr("The plan was not loaded."), toldProblem(error.what()));
                    }
                  }},
                 {tr("Keep mine"), [this] { document_.keepMine(); }}});
@@ -195,7 +195,7 @@ void MainWindow::restore(const Leftover& leftover) {
     recovery_.keep(document_.text(), document_.path());  // before the old copy goes
     recovery_.forget(leftover);
   } catch (const rigs::FileError& error) {
-    complain(tr("The plan was not restored."), QString::fromStdString(error.what()));
+    complain(tr("The plan was not restored."), toldProblem(error.what()));
   }
 }
 
@@ -222,7 +222,7 @@ void MainWindow::exportSeen(const QString& path) {
     try {
       exportAnswer(path.toStdString(), question, answer, *seen, look);
     } catch (const rigs::FileError& error) {
-      return QString::fromStdString(error.what());
+      return toldProblem(error.what());
     }
     return {};
   };
@@ -265,7 +265,7 @@ void MainWindow::exportReport() {
                                      .document = QByteArray::fromStdString(document_.text())});
     confirmSaved(path);
   } catch (const rigs::FileError& error) {
-    complain(tr("The report was not saved."), QString::fromStdString(error.what()));
+    complain(tr("The report was not saved."), toldProblem(error.what()));
   }
 }
 
