@@ -1122,6 +1122,26 @@
         <source>70 L steel kettle</source>
         <translation>Stahlkessel, 70 L</translation>
     </message>
+    <message>
+        <source>a stock pot with an immersion heater hung in</source>
+        <translation>ein Suppentopf mit eingehängtem Tauchsieder</translation>
+    </message>
+    <message>
+        <source>a tea urn or all-in-one kettle: heater below the base, air gap behind a steel shell</source>
+        <translation>ein Einkocher oder All-in-one-Kessel: Heizung unter dem Boden, Luftspalt hinter einem Stahlmantel</translation>
+    </message>
+    <message>
+        <source>single wall, heater below the base, pump and hose</source>
+        <translation>einwandig, Heizung unter dem Boden, Pumpe und Schlauch</translation>
+    </message>
+    <message>
+        <source>a brewing kettle with a screwed-in element</source>
+        <translation>ein Braukessel mit eingeschraubtem Heizelement</translation>
+    </message>
+    <message>
+        <source>a wide kettle on legs</source>
+        <translation>ein breiter Kessel auf Füßen</translation>
+    </message>
 </context>
 <context>
     <name>Circuit</name>

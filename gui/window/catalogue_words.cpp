@@ -94,6 +94,13 @@ constexpr std::array kWords{
     QT_TRANSLATE_NOOP("Catalogue", "40 L steel kettle"),
     QT_TRANSLATE_NOOP("Catalogue", "60 L steel kettle"),
     QT_TRANSLATE_NOOP("Catalogue", "70 L steel kettle"),
+    QT_TRANSLATE_NOOP("Catalogue", "a stock pot with an immersion heater hung in"),
+    QT_TRANSLATE_NOOP(
+        "Catalogue",
+        "a tea urn or all-in-one kettle: heater below the base, air gap behind a steel shell"),
+    QT_TRANSLATE_NOOP("Catalogue", "single wall, heater below the base, pump and hose"),
+    QT_TRANSLATE_NOOP("Catalogue", "a brewing kettle with a screwed-in element"),
+    QT_TRANSLATE_NOOP("Catalogue", "a wide kettle on legs"),
 };
 
 const QHash<QString, const char*>& words() {

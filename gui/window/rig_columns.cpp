@@ -289,7 +289,7 @@ void RigColumns::fillCatalogueMenu(QMenu& menu) {
     const QString name = QString::fromStdString(rig.name);
     QAction* action =
         menu.addAction(catalogueWord(name), this, [this, name] { addFromCatalogue(name); });
-    action->setToolTip(catalogueName(rig.about));
+    action->setToolTip(catalogueWord(catalogueName(rig.about)));
   }
   menu.setToolTipsVisible(true);
 }

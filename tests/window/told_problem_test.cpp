@@ -200,7 +200,10 @@ TEST(CatalogueWord, IsKnownForAllOfTheCatalogue) {
     // A connector's standard is called the same everywhere.
     if (!circuit.name.starts_with("IEC")) expectKnown(circuit.name);
   }
-  for (const rigs::GenericRig& rig : rigs::catalogue().rigs) expectKnown(rig.name);
+  for (const rigs::GenericRig& rig : rigs::catalogue().rigs) {
+    expectKnown(rig.name);
+    expectKnown(std::string(rig.about));
+  }
   for (const rigs::Finish& outside : rigs::catalogue().outsides) expectKnown(outside.word);
   for (const rigs::Use use :
        {rigs::Use::Vessel, rigs::Use::Lid, rigs::Use::Jacket, rigs::Use::Stand, rigs::Use::Hose}) {
