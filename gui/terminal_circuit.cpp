@@ -28,7 +28,7 @@ std::string keptText(const rigs::CircuitVerdict& verdict) {
   for (const rigs::Finding& finding : verdict.findings) {
     if (finding.fit != rigs::Fit::Fits) continue;
     ++count;
-    names += (names.empty() ? "" : ", ") + finding.name;
+    names += (names.empty() ? "" : "; ") + finding.name;
   }
   if (count == 0) return {};
   return fmt::format("And {} {}: {}.", count, count == 1 ? "rule that fits" : "rules that fit",
