@@ -229,7 +229,8 @@ TEST(HeatLoss, EvaporatesMoreInADraughtAndByItsFactor) {
   EXPECT_GT(vapour(1.0), calm);
 }
 
-// What the simulation uses instead, over the whole range and for both kinds of mouth.
+// What the simulation uses instead, warmer than the room and for
+// both kinds of mouth.
 TEST(HeatLoss, IsTheSameFromTablesToAMillionth) {
   Vessel v = steelKettle();
   v.side = {{layer(10.0, 0.04)}, 0.85};
@@ -240,13 +241,14 @@ TEST(HeatLoss, IsTheSameFromTablesToAMillionth) {
   for (const double open : {0.0, 0.35, 1.0}) {
     HeatLossModel direct(v, hose, still(20.0), metres(0.3), open);
     HeatLossModel tabulated = direct;
-    tabulated.tabulate(celsius(105.0));
+    tabulated.tabulate(celsius(0.01), celsius(105.0));
     for (double t = 21.0; t < 104.0; t += 0.7) {
       SCOPED_TRACE(t);
       const HeatFlows a = direct.flows(celsius(t), metres(0.3));
       const HeatFlows b = tabulated.flows(celsius(t), metres(0.3));
       for (std::size_t i = 0; i < kPathCount; ++i) {
-        EXPECT_NEAR(inW(b.lost.values[i]), inW(a.lost.values[i]), 1e-6 * inW(a.lost.total()));
+        EXPECT_NEAR(inW(b.lost.values[i]), inW(a.lost.values[i]),
+                    1e-6 * std::abs(inW(a.lost.total())));
       }
     }
   }
