@@ -4,8 +4,10 @@
 #include <fmt/format.h>
 
 #include "gui/rig_table.hpp"
+#include "gui/wording.hpp"
 #include "rigs/catalogue.hpp"
 #include "rigs/embedded.hpp"
+#include "rigs/tariff.hpp"
 
 namespace gui {
 namespace {
@@ -75,9 +77,10 @@ Page materials(const Catalogue& all, UnitSystem units) {
 Page supplies(const Catalogue& all, UnitSystem units) {
   Page page;
   page.title = "Supplies";
-  page.notes = {"Nominal voltages; what an outlet really gives may differ by several percent.",
-                "Long use: where a rule grants a circuit less for three hours and more; no figure "
-                "is not a permission."};
+  page.notes = {
+      "Nominal voltages; what an outlet really gives may differ by several percent.",
+      "Long use: where a rule grants a circuit less for use of hours; what counts as long "
+      "differs by region. No figure is not a permission."};
   Table table;
   table.name = "supplies";
   table.columns = {head<physics::Voltage>("voltage", units),
@@ -117,19 +120,48 @@ Page genericRigs(const Catalogue& all) {
   return page;
 }
 
+Page tariffs() {
+  Page page;
+  page.title = "Tariffs";
+  page.notes = {
+      "Dated examples for a plan's \"tariff\": {\"from\": NAME}; your own bill decides. Fixed "
+      "charges "
+      "are left out: a brew day does not change them.",
+      "Not modelled: seasons, of which each tariff is one, and holidays; a plan says \"day\": "
+      "\"weekend\" where one is priced so."};
+  for (const rigs::BundledTariff& bundled : rigs::bundledTariffs()) {
+    const rigs::Tariff& tariff = bundled.tariff;
+    page.heading(tariff.name);
+    page.say(wholeTariffText(tariff));
+    page.say(full(bundled.about));
+    std::string source =
+        fmt::format("As of {}. {} ({}).", tariff.dated, tariff.source, tariff.status);
+    if (tariff.co2PerKilowattHour) {
+      source +=
+          fmt::format(" {} of carbon dioxide per kWh: {}.",
+                      rigs::format(*tariff.co2PerKilowattHour, UnitSystem::SI), tariff.co2Source);
+    }
+    page.say(source);
+  }
+  return page;
+}
+
 }  // namespace
 
 std::optional<Page> cataloguePage(std::string_view subject, UnitSystem units) {
   if (subject == "materials") return materials(rigs::catalogue(), units);
   if (subject == "supplies") return supplies(rigs::catalogue(), units);
   if (subject == "rigs") return genericRigs(rigs::catalogue());
+  if (subject == "tariffs") return tariffs();
   return std::nullopt;
 }
 
 std::string catalogueJson(std::string_view subject) {
   std::string text;
   for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
-    if (document.name.find(fmt::format("catalogue/{}", subject)) != 0) continue;
+    if (!document.name.starts_with(fmt::format("catalogue/{}", subject)) &&
+        !document.name.starts_with(fmt::format("{}/", subject)))
+      continue;
     text += text.empty() ? "[\n" : ",\n";
     text += document.text;
   }

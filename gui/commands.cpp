@@ -9,6 +9,8 @@
 #include <map>
 #include <string_view>
 
+#include "gui/desktop.hpp"
+#include "gui/problem_text.hpp"
 #include "gui/text_layout.hpp"
 #include "rigs/quantity_text.hpp"
 #include "version.hpp"
@@ -97,19 +99,18 @@ constexpr std::array kVerbs{
     Verb{Command::List,
          "list",
          "SUBJECT",
-         "what a plan may name: materials, supplies or rigs, with sources",
-         {"heatledger list materials", "heatledger list supplies", "heatledger list rigs"}},
+         "what a plan may name: materials, supplies, rigs or tariffs, with sources",
+         {"heatledger list materials", "heatledger list supplies", "heatledger list tariffs"}},
     Verb{Command::Schema,
          "schema",
-         "",
-         "the JSON Schema of plans, for editors that know how to use it",
-         {"heatledger schema > plan.schema.json", nullptr, nullptr}}};
+         "[SUBJECT]",
+         "the JSON Schema of plans, rules, tariffs or the catalogue, for editors and validators",
+         {"heatledger schema > plan.schema.json", "heatledger schema rules > rules.schema.json",
+          "heatledger schema tariff > tariff.schema.json"}}};
 
 bool isAboutAPlan(Command command) {
   return command != Command::New && command != Command::List && command != Command::Schema;
 }
-
-bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
 
 // A name and what it is, in two columns.
 class TwoColumns {
@@ -145,7 +146,7 @@ std::string generalHelp(std::size_t width) {
     if (!isAboutAPlan(verb.command)) help.line(verb.name, verb.about);
   }
   help.heading("More");
-  help.plain("heatledger COMMAND --help          its options, with examples");
+  help.plain("heatledger help COMMAND            its options, with examples");
   help.plain("heatledger --version");
   return fmt::format("heatledger {}: where the heat of an electric brew day goes\n{}", kVersion,
                      help.take());
@@ -166,7 +167,9 @@ std::string helpFor(const Verb& verb, std::size_t width) {
     help.line("--json", "for programs; always in SI, every key names its unit");
     if (verb.command != Command::Check) help.line("--csv", "the tables, for spreadsheets");
   }
-  help.line("--width N", "columns of text; the terminal's, or 80, if not given");
+  if (verb.command == Command::Circuit)
+    help.line("--every-rule", "the rules that are kept too, each with clause and source");
+  help.line("--width N", "columns of text; the terminal's, COLUMNS, or 80, if not given");
   if (verb.command == Command::Picture) {
     help.heading("Questions");
     help.line("how-long", "how long does it take?");
@@ -174,8 +177,10 @@ std::string helpFor(const Verb& verb, std::size_t width) {
     help.line("boils-enough", "does it boil hard enough?");
     help.line("worth-jacket", "is insulation worth it? --over thickness|power, --rig N");
     help.line("which-element", "what element do I need?");
+    help.line("circuit", "can the circuit carry it?");
     help.line("what-cost", "what does it cost?");
     help.line("how-far-cools", "how far does it cool?");
+    help.line("room", "what happens to the room?");
   }
   if (isAboutAPlan(verb.command)) {
     help.heading("What if? (changes the answer, not the file)");
@@ -209,19 +214,33 @@ std::string whatWasWrong(const CLI::ParseError& error) {
 // Several sentences under one name.
 class Complaint {
  public:
-  void add(const std::string& sentence) { text_ += "heatledger: " + sentence + '\n'; }
+  explicit Complaint(std::size_t width) : width_(width) {}
+  void add(const std::string& sentence) { text_ += complaintText(sentence, width_); }
   bool empty() const { return text_.empty(); }
   const std::string& text() const { return text_; }
 
  private:
+  std::size_t width_;
   std::string text_;
 };
+
+// "help", or "help day": the same as --help.
+std::optional<CommandLine> helpAsked(int argc, const char* const* argv, std::size_t width) {
+  if (argc < 2 || argc > 3 || std::string_view(argv[1]) != "help") return std::nullopt;
+  if (argc == 2) return CommandLine{.request = {}, .output = generalHelp(width), .complaint = {}};
+  for (const Verb& verb : kVerbs) {
+    if (std::string_view(argv[2]) == verb.name)
+      return CommandLine{.request = {}, .output = helpFor(verb, width), .complaint = {}};
+  }
+  return std::nullopt;
+}
 
 }  // namespace
 
 CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width) {
   if (argc < 2)
     return {.request = {}, .output = generalHelp(width), .complaint = {}, .exitCode = 0};
+  if (const auto asked = helpAsked(argc, argv, width)) return *asked;
   CLI::App app("", "heatledger");
   app.set_help_flag();
   bool help = false;
@@ -233,6 +252,7 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
   app.add_flag("--version", version);
   app.add_flag("--json", json);
   app.add_flag("--csv", csv);
+  app.add_flag("--every-rule", request.everyRule);
   app.add_option("--units", request.units);
   app.add_option("--width", request.width);
   app.add_option("--to", request.to);
@@ -249,7 +269,8 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
     command->set_help_flag();
     command->fallthrough();
     command->allow_extras();
-    if (verb.command == Command::List || verb.command == Command::Picture)
+    if (verb.command == Command::List || verb.command == Command::Picture ||
+        verb.command == Command::Schema)
       command->add_option("SUBJECT", request.subject);
     if (verb.command != Command::List && verb.command != Command::Schema)
       command->add_option("FILE", request.file);
@@ -258,7 +279,7 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
   app.require_subcommand(0, 1);
 
   app.allow_extras();  // so that they can be told of all at once
-  Complaint wrong;
+  Complaint wrong(width);
   const auto tryHelp = [](const std::string& command) {
     return command.empty() ? std::string("\"heatledger --help\" shows the commands.")
                            : fmt::format("\"heatledger {} --help\" shows its options.", command);
@@ -286,7 +307,9 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
     if (unknown.empty()) {
       wrong.add("no command was given. " + tryHelp({}));
     } else {
-      const std::string first = rigs::quotedText(unknown.front());
+      // "help brew" is about brew.
+      const bool asksHelp = unknown.size() > 1 && unknown.front() == "help";
+      const std::string first = rigs::quotedText(unknown[asksHelp ? 1 : 0]);
       const bool plan = unknown.front().ends_with(".json");
       wrong.add(plan ? fmt::format("{} is no command; for a plan, type: heatledger answer {}",
                                    first, plainText(unknown.front()))
@@ -319,6 +342,9 @@ CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width
     if (!drawn && app.count(option) > 0) {
       wrong.add(fmt::format("{}: only \"picture\" and \"report\" know it.", option));
     }
+  }
+  if (request.everyRule && request.command != Command::Circuit) {
+    wrong.add("--every-rule: only \"circuit\" knows it.");
   }
   if (drawn && request.to.empty()) {
     wrong.add(fmt::format("\"{}\" needs the name of a file to write, for example \"--to {}\".",

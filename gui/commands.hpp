@@ -30,12 +30,14 @@ enum class Form { Text, Json, Csv };
 struct Request {
   Command command = Command::Answer;
   std::string file;     // plan to read, or file to write; "" for the bundled example
-  std::string subject;  // of List: "materials", "supplies", "rigs"; of Picture: the question
+  // Of List: "materials", "supplies", "rigs"; of Schema: "plan", "rules"; of Picture: the question.
+  std::string subject;
   Form form = Form::Text;
   std::string units = "SI";                // as typed
   std::string width;                       // as typed; "" for the terminal's
   std::string to;                          // file that a picture or report becomes
   std::string language = "en", rig, over;  // of pictures and reports, as typed
+  bool everyRule = false;                  // of Circuit: kept rules too
   Overrides overrides;
 };
 

@@ -10,11 +10,6 @@
 
 namespace gui {
 
-struct PlanText {
-  std::string name;      // of the file, for people
-  std::string document;  // as it stands
-};
-
 // The plan is free of errors. Throws rigs::FileError.
 Finished draw(const Request& request, const rigs::Plan& plan, const PlanText& text,
               rigs::UnitSystem units);

@@ -1,63 +1,28 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include <sys/ioctl.h>
-#include <unistd.h>
-
+// The program people type: everything but drawing.
 #include <algorithm>
-#include <cerrno>
-#include <csignal>
-#include <cstdlib>
 #include <string_view>
-#include <system_error>
 
-#include "gui/commands.hpp"
+#include "gui/desktop.hpp"
 #include "gui/program.hpp"
-#include "gui/window/window_program.hpp"
 
 namespace {
 
-gui::TextStyle terminalStyle() {
-  gui::TextStyle style;
-  if (::isatty(STDOUT_FILENO) == 0) return style;
-  winsize size{};
-  if (::ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) == 0 && size.ws_col > 0) {
-    style.width = std::max<std::size_t>(size.ws_col, gui::kNarrowest);
-  }
-  const char* noColor = std::getenv("NO_COLOR");
-  const char* term = std::getenv("TERM");
-  style.bold = (!noColor || *noColor == '\0') && term && std::string_view(term) != "dumb";
-  return style;
-}
-
-// False, with errno, if not everything arrived: a full disk, a reader who has left.
-bool writeAll(int file, std::string_view text) {
-  while (!text.empty()) {
-    const ssize_t written = ::write(file, text.data(), text.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written < 0) return false;
-    text.remove_prefix(static_cast<std::size_t>(written));
-  }
-  return true;
+bool asksForDrawing(int argc, const char* const* argv) {
+  const bool maybe = std::any_of(argv, argv + argc, [](std::string_view word) {
+    return word == "picture" || word == "report";
+  });
+  if (!maybe) return false;  // nothing is read twice without need
+  constexpr std::size_t kAnyWidth = 80;
+  const gui::CommandLine line = gui::readCommandLine(argc, argv, kAnyWidth);
+  return line.request && gui::isDrawn(line.request->command);
 }
 
 }  // namespace
 
 int main(int argc, char** argv) {
-  // A reader who leaves early is told about by write(), not by a signal.
-  std::signal(SIGPIPE, SIG_IGN);
   // Without a screen, no arguments mean that somebody wants to know what there is.
-  if (gui::asksForWindow(argc, argv) && gui::hasScreen())
-    return gui::runWindow(argc, argv, argc > 1 ? argv[1] : "");
-  const gui::TextStyle terminal = terminalStyle();
-  const gui::CommandLine line = gui::readCommandLine(argc, argv, terminal.width);
-  gui::Finished finished{line.output, line.complaint, line.exitCode};
-  if (line.request) finished = gui::carryOut(*line.request, terminal);
-  if (!finished.complaint.empty() && finished.complaint.back() != '\n') finished.complaint += '\n';
-  if (!writeAll(STDOUT_FILENO, finished.output)) {
-    finished.complaint +=
-        "heatledger: the answer could not be written: " + std::generic_category().message(errno) +
-        ".\n";
-    finished.exitCode = 1;
-  }
-  if (!writeAll(STDERR_FILENO, finished.complaint) && finished.exitCode == 0) return 1;
-  return finished.exitCode;
+  const bool window = gui::asksForWindow(argc, argv) && gui::hasScreen();
+  if (window || asksForDrawing(argc, argv)) gui::becomeDesktop(argv);
+  return gui::runInTerminal(argc, argv, nullptr);
 }

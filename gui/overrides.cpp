@@ -3,11 +3,14 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <functional>
 
 #include "physics/air.hpp"
+#include "rigs/json_examples.hpp"
 #include "rigs/quantity_text.hpp"
 #include "rigs/ranges.hpp"
+#include "rigs/rules_file.hpp"
 
 namespace gui {
 namespace {
@@ -24,7 +27,10 @@ std::optional<Q> quantity(const Override& given, const rigs::Range<Q>& range,
   const auto& [low, high] = range;
   const auto read = rigs::parseQuantity<Q>(given.text);
   if (!read) {
-    problems.push_back({rigs::Severity::Error, given.option, read.problem});
+    problems.push_back(
+        {rigs::Severity::Error, given.option,
+         rigs::quantityProblem(read.problem, given.text, example, rigs::kKindOf<Q>,
+                               rigs::detail::siNumber(low), rigs::detail::siNumber(high))});
     return std::nullopt;
   }
   if (*read < low || high < *read) {
@@ -80,6 +86,14 @@ void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) 
     // What a region grants its own circuit says nothing of another voltage.
     rig.circuit.clear();
     rig.continuousShare = 1.0;
+    // Nor is it that region's circuit any more, where that region has no such voltage.
+    for (rigs::CircuitPlan& one : rig.circuits) {
+      const auto all = rigs::rulesForCircuitsOf(one.details.circuitRegion);
+      const bool known = std::any_of(all.begin(), all.end(), [&](const rigs::CircuitRules* rules) {
+        return !rules->rangesOf(*v).empty();
+      });
+      if (!known) one.details.circuitRegion.clear();
+    }
     if (const auto problem = rigs::overVoltage(rig.rig.element, rig.rig.supply)) {
       problems.push_back(
           {problem->severity, given.option, rigs::quotedText(rig.name) + ": " + problem->message});
@@ -97,6 +111,7 @@ void circuit(const Override& given, Plan& plan, rigs::Problems& problems) {
 void region(const Override& given, Plan& plan, rigs::Problems& problems) {
   if (rigs::rulesOf(given.text)) {
     plan.region = given.text;
+    plan.ownRules.reset();
     return;
   }
   std::string known;
@@ -106,6 +121,13 @@ void region(const Override& given, Plan& plan, rigs::Problems& problems) {
   problems.push_back({rigs::Severity::Error, given.option,
                       fmt::format("{} was given; one of {} is accepted, for example \"Canada\"",
                                   rigs::quotedText(given.text), known)});
+}
+
+void rulesFile(const Override& given, Plan& plan, rigs::Problems& problems) {
+  if (auto rules = rigs::readRulesFile(given.text, given.option, problems)) {
+    plan.ownRules = std::move(rules);
+    plan.region.clear();
+  }
 }
 
 void within(const Override& given, Plan& plan, rigs::Problems& problems) {
@@ -142,6 +164,8 @@ const std::vector<Known>& known() {
       {{"--supply-voltage", "VOLTAGE", "of every rig's supply", "208 V"}, supplyVoltage},
       {{"--circuit", "CURRENT", "every rig's circuit is rated for", "16 A"}, circuit},
       {{"--region", "NAME", "whose electrical rules apply", "Canada"}, region},
+      {{"--rules", "FILE", "electrical rules of a region of your own", "my-region.json"},
+       rulesFile},
       {{"--within", "TIME", "wanted to strike, and from mash to boil", "45 min"}, within},
       {{"--boil-off", "RATE", "wanted, of the volume before the boil", "8 %/h"}, boilOff},
       {{"--headspace", "SHARE", "of the vessel to keep free", "10 %"}, headspace},

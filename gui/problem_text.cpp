@@ -9,6 +9,15 @@
 
 namespace gui {
 
+std::string complaintText(std::string_view sentence, std::size_t width) {
+  std::string text;
+  const std::string whole = "heatledger: " + std::string(sentence);
+  for (const std::string& line : wrapped(whole, std::max(width, kNarrowest) - 2)) {
+    text += (text.empty() ? "" : "  ") + line + '\n';
+  }
+  return text;
+}
+
 std::string problemText(const rigs::Problems& problems, const std::string& name,
                         const TextStyle& style) {
   if (problems.empty()) return {};

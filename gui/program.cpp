@@ -14,7 +14,7 @@
 
 #include "gui/catalogue_pages.hpp"
 #include "gui/csv_export.hpp"
-#include "gui/drawing.hpp"
+#include "gui/desktop.hpp"
 #include "gui/problem_text.hpp"
 #include "gui/terminal.hpp"
 #include "gui/text_layout.hpp"
@@ -51,19 +51,23 @@ Asked understand(const Request& request, const TextStyle& terminal, rigs::Proble
                                     rigs::quotedText(request.units))});
   }
   if (!request.width.empty()) {
-    const char* end = request.width.data() + request.width.size();
-    std::size_t width = 0;
-    const auto read = std::from_chars(request.width.data(), end, width);
-    if (read.ec != std::errc() || read.ptr != end || width < kNarrowest || width > kWidest) {
+    const auto width = columnsFrom(request.width);
+    if (!width) {
       problems.push_back({rigs::Severity::Error, "--width",
                           fmt::format("{} was given; a whole number from {} to {} is accepted, for "
                                       "example \"80\"",
                                       rigs::quotedText(request.width), kNarrowest, kWidest)});
     } else {
-      asked.style.width = width;
+      asked.style.width = *width;
     }
   }
   return asked;
+}
+
+// For what must be said whatever else is wrong.
+Asked understandQuietly(const Request& request, const TextStyle& terminal) {
+  rigs::Problems ignored;
+  return understand(request, terminal, ignored);
 }
 
 rigs::Depth depthOf(Command command) {
@@ -83,9 +87,9 @@ rigs::Depth depthOf(Command command) {
   }
 }
 
-Page pageOf(Command command, const rigs::Plan& plan, const rigs::Answers& answers,
+Page pageOf(const Request& request, const rigs::Plan& plan, const rigs::Answers& answers,
             UnitSystem units) {
-  switch (command) {
+  switch (request.command) {
     case Command::Day:
       return dayPage(plan, answers, units);
     case Command::Size:
@@ -97,7 +101,7 @@ Page pageOf(Command command, const rigs::Plan& plan, const rigs::Answers& answer
     case Command::Cost:
       return costPage(plan, answers, units);
     case Command::Circuit:
-      return circuitPage(plan, answers, units);
+      return circuitPage(plan, answers, units, request.everyRule);
     case Command::Room:
       return roomPage(plan, answers, units);
     default:
@@ -109,7 +113,7 @@ std::string shown(const Page& page, Form form, const TextStyle& style) {
   return form == Form::Csv ? pageCsv(page) : pageText(page, style);
 }
 
-Finished questionAboutPlan(const Request& request, const TextStyle& terminal) {
+Finished questionAboutPlan(const Request& request, const TextStyle& terminal, Drawing draw) {
   rigs::Problems ofOptions;
   rigs::Problems problems;  // of the document
   const Asked asked = understand(request, terminal, ofOptions);
@@ -128,28 +132,36 @@ Finished questionAboutPlan(const Request& request, const TextStyle& terminal) {
   rigs::Plan none;
   applyOverrides(request.overrides, plan ? *plan : none, ofOptions);
   const bool optionsFine = !rigs::hasErrors(ofOptions);
-  if (plan && optionsFine) rigs::checkPlan(*plan, problems);
+  if (plan && optionsFine) rigs::checkPlan(*plan, problems, asked.units);
   const std::string complaint =
       problemText(ofOptions, "the command", asked.style) + problemText(problems, name, asked.style);
-  if (!optionsFine) return {{}, complaint, 2};
-  if (request.command == Command::Check && request.form == Form::Json) {
-    return {rigs::problemsJson(problems, name), {}, rigs::hasErrors(problems) ? 2 : 0};
+  const bool fine = optionsFine && plan && !rigs::hasErrors(problems);
+  // Who asked for JSON gets problems as JSON, whatever the question was.
+  if (request.form == Form::Json && (!fine || request.command == Command::Check)) {
+    rigs::Problems all = ofOptions;
+    all.insert(all.end(), problems.begin(), problems.end());
+    return {rigs::problemsJson(all, name), {}, fine ? 0 : 2};
   }
-  if (!plan || rigs::hasErrors(problems)) return {{}, complaint, 2};
+  if (!fine) return {{}, complaint, 2};
   if (request.command == Command::Check) {
-    const std::string fine =
+    const std::string verdict =
         fmt::format("{}: {}; {} rigs.\n", name,
                     problems.empty() ? "no problems" : "nothing in the way", plan->rigs.size());
-    return {fine, complaint, 0};
+    return {verdict, complaint, 0};
   }
-  if (request.command == Command::Picture || request.command == Command::Report) {
+  if (isDrawn(request.command)) {
+    if (!draw)
+      return {
+          {},
+          complaintText("the part of this program that draws is not installed.", asked.style.width),
+          1};
     Finished drawn = draw(request, *plan, {name, text}, asked.units);
     drawn.complaint = complaint + drawn.complaint;
     return drawn;
   }
   const rigs::Answers answers = rigs::answer(*plan, depthOf(request.command));
   if (request.form == Form::Json) return {rigs::resultJson(*plan, answers), complaint, 0};
-  Page page = pageOf(request.command, *plan, answers, asked.units);
+  Page page = pageOf(request, *plan, answers, asked.units);
   if (demo) {
     page.notes.insert(page.notes.begin(),
                       "The bundled example. \"heatledger new my-plan.json\" writes you a copy.");
@@ -157,13 +169,14 @@ Finished questionAboutPlan(const Request& request, const TextStyle& terminal) {
   return {shown(page, request.form, asked.style), complaint, 0};
 }
 
-Finished newPlan(const Request& request) {
+Finished newPlan(const Request& request, const TextStyle& terminal) {
   // Taking the name first keeps two people, or a link, from losing a file.
   const int file = ::open(request.file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
   if (file < 0 && errno == EEXIST) {
     return {{},
-            fmt::format("heatledger: {} is there already; nothing was written.\n",
-                        rigs::quotedText(request.file)),
+            complaintText(fmt::format("{} is there already; nothing was written.",
+                                      rigs::quotedText(request.file)),
+                          terminal.width),
             1};
   }
   if (file >= 0) {
@@ -181,11 +194,17 @@ Finished newPlan(const Request& request) {
   return {fmt::format("Wrote {0}. Edit it, then type:  heatledger answer {0}\n", name), {}, 0};
 }
 
-Finished schema() {
+Finished schema(const Request& request, const TextStyle& style) {
+  const std::string wanted = request.subject.empty() ? "plan" : request.subject;
   for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
-    if (document.name == "plan.schema.json") return {std::string(document.text), {}, 0};
+    if (document.name == wanted + ".schema.json") return {std::string(document.text), {}, 0};
   }
-  return {{}, "heatledger: this build has no schema in it.\n", 1};
+  const rigs::Problems problems{
+      {rigs::Severity::Error, "schema",
+       fmt::format("{} was given; plan, rules, tariff or catalogue is accepted, for example "
+                   "\"heatledger schema rules\"",
+                   rigs::quotedText(wanted))}};
+  return {{}, problemText(problems, "the command", style), 2};
 }
 
 Finished list(const Request& request, const TextStyle& terminal) {
@@ -195,7 +214,7 @@ Finished list(const Request& request, const TextStyle& terminal) {
   if (!page) {
     problems.push_back(
         {rigs::Severity::Error, "list",
-         fmt::format("{} was given; materials, supplies or rigs is accepted, for example "
+         fmt::format("{} was given; materials, supplies, rigs or tariffs is accepted, for example "
                      "\"heatledger list supplies\"",
                      request.subject.empty() ? "nothing" : rigs::quotedText(request.subject))});
   }
@@ -206,20 +225,30 @@ Finished list(const Request& request, const TextStyle& terminal) {
 
 }  // namespace
 
-Finished carryOut(const Request& request, const TextStyle& terminal) {
+std::optional<std::size_t> columnsFrom(std::string_view text) {
+  const char* end = text.data() + text.size();
+  std::size_t width = 0;
+  const auto read = std::from_chars(text.data(), end, width);
+  if (read.ec != std::errc() || read.ptr != end || width < kNarrowest || width > kWidest)
+    return std::nullopt;
+  return width;
+}
+
+Finished carryOut(const Request& request, const TextStyle& terminal, Drawing draw) {
   try {
     switch (request.command) {
       case Command::New:
-        return newPlan(request);
+        return newPlan(request, terminal);
       case Command::List:
         return list(request, terminal);
       case Command::Schema:
-        return schema();
+        return schema(request, terminal);
       default:
-        return questionAboutPlan(request, terminal);
+        return questionAboutPlan(request, terminal, draw);
     }
   } catch (const std::exception& problem) {
-    return {{}, fmt::format("heatledger: {}.\n", plainText(problem.what())), 1};
+    const Asked asked = understandQuietly(request, terminal);
+    return {{}, complaintText(plainText(problem.what()) + ".", asked.style.width), 1};
   }
 }
 

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One command from request to printed answer.
+// One command from what was typed to the printed answer.
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
+#include <string_view>
 
 #include "gui/commands.hpp"
 #include "gui/page.hpp"
+#include "rigs/plan.hpp"
+#include "rigs/quantity_text.hpp"
 
 namespace gui {
 
@@ -18,7 +22,21 @@ struct Finished {
   int exitCode = 0;
 };
 
+struct PlanText {
+  std::string name;      // of the file, for people
+  std::string document;  // as it stands
+};
+// Pictures and reports; only the half of the program that knows Qt has it.
+using Drawing = Finished (*)(const Request& request, const rigs::Plan& plan, const PlanText& text,
+                             rigs::UnitSystem units);
+
 // `terminal` is what the output stands on when the request does not say otherwise. Does not throw.
-Finished carryOut(const Request& request, const TextStyle& terminal);
+Finished carryOut(const Request& request, const TextStyle& terminal, Drawing draw);
+
+// From the command line to the exit code.
+int runInTerminal(int argc, const char* const* argv, Drawing draw);
+
+// Columns as somebody writes them; empty unless it is a whole number that a page can have.
+std::optional<std::size_t> columnsFrom(std::string_view text);
 
 }  // namespace gui

@@ -33,8 +33,10 @@ void addElementRows(RigTable& table, UnitSystem) {
                  [](const RigPlan& plan, const RigAnswer&) { return plan.rig.supply.rating; });
   table.quantity("reaches the vessel",
                  [](const RigPlan&, const RigAnswer& rig) { return rig.day.electrical.delivered; });
-  table.quantity("least to boil",
-                 [](const RigPlan&, const RigAnswer& rig) { return rig.day.leastToBoil; });
+  // The search pours the water that its own power needs, so that it is one number everywhere.
+  table.quantity("least to boil", [](const RigPlan&, const RigAnswer& rig) {
+    return rig.sizing ? rig.sizing->toBoilAtAll.power : rig.day.leastToBoil;
+  });
 }
 
 void addTimeRows(RigTable& table, const rigs::Plan& plan) {
@@ -45,7 +47,10 @@ void addTimeRows(RigTable& table, const rigs::Plan& plan) {
   table.time("heating to the boil", [](const RigPlan&, const RigAnswer& rig) {
     return rigs::timeOf(rig.day, StageKind::HeatingToBoil);
   });
-  table.quantity("a jacket saves", [](const RigPlan&, const RigAnswer& rig) {
+  table.quantity("a jacket saves to strike", [](const RigPlan&, const RigAnswer& rig) {
+    return rig.jacket ? rig.jacket->savedToStrike : std::nullopt;
+  });
+  table.quantity("a jacket saves to the boil", [](const RigPlan&, const RigAnswer& rig) {
     return rig.jacket ? rig.jacket->savedToBoil : std::nullopt;
   });
   table.time("whole day", [](const RigPlan&, const RigAnswer& rig) {

@@ -17,7 +17,9 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
 Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
 Page boilPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
 Page costPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
-Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
+// `everyRule` shows also the rules that are kept.
+Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units,
+                 bool everyRule = false);
 Page roomPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units);
 
 // What all pages have in common: title, place and batch, legend, cautions.

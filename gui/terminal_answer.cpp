@@ -2,6 +2,7 @@
 // Everything side by side, opened by the three questions people ask first.
 #include "gui/rig_rows.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
@@ -11,15 +12,14 @@ using rigs::RigAnswer;
 }  // namespace
 
 Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
-  Page page = startPage(plan, units, true);
+  Page page = startPage(plan, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Answer, plan, answers, units);
   page.heading("Which element does the supply need?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const RigAnswer& rig = answers.rigs[i];
-    std::string text = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
-                       enoughText(plan.rigs[i], rig, plan.goals, units);
-    const std::string circuit = circuitText(plan.rigs[i], rig.day.electrical, units);
-    if (!circuit.empty()) text += ' ' + circuit;
-    page.say(letter(i), text);
+    const std::string element = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
+                                enoughText(plan.rigs[i], rig, plan.goals, units);
+    page.say(letter(i), besideCircuit(plan.rigs[i], element, units));
   }
 
   page.heading("Does insulation shorten the heat-up?");

@@ -47,7 +47,8 @@ Page boilPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
       "Published ranges: 5 to 8 %/h is best practice for breweries in the EU (Joint Research "
       "Centre, Best environmental management practice: food and beverage); 10 to 15 %/h is common "
       "in small open kettles. What boils off follows from the heat left "
-      "over; whether it boils at all also from the law of the open surface, which scatters by about "
+      "over; whether it boils at all also from the law of the open surface, which scatters by "
+      "about "
       "20 %.");
   return page;
 }

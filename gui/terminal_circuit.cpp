@@ -2,10 +2,12 @@
 // Can the circuit carry it?
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 #include "rigs/circuit_words.hpp"
-#include "rigs/safety.hpp"
 
 namespace gui {
 namespace {
@@ -14,88 +16,207 @@ using rigs::format;
 using rigs::RigAnswer;
 using rigs::RigPlan;
 
+// What a short page leaves out: kept rules, and the protection's text where nothing turns on it.
+bool isQuiet(const rigs::CircuitVerdict& verdict, const rigs::Finding& finding) {
+  if (finding.kind == rigs::RuleKind::GroundFault) return !verdict.leakageMayTrip;
+  return finding.fit == rigs::Fit::Fits;
+}
+
+std::string keptText(const rigs::CircuitVerdict& verdict) {
+  std::string names;
+  int count = 0;
+  for (const rigs::Finding& finding : verdict.findings) {
+    if (finding.fit != rigs::Fit::Fits) continue;
+    ++count;
+    names += (names.empty() ? "" : ", ") + finding.name;
+  }
+  if (count == 0) return {};
+  return fmt::format("And {} {}: {}.", count, count == 1 ? "rule that fits" : "rules that fit",
+                     names);
+}
+
+std::string spreadText(const rigs::SpreadInRange& spread, UnitSystem units) {
+  return fmt::format("{} to {} ({}): {} to {}, {} to {}, the element's tolerance included. [{}]",
+                     format(spread.range->lowest, units), format(spread.range->highest, units),
+                     spread.range->name, format(spread.spread.least.current, units),
+                     format(spread.spread.most.current, units),
+                     wattsText(spread.spread.least.delivered),
+                     wattsText(spread.spread.most.delivered), rigs::citeText(spread.range->cite));
+}
+
+// The range that goes furthest down and up.
+const rigs::SpreadInRange* widestOf(const rigs::CircuitVerdict& verdict) {
+  const rigs::SpreadInRange* widest = nullptr;
+  const auto width = [](const rigs::SpreadInRange& s) {
+    return s.range->highest - s.range->lowest;
+  };
+  for (const rigs::SpreadInRange& spread : verdict.spreads)
+    if (!widest || width(spread) > width(*widest)) widest = &spread;
+  return widest;
+}
+
+// Verdicts of several codes, without saying twice what two of them say in the same words.
+class CircuitTelling {
+ public:
+  CircuitTelling(Page& page, UnitSystem units, bool everyRule)
+      : page_(page), units_(units), everyRule_(everyRule) {}
+
+  void say(const rigs::CircuitVerdict& verdict) {
+    page_.say("   ", everyRule_ ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict));
+    for (const rigs::Finding& finding : verdict.findings) {
+      if (!everyRule_ && isQuiet(verdict, finding)) continue;
+      once(everyRule_ ? rigs::findingText(finding) : rigs::findingInBrief(verdict, finding));
+    }
+    if (everyRule_) {
+      for (const rigs::SpreadInRange& spread : verdict.spreads) once(spreadText(spread, units_));
+    } else {
+      once(keptText(verdict));
+      if (const auto* widest = widestOf(verdict); widest && !spreadTold_)
+        once(spreadText(*widest, units_));
+      spreadTold_ = true;
+    }
+    if (everyRule_ || verdict.overall == rigs::Fit::DoesNotFit)
+      once(rigs::informationText(verdict));
+  }
+
+ private:
+  void once(const std::string& text) {
+    if (text.empty() || std::find(told_.begin(), told_.end(), text) != told_.end()) return;
+    told_.push_back(text);
+    page_.say("   ", "· " + text);
+  }
+
+  Page& page_;
+  UnitSystem units_;
+  bool everyRule_;
+  bool spreadTold_ = false;
+  std::vector<std::string> told_;
+};
+
+// To the digits that tell 13.04 A from 13 A.
+std::string closely(physics::Current current, UnitSystem units) {
+  return format(current, units, {.significantDigits = 4, .decimals = {}});
+}
+
 void sayCircuit(Page& page, const std::string& lead, const rigs::CircuitLoad& circuit,
-                UnitSystem units) {
-  page.say(lead, fmt::format("{} flow at {}, {} on average over the day.",
-                             format(circuit.load.current, units),
-                             format(circuit.supply.nominal, units), format(circuit.mean, units)));
+                UnitSystem units, bool everyRule) {
+  const bool cable = circuit.supply.cableLoop > physics::ohms(0.0);
+  page.say(lead, fmt::format("{} at {}{}, {} on average over the day.",
+                             closely(circuit.branch, units), format(circuit.supply.nominal, units),
+                             cable ? fmt::format(" as codes count, {} through the cable",
+                                                 closely(circuit.load.current, units))
+                                   : std::string(),
+                             format(circuit.mean, units)));
   if (circuit.verdicts.empty()) {
     page.say("   ",
              "Cannot say: the plan names no region and no catalogue circuit, so no rules apply. "
              "Write \"region\" into the plan's \"place\".");
   }
-  for (const rigs::CircuitVerdict& verdict : circuit.verdicts) {
-    page.say("   ", rigs::verdictText(verdict));
-    for (const rigs::Finding& finding : verdict.findings) {
-      page.say("   ", "· " + rigs::findingText(finding));
-    }
-    for (const rigs::SpreadInRange& spread : verdict.spreads) {
-      page.say(
-          "   ",
-          fmt::format("· {} to {} ({}): {} to {}, {} to {}, the element's tolerance "
-                      "included. [{}]",
-                      format(spread.range->lowest, units), format(spread.range->highest, units),
-                      spread.range->name, format(spread.spread.least.current, units),
-                      format(spread.spread.most.current, units),
-                      wattsText(spread.spread.least.delivered),
-                      wattsText(spread.spread.most.delivered), rigs::citeText(spread.range->cite)));
-    }
-    const std::string information = rigs::informationText(verdict);
-    if (!information.empty()) page.say("   ", "· " + information);
-  }
+  CircuitTelling telling(page, units, everyRule);
+  for (const rigs::CircuitVerdict& verdict : circuit.verdicts) telling.say(verdict);
 }
 
 std::string timeOrNot(const std::optional<physics::Time>& time) {
   return time ? "mash to boil in " + roughTime(*time) : "does not boil";
 }
 
-std::string outcomeText(const rigs::ReadingDay& day) {
-  return day.outcome == physics::Outcome::Done ? timeOrNot(day.toBoil) : outcomeWord(day.outcome);
+std::string dayText(physics::Outcome outcome, const std::optional<physics::Time>& toBoil,
+                    physics::Time day) {
+  if (outcome != physics::Outcome::Done) return outcomeWord(outcome);
+  return timeOrNot(toBoil) + "; the day takes " + roughTime(day);
 }
 
-void sayInverse(Page& page, const std::string& lead, const rigs::CircuitAnswer& circuit,
-                UnitSystem units) {
-  std::string at = lead;
-  for (const rigs::ReadingDay& day : circuit.readings) {
-    const std::string whole = day.outcome == physics::Outcome::Done
-                                  ? "; the day takes " + roughTime(day.day)
-                                  : std::string();
-    page.say(at, fmt::format("{}, {}: {} at most, an element of {} at {}; {} reach the vessel, "
-                             "{}{}.{}",
-                             day.region, day.reading.name, format(day.reading.limit, units),
-                             wattsText(day.largest.rating), format(day.largest.ratedAt, units),
-                             wattsText(day.delivered), outcomeText(day), whole,
-                             day.fits ? " What the rig has stays within." : ""));
-    at = "   ";
+// Two codes that say the same of the same current are named together.
+class Merged {
+ public:
+  void add(const std::string& region, const std::string& text) {
+    for (auto& [regions, said] : lines_) {
+      if (said != text) continue;
+      regions += " and " + region;
+      return;
+    }
+    lines_.emplace_back(region, text);
   }
+  void say(Page& page, std::string lead) const {
+    for (const auto& [regions, text] : lines_) {
+      page.say(lead, regions + ", " + text);
+      lead = "   ";
+    }
+  }
+
+ private:
+  std::vector<std::pair<std::string, std::string>> lines_;
+};
+
+void sayReadings(Page& page, const std::string& lead, const rigs::CircuitAnswer& circuit,
+                 UnitSystem units) {
+  Merged merged;
+  for (const rigs::ReadingDay& day : circuit.readings) {
+    merged.add(day.region,
+               fmt::format("{}: {} at most, an element of {} at {}; {} reach the vessel, {}.{}",
+                           day.reading.name, format(day.reading.limit, units),
+                           wattsText(day.largest.rating), format(day.largest.ratedAt, units),
+                           wattsText(day.delivered), dayText(day.outcome, day.toBoil, day.day),
+                           day.fits ? " What the rig has stays within." : ""));
+  }
+  merged.say(page, lead);
+}
+
+std::string elementsText(const rigs::ShortestDay& day, UnitSystem units) {
+  const auto one = [&](std::size_t i) {
+    return fmt::format("{} at {}", wattsText(day.elements[i].rating),
+                       format(day.elements[i].ratedAt, units));
+  };
+  if (day.elements.size() == 1) return "one element of " + one(0);
+  const char* on = day.imagined ? "two such circuits" : "its two circuits";
+  if (one(0) == one(1)) return fmt::format("two elements of {} on {}", one(0), on);
+  return fmt::format("two elements, {} and {}, on {}", one(0), one(1), on);
+}
+
+void sayShortest(Page& page, const std::string& lead, const rigs::CircuitAnswer& circuit,
+                 UnitSystem units) {
+  Merged merged;
+  for (const rigs::ShortestDay& day : circuit.shortest) {
+    std::string limits;
+    for (const physics::Current& limit : day.limits)
+      limits += (limits.empty() ? "" : " and ") + format(limit, units);
+    merged.add(day.region,
+               fmt::format("{} ({}): {}; {}.", day.reading, limits, elementsText(day, units),
+                           dayText(day.outcome, day.toBoil, day.day)));
+  }
+  merged.say(page, lead);
   if (!circuit.split) return;
   const rigs::Split& split = *circuit.split;
-  std::string fits;
-  for (std::size_t i = 0; i < split.fits.size(); ++i) {
-    fits += fmt::format(
-        "{}{} {}", i == 0 ? "" : ", ", circuit.circuits.front().verdicts[i].rules->region,
-        split.fits[i] == rigs::Fit::OnlyIf ? std::string("fits under a condition")
-                                           : std::string(rigs::fitWords(split.fits[i])));
+  std::string parts;
+  for (const rigs::SplitPart& part : split.parts)
+    parts +=
+        fmt::format("{}{} at {} ({})", parts.empty() ? "" : " and ", wattsText(part.element.rating),
+                    format(part.element.ratedAt, units), format(part.current, units));
+  page.say("   ", fmt::format("The rig's own power over {}: {}.",
+                              split.imagined ? "two such circuits" : "its two circuits", parts));
+  std::vector<std::string> told;
+  for (const rigs::SplitPart& part : split.parts) {
+    for (const rigs::CircuitVerdict& verdict : part.verdicts) {
+      std::string text = rigs::verdictText(verdict);
+      if (std::find(told.begin(), told.end(), text) != told.end()) continue;
+      page.say("   ", "· " + text);
+      told.push_back(std::move(text));
+    }
   }
-  page.say("   ", fmt::format("Split over two such circuits, {} each: {} on each, {}. Two of the "
-                              "largest elements under the strictest reading give {}: {}, a day of "
-                              "{}.",
-                              wattsText(split.each), format(split.current, units), fits,
-                              wattsText(split.largestTogether), timeOrNot(split.toBoil),
-                              roughTime(split.day)));
 }
 
 }  // namespace
 
-Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
+Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units,
+                 bool everyRule) {
   Page page = startPage(plan, units);
-  page.cautions = rigs::circuitCautions(plan, answers, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Circuit, plan, answers, units);
 
   page.heading("Can the circuit carry it?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const rigs::CircuitAnswer& circuit = answers.rigs[i].circuit;
     for (std::size_t k = 0; k < circuit.circuits.size(); ++k) {
-      sayCircuit(page, k == 0 ? letter(i) : "   ", circuit.circuits[k], units);
+      sayCircuit(page, k == 0 ? letter(i) : "   ", circuit.circuits[k], units, everyRule);
     }
     if (circuit.addedByCable && *circuit.addedByCable > physics::seconds(1.0)) {
       page.say("   ", fmt::format("The cable adds {} to heating to the boil.",
@@ -104,8 +225,16 @@ Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyste
   }
   page.heading("What would each reading allow, and how long is the day then?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
-    sayInverse(page, letter(i), answers.rigs[i].circuit, units);
+    sayReadings(page, letter(i), answers.rigs[i].circuit, units);
   }
+  page.heading("What is the shortest day within the current?");
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
+    sayShortest(page, letter(i), answers.rigs[i].circuit, units);
+  }
+  if (!everyRule)
+    page.say(
+        "Rules that are kept are named only; --every-rule shows them with their arithmetic, "
+        "clauses and all voltage ranges.");
 
   RigTable t("circuit", plan, answers, units);
   const auto first = [](const auto& of) {
@@ -123,7 +252,8 @@ Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyste
   t.quantity("circuit", first([](const auto& c) { return c.supply.rating; }));
   t.quantity("resistance, hot", first([](const auto& c) { return c.hot; }));
   t.quantity("resistance, cold", first([](const auto& c) { return c.cold; }));
-  t.quantity("peak current", first([](const auto& c) { return c.load.current; }));
+  t.quantity("current, as codes count", first([](const auto& c) { return c.branch; }));
+  t.quantity("current, cable included", first([](const auto& c) { return c.load.current; }));
   t.quantity("mean current", first([](const auto& c) { return c.mean; }));
   t.quantity("reaches the vessel", first([](const auto& c) { return c.load.delivered; }));
   t.quantity("lost in the cable", first([](const auto& c) { return c.load.inCable; }));
@@ -131,7 +261,7 @@ Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyste
                return static_cast<double>(c.load.inCable / c.load.fromWall);
              }));
   t.quantity("second circuit", second([](const auto& c) { return c.supply.rating; }));
-  t.quantity("its peak current", second([](const auto& c) { return c.load.current; }));
+  t.quantity("its current, as codes count", second([](const auto& c) { return c.branch; }));
   t.heading("Duty");
   t.time("full current without a break", [](const RigPlan&, const RigAnswer& rig) {
     return std::optional(rig.circuit.duty.longestFull());

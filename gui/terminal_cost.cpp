@@ -2,49 +2,17 @@
 // What does a batch cost?
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 
 #include "gui/rig_rows.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/money.hpp"
 
 namespace gui {
 namespace {
 
-// A brew a month, where the plan does not say.
-double brewsPerYear(const rigs::Tariff& tariff) { return tariff.brewsPerYear.value_or(12.0); }
-
-// As a tariff states it, where an amount of money would be rounded.
-std::string price(double perKilowattHour, const rigs::Tariff& tariff) {
-  return rigs::formatNumber(perKilowattHour, {.significantDigits = 5, .decimals = {}}) + ' ' +
-         tariff.currency;
-}
-
-std::string tariffText(const rigs::Tariff& tariff) {
-  if (tariff.dependsOnTheHour()) {
-    std::string text;
-    for (const rigs::PriceWindow& window : tariff.today()) {
-      text += fmt::format("{}{}/kWh {} to {}", text.empty() ? "" : ", ",
-                          price(window.perKilowattHour, tariff), clockTime(window.from),
-                          window.to >= physics::hours(24.0) ? "24:00" : clockTime(window.to));
-    }
-    return text + (tariff.day == rigs::DayOfWeek::Weekend ? ", at a weekend" : ", on a weekday");
-  }
-  if (tariff.dependsOnUse()) {
-    std::string text;
-    for (const rigs::PriceTier& tier : tariff.tiers) {
-      text += (text.empty() ? "" : ", ") + price(tier.perKilowattHour, tariff) + "/kWh ";
-      text += tier.upTo ? "up to " + rigs::format(*tier.upTo, UnitSystem::SI) + " a month"
-                        : std::string("above");
-    }
-    return text + ", " + rigs::format(tariff.usedThisMonth, UnitSystem::SI) + " used this month";
-  }
-  return money(tariff.perKilowattHour, tariff) + "/kWh";
-}
-
-std::string paybackText(const std::string& what, double price, double saved,
+std::string paybackText(const std::string& what, double price, const rigs::Payback& back,
                         const rigs::Tariff& tariff) {
-  const rigs::Payback back = rigs::payback(price, saved, brewsPerYear(tariff));
   if (!back.years)
     return fmt::format("{} for {} saves nothing and is never paid back.", what,
                        money(price, tariff));
@@ -53,34 +21,35 @@ std::string paybackText(const std::string& what, double price, double saved,
                      rigs::formatNumber(*back.years, {.significantDigits = 2, .decimals = {}}));
 }
 
-// The year, the start, the jacket and the carbon dioxide, where the plan asks for them.
-std::vector<std::string> moreCostTexts(const rigs::Plan& plan, const rigs::RigAnswer& rig,
-                                       UnitSystem units) {
+std::string startText(const rigs::Plan& plan, const rigs::RigAnswer& rig,
+                      const rigs::StartChoice& choice) {
+  const rigs::Tariff& tariff = plan.tariff;
+  const std::string window =
+      tariff.brewFrom
+          ? fmt::format("from {} to {}", clockTime(*tariff.brewFrom), clockTime(*tariff.brewUntil))
+          : std::string("at any hour");
+  return fmt::format("Begun at {} it costs {}; {} cheapest at {} with {}, dearest at {} with {}.",
+                     clockTime(plan.startOfDay), money(*rig.cost, tariff), window,
+                     clockTime(choice.cheapest.at), money(choice.cheapest.cost, tariff),
+                     clockTime(choice.dearest.at), money(choice.dearest.cost, tariff));
+}
+
+// The start, the jacket, the element and the carbon dioxide, where the plan asks for them.
+std::vector<std::string> moreCostTexts(const rigs::Plan& plan, const rigs::Answers& answers,
+                                       std::size_t i, UnitSystem units) {
   std::vector<std::string> texts;
+  const rigs::RigAnswer& rig = answers.rigs[i];
   const rigs::Tariff& tariff = plan.tariff;
   if (!rig.cost) return texts;
-  if (tariff.dependsOnTheHour()) {
-    const auto choice =
-        rigs::cheapestStart(rig.day, tariff, tariff.brewFrom.value_or(physics::hours(0.0)),
-                            tariff.brewUntil.value_or(physics::hours(23.75)));
+  if (const auto choice = rigs::cheapestStart(rig.day, tariff))
+    texts.push_back(startText(plan, rig, *choice));
+  if (const auto back = rigs::jacketPayback(rig, plan))
+    texts.push_back(paybackText("The jacket", *tariff.jacketPrice, *back, tariff));
+  if (const auto back = rigs::elementPayback(plan, answers, i)) {
     texts.push_back(
-        fmt::format("Begun at {} it costs {}; cheapest at {} with {}, dearest at {} "
-                    "with {}.",
-                    clockTime(plan.startOfDay), money(*rig.cost, tariff),
-                    clockTime(choice->cheapest.at), money(choice->cheapest.cost, tariff),
-                    clockTime(choice->dearest.at), money(choice->dearest.cost, tariff)));
-  }
-  if (tariff.jacketPrice && rig.jacket) {
-    const auto bare = rigs::dayCost(rig.jacket->bare, tariff, plan.startOfDay);
-    const auto jacketed = rigs::dayCost(rig.jacket->jacketed, tariff, plan.startOfDay);
-    texts.push_back(paybackText("The jacket", *tariff.jacketPrice, *bare - *jacketed, tariff));
-  }
-  if (tariff.elementPrice) {
-    texts.push_back(
-        fmt::format("An element for {} costs {} for each of a year's {} brews.",
-                    money(*tariff.elementPrice, tariff),
-                    money(*tariff.elementPrice / std::max(brewsPerYear(tariff), 1.0), tariff),
-                    rigs::formatNumber(brewsPerYear(tariff))));
+        paybackText(fmt::format("Its element in place of {}'s, with all else that differs,",
+                                letter(back->against)),
+                    *tariff.elementPrice, back->payback, tariff));
   }
   if (const auto co2 = rigs::co2Of(rig.day.total.fromWall(), tariff)) {
     texts.push_back(fmt::format("Its energy makes {} of carbon dioxide{}.",
@@ -88,6 +57,19 @@ std::vector<std::string> moreCostTexts(const rigs::Plan& plan, const rigs::RigAn
                                 tariff.co2Source.empty() ? "" : " (" + tariff.co2Source + ")"));
   }
   return texts;
+}
+
+std::string sourceText(const rigs::Tariff& tariff) {
+  std::string text = tariffText(tariff);
+  if (!tariff.dated.empty()) text += " (as of " + tariff.dated + ')';
+  text += '.';
+  if (!tariff.name.empty()) text += ' ' + tariff.name + (tariff.source.empty() ? "." : ": ");
+  if (!tariff.source.empty()) {
+    text += (tariff.name.empty() ? " Source: " : "") + tariff.source;
+    if (!tariff.status.empty()) text += " (" + tariff.status + ')';
+    text += '.';
+  }
+  return text;
 }
 
 }  // namespace
@@ -98,9 +80,7 @@ Page costPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
   if (plan.tariff.currency.empty()) {
     page.notes.emplace_back("The plan gives no price: energy only.");
   } else {
-    page.notes.push_back(fmt::format(
-        "{}{}.", tariffText(plan.tariff),
-        plan.tariff.dated.empty() ? std::string() : " (as of " + plan.tariff.dated + ")"));
+    page.notes.push_back(sourceText(plan.tariff));
   }
   page.heading("What does a batch cost?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
@@ -108,7 +88,7 @@ Page costPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
     const std::string unfinished = unfinishedText(plan.rigs[i], rig.day, units);
     const std::string cost = costText(rig, plan.tariff, units);
     page.say(letter(i), unfinished.empty() ? cost : unfinished + ' ' + cost);
-    for (const std::string& more : moreCostTexts(plan, rig, units)) page.say("   ", more);
+    for (const std::string& more : moreCostTexts(plan, answers, i, units)) page.say("   ", more);
   }
 
   struct Kind {
@@ -134,17 +114,18 @@ Page costPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
     for (const Kind& kind : kKinds) {
       table.number(kind.label, plan.tariff.currency, 2,
                    [&](const rigs::RigPlan&, const rigs::RigAnswer& rig) {
-                     return rigs::costOf(rig, kind.kind);
+                     // Exactly nothing is no figure, as in the rows of energy above.
+                     const auto energy = rigs::fromWall(rig.day, kind.kind);
+                     const bool drawn = energy && *energy > physics::joules(0.0);
+                     return drawn ? rigs::costOf(rig, kind.kind) : std::nullopt;
                    });
     }
     table.number("whole day", plan.tariff.currency, 2,
                  [](const rigs::RigPlan&, const rigs::RigAnswer& rig) { return rig.cost; });
     if (plan.tariff.brewsPerYear) {
-      const double brews = *plan.tariff.brewsPerYear;
-      table.number(fmt::format("a year of {} brews", rigs::formatNumber(brews)),
-                   plan.tariff.currency, 2,
-                   [brews](const rigs::RigPlan&, const rigs::RigAnswer& rig) {
-                     return rig.cost ? std::optional(*rig.cost * brews) : std::nullopt;
+      table.number(fmt::format("a year of {} brews", rigs::formatNumber(*plan.tariff.brewsPerYear)),
+                   plan.tariff.currency, 2, [&](const rigs::RigPlan&, const rigs::RigAnswer& rig) {
+                     return rigs::costOfAYear(rig, plan.tariff);
                    });
     }
     const physics::Volume one = rigs::fromNumberIn<physics::Volume>(1.0, units);

@@ -4,6 +4,7 @@
 
 #include "gui/rig_rows.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
@@ -137,6 +138,7 @@ std::string closingLine(const physics::BrewDay& day, UnitSystem units) {
 
 Page dayPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
   Page page = startPage(plan, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Day, plan, answers, units);
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const rigs::RigAnswer& rig = answers.rigs[i];
     page.heading(letter(i) + ' ' + page.rigNames[i]);

@@ -2,6 +2,8 @@
 // Is insulation worth it? The same rig bare and jacketed, on the same day.
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
 
@@ -56,6 +58,15 @@ Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyst
     page.say(letter(i),
              jacketSavingText(rig, *effect, units) + ' ' + jacketVerdictText(rig, *effect, units));
   }
+  const bool any = std::any_of(answers.rigs.begin(), answers.rigs.end(),
+                               [](const RigAnswer& rig) { return rig.jacket.has_value(); });
+  if (!any) {
+    page.say(
+        "To compare one, give the plan a jacket, for example "
+        "\"jacket_to_compare\": {\"side\": [{\"material\": \"cork\", \"thickness\": \"10 mm\"}]}; "
+        "\"heatledger list materials\" shows what it may be made of.");
+    return page;
+  }
   page.heading("What is compared");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const RigPlan& rig = plan.rigs[i];
@@ -63,7 +74,7 @@ Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyst
     page.say(letter(i), fmt::format("{}: {}.",
                                     rig.hasJacket ? "Bare, and with the jacket it has"
                                                   : "As it is, and with a jacket",
-                                    rig.jacket));
+                                    rig.jacket.in(units)));
   }
 
   RigTable t("insulate", plan, answers, units);
@@ -89,7 +100,7 @@ Page insulatePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyst
              ofJacket([](const JacketEffect& e) { return e.jacketed.total.fromWall(); }));
   t.quantity("saved", ofJacket([](const JacketEffect& e) { return e.savedFromWall; }), 3);
   t.number("saved", plan.tariff.currency, 3, ofJacket([&](const JacketEffect& e) {
-             return rigs::costOf(e.savedFromWall, plan.tariff);
+             return rigs::moneySaved(e.bare, e.jacketed, plan);
            }));
   t.heading("Unplugged at the mash temperature, after " + roughTime(plan.goals.unplugged));
   t.quantity("bare", ofJacket([](const JacketEffect& e) { return e.bareAfter; }));

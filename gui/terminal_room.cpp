@@ -6,8 +6,7 @@
 
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
-#include "rigs/circuit_words.hpp"
-#include "rigs/safety.hpp"
+#include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
@@ -38,11 +37,60 @@ std::string roomText(const rigs::RoomPlan& room, UnitSystem units) {
          hood + '.';
 }
 
+std::string humidityText(const rigs::Plan& plan, const rigs::RoomAnswer& room, UnitSystem units) {
+  if (room.day.saturatedAt) {
+    return fmt::format(
+        "The air is full of vapour from {} into the day on, and {} of water run down what is "
+        "coldest.",
+        roughTime(*room.day.saturatedAt), format(room.day.condensed, units));
+  }
+  const double before = plan.place.relativeHumidity;
+  constexpr double kNoRise = 0.005;  // less would print as the same percent
+  if (room.day.peakHumidity < before + kNoRise) {
+    return fmt::format("The air never gets moister than the {} it begins with.",
+                       percent(before, units));
+  }
+  return fmt::format("The air's humidity rises from {} to {}, {} into the day.",
+                     percent(before, units), percent(room.day.peakHumidity, units),
+                     roughTime(room.day.peakAt));
+}
+
+// Where the most vapour would take the air if it went on, and what room it would need.
+std::string levelText(const rigs::Plan& plan, const rigs::RoomAnswer& room, UnitSystem units) {
+  std::string text =
+      fmt::format("All its vapour would fill {} of bone-dry air.",
+                  rigs::formatLike(room.fills, units == UnitSystem::SI ? "1 m3" : "1 ft3"));
+  if (!room.levelHumidity || room.day.saturatedAt) return text;
+  text += fmt::format(" If the most went on, {} of exchange would level off ",
+                      airflowText(plan.room.airflow, units));
+  return text + (*room.levelHumidity > 1.0
+                     ? std::string("beyond what air can hold: it would run down walls and windows.")
+                     : fmt::format("at {}.", percent(*room.levelHumidity, units)));
+}
+
+// What each published airflow would do for these rigs.
+void sayPublished(Page& page, const rigs::Answers& answers, UnitSystem units) {
+  const auto& first = answers.rigs.front().room->published;
+  for (std::size_t k = 0; k < first.size(); ++k) {
+    std::string enough, short_;
+    for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
+      std::string& list = answers.rigs[i].room->published[k].suffices ? enough : short_;
+      list += (list.empty() ? "" : ", ") + letter(i);
+    }
+    const rigs::PublishedAirflow& one = first[k].published;
+    std::string verdict = enough.empty() ? "too little for all" : "enough for " + enough;
+    if (short_.empty()) verdict = "enough for all";
+    if (!enough.empty() && !short_.empty()) verdict += ", too little for " + short_;
+    page.say("·  ", fmt::format("{}: {}, {} [{}; {}]", airflowText(one.airflow, units), one.name,
+                                verdict, one.source, one.status));
+  }
+}
+
 }  // namespace
 
 Page roomPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
   Page page = startPage(plan, units);
-  page.cautions = rigs::roomCautions(plan, answers, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Room, plan, answers, units);
   page.notes.push_back(roomText(plan.room, units));
   page.heading("What happens to the room?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
@@ -51,15 +99,8 @@ Page roomPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
         "{} of vapour and {} of heat go into the room; at most {} of vapour and {} of heat.",
         format(room.day.intoRoom, units), format(room.day.sensible, units),
         format(room.day.peakVapour, units), wattsText(room.day.peakSensible));
-    text += room.day.saturatedAt
-                ? fmt::format(
-                      " The air is full of vapour from {} into the day on, and {} of water "
-                      "run down what is coldest.",
-                      roughTime(*room.day.saturatedAt), format(room.day.condensed, units))
-                : fmt::format(" The air's humidity rises from {} to {}, {} into the day.",
-                              percent(plan.place.relativeHumidity, units),
-                              percent(room.day.peakHumidity, units), roughTime(room.day.peakAt));
-    page.say(letter(i), text);
+    page.say(letter(i), text + ' ' + humidityText(plan, room, units));
+    page.say("   ", levelText(plan, room, units));
     if (room.windowFace) {
       page.say("   ",
                fmt::format("The window's inner face is at {}: {}.", format(*room.windowFace, units),
@@ -109,15 +150,20 @@ Page roomPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
              [](const RigPlan&, const RigAnswer& r) { return r.room->airHeat; });
   page.show(t.take());
 
-  const auto flow = [units](double cubicMetresAnHour) {
-    return airflowText(physics::litresPerHour(1e3 * cubicMetresAnHour), units);
-  };
-  page.heading("What others move");
+  page.heading("What others move, and is it enough?");
   page.say(fmt::format(
-      "A vented kitchen hood moves {} (ASHRAE 62.2, on demand), {} over a hob in the United "
-      "Kingdom (Approved Document F); above {} houses in North America need make-up air (IRC). A "
-      "hood that gives its air back into the room removes no vapour.",
-      flow(180.0), flow(108.0), flow(679.6)));
+      "Published airflows of kitchens beside the airflow that holds {} while most vapour rises{}. "
+      "They are made for cooking, not for a boil of hours.",
+      percent(plan.room.holdHumidity, units),
+      plan.room.captured > 0.0
+          ? ", for what the plan's hood leaves"
+          : ", all of it mixed with the room's air; a hood over the kettle takes vapour before it "
+            "mixes and can do with less: state \"hood_captures\""));
+  if (!answers.rigs.empty()) sayPublished(page, answers, units);
+  page.say(fmt::format(
+      "Above {} houses in North America need make-up air (IRC; read). A hood that gives its air "
+      "back into the room removes no vapour.",
+      airflowText(rigs::kMakeUpAirAbove, units)));
   page.say(
       "Indoor humidity is best between 30 and 50 % and below 60 % (United States EPA). The balance "
       "is over humidity ratios, kg of water per kg of dry air; the older one over vapour densities "

@@ -4,6 +4,7 @@
 
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
+#include "rigs/cautions.hpp"
 
 namespace gui {
 namespace {
@@ -22,9 +23,13 @@ void addWish(RigTable& table, const std::string& label,
     const auto element = rigs::elementFor(plan.rig, (*rig.sizing).*wish);
     return element ? std::optional(element->rating) : std::nullopt;
   });
-  table.words("the circuit carries it", [wish](const RigPlan&, const RigAnswer& rig) {
+  table.words("the circuit carries it", [wish](const RigPlan& plan, const RigAnswer& rig) {
     const physics::PowerAnswer& answer = (*rig.sizing).*wish;
-    if (answer.power) return std::string(answer.onThisSupply ? "yes" : "no");
+    if (answer.power) {
+      const rigs::Carries carried = rigs::carries(plan, answer);
+      return carried == rigs::Carries::ForShortUseOnly ? std::string("short use")
+                                                       : std::string(rigs::carriesWord(carried));
+    }
     if (answer.stoppedBy == physics::Limit::None) return std::string();  // nothing was asked
     return std::string("no power does");
   });
@@ -34,6 +39,7 @@ void addWish(RigTable& table, const std::string& label,
 
 Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem units) {
   Page page = startPage(plan, units);
+  page.cautions = rigs::cautionTexts(rigs::About::Sizing, plan, answers, units);
   page.heading("What does the element really deliver?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const physics::ElectricalLoad& load = answers.rigs[i].sizing->asIs;
@@ -43,8 +49,7 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
     text += load.inCable > physics::watts(0.0)
                 ? fmt::format("; {} stay in the cable.", wattsText(load.inCable))
                 : ".";
-    const std::string circuit = circuitText(plan.rigs[i], load, units);
-    page.say(letter(i), circuit.empty() ? text : text + ' ' + circuit);
+    page.say(letter(i), besideCircuit(plan.rigs[i], text, units));
   }
 
   page.heading("What would it take?");

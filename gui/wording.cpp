@@ -15,6 +15,19 @@ using rigs::format;
 
 std::string percent(double share) { return format(share, UnitSystem::SI); }
 
+std::string joined(const std::vector<std::string>& parts) {
+  std::string text;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    if (i > 0)
+      text += i + 1 < parts.size()                      ? "; "
+              : parts.size() > 2                        ? "; and "
+              : parts[0].find(',') != std::string::npos ? ", and "
+                                                        : " and ";
+    text += parts[i];
+  }
+  return text;
+}
+
 std::string volts(const physics::Voltage& v) { return format(v, UnitSystem::SI); }
 
 std::string amperes(const physics::Current& i) { return format(i, UnitSystem::SI); }
@@ -219,20 +232,28 @@ std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad
                      wattsText(element.rating), volts(plan.rig.supply.nominal));
 }
 
-std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
-                        UnitSystem) {
-  if (rigs::overloads(load, plan.rig.supply)) {
-    return fmt::format("{} is too much for its circuit of {}: it will trip, or worse.",
-                       amperes(load.current), amperes(plan.rig.supply.rating));
-  }
-  if (rigs::overloadsForLong(plan, load)) {
+std::string circuitText(const rigs::RigPlan& plan, UnitSystem) {
+  // As codes count it: at the nominal voltage, the cable left out.
+  const physics::Current drawn = physics::branchCurrent(plan.rig.element, plan.rig.supply);
+  if (rigs::overloads(plan.rig.element, plan.rig.supply)) {
     return fmt::format(
-        "{} is within its {} circuit, but more than the {} that rules grant to "
-        "use of three hours and longer.",
-        amperes(load.current), amperes(plan.rig.supply.rating),
-        amperes(rigs::longUseCurrent(plan)));
+        "Codes count {}, the cable aside: too much for its circuit of {}; it will "
+        "trip, or worse.",
+        amperes(drawn), amperes(plan.rig.supply.rating));
+  }
+  if (rigs::overloadsForLong(plan)) {
+    return fmt::format(
+        "Codes count {}, the cable aside: within its {} circuit, but more than the {} that rules "
+        "grant to long use.",
+        amperes(drawn), amperes(plan.rig.supply.rating), amperes(rigs::longUseCurrent(plan)));
   }
   return {};
+}
+
+std::string besideCircuit(const rigs::RigPlan& plan, const std::string& text, UnitSystem units) {
+  const std::string circuit = circuitText(plan, units);
+  if (circuit.empty()) return text;
+  return rigs::overloads(plan.rig.element, plan.rig.supply) ? circuit + ' ' + text : text + ' ' + circuit;
 }
 
 std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted,
@@ -249,27 +270,90 @@ std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnsw
   return text;
 }
 
+std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted) {
+  const bool two = plan.rig.second.has_value();
+  const std::string its = two ? "Its circuits" : "Its circuit";
+  switch (rigs::carries(plan, wanted)) {
+    case rigs::Carries::Yes: {
+      const bool limited = rigs::longUseCurrent(plan) < plan.rig.supply.rating;
+      return fmt::format("{} {} that{}.", its, two ? "carry" : "carries",
+                         limited ? ", in long use too" : "");
+    }
+    case rigs::Carries::ForShortUseOnly: {
+      std::string text =
+          fmt::format("{} {} that for short use only", its, two ? "carry" : "carries");
+      const auto element = rigs::elementFor(plan.rig, wanted);
+      if (!two && element) {
+        text += fmt::format(": it draws {}, and rules grant {} to long use",
+                            amperes(physics::branchCurrent(*element, plan.rig.supply)),
+                            amperes(rigs::longUseCurrent(plan)));
+      }
+      return text + '.';
+    }
+    case rigs::Carries::No:
+      return fmt::format("{} {} not carry that.", its, two ? "do" : "does");
+  }
+  return {};
+}
+
 std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
                        const rigs::Goals& goals, UnitSystem units) {
-  const std::string wish =
-      fmt::format("to be at the boil within {} and boil off {}", roughTime(goals.boilWithin),
-                  format(rigs::perHour(goals.boilOffPerHour), units));
-  const physics::PowerAnswer needed = rigs::neededPower(*rig.sizing);
+  struct Wish {
+    std::string words;
+    physics::PowerAnswer answer;
+  };
+  const rigs::SizingAnswer& sizing = *rig.sizing;
+  const std::string within = roughTime(goals.boilWithin);
+  const bool mashes =
+      sizing.toStrikeWithin.power || sizing.toStrikeWithin.stoppedBy != physics::Limit::None;
+  std::vector<Wish> wishes;
+  if (mashes) wishes.push_back({"to strike within " + within, sizing.toStrikeWithin});
+  wishes.push_back({(mashes ? "from mash to boil within " : "to be at the boil within ") + within,
+                    sizing.toBoilWithin});
+  wishes.push_back(
+      {"to boil off " + format(rigs::perHour(goals.boilOffPerHour), units), sizing.forBoilOff});
+
+  const physics::Power has = rig.day.electrical.delivered;
+  std::vector<std::string> met, missed, impossible;
+  for (const Wish& wish : wishes) {
+    if (!wish.answer.power) {
+      impossible.push_back(
+          fmt::format("{} (the limit: {})", wish.words, limitWord(wish.answer.stoppedBy)));
+    } else if (*wish.answer.power <= has) {
+      met.push_back(wish.words);
+    } else {
+      missed.push_back(
+          fmt::format("{}, which takes {}", wish.words, wattsText(*wish.answer.power)));
+    }
+  }
+  const bool overloaded = rigs::overloads(plan.rig.element, plan.rig.supply);
+  std::string text;
+  if (!impossible.empty()) {
+    text = fmt::format("No element up to {} is enough {}. ", wattsText(physics::kStrongestElement),
+                       joined(impossible));
+  }
+  if (!missed.empty()) {
+    text += fmt::format("Too little {}{}. ", joined(missed),
+                        met.empty() ? "" : "; enough " + joined(met));
+  } else if (!met.empty()) {
+    text += overloaded
+                ? fmt::format("On a circuit that carries it, it would be enough {}. ", joined(met))
+                : fmt::format("Enough {}. ", joined(met));
+  }
+  const physics::PowerAnswer needed = rigs::neededPower(sizing);
   if (!needed.power) {
-    return fmt::format("No element up to {} is enough {}.", wattsText(physics::kStrongestElement),
-                       wish);
+    text.pop_back();
+    return text;
   }
-  if (*needed.power <= rig.day.electrical.delivered) {
-    return fmt::format("Enough {}: that takes {}.", wish, wattsText(*needed.power));
-  }
+  const std::string all = wishes.size() > 1 ? "All of it takes " : "That takes ";
+  if (missed.empty() && !overloaded) return text + all + wattsText(*needed.power) + '.';
   const std::string element = elementToBuyText(plan, needed, units);
   if (element.empty()) {
-    return fmt::format("Too little {}: that takes {}, more than this cable can carry.", wish,
+    return fmt::format("{}{}{}, more than this cable can carry.", text, all,
                        wattsText(*needed.power));
   }
-  return fmt::format("Too little {}: that takes {}, from {}. Its circuit {}.", wish,
-                     wattsText(*needed.power), element,
-                     needed.onThisSupply ? "carries that" : "does not carry that");
+  return fmt::format("{}{}{}, from {}. {}", text, all, wattsText(*needed.power), element,
+                     carriesText(plan, needed));
 }
 
 std::string largestText(const physics::BatchAnswer& largest, const rigs::Goals& goals,

@@ -24,6 +24,10 @@ std::string roughTime(physics::Time time);
 // "09:41"; "+1 d 00:10" after midnight.
 std::string clockTime(physics::Time sinceMidnight);
 // "1.94 EUR", "$1.94"; two significant digits where that is less than a tenth.
+// The prices of the brew's own kind of day, as the tariff states them.
+std::string tariffText(const rigs::Tariff& tariff);
+// Of weekday and weekend, as a sentence.
+std::string wholeTariffText(const rigs::Tariff& tariff);
 std::string money(double amount, const rigs::Tariff& tariff);
 
 // "Strike", "Mash in", "Rest 1", ... one for each stage; numbered where there are several.
@@ -34,7 +38,8 @@ std::string limitWord(physics::Limit limit);
 // The largest batch and what stopped it there.
 std::string largestText(const physics::BatchAnswer& largest, const rigs::Goals& goals,
                         UnitSystem units);
-// Whether the element is enough for the plan's goals, and which one would be.
+// Which of the plan's goals the element is enough for, and which element would be for all of them.
+// Never begins with "Enough" where the element overloads its circuit.
 std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
                        const rigs::Goals& goals, UnitSystem units);
 // "a gentle boil"
@@ -49,11 +54,15 @@ std::string unfinishedText(const rigs::RigPlan& plan, const physics::BrewDay& da
 std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
                         UnitSystem units);
 // Whether the circuit bears it; "" if there is nothing to warn about.
-std::string circuitText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
-                        UnitSystem units);
+std::string circuitText(const rigs::RigPlan& plan, UnitSystem units);
+// Such a text with what is to be said about the circuit: in front of it, where it is overloaded.
+std::string besideCircuit(const rigs::RigPlan& plan, const std::string& text, UnitSystem units);
 // The element to buy for a power found by a search: "An element rated 4.2 kW at 208 V".
 std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted,
                              UnitSystem units);
+// Whether the rig's circuit carries a power found by a search, and for how long; with the capital
+// of a sentence of its own.
+std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted);
 // What boils off; or why nothing does.
 std::string boilText(const rigs::RigPlan& plan, const physics::BrewDay& day, UnitSystem units);
 // What a day takes from the wall and costs.

@@ -36,7 +36,36 @@ std::string lessOrMore(bool less, const std::string& amount, std::string_view wh
   return fmt::format("{} {} {}", amount, less ? "less" : "more", what);
 }
 
-std::vector<std::string> reasons(const rigs::RigPlan& plan, const physics::JacketEffect& effect) {
+// Where a day that levels off comes to its end.
+std::string_view whereItStops(const physics::BrewDay& day) {
+  switch (day.outcome) {
+    case physics::Outcome::DoesNotReachStrike:
+      return "on the way to strike";
+    case physics::Outcome::DoesNotReachRest:
+      return "on the way to the next rest";
+    default:
+      return day.find(physics::StageKind::Boil) ? "in the boil" : "on the way to the boil";
+  }
+}
+
+// What a jacket that is worth something does not change.
+std::string stillStops(const physics::JacketEffect& effect, UnitSystem units) {
+  if (!effect.jacketed.levelsOff) return {};
+  const std::string at = format(effect.jacketed.levelsOff->at, units);
+  if (effect.jacketed.find(physics::StageKind::Boil))
+    return fmt::format(" It still cannot hold the boil: it falls back to {}.", at);
+  return fmt::format(" It still does not boil: it stops at {} {}.", at,
+                     whereItStops(effect.jacketed));
+}
+
+// "brushed metal", "metal of emissivity 0.16", "bare metal"
+std::string metalText(const std::string& finish) {
+  if (finish.empty()) return "bare metal";
+  return finish.starts_with("emissivity") ? "metal of " + finish : finish + " metal";
+}
+
+// One sentence's worth, without its full stop.
+std::string reasons(const rigs::RigPlan& plan, const physics::JacketEffect& effect) {
   std::vector<std::string> all;
   const physics::JacketReasons& why = effect.reasons;
   if (why.strongElementHidesLosses) {
@@ -45,19 +74,26 @@ std::vector<std::string> reasons(const rigs::RigPlan& plan, const physics::Jacke
                               wattsText(effect.bare.electrical.delivered)));
   }
   if (why.skinRadiatesMore) {
-    std::string text =
-        fmt::format("the jacket saves only {} of that", percent(effect.atBoil.sideShareSaved()));
-    if (effect.atBoil.sideShareSaved() < 0.0) text = "the jacket loses more than the bare metal";
-    text += plan.skin.empty() ? ", its outside radiating more than metal"
-                              : fmt::format(", its outside ({}) radiating more than {} metal",
-                                            plan.skin, plan.finish.empty() ? "bare" : plan.finish);
-    all.push_back(text);
+    const std::string outside =
+        plan.skin.empty() ? "its outside" : "its outside (" + plan.skin + ")";
+    const std::string metal = metalText(plan.finish);
+    const double share = effect.atBoil.sideShareSaved();
+    all.push_back(share < 0.0
+                      ? fmt::format("with the jacket the side loses more than without, for {} "
+                                    "radiates more than {}",
+                                    outside, metal)
+                      : fmt::format("the jacket saves only {} of what the side loses, for {} "
+                                    "radiates more than {}",
+                                    percent(share), outside, metal));
   }
   if (why.surfaceDominates) {
-    all.push_back(fmt::format("most of the {} lost at the boil leaves by the open surface",
+    all.push_back(fmt::format("of the {} lost at the boil most leaves by the open surface",
                               wattsText(effect.atBoil.bare)));
   }
-  return all;
+  std::string text;
+  for (std::size_t i = 0; i < all.size(); ++i)
+    text += (i == 0 ? "" : i + 1 == all.size() ? "; and " : "; ") + all[i];
+  return text;
 }
 
 }  // namespace
@@ -74,39 +110,50 @@ std::string jacketSavingText(const rigs::RigPlan&, const physics::JacketEffect& 
     parts.push_back(saving(*effect.savedToStrike, bare(physics::StageKind::Strike), "to strike"));
   }
   std::string text = parts.empty() ? "" : joined(parts) + "; ";
-  return text +
-         lessOrMore(effect.atBoil.saved() >= physics::watts(0.0),
-                    wattsText(abs(effect.atBoil.saved())), "lost") +
-         " at " + format(effect.atBoil.at, units) + "; " +
-         lessOrMore(effect.savedFromWall >= physics::joules(0.0),
-                    format(physics::Energy(abs(effect.savedFromWall)), units), "from the wall") +
-         '.';
+  text += lessOrMore(effect.atBoil.saved() >= physics::watts(0.0),
+                     wattsText(abs(effect.atBoil.saved())), "lost") +
+          " at " + format(effect.atBoil.at, units);
+  if (effect.savedFromWall) {
+    text += "; " + lessOrMore(*effect.savedFromWall >= physics::joules(0.0),
+                              format(physics::Energy(abs(*effect.savedFromWall)), units),
+                              "from the wall");
+  }
+  return text + '.';
 }
 
 std::string jacketVerdictText(const rigs::RigPlan& plan, const physics::JacketEffect& effect,
                               UnitSystem units) {
-  const std::vector<std::string> why = reasons(plan, effect);
-  const std::string because = why.empty() ? "." : ": " + joined(why) + '.';
+  const std::string why = reasons(plan, effect);
+  const std::string because = why.empty() ? "." : ": " + why + '.';
   switch (effect.verdict) {
     case physics::JacketVerdict::MakesItBoil:
       return "It makes the boil possible: bare, the wort levels off" +
              (effect.bare.levelsOff ? " at " + format(effect.bare.levelsOff->at, units)
                                     : std::string()) +
              '.';
+    case physics::JacketVerdict::GetsFurther: {
+      const auto strike = rigs::timeOf(effect.bare, physics::StageKind::Strike)
+                              ? std::nullopt
+                              : rigs::timeOf(effect.jacketed, physics::StageKind::Strike);
+      return fmt::format(
+          "It gets further: bare, it stops at {} {}; with the jacket {}it stops at {} {}.",
+          format(effect.bare.levelsOff->at, units), whereItStops(effect.bare),
+          strike ? fmt::format("it reaches strike in {}, and ", roughTime(*strike)) : std::string(),
+          format(effect.jacketed.levelsOff->at, units), whereItStops(effect.jacketed));
+    }
     case physics::JacketVerdict::Worthwhile: {
       const auto share = rigs::shareOfHeatingSaved(effect);
       std::string text = share ? fmt::format("Worth it: {} of that time.", percent(*share))
                                : std::string("Worth it for the time to strike.");
-      if (effect.jacketed.outcome == physics::Outcome::DoesNotBoil)
-        text += " It still does not boil.";
-      return text;
+      return text + stillStops(effect, units);
     }
     case physics::JacketVerdict::TimeNotWorthIt:
-      return fmt::format("Not worth it for the time{} But {} instead of {} after {} unplugged.",
+      return fmt::format("Not worth it for the time{} But {} instead of {} after {} unplugged.{}",
                          because, format(effect.jacketedAfter, units),
-                         format(effect.bareAfter, units), roughTime(effect.alone));
+                         format(effect.bareAfter, units), roughTime(effect.alone),
+                         stillStops(effect, units));
     case physics::JacketVerdict::NotWorthIt:
-      return "Not worth it" + because;
+      return "Not worth it" + because + stillStops(effect, units);
   }
   return {};
 }
@@ -119,8 +166,9 @@ std::vector<std::string> whatWouldBoilTexts(const rigs::RigPlan& plan, const rig
   if (what.power) {
     const physics::PowerAnswer wanted{.power = what.power};
     const std::string element = elementToBuyText(plan, wanted, units);
-    texts.push_back(fmt::format("{} into the vessel would boil it{}.", wattsText(*what.power),
-                                element.empty() ? "" : ": " + element));
+    texts.push_back(fmt::format("{} into the vessel is the least that boils it{}. {}",
+                                wattsText(*what.power), element.empty() ? "" : ": " + element,
+                                carriesText(plan, wanted)));
   } else {
     texts.emplace_back("No element would boil it.");
   }
@@ -133,16 +181,12 @@ std::vector<std::string> whatWouldBoilTexts(const rigs::RigPlan& plan, const rig
     texts.push_back(fmt::format("{} is the most a lid gives it, even over the whole mouth.",
                                 format(*what.levelWithLid, units)));
   }
-  if (rig.jacket && !plan.hasJacket) {
-    const physics::BrewDay& jacketed = rig.jacket->jacketed;
-    if (jacketed.outcome == physics::Outcome::Done) {
-      texts.push_back("A jacket would boil it" +
-                      (plan.jacket.empty() ? std::string(".") : ": " + plan.jacket + '.'));
-    } else if (jacketed.levelsOff) {
-      texts.push_back(fmt::format("{} with a jacket{}: not enough.",
-                                  format(jacketed.levelsOff->at, units),
-                                  plan.jacket.empty() ? "" : " (" + plan.jacket + ")"));
-    }
+  const std::string jacket = plan.jacket.in(units);
+  if (what.jacketBoils) {
+    texts.push_back("A jacket would boil it: " + jacket + '.');
+  } else if (what.levelWithJacket) {
+    texts.push_back(fmt::format("{} with a jacket ({}): not enough.",
+                                format(*what.levelWithJacket, units), jacket));
   }
   return texts;
 }

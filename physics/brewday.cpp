@@ -17,8 +17,7 @@ namespace {
 const Temperature kColdWort = celsius(20.0);  // where volumes and gravities are stated
 // How close to a level-off temperature a stalled heating is followed.
 constexpr TemperatureDifference kLevelled = kelvins(0.25);
-// Syrup that no longer boils but burns: counts as dry.
-constexpr double kDriest = 0.6;
+constexpr double kDriest = kThickestWort;
 constexpr Time kLongestStage = hours(48.0);
 constexpr Time kFirstStep = minutes(5.0);  // what a heating usually allows
 constexpr Temperature kColdest = celsius(0.01);

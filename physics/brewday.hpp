@@ -22,22 +22,32 @@ namespace physics {
 struct MashRest {
   Temperature temperature;
   Time duration;
+
+  bool operator==(const MashRest&) const = default;
 };
 struct HeldMash {
   std::vector<MashRest> rests;
+
+  bool operator==(const HeldMash&) const = default;
 };
 // A mash left alone: element off, lid as stated for the mash.
 struct UnpluggedMash {
   Temperature start;
   Time duration;
+
+  bool operator==(const UnpluggedMash&) const = default;
 };
 
 // Either the cold water poured in, or the cold wort wanted after the boil.
 struct PouredWater {
   Volume atTwentyDegrees;
+
+  bool operator==(const PouredWater&) const = default;
 };
 struct WantedWort {
   Volume atTwentyDegrees;
+
+  bool operator==(const WantedWort&) const = default;
 };
 
 struct Batch {
@@ -49,6 +59,8 @@ struct Batch {
   std::variant<HeldMash, UnpluggedMash> mash;
   Time mashingIn;  // grain going in, lid off, element off
   Time boil;
+
+  bool operator==(const Batch&) const = default;
 };
 
 struct Place {
@@ -57,6 +69,8 @@ struct Place {
   Pressure pressure;              // sets the boiling point
   Temperature water;              // as drawn
   Velocity draught;
+
+  bool operator==(const Place&) const = default;
 };
 
 struct Rig {
@@ -68,6 +82,8 @@ struct Rig {
   double boilPower = 1.0;           // share of the elements' power used in the boil
   double evaporationFactor = 1.0;   // on the open surface's law; 1 until calibrated
   std::optional<Feed> second = {};  // an element on another circuit, no higher than the first
+
+  bool operator==(const Rig&) const = default;
 };
 
 // Both circuits' heat together, where there are two; see together().
@@ -95,12 +111,15 @@ struct Stage {
   std::vector<CurvePoint> curve;  // empty unless asked for
 };
 
+// Extract (mass fraction) at which wort no longer boils but burns: counts as dry. Estimate.
+inline constexpr double kThickestWort = 0.6;
+
 enum class Outcome {
   Done,
   DoesNotReachStrike,
   DoesNotReachRest,
   DoesNotBoil,
-  UncoversElement,  // or would boil dry
+  UncoversElement,  // or would boil dry, or to a syrup thicker than kThickestWort
   StrikeTooHot      // the strike water would have to boil
 };
 

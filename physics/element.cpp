@@ -49,12 +49,14 @@ Element elementDelivering(Power delivered, const Supply& supply, Length topHeigh
           .topHeight = topHeight};
 }
 
+Current branchCurrent(const Element& element, const Supply& supply) {
+  return supply.nominal / resistance(element);
+}
+
 Element largestElementOn(const Supply& supply, Length topHeight) {
-  const Resistance heater = supply.nominal / supply.rating - supply.cableLoop;
-  assert(heater > ohms(0.0));
-  return {.rating = supply.nominal * supply.nominal / heater,
-          .ratedAt = supply.nominal,
-          .topHeight = topHeight};
+  assert(supply.rating > amperes(0.0));
+  return {
+      .rating = supply.nominal * supply.rating, .ratedAt = supply.nominal, .topHeight = topHeight};
 }
 
 }  // namespace physics

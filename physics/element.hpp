@@ -12,6 +12,8 @@ struct Element {
   Power rating;      // > 0
   Voltage ratedAt;   // > 0
   Length topHeight;  // highest heated point above the inside of the base; 0 for an outside heater
+
+  bool operator==(const Element&) const = default;
 };
 
 // R = V^2 / P.
@@ -23,6 +25,8 @@ struct Supply {
   Voltage nominal;
   Current rating;
   Resistance cableLoop;  // 0 for none stated
+
+  bool operator==(const Supply&) const = default;
 };
 
 // Copper at a conductor temperature: 0.0172 ohm mm2/m at 20 C (annealed copper, IEC 60028:
@@ -48,7 +52,12 @@ ElectricalLoad electricalLoad(const Element& element, const Supply& supply);
 // sizing: an element rated at the supply's own nominal voltage. The most a cable can deliver is
 // V^2/(4 R): asserted.
 Element elementDelivering(Power delivered, const Supply& supply, Length topHeight);
-// The largest such element that keeps the current within the circuit's rating.
+// What codes take for an element's current: its resistance straight on the nominal voltage (NEC
+// 220.5(A), from memory; CEC 8-100, quoted in trade publications). A cable lowers the current that
+// really flows, and must never lower this one.
+Current branchCurrent(const Element& element, const Supply& supply);
+// The largest element, rated at the supply's own voltage, whose branch current stays within the
+// circuit's rating. Its cable then delivers a little less.
 Element largestElementOn(const Supply& supply, Length topHeight);
 
 }  // namespace physics

@@ -89,6 +89,19 @@ Length longestCable(double share, Voltage nominal, Current current,
   return share * nominal / (current * loopPerLength);
 }
 
+Area leastConductor(double share, Voltage nominal, Current current, Length oneWay,
+                    Resistivity resistivity) {
+  assert(share > 0.0);
+  return 2.0 * resistivity * oneWay * current / (share * nominal);
+}
+
+int gaugeOfAtLeast(Area area) {
+  // A tenth of a percent is the rounding of printed circular mils.
+  for (int gauge = 24; gauge > 0; gauge -= 2)
+    if (1.001 * wireGaugeArea(gauge) >= area) return gauge;
+  return 0;
+}
+
 double copperWarming(Temperature from, Temperature to) {
   return (230.0 + inCelsius(to)) / (230.0 + inCelsius(from));
 }

@@ -25,6 +25,8 @@ std::vector<Voltage> voltageAcrossEach(const std::vector<Element>& elements, Wir
 struct Feed {
   Element element;
   Supply supply;
+
+  bool operator==(const Feed&) const = default;
 };
 
 // What two circuits together give the vessel and take from the wall. `current` and `atTerminals`
@@ -64,6 +66,12 @@ Voltage textbookDrop(Current current, Resistance loop);
 // counts there and back.
 Length longestCable(double share, Voltage nominal, Current current,
                     ResistancePerLength loopPerLength);
+// The least cross-section that keeps that drop, and the even American gauge that has it (0 at
+// most). NFPA 70's constant K is such a resistivity: 12.9 ohm circular mil per foot.
+using Resistivity = decltype(ohms(1.0) * metres(1.0));
+Area leastConductor(double share, Voltage nominal, Current current, Length oneWay,
+                    Resistivity resistivity);
+int gaugeOfAtLeast(Area area);
 // Resistance at another conductor temperature: R proportional to 230 + t (IEC 60228, copper).
 double copperWarming(Temperature from, Temperature to);
 

@@ -18,6 +18,8 @@ struct Hose {
   Length outerDiameter;
   ThermalInsulance wall;  // of hose and insulation, referred to the outer area
   double emissivity = 0.9;
+
+  bool operator==(const Hose&) const = default;
 };
 
 // The room the kettle stands in.

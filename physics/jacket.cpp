@@ -40,11 +40,16 @@ LossPair losses(const Rig& bare, const Rig& jacketed, const Place& place, Temper
           .jacketedSide = with.lost[Path::Side] + with.lost[Path::DryWall]};
 }
 
-std::optional<Time> saved(const BrewDay& bare, const BrewDay& jacketed, StageKind kind,
-                          Outcome failed) {
-  if (bare.outcome == failed || jacketed.outcome == failed) return std::nullopt;
-  const Stage* a = bare.find(kind);
-  const Stage* b = jacketed.find(kind);
+// The first stage of a kind, if it came to its end.
+const Stage* finished(const BrewDay& day, StageKind kind) {
+  const Stage* stage = day.find(kind);
+  const bool stopped = day.outcome != Outcome::Done && stage == &day.stages.back();
+  return stopped ? nullptr : stage;
+}
+
+std::optional<Time> saved(const BrewDay& bare, const BrewDay& jacketed, StageKind kind) {
+  const Stage* a = finished(bare, kind);
+  const Stage* b = finished(jacketed, kind);
   if (!a || !b) return std::nullopt;
   return (a->end - a->begin) - (b->end - b->begin);
 }
@@ -98,11 +103,11 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
   effect.atMash =
       losses(bare, jacketed, place, mashGoal(batch, celsius(66.0)), mashed, bare.vessel.open.mash);
   effect.atBoil = losses(bare, jacketed, place, boiling, boiled, bare.vessel.open.boil);
-  effect.savedToStrike =
-      saved(effect.bare, effect.jacketed, StageKind::Strike, Outcome::DoesNotReachStrike);
-  effect.savedToBoil =
-      saved(effect.bare, effect.jacketed, StageKind::HeatingToBoil, Outcome::DoesNotBoil);
-  effect.savedFromWall = effect.bare.total.fromWall() - effect.jacketed.total.fromWall();
+  effect.savedToStrike = saved(effect.bare, effect.jacketed, StageKind::Strike);
+  effect.savedToBoil = saved(effect.bare, effect.jacketed, StageKind::HeatingToBoil);
+  if (effect.bare.outcome == Outcome::Done && effect.jacketed.outcome == Outcome::Done) {
+    effect.savedFromWall = effect.bare.total.fromWall() - effect.jacketed.total.fromWall();
+  }
   effect.alone = alone;
   effect.bareAfter = leftAlone(bare, same, place, alone);
   effect.jacketedAfter = leftAlone(jacketed, same, place, alone);
@@ -115,10 +120,14 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
   const bool time = worthItsTime(effect.bare, effect.savedToStrike, StageKind::Strike) ||
                     worthItsTime(effect.bare, effect.savedToBoil, StageKind::HeatingToBoil);
   const bool otherwise =
-      effect.savedFromWall > kWorthwhileShareOfEnergy * effect.bare.total.fromWall() ||
+      (effect.savedFromWall &&
+       *effect.savedFromWall > kWorthwhileShareOfEnergy * effect.bare.total.fromWall()) ||
       effect.jacketedAfter - effect.bareAfter > kWorthwhileWarmth;
   if (effect.bare.levelsOff && effect.jacketed.outcome == Outcome::Done) {
     effect.verdict = JacketVerdict::MakesItBoil;
+  } else if (effect.bare.levelsOff && effect.jacketed.levelsOff &&
+             effect.jacketed.stages.size() > effect.bare.stages.size()) {
+    effect.verdict = JacketVerdict::GetsFurther;  // the batch is the same, and so are its stages
   } else if (time) {
     effect.verdict = JacketVerdict::Worthwhile;
   } else {

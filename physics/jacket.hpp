@@ -21,7 +21,8 @@ struct LossPair {
 };
 
 enum class JacketVerdict {
-  MakesItBoil,  // the bare rig levels off on the way to the boil, the jacketed one does not
+  MakesItBoil,  // the bare rig stops before its day is done, the jacketed one does not
+  GetsFurther,  // both stop before the day is done, the jacketed rig in a later stage
   Worthwhile,
   TimeNotWorthIt,  // little time, but it holds the mash or saves noticeable energy
   NotWorthIt
@@ -38,7 +39,9 @@ struct JacketEffect {
   LossPair atMash, atBoil;
   // Empty where one of the two days does not get there.
   std::optional<Time> savedToStrike, savedToBoil;
-  Energy savedFromWall;  // whole day, at the meter; negative if more
+  // Whole day, at the meter; negative if more. Empty unless both days are done: a day that ends
+  // where it levels off takes what it takes to get there, which is less the earlier it stops.
+  std::optional<Energy> savedFromWall;
   // Left alone from the mash temperature: what is left after `alone`.
   Time alone;
   Temperature bareAfter, jacketedAfter;

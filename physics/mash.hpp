@@ -12,6 +12,8 @@ struct Grain {
   Temperature temperature;
   SpecificHeat specificHeat;
   SpecificEnergy slakingHeat;  // given off when it is wetted, per kg as weighed
+
+  bool operator==(const Grain&) const = default;
 };
 
 // Specific heat of malt at a moisture fraction 0-0.2: dry 0.38 of water's 4186 J/(kg K), plus its

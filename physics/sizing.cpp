@@ -261,11 +261,13 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
   return {.wort = std::max(largest.resultCold, turnedDown), .stoppedBy = binding};
 }
 
-WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& place) {
+WhatWouldBoil whatWouldBoil(const Rig& rig, const Rig* jacketed, const Batch& batch,
+                            const Place& place) {
   WhatWouldBoil what;
   what.power = powerToBoilAtAll(rig, batch, place).power;
-  const Batch fixed = withoutBoil(poured(rig, batch, place));
-  const Power delivered = electricalLoad(rig.element, rig.supply).delivered;
+  const Batch whole = poured(rig, batch, place);
+  const Batch fixed = withoutBoil(whole);
+  const Power delivered = electricalLoad(rig).delivered;
   const auto withLid = [&](double closed) {
     Rig other = rig;
     for (double* open : {&other.vessel.open.strike, &other.vessel.open.mash,
@@ -275,16 +277,28 @@ WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& pla
     return other;
   };
   // A strong element shows what the boil would take; whether this one gets there is arithmetic.
+  // Strike and rests may ask for more than the boil, where their lid is further open or a pump
+  // runs: only this element's own day shows that.
   const auto spare = [&](double closed) {
-    const BrewDay day =
-        simulate(unlimited(withLid(closed), kStrongestElement), fixed, place, kForSearching);
-    return day.leastToBoil ? inWatts(delivered - *day.leastToBoil) : -1e6;
+    const Rig other = withLid(closed);
+    const BrewDay strong =
+        simulate(unlimited(other, kStrongestElement), fixed, place, kForSearching);
+    if (!strong.leastToBoil) return -1e6;
+    const double forTheBoil = inWatts(delivered - *strong.leastToBoil);
+    if (forTheBoil < 0.0) return forTheBoil;
+    const BrewDay own = simulate(other, fixed, place, kForSearching);
+    return own.levelsOff ? inWatts(delivered - own.levelsOff->atWanted) : forTheBoil;
   };
   if (const auto closed = firstPassing(0.0, 1.0, spare)) {
     what.openFraction = 1.0 - *closed;
   } else {
-    const BrewDay day = simulate(withLid(1.0), fixed, place, kForSearching);
+    const BrewDay day = simulate(withLid(1.0), whole, place, kForSearching);
     if (day.levelsOff) what.levelWithLid = day.levelsOff->at;
+  }
+  if (jacketed) {
+    const BrewDay day = simulate(*jacketed, whole, place, kForSearching);
+    what.jacketBoils = day.outcome == Outcome::Done;
+    if (day.levelsOff) what.levelWithJacket = day.levelsOff->at;
   }
   return what;
 }

@@ -52,13 +52,19 @@ struct BatchAnswer {
 BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
                          double sharePerHour, double headspace);
 
-// For a rig that does not boil: what would change it, each alone.
+// For a rig that levels off anywhere on its way through the boil: what would change it, each alone.
+// What is said to boil gets through every stage.
 struct WhatWouldBoil {
-  std::optional<Power> power;          // this much delivered, all else equal
-  std::optional<double> openFraction;  // lid over the mouth down to this opening, heating and boil
+  std::optional<Power> power;               // this much delivered, all else equal
+  std::optional<double> openFraction;       // lid over the mouth down to this opening, all day
   std::optional<Temperature> levelWithLid;  // with the mouth closed, if that does not boil either
+  // Where there is a jacket to put on: that it boils then, or where it still levels off.
+  bool jacketBoils = false;
+  std::optional<Temperature> levelWithJacket;
 };
-WhatWouldBoil whatWouldBoil(const Rig& rig, const Batch& batch, const Place& place);
+// `jacketed` is the same rig with the jacket it might get, or nullptr.
+WhatWouldBoil whatWouldBoil(const Rig& rig, const Rig* jacketed, const Batch& batch,
+                            const Place& place);
 
 // The same rig with one element that delivers `power` on the rig's first supply.
 Rig withDelivered(const Rig& rig, Power power);

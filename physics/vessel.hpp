@@ -13,6 +13,8 @@ namespace physics {
 struct Covering {
   std::vector<Layer> insulation;  // empty: bare metal
   double emissivity = 0.3;        // 0-1, of the outermost layer
+
+  bool operator==(const Covering&) const = default;
 };
 
 // What the base stands on: either legs with room air beneath, or something solid whose
@@ -20,6 +22,8 @@ struct Covering {
 struct Support {
   bool onLegs = true;
   ThermalInsulance solid = squareMetreKelvinsPerWatt(0.0);
+
+  bool operator==(const Support&) const = default;
 };
 // A table top: down through the board into still air, and sideways along the board, which is a
 // disk fin cooled on both faces outside the base; its foot is at the temperature halfway through
@@ -32,6 +36,8 @@ Support onThickFloor(Length vesselDiameter, ThermalConductivity k);
 // The share of the mouth that is open, by stage of the day: 0 closed, 1 no lid.
 struct LidUse {
   double strike = 1.0, mash = 1.0, heating = 1.0, boil = 1.0;
+
+  bool operator==(const LidUse&) const = default;
 };
 
 struct Vessel {
@@ -44,6 +50,8 @@ struct Vessel {
   Covering side, base, lid;
   LidUse open;
   Support support;
+
+  bool operator==(const Vessel&) const = default;
 };
 Area crossSection(const Vessel& vessel);
 Volume capacity(const Vessel& vessel);

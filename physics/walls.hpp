@@ -13,6 +13,8 @@ namespace physics {
 struct Layer {
   Length thickness;
   ThermalInsulance flatInsulance;  // thickness / conductivity, or as stated
+
+  bool operator==(const Layer&) const = default;
 };
 // Thickness not negative, k positive; asserted.
 Layer layerOf(Length thickness, ThermalConductivity k);

@@ -47,6 +47,14 @@ RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
         physics::airflowToCarry((1.0 - asked.captured) * most, held, answer.outdoors);
     answer.closedFull = physics::timeToSaturation(most, asked.volume, answer.start);
   }
+  answer.published = judgedAirflows(
+      asked.volume, asked.captured > 0.0 ? answer.airflowBehindHood : answer.airflow);
+  answer.fills = physics::volumeSaturatedBy(answer.day.released, place.room, place.pressure);
+  if (asked.airflow > physics::litresPerHour(0.0)) {
+    const double level = physics::levelHumidityRatio((1.0 - asked.captured) * most, asked.airflow,
+                                                     answer.start, answer.outdoors);
+    answer.levelHumidity = physics::relativeHumidityOf(level, place.room, place.pressure);
+  }
   answer.airHeat = physics::exhaustHeat(asked.airflow, place.room - asked.outdoors);
   return answer;
 }
@@ -61,15 +69,18 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
   // Curves without everything are for a picture that follows a dragging hand: no searches then.
   const bool advise = !curves || depth == Depth::Everything;
-  if (advise && one.day.outcome == physics::Outcome::DoesNotBoil) {
-    one.whatWouldBoil = physics::whatWouldBoil(rigPlan.rig, plan.batch, plan.place);
+  if (advise && one.day.levelsOff) {
+    const bool mayGetAJacket = rigPlan.jacketIsCompared && !rigPlan.hasJacket;
+    one.whatWouldBoil = physics::whatWouldBoil(
+        rigPlan.rig, mayGetAJacket ? &rigPlan.jacketed : nullptr, plan.batch, plan.place);
   }
   if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
     one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
                                         plan.goals.unplugged);
   }
-  one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit);
-  if (depth == Depth::Room) {
+  const bool everythingDrawn = curves && depth == Depth::Everything;
+  one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit || everythingDrawn);
+  if (depth == Depth::Room || curves) {
     one.room = roomAnswer(plan, one.day);
     if (!curves)
       for (physics::Stage& stage : one.day.stages) stage.curve.clear();
@@ -91,6 +102,7 @@ Answers answer(const Plan& plan, Depth depth, bool curves) {
   Answers answers;
   if (!plan.rigs.empty()) answers.rigs.push_back(answerFor(plan.rigs[0], plan, depth, curves));
   for (auto& rig : later) answers.rigs.push_back(rig.get());
+  answers.ownRules = plan.ownRules;
   return answers;
 }
 

@@ -12,6 +12,7 @@
 #include "physics/sizing.hpp"
 #include "rigs/circuit_answer.hpp"
 #include "rigs/plan.hpp"
+#include "rigs/published_airflows.hpp"
 
 namespace rigs {
 
@@ -34,6 +35,11 @@ struct RoomAnswer {
   std::optional<physics::VolumeFlow> airflowBehindHood;  // for what the hood does not take
   std::optional<physics::Time> closedFull;  // until a closed room would be full at the most vapour
   std::optional<physics::Temperature> windowFace;
+  // Where it would level off if the most vapour went on; above 1 for more than the air can hold.
+  // Empty for a closed room.
+  std::optional<double> levelHumidity;
+  physics::Volume fills;  // bone-dry air of the room that the day's vapour would fill
+  std::vector<JudgedAirflow> published;  // against the airflow that holds, behind a stated hood
   physics::Power airHeat;  // leaves with the planned airflow when it is as warm as the room
 };
 
@@ -42,7 +48,7 @@ struct RigAnswer {
   physics::BrewDay day;
   std::optional<physics::JacketEffect> jacket;          // if there is one to compare
   std::optional<SizingAnswer> sizing;                   // if asked for
-  std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it does not boil
+  std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it levels off
   std::optional<double> cost;                           // of the day, in the plan's currency
   CircuitAnswer circuit;
   std::optional<RoomAnswer> room;  // if asked for
@@ -50,13 +56,16 @@ struct RigAnswer {
 };
 
 struct Answers {
-  std::vector<RigAnswer> rigs;  // in the plan's order
+  std::vector<RigAnswer> rigs;                   // in the plan's order
+  std::shared_ptr<const CircuitRules> ownRules;  // the plan's; verdicts point into them
 };
 
 // Circuit: the inverse questions about circuits too. Room: the room's air over the day.
 enum class Depth { Day, DayAndJacket, Circuit, Room, Everything };
 
-// Curves fill the stages' time series. Preconditions: a plan from readPlan without errors.
+// Curves fill the stages' time series, and with them the room's; with everything, they are for the
+// pictures of every question, those about circuits too. Preconditions: a plan from readPlan without
+// errors.
 Answers answer(const Plan& plan, Depth depth, bool curves = false);
 
 }  // namespace rigs

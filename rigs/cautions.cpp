@@ -1,7 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/cautions.hpp"
 
+#include <algorithm>
+#include <array>
+#include <cmath>
 #include <variant>
+
+#include "rigs/circuit_words.hpp"
+#include "rigs/cooling.hpp"
+#include "rigs/safety.hpp"
 
 namespace rigs {
 
@@ -29,6 +36,131 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, UnitSystem units
                                     "afterwards, or do not leave it that long."});
   }
   return all;
+}
+
+namespace {
+
+// What a sentence of a circuit's cautions is about, by how it begins.
+std::string_view topicOf(const std::string& text) {
+  struct Beginning {
+    std::string_view text, topic;
+  };
+  static constexpr std::array kBeginnings{
+      Beginning{"Metal kettle", "earth"},        Beginning{"An element that was", "leakage"},
+      Beginning{"Dry firing", "dry firing"},     Beginning{"Head-space", "headspace"},
+      Beginning{"A flexible cord", "cord"},      Beginning{"At ", "scald"},
+      Beginning{"A full kettle", "lifting"},     Beginning{"Stay with a heating", "attendance"},
+      Beginning{"Wort is between", "warm wort"}, Beginning{"Do not seal", "storage"}};
+  for (const Beginning& beginning : kBeginnings)
+    if (text.starts_with(beginning.text)) return beginning.topic;
+  return "circuit";
+}
+
+// Why nothing is ever to be shut: said with the force on the plan's own largest lid.
+Caution steamForce(const Plan& plan, UnitSystem units) {
+  physics::Length widest = physics::metres(0.0);
+  for (const RigPlan& rig : plan.rigs) widest = std::max(widest, rig.rig.vessel.innerDiameter);
+  const physics::Temperature hot = physics::celsius(105.0);
+  constexpr double kNewtonsInKilogram = 9.80665;
+  // To the next ten: it is there to be felt.
+  const double weight = 10.0 * std::round(newtonsOnLid(widest, hot) / kNewtonsInKilogram / 10.0);
+  const FormatOptions two{.significantDigits = 2, .decimals = {}};
+  return {"steam force", "Vents, drains and lids stay open while it heats: at " +
+                             format(hot, units) + " trapped steam would already push on a lid of " +
+                             format(widest, units, two) + " like a weight of " +
+                             format(physics::kilograms(weight), units, two) + '.'};
+}
+
+// An estimate's worth of digits: whole hours from three hours on, whole minutes below.
+std::string rough(physics::Time time) {
+  const bool long_ = time >= physics::hours(3.0);
+  return format(long_ ? physics::hours(std::round(physics::inHours(time)))
+                      : physics::minutes(std::round(physics::inMinutes(time))),
+                UnitSystem::SI);
+}
+
+// The slowest kettle to cool by itself, against what food service asks.
+std::optional<Caution> cooling(const Plan& plan, const Answers& answers, UnitSystem units) {
+  struct Kettle {
+    std::string name;
+    NoChill cool;
+  };
+  std::vector<Kettle> kettles;
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
+    const auto cool = noChill(plan.rigs[i].rig, answers.rigs[i].day, plan.place);
+    if (cool) kettles.push_back({plan.rigs[i].name, *cool});
+  }
+  if (kettles.empty()) return std::nullopt;
+  const auto& [name, slowest] = *std::max_element(
+      kettles.begin(), kettles.end(),
+      [](const Kettle& a, const Kettle& b) { return a.cool.timeConstant < b.cool.timeConstant; });
+  const FormatOptions two{.significantDigits = 2, .decimals = {}};
+  const auto t = [&](double celsius) { return format(physics::celsius(celsius), units, two); };
+  std::string text =
+      "The plan says nothing of cooling, and no hours after the boil are counted. Left in the "
+      "kettle to cool by itself, lid as in the mash, the slowest (" +
+      name + ") would ";
+  if (slowest.toTwentyOne && slowest.toHotHolding) {
+    text += "take about " + rough(*slowest.toHotHolding) + " to come down to " + t(57.0) + " and " +
+            rough(*slowest.toTwentyOne) + " more to " + t(21.0);
+  } else {
+    text += "never come down to " + t(21.0) + " in this room";
+  }
+  text += " (one time constant of " + rough(slowest.timeConstant) +
+          ", an estimate). Food service allows 2 h for that";
+  if (const auto needed = timeConstantForFood(plan.place.room))
+    text += ", a time constant of " + rough(*needed) + " here";
+  text += ", and 6 h to " + t(5.0) +
+          (slowest.toFive ? std::string() : ", which air of this room never gives") +
+          " (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is " +
+          formatNumber(growth(physics::hours(2.0), physics::minutes(20.0))) +
+          " times as much after 2 h. Cool quickly and pitch promptly.";
+  return Caution{"cooling", text};
+}
+
+// What a circuit's cautions add to those of every page.
+void addCircuits(std::vector<Caution>& all, const Plan& plan, const Answers& answers,
+                 UnitSystem units) {
+  const std::vector<Caution> base = all;
+  for (const std::string& text : circuitCautions(plan, answers, units)) {
+    const bool there =
+        std::any_of(base.begin(), base.end(), [&](const Caution& one) { return one.text == text; });
+    if (!there && text != electricianText()) all.push_back({topicOf(text), text});
+  }
+}
+
+}  // namespace
+
+std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers,
+                                 UnitSystem units) {
+  const bool jackets = std::any_of(answers.rigs.begin(), answers.rigs.end(),
+                                   [](const RigAnswer& rig) { return rig.jacket.has_value(); });
+  const bool leftAlone = about == About::Insulation || about == About::Answer ||
+                         (about == About::Everything && jackets);
+  std::vector<Caution> all = cautions(plan, leftAlone, units);
+  if (about == About::Boil || about == About::Insulation || about == About::Cost) return all;
+  const auto cool = cooling(plan, answers, units);
+  const bool verdicts = about != About::Day && about != About::Room;
+  if (verdicts) {
+    // The last one will say more than this one does.
+    all.front().text = "Mains current kills. These figures are for planning only.";
+    if (about != About::Answer) addCircuits(all, plan, answers, units);
+  }
+  if (about != About::Day && about != About::Answer) all.push_back(steamForce(plan, units));
+  if (cool && about != About::Answer) all.push_back(*cool);
+  const bool rooms = std::any_of(answers.rigs.begin(), answers.rigs.end(),
+                                 [](const RigAnswer& rig) { return rig.room.has_value(); });
+  if (rooms) all.insert(all.begin() + 1, {"room", roomCautions(plan, answers, units).front()});
+  if (verdicts) all.push_back({"deferral", std::string(electricianText())});
+  return all;
+}
+
+std::vector<std::string> cautionTexts(About about, const Plan& plan, const Answers& answers,
+                                      UnitSystem units) {
+  std::vector<std::string> texts;
+  for (const Caution& caution : cautionsFor(about, plan, answers, units))
+    texts.push_back(caution.text);
+  return texts;
 }
 
 }  // namespace rigs

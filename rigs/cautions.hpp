@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "rigs/answers.hpp"
 #include "rigs/plan.hpp"
 #include "rigs/quantity_text.hpp"
 
@@ -19,5 +20,14 @@ struct Caution {
 // In the order of a day. The one about wort cooling by itself only for plans that leave it alone,
 // or when `leftAlone` asks that very question.
 std::vector<Caution> cautions(const Plan& plan, bool leftAlone, UnitSystem units);
+
+// What a page, a picture or a document tells of.
+enum class About { Day, Boil, Insulation, Cost, Answer, Sizing, Circuit, Room, Everything };
+// The cautions that belong to it, the same in every form it is shown in. Where it holds an
+// electrical verdict the last one defers to local codes and a licensed electrician.
+std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers,
+                                 UnitSystem units);
+std::vector<std::string> cautionTexts(About about, const Plan& plan, const Answers& answers,
+                                      UnitSystem units);
 
 }  // namespace rigs

@@ -2,9 +2,9 @@
 #include "rigs/circuit_answer.hpp"
 
 #include <algorithm>
+#include <array>
 
 #include "rigs/figures.hpp"
-#include "rigs/quantity_text.hpp"
 
 namespace rigs {
 
@@ -22,13 +22,14 @@ CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, co
   CircuitLoad load{.element = feed.element,
                    .supply = feed.supply,
                    .load = electricalLoad(feed.element, feed.supply),
+                   .branch = branchCurrent(feed.element, feed.supply),
                    .hot = resistance(feed.element),
                    .cold = coldResistance(feed.element),
                    .mean = amperes(0.0),
                    .verdicts = {}};
   load.mean = duty.mean() * load.load.current;
   const CircuitDetails& details = detailsOf(rig, circuit);
-  for (const CircuitRules* rules : rulesFor(plan.region, details)) {
+  for (const CircuitRules* rules : rulesFor(plan, details)) {
     load.verdicts.push_back(
         judge(*rules, details, {.element = feed.element, .supply = feed.supply, .duty = duty}));
   }
@@ -42,21 +43,23 @@ std::optional<Time> heatingTime(const BrewDay& day) {
 // Enough for times that are read in minutes.
 constexpr SimulationOptions kCoarse{.curves = false, .relativeTolerance = 1e-7};
 
-// A current that an outlet or a reading allows, and the cable can bring.
-bool reachable(const Supply& supply, Current limit) {
-  return supply.nominal / limit > supply.cableLoop;
+// What a reading leaves for the element; the pump runs beside it.
+Supply limitedTo(const Reading& reading, const CircuitDetails& details, const Supply& supply) {
+  Supply limited = supply;
+  limited.rating = reading.limit;
+  if (details.pump) limited.rating -= *details.pump / details.pumpAt;
+  return limited;
 }
+bool leavesSomething(const Supply& limited) { return limited.rating > amperes(0.1); }
 
 std::vector<ReadingDay> readingDays(const Plan& plan, const RigPlan& rig,
                                     const CircuitLoad& first) {
   std::vector<ReadingDay> days;
   const CircuitDetails& details = detailsOf(rig, 0);
-  for (const CircuitRules* rules : rulesFor(plan.region, details)) {
-    for (const Reading& reading : readingsOf(*rules, details, first.supply.rating)) {
-      Supply limited = first.supply;
-      limited.rating = reading.limit;
-      if (details.pump) limited.rating -= *details.pump / details.pumpAt;
-      if (limited.rating <= amperes(0.1) || !reachable(limited, limited.rating)) continue;
+  for (const CircuitRules* rules : rulesFor(plan, details)) {
+    for (const Reading& reading : readingsOf(*rules, details, first.supply)) {
+      const Supply limited = limitedTo(reading, details, first.supply);
+      if (!leavesSomething(limited)) continue;
       Rig filled = rig.rig;
       filled.element = largestElementOn(limited, rig.rig.element.topHeight);
       const BrewDay day = simulate(filled, plan.batch, plan.place, kCoarse);
@@ -67,42 +70,132 @@ std::vector<ReadingDay> readingDays(const Plan& plan, const RigPlan& rig,
                       .outcome = day.outcome,
                       .toBoil = heatingTime(day),
                       .day = day.duration(),
-                      .fits = first.load.current <= (1.0 + 1e-9) * limited.rating});
+                      .fits = first.branch <= (1.0 + 1e-9) * limited.rating});
     }
   }
   return days;
 }
 
-std::optional<Split> splitOf(const Plan& plan, const RigPlan& rig, const CircuitLoad& first,
-                             const std::vector<ReadingDay>& readings, const Duty& duty) {
-  if (rig.rig.second || first.verdicts.empty()) return std::nullopt;
-  const Element half = rated(first.element, 0.5 * first.element.rating);
-  Split split{.each = half.rating,
-              .current = electricalLoad(half, first.supply).current,
-              .fits = {},
-              .largestTogether = watts(0.0),
-              .toBoil = {},
-              .day = seconds(0.0)};
-  for (const CircuitVerdict& verdict : first.verdicts) {
-    split.fits.push_back(judge(*verdict.rules, detailsOf(rig, 0),
-                               {.element = half, .supply = first.supply, .duty = duty})
-                             .overall);
+// The circuits that two elements would hang on: the rig's own two, or two like its one.
+struct Pair {
+  std::array<const CircuitDetails*, 2> details;
+  std::array<Supply, 2> supply;
+  bool imagined;
+};
+Pair pairOf(const RigPlan& rig) {
+  if (rig.rig.second)
+    return {
+        {&detailsOf(rig, 0), &detailsOf(rig, 1)}, {rig.rig.supply, rig.rig.second->supply}, false};
+  return {{&detailsOf(rig, 0), &detailsOf(rig, 0)}, {rig.rig.supply, rig.rig.supply}, true};
+}
+
+// The first of equally strict ones.
+const Reading& strictest(const std::vector<Reading>& readings) {
+  return *std::min_element(readings.begin(), readings.end(),
+                           [](const Reading& a, const Reading& b) { return a.limit < b.limit; });
+}
+
+ShortestDay shortestDay(const Plan& plan, const RigPlan& rig, const Rig& filled) {
+  const BrewDay day = simulate(filled, plan.batch, plan.place, kCoarse);
+  ShortestDay shortest;
+  shortest.elements.push_back(filled.element);
+  if (filled.second) shortest.elements.push_back(filled.second->element);
+  shortest.imagined = filled.second && !rig.rig.second;
+  shortest.delivered = electricalLoad(filled).delivered;
+  shortest.outcome = day.outcome;
+  shortest.toBoil = heatingTime(day);
+  shortest.day = day.duration();
+  return shortest;
+}
+
+// More power never makes a day longer, so the shortest is the largest element's: under the widest
+// and under the strictest reading, with one element and with one on each of two circuits.
+std::vector<ShortestDay> shortestDays(const Plan& plan, const RigPlan& rig) {
+  std::vector<ShortestDay> days;
+  const Pair pair = pairOf(rig);
+  const Length top = rig.rig.element.topHeight;
+  for (const CircuitRules* rules : rulesFor(plan, *pair.details[0])) {
+    const auto first = readingsOf(*rules, *pair.details[0], pair.supply[0]);
+    const auto second = readingsOf(*rules, *pair.details[1], pair.supply[1]);
+    const bool same =
+        first.front().limit == first.back().limit && second.front().limit == second.back().limit;
+    for (const bool strict : {false, true}) {
+      if (strict && same) continue;
+      const Reading& one = strict ? strictest(first) : first.front();
+      const Reading& two = strict ? strictest(second) : second.front();
+      const Supply limitedOne = limitedTo(one, *pair.details[0], pair.supply[0]);
+      const Supply limitedTwo = limitedTo(two, *pair.details[1], pair.supply[1]);
+      Rig filled = rig.rig;
+      filled.second.reset();
+      for (const bool both : {false, true}) {
+        if (!leavesSomething(limitedOne) || (both && !leavesSomething(limitedTwo))) continue;
+        filled.element = largestElementOn(limitedOne, top);
+        if (both)
+          filled.second =
+              Feed{.element = largestElementOn(limitedTwo, top), .supply = pair.supply[1]};
+        ShortestDay day = shortestDay(plan, rig, filled);
+        day.region = rules->region;
+        day.reading = one.name;
+        day.limits.push_back(limitedOne.rating);
+        if (both) day.limits.push_back(limitedTwo.rating);
+        days.push_back(std::move(day));
+      }
+    }
   }
-  if (readings.empty()) return split;
-  const auto strictest = std::min_element(
-      readings.begin(), readings.end(),
-      [](const auto& a, const auto& b) { return a.reading.limit < b.reading.limit; });
-  Rig two = rig.rig;
-  two.element = strictest->largest;
-  two.second = Feed{.element = strictest->largest, .supply = rig.rig.supply};
-  const BrewDay day = simulate(two, plan.batch, plan.place, kCoarse);
-  split.largestTogether = electricalLoad(two).delivered;
-  split.toBoil = heatingTime(day);
-  split.day = day.duration();
+  return days;
+}
+
+// Each circuit takes what it may carry under the strictest reading, as a share of what both may.
+std::optional<Split> splitOf(const Plan& plan, const RigPlan& rig, const Duty& duty) {
+  const Pair pair = pairOf(rig);
+  const auto all = rulesFor(plan, *pair.details[0]);
+  if (all.empty()) return std::nullopt;
+  std::array<Power, 2> carries{};
+  Power whole = watts(0.0);  // at the nominal voltages
+  for (std::size_t i = 0; i < 2; ++i) {
+    Current least = pair.supply[i].rating;
+    for (const CircuitRules* rules : all) {
+      const Reading strictest = readingsOf(*rules, *pair.details[i], pair.supply[i]).back();
+      least = std::min(least, limitedTo(strictest, *pair.details[i], pair.supply[i]).rating);
+    }
+    if (least <= amperes(0.1)) return std::nullopt;
+    carries[i] = least * pair.supply[i].nominal;
+  }
+  whole = ratingAt(rig.rig.element, rig.rig.supply.nominal);
+  if (rig.rig.second) whole += ratingAt(rig.rig.second->element, rig.rig.second->supply.nominal);
+  Split split{.parts = {}, .imagined = pair.imagined};
+  for (std::size_t i = 0; i < 2; ++i) {
+    const double share = static_cast<double>(carries[i] / (carries[0] + carries[1]));
+    SplitPart part{.element = {.rating = share * whole,
+                               .ratedAt = pair.supply[i].nominal,
+                               .topHeight = rig.rig.element.topHeight},
+                   .current = amperes(0.0),
+                   .verdicts = {}};
+    part.current = branchCurrent(part.element, pair.supply[i]);
+    for (const CircuitRules* rules : all)
+      part.verdicts.push_back(
+          judge(*rules, *pair.details[i],
+                {.element = part.element, .supply = pair.supply[i], .duty = duty}));
+    split.parts.push_back(std::move(part));
+  }
   return split;
 }
 
 }  // namespace
+
+std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details) {
+  if (plan.ownRules) return {plan.ownRules.get()};
+  if (plan.region.empty()) return rulesForCircuitsOf(details.circuitRegion);
+  const CircuitRules* stated = rulesOf(plan.region);
+  return stated ? std::vector<const CircuitRules*>{stated} : std::vector<const CircuitRules*>{};
+}
+
+Fit Split::overall() const {
+  Fit worst = Fit::Fits;
+  for (const SplitPart& part : parts)
+    for (const CircuitVerdict& verdict : part.verdicts) worst = std::max(worst, verdict.overall);
+  return worst;
+}
 
 Fit CircuitAnswer::overall() const {
   Fit worst = Fit::Fits;
@@ -128,69 +221,9 @@ CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const BrewDay&
   const auto without = heatingTime(simulate(direct, plan.batch, plan.place, kCoarse));
   if (with && without) answer.addedByCable = *with - *without;
   answer.readings = readingDays(plan, rig, answer.circuits.front());
-  answer.split = splitOf(plan, rig, answer.circuits.front(), answer.readings, answer.duty);
+  answer.shortest = shortestDays(plan, rig);
+  answer.split = splitOf(plan, rig, answer.duty);
   return answer;
-}
-
-namespace {
-
-std::string listedVoltages(const CircuitRules& rules) {
-  std::string all;
-  for (const VoltageRange& range : rules.voltages) {
-    const std::string text = format(range.nominal, UnitSystem::SI);
-    if (all.find(text) == std::string::npos) all += (all.empty() ? "" : ", ") + text;
-  }
-  return all;
-}
-
-void checkCircuit(const CircuitDetails& details, const Supply& supply, const CircuitRules& rules,
-                  const std::string& supplyAt, const std::string& cableAt, Problems& problems) {
-  if (rules.rangesOf(supply.nominal).empty())
-    problems.push_back({Severity::Error, supplyAt + "/voltage",
-                        format(supply.nominal, UnitSystem::SI) + " is no supply voltage of " +
-                            rules.region + "; there it is " + listedVoltages(rules)});
-  if (!details.outlet.empty() && !rules.outlet(details.outlet)) {
-    std::string names;
-    for (const Outlet& outlet : rules.outlets)
-      names += (names.empty() ? "\"" : ", \"") + outlet.name + '"';
-    problems.push_back({Severity::Error, supplyAt + "/outlet",
-                        quotedText(details.outlet) + " is no outlet of " + rules.region +
-                            "; write one of " + names});
-  }
-  if (!details.cable || rules.conductors.empty()) return;
-  std::string nearest;
-  if (ampacity(rules, *details.cable, nearest)) return;
-  problems.push_back({Severity::Error, cableAt + "/conductor",
-                      "no table for " + rules.region + " has this conductor at this length" +
-                          (nearest.empty() ? std::string() : "; the nearest size is " + nearest)});
-}
-
-}  // namespace
-
-void checkCircuits(const Plan& plan, Problems& problems) {
-  for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
-    const RigPlan& rig = plan.rigs[i];
-    const std::string at = "/rigs/" + std::to_string(i);
-    const auto check = [&](std::size_t circuit, const Supply& supply, const std::string& supplyAt,
-                           const std::string& cableAt) {
-      const CircuitDetails& details = detailsOf(rig, circuit);
-      const auto all = rulesFor(plan.region, details);
-      // Of several sets of rules that may apply, one that knows all of it is enough; and a voltage
-      // is held against a region only where somebody named the region.
-      if (all.empty() || (plan.region.empty() && all.front()->rangesOf(supply.nominal).empty()))
-        return;
-      Problems least;
-      for (std::size_t k = 0; k < all.size(); ++k) {
-        Problems one;
-        checkCircuit(details, supply, *all[k], supplyAt, cableAt, one);
-        if (k == 0 || one.size() < least.size()) least = one;
-      }
-      problems.insert(problems.end(), least.begin(), least.end());
-    };
-    check(0, rig.rig.supply, at + "/supply", at + "/cable");
-    if (rig.rig.second)
-      check(1, rig.rig.second->supply, at + "/second_supply", at + "/second_cable");
-  }
 }
 
 }  // namespace rigs

@@ -18,6 +18,7 @@ struct CircuitLoad {
   physics::Element element;
   physics::Supply supply;
   physics::ElectricalLoad load;
+  physics::Current branch;               // at the nominal voltage, as codes count
   physics::Resistance hot, cold;         // of the element
   physics::Current mean;                 // over the day
   std::vector<CircuitVerdict> verdicts;  // one for each set of rules that may apply
@@ -35,14 +36,28 @@ struct ReadingDay {
   bool fits = true;  // the rig's own elements stay within
 };
 
-// The same power on two circuits like the first, half on each.
-struct Split {
-  physics::Power each;
-  physics::Current current;
-  std::vector<Fit> fits;                // in the order of the first circuit's verdicts
-  physics::Power largestTogether;       // two of the largest elements under the strictest reading
-  std::optional<physics::Time> toBoil;  // with those two
+// The shortest day that a reading leaves: the largest element on each circuit.
+struct ShortestDay {
+  std::string region, reading;
+  std::vector<physics::Current> limits;    // of the circuits
+  std::vector<physics::Element> elements;  // one, or two on two circuits
+  bool imagined = false;  // the second circuit is like the first, which the rig does not have
+  physics::Power delivered;
+  physics::Outcome outcome = physics::Outcome::Done;
+  std::optional<physics::Time> toBoil;
   physics::Time day;
+};
+
+// The rig's power on two circuits: its own two, each by what it may carry, or two like its one.
+struct SplitPart {
+  physics::Element element;  // rated at the supply's own voltage
+  physics::Current current;
+  std::vector<CircuitVerdict> verdicts;
+};
+struct Split {
+  std::vector<SplitPart> parts;  // two
+  bool imagined = false;
+  Fit overall() const;
 };
 
 struct CircuitAnswer {
@@ -50,7 +65,8 @@ struct CircuitAnswer {
   physics::Duty duty;
   std::optional<physics::Time> addedByCable;  // to heating to the boil; inverse questions only
   std::vector<ReadingDay> readings;           // inverse questions only
-  std::optional<Split> split;                 // of rigs on one circuit; inverse questions only
+  std::vector<ShortestDay> shortest;          // inverse questions only
+  std::optional<Split> split;                 // inverse questions only
 
   Fit overall() const;  // the worst of all circuits and rules; CannotSay without rules
 };
@@ -58,6 +74,10 @@ struct CircuitAnswer {
 // `inverse` simulates further days.
 CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const physics::BrewDay& day,
                             bool inverse);
+
+// The rules that apply: a rules file's, the stated region's, or all for the circuit's own region.
+// Empty where nothing applies.
+std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details);
 
 // What a plan says about circuits against its region: voltages, outlets and conductors that are
 // not there. Appends errors, each with its place.

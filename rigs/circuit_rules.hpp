@@ -23,6 +23,8 @@ struct Cite {
   std::string note;  // may be empty
 };
 
+// Nominal voltages that differ by less are the same.
+inline constexpr double kSameVoltage = 0.02;
 struct VoltageRange {
   physics::Voltage nominal, lowest, highest;
   std::string name;  // "service, Range A"
@@ -34,6 +36,7 @@ struct LongUse {
   double share = 1.0;
   physics::Time lasts;
   std::optional<physics::Time> within;  // any stretch of this length; empty: without a break
+  bool conductors = false;              // a conductor's tabled ampacity must have the same to spare
   Cite cite;
 };
 // One plug-in load where several outlets share a circuit.
@@ -80,6 +83,24 @@ struct LargestProtection {
   physics::Current upTo, thenUpTo;
   Cite cite;
 };
+// A breaker may be the next standard size above what its conductor carries, on a circuit that does
+// not feed several outlets.
+struct NextSize {
+  std::string text;
+  Cite cite;
+};
+// Whatever its own insulation stands, a conductor is used at most by the column its terminations
+// are made for, uncorrected.
+struct Terminations {
+  physics::Temperature usual, marked;
+  Cite cite;
+};
+// For many loaded conductors in one cable or cord.
+struct Adjustment {
+  int from = 4, upTo = 6;
+  double factor = 1.0;
+  Cite cite;
+};
 struct Subdivide {
   physics::Current above;
   std::string text;
@@ -93,6 +114,7 @@ struct ConductorRow {
   physics::Current ampacity;
   std::optional<physics::Current> breaker;  // the most that may protect it, whatever its ampacity
   std::optional<physics::Length> upTo;      // longest run this row is for
+  std::string upToText;                     // as written: "50 ft"
   std::optional<physics::ResistancePerLength> resistance;  // one way, at work
   std::optional<physics::ResistancePerLength> loopAtWork;  // there and back, from tables
 };
@@ -150,6 +172,9 @@ struct CircuitRules {
   std::optional<HouseholdSockets> householdSockets;
   std::optional<LargestProtection> largestProtection;
   std::optional<Subdivide> subdivide;
+  std::optional<NextSize> nextSize;
+  std::optional<Terminations> terminations;
+  std::vector<Adjustment> adjustments;
   std::optional<Protection> groundFault;
   std::optional<Leakage> leakage;
   std::vector<ConductorTable> conductors;
@@ -157,7 +182,7 @@ struct CircuitRules {
   std::vector<DropLimit> voltageDrop;
 
   const Outlet* outlet(std::string_view name) const;
-  // The ranges published for this nominal voltage, within 2 %.
+  // The ranges published for this nominal voltage, within kSameVoltage.
   std::vector<const VoltageRange*> rangesOf(physics::Voltage nominal) const;
   std::optional<physics::Current> nextBreaker(physics::Current atLeast) const;
 };
@@ -175,8 +200,11 @@ std::vector<const CircuitRules*> rulesForCircuitsOf(std::string_view circuitRegi
 struct Ampacity {
   const ConductorTable* table = nullptr;
   const ConductorRow* row = nullptr;
-  double ambientFactor = 1.0, drumFactor = 1.0;
+  double ambientFactor = 1.0, drumFactor = 1.0, manyFactor = 1.0;
   physics::Current allowed;
+  std::string lacks = {};  // a factor that no table has, in words; then `allowed` is without it
+
+  double factor() const { return ambientFactor * drumFactor * manyFactor; }
 };
 struct CableAsked {
   CableUse use = CableUse::BuildingWire;
@@ -184,15 +212,23 @@ struct CableAsked {
   physics::Length length = {};
   std::optional<physics::Temperature> insulation = {};  // empty: the most cautious table
   std::optional<physics::Temperature> ambient = {};     // empty: the table's own
-  int loaded = 2;
+  int loaded = 2;                                       // above 3 with an adjustment
   int layersOnDrum = 0;
   std::string method = {};
+
+  bool operator==(const CableAsked&) const = default;
 };
 // Nullopt where no table of these rules has this size; `nearest` then names the closest one that
 // is there, "" if none is.
 std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& cable,
                                  std::string& nearest);
-double ambientFactorOf(const ConductorTable& table, physics::Temperature ambient);
+// Nullopt where the table neither has factors nor says what its insulation stands, and the place is
+// warmer than the table's.
+std::optional<double> ambientFactorOf(const ConductorTable& table, physics::Temperature ambient,
+                                      std::optional<physics::Temperature> insulation = {});
+// The nearest size that any table of these rules has, whatever its use; "" where one has this size
+// or where there are no tables.
+std::string nearestOfAnyUse(const CircuitRules& rules, physics::Area area);
 
 // "read", "computed", "from memory, check": for people.
 std::string_view statusWords(Status status);

@@ -38,6 +38,9 @@ class Part {
   double share(std::string_view key) const {
     return at_.quantity<double>(key, kShares).value_or(1.0);
   }
+  Temperature temperature(std::string_view key, Temperature otherwise) const {
+    return at_.quantity<Temperature>(key, {celsius(-40.0), celsius(200.0)}).value_or(otherwise);
+  }
   Time time(std::string_view key) const {
     return at_.quantity<Time>(key, {minutes(1.0), hours(24.0)}).value_or(hours(1.0));
   }
@@ -94,21 +97,31 @@ class Part {
 VoltageRange voltageFrom(const Part& p) {
   p.at().warnAboutKeysExcept(
       {"nominal", "lowest", "highest", "name", "clause", "source", "status", "note"});
-  return {.nominal = p.voltage("nominal"),
-          .lowest = p.voltage("lowest"),
-          .highest = p.voltage("highest"),
+  const auto nominal = p.at().quantity<Voltage>("nominal", kVoltages);
+  const auto lowest = p.at().quantity<Voltage>("lowest", kVoltages);
+  const auto highest = p.at().quantity<Voltage>("highest", kVoltages);
+  if (nominal && lowest && *lowest > *nominal)
+    p.at().error("lowest", "the lowest voltage is above the nominal one, " +
+                               format(*nominal, UnitSystem::SI) + "; write one below it");
+  if (nominal && highest && *highest < *nominal)
+    p.at().error("highest", "the highest voltage is below the nominal one, " +
+                                format(*nominal, UnitSystem::SI) + "; write one above it");
+  return {.nominal = nominal.value_or(kVoltages.min),
+          .lowest = lowest.value_or(kVoltages.min),
+          .highest = highest.value_or(kVoltages.min),
           .name = p.text("name"),
           .cite = p.cite()};
 }
 
 LongUse longUseFrom(const Part& p) {
-  p.at().warnAboutKeysExcept(
-      {"name", "text", "share", "lasts", "within", "clause", "source", "status", "note"});
+  p.at().warnAboutKeysExcept({"name", "text", "share", "lasts", "within", "conductors", "clause",
+                              "source", "status", "note"});
   return {.name = p.text("name"),
           .text = p.text("text"),
           .share = p.share("share"),
           .lasts = p.time("lasts"),
           .within = p.maybe<Time>("within", {minutes(1.0), hours(24.0)}),
+          .conductors = p.flag("conductors", false),
           .cite = p.cite()};
 }
 
@@ -143,6 +156,7 @@ ConductorRow rowFrom(const Part& p) {
                    .ampacity = p.current("ampacity"),
                    .breaker = p.maybe<Current>("breaker", kCurrents),
                    .upTo = p.maybe<Length>("up_to", {metres(0.1), metres(1000.0)}),
+                   .upToText = p.maybeText("up_to"),
                    .resistance = p.maybe("resistance", kPerLength),
                    .loopAtWork = p.maybe("loop_at_work", kPerLength)};
   return row;
@@ -233,6 +247,20 @@ CircuitRules rulesFrom(const Part& p) {
   r.subdivide = p.one("subdivide", [](const Part& one) {
     return Subdivide{.above = one.current("above"), .text = one.text("text"), .cite = one.cite()};
   });
+  r.nextSize = p.one("next_size", [](const Part& one) {
+    return NextSize{.text = one.text("text"), .cite = one.cite()};
+  });
+  r.terminations = p.one("terminations", [](const Part& one) {
+    return Terminations{.usual = one.temperature("usual", celsius(60.0)),
+                        .marked = one.temperature("marked", celsius(75.0)),
+                        .cite = one.cite()};
+  });
+  r.adjustments = p.each("adjustments", [](const Part& one) {
+    return Adjustment{.from = one.at().integer("from", {2, 100}).value_or(4),
+                      .upTo = one.at().integer("up_to", {2, 100}).value_or(6),
+                      .factor = one.at().number("factor", {0.0, 1.0}).value_or(1.0),
+                      .cite = one.cite()};
+  });
   r.groundFault = p.one("ground_fault", [](const Part& one) {
     return Protection{.name = one.text("name"),
                       .text = one.text("text"),
@@ -288,6 +316,9 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
                            "household_sockets",
                            "largest_protection",
                            "subdivide",
+                           "next_size",
+                           "terminations",
+                           "adjustments",
                            "ground_fault",
                            "leakage",
                            "conductors",

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "rigs/circuit_conductor.hpp"
 #include "rigs/quantity_text.hpp"
 
 namespace rigs {
@@ -11,13 +12,6 @@ namespace rigs {
 using namespace physics;
 
 namespace {
-
-// Currents that agree to this share are the same: 24 A is 80 % of 30 A.
-constexpr double kSlack = 1e-9;
-bool within(Current load, Current limit) { return load <= (1.0 + kSlack) * limit; }
-
-// Supply standards let a voltage rise by 10 %; a rating is made for that, and no more.
-constexpr double kOverVoltage = 1.10;
 
 std::string si(const auto& q) { return format(q, UnitSystem::SI); }
 
@@ -28,7 +22,9 @@ class Judge {
       : rules_(rules), details_(details), judged_(load) {
     verdict_.rules = &rules;
     electrical_ = electricalLoad(load.element, load.supply);
-    verdict_.load = electrical_.current;
+    own_ = branchCurrent(load.element, load.supply);
+    other_ = details.otherLoad ? *details.otherLoad / load.supply.nominal : amperes(0.0);
+    verdict_.load = own_;
     verdict_.neutral = amperes(0.0);
     if (details.pump) {
       const Current pump = *details.pump / details.pumpAt;
@@ -109,12 +105,13 @@ class Judge {
 
   void overVoltage() {
     const double times = static_cast<double>(judged_.supply.nominal / judged_.element.ratedAt);
-    if (times <= kOverVoltage) return;
-    Finding& finding = add(RuleKind::OverVoltage, "over-voltage", Fit::DoesNotFit,
-                           {.clause = "the element's own rating; supply voltages may rise by 10 %",
-                            .source = "IEC 60038",
-                            .status = Status::Memory,
-                            .note = ""});
+    if (times <= kMostOverRated) return;
+    Finding& finding =
+        add(RuleKind::OverVoltage, "over-voltage", Fit::DoesNotFit,
+            {.clause = "the element's own rating; supplies rise to 110 % of their nominal",
+             .source = "EN 50160, as quoted in an electricians' forum",
+             .status = Status::Seen,
+             .note = ""});
     finding.voltage = judged_.element.ratedAt;
     finding.foundShare = times * times;
   }
@@ -128,24 +125,24 @@ class Judge {
 
   void longUse(const LongUse& rule) {
     const Duty& duty = judged_.duty;
-    const Time full = rule.within ? duty.mostCurrentWithin(*rule.within) : duty.longestFull();
-    const Time enabled = rule.within ? duty.mostEnabledWithin(*rule.within) : duty.longestEnabled();
-    // "3 h or more" without a break, but "more than 1 h" within a longer stretch.
-    const auto lasts = [&](Time t) { return rule.within ? t > rule.lasts : t >= rule.lasts; };
-    Finding& finding = compare(RuleKind::LongUse, rule.name, verdict_.load,
-                               rule.share * judged_.supply.rating, rule.cite);
-    finding.rating = judged_.supply.rating;
+    // Other loads take their own share first; their times are not known.
+    const Current left = judged_.supply.rating - other_;
+    Finding& finding =
+        compare(RuleKind::LongUse,
+                rule.name + (other_ > amperes(0.0) ? " beside the other loads" : std::string()),
+                verdict_.load, rule.share * left, rule.cite);
+    finding.rating = left;
     finding.share = rule.share;
-    finding.full = full;
-    finding.enabled = enabled;
+    finding.full = rule.within ? duty.mostCurrentWithin(*rule.within) : duty.longestFull();
+    finding.enabled = rule.within ? duty.mostEnabledWithin(*rule.within) : duty.longestEnabled();
     finding.needed = rule.lasts;
     finding.within = rule.within;
-    if (finding.fit == Fit::Fits || lasts(full)) return;
+    const Counts counts = countsAsLong(rule, duty);
+    if (finding.fit == Fit::Fits || counts == Counts::Yes) return;
     finding.fit = Fit::Fits;
-    if (lasts(enabled)) {
+    if (counts == Counts::Perhaps) {
       finding.fit = Fit::OnlyIf;
-      finding.condition = "the time with the element merely enabled does not count as a " +
-                          rule.name + "; an electrician's or inspector's reading decides";
+      finding.condition = enabledIsNot(rule);
     }
   }
 
@@ -157,7 +154,7 @@ class Judge {
     finding.share = rule.share;
     if (finding.fit == Fit::DoesNotFit && details_.feeds == Feeds::NotStated) {
       finding.fit = Fit::OnlyIf;
-      finding.condition = "the circuit feeds one outlet alone";
+      finding.condition = kOneOutlet;
     }
   }
 
@@ -170,7 +167,7 @@ class Judge {
       finding.rating = row.outlet;
       if (finding.fit == Fit::DoesNotFit && details_.feeds == Feeds::NotStated) {
         finding.fit = Fit::OnlyIf;
-        finding.condition = "the circuit feeds one outlet alone";
+        finding.condition = kOneOutlet;
       }
     }
   }
@@ -219,16 +216,14 @@ class Judge {
   }
 
   void socketPair() {
-    const Current other =
-        details_.otherLoad ? *details_.otherLoad / judged_.supply.nominal : amperes(0.0);
-    if (other > amperes(0.0)) {
+    if (other_ > amperes(0.0)) {
       Finding& finding =
           compare(RuleKind::Rating, "the circuit's rating, other loads included",
-                  verdict_.load + other, judged_.supply.rating, rules_.breakers.cite);
+                  verdict_.load + other_, judged_.supply.rating, rules_.breakers.cite);
       finding.rating = judged_.supply.rating;
     }
     if (!outlet_ || !outlet_->bothSockets) return;
-    compare(RuleKind::SocketPair, "both sockets of " + outlet_->name, verdict_.load + other,
+    compare(RuleKind::SocketPair, "both sockets of " + outlet_->name, verdict_.load + other_,
             *outlet_->bothSockets, outlet_->cite);
   }
 
@@ -253,7 +248,7 @@ class Judge {
   void largestProtection() {
     if (!rules_.largestProtection) return;
     const LargestProtection& rule = *rules_.largestProtection;
-    const Current own = electrical_.current;
+    const Current own = own_;
     Current most = rule.thenUpTo;
     if (!within(own, rule.upTo)) {
       most = rules_.nextBreaker(rule.times * own).value_or(rule.times * own);
@@ -271,56 +266,17 @@ class Judge {
   }
 
   void subdivide() {
-    if (!rules_.subdivide || within(electrical_.current, rules_.subdivide->above)) return;
+    if (!rules_.subdivide || within(own_, rules_.subdivide->above)) return;
     Finding& finding =
         add(RuleKind::Subdivide, "division of large heaters", Fit::OnlyIf, rules_.subdivide->cite);
-    finding.load = electrical_.current;
+    finding.load = own_;
     finding.limit = rules_.subdivide->above;
     finding.condition = "the load is divided; " + rules_.subdivide->text;
   }
 
   void conductor() {
-    if (!details_.cable || rules_.conductors.empty()) {
-      if (judged_.supply.cableLoop <= ohms(0.0)) return;
-      Finding& finding = add(RuleKind::Conductor, "the cable", Fit::CannotSay, {});
-      finding.binding = false;
-      finding.condition =
-          rules_.conductors.empty()
-              ? "no table of conductors is at hand for " + rules_.region
-              : "the plan does not say whether the cable is a building wire, a cord "
-                "or an extension set (\"use\")";
-      return;
-    }
-    std::string nearest;
-    const auto found = ampacity(rules_, *details_.cable, nearest);
-    if (!found) {
-      Finding& finding = add(RuleKind::Conductor, "the cable", Fit::CannotSay, {});
-      finding.condition = "no table has this size and length" +
-                          (nearest.empty() ? std::string() : "; the nearest is " + nearest);
-      return;
-    }
-    Finding& carries = compare(RuleKind::Conductor, found->row->size + " carries the load",
-                               verdict_.load, found->allowed, found->table->cite);
-    carries.rating = found->row->ampacity;
-    carries.share = found->ambientFactor * found->drumFactor;
-    if (found->table->use != CableUse::BuildingWire) return;
-    const Current most =
-        found->row->breaker ? std::min(*found->row->breaker, found->allowed) : found->allowed;
-    // Where a table caps the breaker, a smaller ampacity counts for the load only.
-    const Current cap = found->row->breaker ? *found->row->breaker : most;
-    Finding& protects =
-        compare(RuleKind::BreakerForConductor, "a breaker that protects " + found->row->size,
-                judged_.supply.rating, cap, found->table->cite);
-    protects.rating = judged_.supply.rating;
-    const bool hotColumn = found->table->insulation && *found->table->insulation > celsius(61.0) &&
-                           !found->table->ambientFactors.empty();
-    if (hotColumn && carries.fit != Fit::DoesNotFit && protects.fit == Fit::Fits) {
-      Finding& termination = verdict_.findings[verdict_.findings.size() - 2];
-      termination.fit = Fit::OnlyIf;
-      termination.condition = found->table->cite.note.empty() ? "every termination is marked for " +
-                                                                    si(*found->table->insulation)
-                                                              : found->table->cite.note;
-    }
+    for (Finding& finding : judgeConductor({rules_, details_, judged_, verdict_.load}))
+      verdict_.findings.push_back(std::move(finding));
   }
 
   void voltageDrop(const DropLimit& rule) {
@@ -335,10 +291,15 @@ class Judge {
       finding.fit = Fit::OnlyIf;
       finding.condition = "more than the recommended drop is accepted";
     }
+    if (finding.fit == Fit::Fits || !details_.run || details_.run->length <= metres(0.0)) return;
+    const CableRun& run = *details_.run;
+    const Resistivity resistivity = judged_.supply.cableLoop * run.area / (2.0 * run.length);
+    finding.least =
+        leastConductor(rule.share, judged_.supply.nominal, own_, run.length, resistivity);
   }
 
   void groundFault() {
-    if (rules_.leakage) verdict_.leakage = allowedLeakage(*rules_.leakage, electrical_.delivered);
+    if (rules_.leakage) verdict_.leakage = allowedLeakage(*rules_.leakage, judged_.element.rating);
     if (!rules_.groundFault) return;
     const Protection& device = *rules_.groundFault;
     Finding& finding = add(RuleKind::GroundFault, device.name, Fit::OnlyIf, device.cite);
@@ -346,13 +307,19 @@ class Judge {
     finding.limit = device.holds;
     finding.load = verdict_.leakage;
     finding.condition = device.text;
+    if (!verdict_.leakage || *verdict_.leakage <= device.holds) return;
+    verdict_.leakageMayTrip = true;
+    finding.condition +=
+        " Expect it to trip now and then while the element is damp: dry or replace the element, "
+        "and "
+        "never take the protection away.";
   }
 
   void information() {
     double strictest = 1.0;
     for (const LongUse& rule : rules_.longUse) strictest = std::min(strictest, rule.share);
-    verdict_.nextBreaker = rules_.nextBreaker(verdict_.load);
-    verdict_.nextBreakerContinuous = rules_.nextBreaker(verdict_.load / strictest);
+    verdict_.nextBreaker = rules_.nextBreaker(verdict_.load + other_);
+    verdict_.nextBreakerContinuous = rules_.nextBreaker(verdict_.load / strictest + other_);
     verdict_.conductorForNext = wireFor(verdict_.nextBreaker);
     verdict_.conductorForContinuous = wireFor(verdict_.nextBreakerContinuous);
   }
@@ -375,6 +342,7 @@ class Judge {
   const JudgedLoad& judged_;
   const Outlet* outlet_ = nullptr;
   ElectricalLoad electrical_;
+  Current own_, other_;  // of the element as codes count; of other people's appliances
   CircuitVerdict verdict_{};
 };
 
@@ -397,45 +365,6 @@ std::string_view fitWords(Fit fit) {
 CircuitVerdict judge(const CircuitRules& rules, const CircuitDetails& details,
                      const JudgedLoad& load) {
   return Judge(rules, details, load).run();
-}
-
-std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails& details,
-                                Current rating) {
-  const Outlet* outlet = details.outlet.empty() ? nullptr : rules.outlet(details.outlet);
-  const Current whole = outlet ? std::min(rating, outlet->current) : rating;
-  std::vector<Reading> all{{"the circuit's whole rating", whole, rules.breakers.cite}};
-  for (const LongUse& rule : rules.longUse)
-    all.push_back(
-        {"counted as " + rule.name, std::min(Current(rule.share * rating), whole), rule.cite});
-  for (const SharedUse& rule : rules.shared) {
-    if (details.feeds != Feeds::OneOutlet && within(rating, rule.upTo))
-      all.push_back({rule.name, std::min(Current(rule.share * rating), whole), rule.cite});
-  }
-  if (rules.householdSockets && within(rating, amperes(16.0)) &&
-      within(rules.householdSockets->moreThan, whole))
-    all.push_back({"a household socket for hours", rules.householdSockets->moreThan,
-                   rules.householdSockets->cite});
-  std::stable_sort(all.begin(), all.end(),
-                   [](const Reading& a, const Reading& b) { return a.limit > b.limit; });
-  return all;
-}
-
-Current allowedLeakage(const Leakage& leakage, Power power) {
-  const Current byPower = inWatts(power) / 1000.0 * leakage.perKilowatt;
-  return std::clamp(byPower, leakage.atLeast, leakage.atMost);
-}
-
-Time groundFaultTripTime(Current fault) {
-  return seconds(std::pow(20.0 / (1e3 * inAmperes(fault)), 1.43));
-}
-
-std::vector<const CircuitRules*> rulesFor(std::string_view statedRegion,
-                                          const CircuitDetails& details) {
-  if (!statedRegion.empty()) {
-    const CircuitRules* stated = rulesOf(statedRegion);
-    return stated ? std::vector<const CircuitRules*>{stated} : std::vector<const CircuitRules*>{};
-  }
-  return rulesForCircuitsOf(details.circuitRegion);
 }
 
 }  // namespace rigs

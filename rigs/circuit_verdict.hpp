@@ -19,7 +19,20 @@ namespace rigs {
 enum class Fit { Fits, OnlyIf, CannotSay, DoesNotFit };
 std::string_view fitWords(Fit fit);  // "fits", "fits only if", "cannot say", "does not fit"
 
+// Supply standards let a voltage rise to 110 % of its nominal: 253 V on 230 V (EN 50160 and the
+// United Kingdom's supply regulations, read as quoted; IEC 60038 from memory), and an element is
+// made for the range about its own rated voltage. No range here goes further but Japan's 222 V on
+// 200 V, 111 %. A supply whose nominal voltage is above this is over-voltage at any moment.
+inline constexpr double kMostOverRated = 1.10;
+
 enum class Feeds { NotStated, OneOutlet, SeveralOutlets };
+
+struct CableRun {
+  physics::Area area;
+  physics::Length length;
+
+  bool operator==(const CableRun&) const = default;
+};
 
 // What a plan says about a circuit beyond volts and amperes. All of it may be left out; what then
 // cannot be judged is said so.
@@ -31,6 +44,9 @@ struct CircuitDetails {
   physics::Voltage pumpAt;                  // meaningful with a pump
   std::optional<physics::Power> otherLoad;  // of other people's appliances, at the nominal voltage
   std::optional<CableAsked> cable;          // where its use is stated
+  std::optional<CableRun> run;              // where length and size are stated
+
+  bool operator==(const CircuitDetails&) const = default;
 };
 
 enum class RuleKind {
@@ -48,6 +64,7 @@ enum class RuleKind {
   LargestProtection,
   Subdivide,
   Conductor,
+  ConductorLongUse,
   BreakerForConductor,
   VoltageDrop,
   GroundFault,
@@ -64,7 +81,8 @@ struct Finding {
   std::optional<double> foundShare;         // the voltage's, in the cable
   std::optional<physics::Voltage> voltage;  // of the element or the outlet
   std::optional<physics::Time> full, enabled, needed, within;
-  std::string condition;  // what OnlyIf hangs on; what CannotSay lacks
+  std::optional<physics::Area> least;  // the conductor that would keep the drop
+  std::string condition;               // what OnlyIf hangs on; what CannotSay lacks
   Cite cite;
 };
 
@@ -77,16 +95,18 @@ struct CircuitVerdict {
   const CircuitRules* rules;
   Fit overall;                    // of the binding findings
   std::vector<Finding> findings;  // the binding first, in the order of RuleKind
-  physics::Current load;          // of the element and what runs beside it, at the nominal voltage
-  physics::Current neutral;       // 0 without a load at another voltage
-  physics::Time full, enabled;    // longest time of full current; with the element enabled
-  double meanShare = 0.0;         // of the day, with current
+  // Of the element and what runs beside it, at the nominal voltage and without the cable.
+  physics::Current load;
+  physics::Current neutral;     // 0 without a load at another voltage
+  physics::Time full, enabled;  // longest time of full current; with the element enabled
+  double meanShare = 0.0;       // of the day, with current
   std::vector<SpreadInRange> spreads;
   // For information: the standard sizes that would carry it, never a proposal to install them.
   std::optional<physics::Current> nextBreaker;            // as a load that does not count as long
   std::optional<physics::Current> nextBreakerContinuous;  // as one that does
   std::string conductorForNext, conductorForContinuous;   // "10 AWG"; "" where none is tabled
   std::optional<physics::Current> leakage;                // what a standard allows the element
+  bool leakageMayTrip = false;                            // within the band of the device
 };
 
 struct JudgedLoad {
@@ -103,18 +123,18 @@ struct Reading {
   physics::Current limit;
   Cite cite;
 };
-// The widest first. `rating` is the circuit's.
+// The widest first, for the element and its pump: what others take of the circuit is taken off.
 std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails& details,
-                                physics::Current rating);
+                                const physics::Supply& supply);
 
 // What an element of this power may leak to earth by the standard.
 physics::Current allowedLeakage(const Leakage& leakage, physics::Power power);
 // How long a Class A ground-fault device may take: T[s] = (20/I[mA])^1.43 (UL 943), 6-264 mA.
 physics::Time groundFaultTripTime(physics::Current fault);
 
-// The rules that apply: the stated region's, else all for the circuit's own region.
-// Empty where nothing applies.
-std::vector<const CircuitRules*> rulesFor(std::string_view statedRegion,
-                                          const CircuitDetails& details);
+// Whether a day makes a load a long one: surely, by its current; perhaps, by the time in which the
+// element is merely enabled; or not.
+enum class Counts { No, Perhaps, Yes };
+Counts countsAsLong(const LongUse& rule, const physics::Duty& duty);
 
 }  // namespace rigs

@@ -23,6 +23,18 @@ std::string againstShare(const Finding& f) {
   return text + amp(*f.limit);
 }
 
+// With what heat, a drum or many conductors take off, and with the terminations' own limit.
+std::string againstConductor(const Finding& f) {
+  std::string text = amp(*f.load) + " against ";
+  const Current corrected = *f.share * *f.rating;
+  if (*f.share != 1.0)
+    text += formatNumber(*f.share) + " of " + amp(*f.rating) + " = " + amp(corrected);
+  if (*f.share != 1.0 && *f.limit >= (1.0 - 1e-9) * corrected) return text;
+  if (*f.share != 1.0) text += ", no more than ";
+  text += amp(*f.limit);
+  return *f.limit < (1.0 - 1e-9) * corrected ? text + " of its terminations" : text;
+}
+
 std::string durations(const Finding& f) {
   const std::string stretch =
       f.within ? " in the fullest " + shown(*f.within) : std::string(" without a break");
@@ -56,16 +68,17 @@ std::string arithmetic(const Finding& f) {
       return "a breaker of " + amp(*f.rating) + " for an appliance of " + amp(*f.load) +
              " without a marked one; the most is " + amp(*f.limit);
     case RuleKind::Conductor:
-      if (!f.load) return {};
-      return amp(*f.load) + " against " +
-             (f.share && *f.share != 1.0 ? formatNumber(*f.share) + " of " + amp(*f.rating) + " = "
-                                         : std::string()) +
-             amp(*f.limit);
+      return f.load ? againstConductor(f) : std::string();
+    case RuleKind::ConductorLongUse:
+      return percent(*f.share) + " of " + amp(*f.rating) + " = " + amp(*f.load) + " against " +
+             amp(*f.limit) + ", without it " + amp(*f.rating);
     case RuleKind::BreakerForConductor:
       return "a breaker of " + amp(*f.load) + ", the most is " + amp(*f.limit);
     case RuleKind::VoltageDrop:
       return percent(*f.foundShare) + " against " + percent(*f.share) +
-             (f.binding ? "" : ", a recommendation");
+             (f.binding ? "" : ", a recommendation") +
+             (f.least ? "; at least " + formatLike(*f.least, "1 mm2") + " of copper would keep it"
+                      : std::string());
     case RuleKind::GroundFault:
       return f.load ? "an element of this power may leak " + amp(*f.load) +
                           ", the device may trip from " + amp(*f.limit)
@@ -77,16 +90,23 @@ std::string arithmetic(const Finding& f) {
 
 std::string citeText(const Cite& cite) {
   if (cite.clause.empty()) return {};
-  return cite.clause + "; " + cite.source + "; " + std::string(statusWords(cite.status));
+  // A source that begins with the clause says it already.
+  const bool said = cite.source.starts_with(cite.clause);
+  return (said ? std::string() : cite.clause + "; ") + cite.source + "; " +
+         std::string(statusWords(cite.status));
 }
 
-std::string findingText(const Finding& f) {
+namespace {
+
+std::string findingSaid(const Finding& f, bool withCondition) {
   std::string text = f.name;
   const std::string sum = arithmetic(f);
   if (!sum.empty()) text += ": " + sum;
   const bool said = f.kind == RuleKind::OutletContacts;
   if (f.kind == RuleKind::GroundFault) {
     text += ". " + f.condition;
+  } else if (!withCondition) {
+    text += '.';
   } else {
     text += f.binding ? ": " : ": advice: ";
     text += fitWords(f.fit);
@@ -97,19 +117,36 @@ std::string findingText(const Finding& f) {
   return cite.empty() ? text : text + " [" + cite + ']';
 }
 
+std::string verdictSaid(const CircuitVerdict& verdict, bool withArithmetic);
+
+}  // namespace
+
+std::string findingText(const Finding& finding) { return findingSaid(finding, true); }
+
+std::string findingInBrief(const CircuitVerdict& verdict, const Finding& finding) {
+  const bool stated = finding.binding && finding.fit == verdict.overall &&
+                      finding.fit == Fit::OnlyIf && finding.kind != RuleKind::OutletContacts;
+  return findingSaid(finding, !stated);
+}
+
 std::string rulesText(const CircuitRules& rules) {
   return rules.region + ", " + rules.code + ' ' + rules.edition;
 }
 
-std::string verdictText(const CircuitVerdict& verdict) {
+std::string verdictText(const CircuitVerdict& verdict) { return verdictSaid(verdict, true); }
+std::string verdictInBrief(const CircuitVerdict& verdict) { return verdictSaid(verdict, false); }
+
+namespace {
+
+std::string verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
   const std::string rules = rulesText(*verdict.rules);
   if (verdict.overall == Fit::Fits) return rules + ": fits, " + amp(verdict.load) + '.';
   std::string why;
   for (const Finding& f : verdict.findings) {
     if (!f.binding || f.fit != verdict.overall) continue;
-    const std::string one = f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay
-                                ? f.condition
-                                : f.name + " (" + arithmetic(f) + ')';
+    const std::string one = f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay ? f.condition
+                            : withArithmetic ? f.name + " (" + arithmetic(f) + ')'
+                                             : f.name;
     if (why.find(one) == std::string::npos) why += (why.empty() ? "" : "; and if ") + one;
   }
   if (verdict.overall == Fit::DoesNotFit) {
@@ -120,6 +157,8 @@ std::string verdictText(const CircuitVerdict& verdict) {
   return rules + ": " + std::string(fitWords(verdict.overall)) +
          (verdict.overall == Fit::OnlyIf ? " " : ": ") + why + '.';
 }
+
+}  // namespace
 
 std::string informationText(const CircuitVerdict& v) {
   if (!v.nextBreaker) return {};

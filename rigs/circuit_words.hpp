@@ -19,6 +19,10 @@ std::string citeText(const Cite& cite);
 std::string rulesText(const CircuitRules& rules);
 // The verdict in one sentence: the worst binding findings, or that all fit.
 std::string verdictText(const CircuitVerdict& verdict);
+// For where the findings stand below: the verdict names what is broken without its arithmetic, and
+// a finding leaves out the condition that the verdict has stated.
+std::string verdictInBrief(const CircuitVerdict& verdict);
+std::string findingInBrief(const CircuitVerdict& verdict, const Finding& finding);
 // Breakers and conductors that would be next, as information.
 std::string informationText(const CircuitVerdict& verdict);
 

@@ -70,11 +70,13 @@ double shareOfRating(const physics::Element& element, const physics::ElectricalL
   return load.delivered / element.rating;
 }
 
-bool overloads(const physics::ElectricalLoad& load, const physics::Supply& supply) {
-  return load.current > supply.rating;
+bool overloads(const physics::Element& element, const physics::Supply& supply) {
+  return physics::branchCurrent(element, supply) > (1.0 + 1e-9) * supply.rating;
 }
 
-physics::Current longUseCurrent(const RigPlan& rig) {
+namespace {
+
+double longUseShare(const RigPlan& rig) {
   double share = rig.continuousShare;
   if (!rig.circuits.empty()) {
     const std::string& region = rig.circuits.front().details.circuitRegion;
@@ -82,11 +84,48 @@ physics::Current longUseCurrent(const RigPlan& rig) {
       for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
     }
   }
-  return share * rig.rig.supply.rating;
+  return share;
 }
 
-bool overloadsForLong(const RigPlan& rig, const physics::ElectricalLoad& load) {
-  return load.current > longUseCurrent(rig);
+// Heat from the largest elements that take no more than this share of each circuit.
+physics::Power mostAt(const physics::Rig& rig, double share) {
+  const auto most = [&](physics::Supply supply) {
+    supply.rating = share * supply.rating;
+    return physics::electricalLoad(physics::largestElementOn(supply, rig.element.topHeight), supply)
+        .delivered;
+  };
+  physics::Power sum = most(rig.supply);
+  if (rig.second) sum += most(rig.second->supply);
+  return sum;
+}
+
+}  // namespace
+
+physics::Current longUseCurrent(const RigPlan& rig) {
+  return longUseShare(rig) * rig.rig.supply.rating;
+}
+
+Carries carries(const RigPlan& rig, const physics::PowerAnswer& wanted) {
+  if (!wanted.power || *wanted.power > mostAt(rig.rig, 1.0)) return Carries::No;
+  return *wanted.power <= mostAt(rig.rig, longUseShare(rig)) ? Carries::Yes
+                                                             : Carries::ForShortUseOnly;
+}
+
+std::string_view carriesWord(Carries carries) {
+  switch (carries) {
+    case Carries::Yes:
+      return "yes";
+    case Carries::ForShortUseOnly:
+      return "for short use only";
+    case Carries::No:
+      return "no";
+  }
+  return "";
+}
+
+bool overloadsForLong(const RigPlan& rig) {
+  return physics::branchCurrent(rig.rig.element, rig.rig.supply) >
+         (1.0 + 1e-9) * longUseCurrent(rig);
 }
 
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage) {
@@ -95,8 +134,10 @@ physics::Power ratingAt(const physics::Element& element, physics::Voltage voltag
 
 physics::PowerAnswer neededPower(const SizingAnswer& sizing) {
   physics::PowerAnswer needed = sizing.toBoilAtAll;
-  for (const physics::PowerAnswer& wish : {sizing.toBoilWithin, sizing.forBoilOff}) {
+  for (const physics::PowerAnswer& wish :
+       {sizing.toStrikeWithin, sizing.toBoilWithin, sizing.forBoilOff}) {
     if (!needed.power) return needed;
+    if (!wish.power && wish.stoppedBy == physics::Limit::None) continue;  // nothing was asked
     if (!wish.power || *wish.power > *needed.power) needed = wish;
   }
   return needed;
@@ -122,6 +163,17 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
     if (rig.day.stages[i].kind == kind) sum = sum.value_or(0.0) + rig.stageCosts[i];
   }
   return sum;
+}
+
+std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
+                                 const Plan& plan) {
+  // A day that stalls has cost something, but not for a batch.
+  if (without.outcome != physics::Outcome::Done || with.outcome != physics::Outcome::Done)
+    return std::nullopt;
+  const auto dear = dayCost(without, plan.tariff, plan.startOfDay);
+  const auto cheap = dayCost(with, plan.tariff, plan.startOfDay);
+  if (!dear || !cheap) return std::nullopt;
+  return *dear - *cheap;
 }
 
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {

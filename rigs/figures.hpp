@@ -50,16 +50,23 @@ inline constexpr double kLedgerCloses = 1e-6;
 
 // Heat in the vessel over the element's rating.
 double shareOfRating(const physics::Element& element, const physics::ElectricalLoad& load);
-bool overloads(const physics::ElectricalLoad& load, const physics::Supply& supply);
+// At the nominal voltage, as codes count: a long cable makes no circuit larger.
+bool overloads(const physics::Element& element, const physics::Supply& supply);
 // More than the share of the circuit that its rule grants to long use.
-bool overloadsForLong(const RigPlan& rig, const physics::ElectricalLoad& load);
+bool overloadsForLong(const RigPlan& rig);
 physics::Current longUseCurrent(const RigPlan& rig);
+// Whether the rig's supply can deliver a power found by a search: within the circuit's rating, and
+// within the share of it that rules grant to use of three hours and longer.
+enum class Carries { Yes, ForShortUseOnly, No };
+Carries carries(const RigPlan& rig, const physics::PowerAnswer& wanted);
+// "yes", "for short use only", "no".
+std::string_view carriesWord(Carries carries);
 // An element rated at the supply's own voltage that gives the wanted heat, cable included; empty
 // where no power does, or where the cable cannot bring it.
 std::optional<physics::Element> elementFor(const physics::Rig& rig,
                                            const physics::PowerAnswer& wanted);
-// The heat that fulfils both of the plan's goals, time and boil-off, and boils at all; empty if
-// one of them cannot be had.
+// The heat that fulfils all of the plan's goals, time to strike, time to the boil and boil-off, and
+// boils at all; empty if one of them cannot be had.
 physics::PowerAnswer neededPower(const SizingAnswer& sizing);
 // The same element's rating stated at another voltage.
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage);
@@ -70,6 +77,11 @@ bool otherVoltage(const physics::Rig& rig);
 std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind);
 // Money for this much finished wort, if the batch has a price.
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort);
+
+// What one day costs less than the other, both begun when the plan says; empty without a price and
+// where one of them stops early.
+std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
+                                 const Plan& plan);
 
 // What the jacket saves of the side's own loss when boiling is `atBoil.sideShareSaved()`; this is
 // the share of the bare rig's heating time saved by it.

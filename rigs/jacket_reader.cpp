@@ -17,8 +17,7 @@ constexpr Range<Length> kThicknesses{millimetres(0.1), millimetres(300.0)};
 struct LayerRead {
   Layer layer;
   double emissivity = kUsualSkin;
-  std::string material;  // may be empty
-  std::string words;
+  LayerText words;
 };
 
 std::optional<LayerRead> readLayer(const JsonCursor& at) {
@@ -30,7 +29,7 @@ std::optional<LayerRead> readLayer(const JsonCursor& at) {
     material = readMaterial(at, "material", Use::Jacket);
     if (material) {
       read.emissivity = material->finishes.front().emissivity;
-      read.material = material->name;
+      read.words.material = material->name;
     }
   }
   const auto thickness = stated
@@ -41,13 +40,14 @@ std::optional<LayerRead> readLayer(const JsonCursor& at) {
         "R", {squareMetreKelvinsPerWatt(0.001), squareMetreKelvinsPerWatt(20.0)});
     if (!insulance || !thickness || (at.has("material") && !material)) return std::nullopt;
     read.layer = {.thickness = *thickness, .flatInsulance = *insulance};
-    read.words = "R " + format(*insulance, UnitSystem::SI);
-    if (material) read.words += ' ' + read.material;
+    read.words.insulance = *insulance;
+    read.words.written = at.text("R", kLongestName).value_or("");
     return read;
   }
   if (!material || !thickness) return std::nullopt;
   read.layer = layerOf(*thickness, material->conductivity);
-  read.words = format(*thickness, UnitSystem::SI) + ' ' + read.material;
+  read.words.thickness = *thickness;
+  read.words.written = at.text("thickness", kLongestName).value_or("");
   return read;
 }
 
@@ -69,8 +69,8 @@ std::optional<JacketFace> readFace(const JsonCursor& at, std::string_view key, s
     if (!read) continue;
     face.layers.push_back(read->layer);
     face.emissivity = read->emissivity;
-    face.words += (face.words.empty() ? "" : " + ") + read->words;
-    if (!read->material.empty()) skin = read->material;
+    face.words.push_back(read->words);
+    if (!read->words.material.empty()) skin = read->words.material;
   }
   return good ? std::optional(face) : std::nullopt;
 }
@@ -103,11 +103,10 @@ std::optional<Outside> readOutside(const JsonCursor& at) {
 
 }  // namespace
 
-std::string Jacket::words() const {
-  std::string all;
+JacketText Jacket::words() const {
+  JacketText all;
   const auto add = [&all](std::string_view where, const JacketFace& face) {
-    if (!face.layers.empty())
-      all += (all.empty() ? "" : "; ") + std::string(where) + ' ' + face.words;
+    if (!face.layers.empty()) all.faces.push_back({std::string(where), face.words});
   };
   add("side", side);
   add("lid", lid);

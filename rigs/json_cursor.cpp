@@ -5,6 +5,8 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 
+#include "rigs/json_examples.hpp"
+
 namespace rigs {
 namespace {
 
@@ -34,15 +36,46 @@ std::string found(const Json& node) {
   return node.dump() + " is a number";
 }
 
-std::string between(const std::string& low, const std::string& high, bool hasLow, bool hasHigh) {
-  if (hasLow && hasHigh) return low + " to " + high;
-  return hasLow ? low + " or more" : high + " or less";
-}
-
 std::string between(const Range<double>& range) {
   const FormatOptions digits{.significantDigits = 6, .decimals = {}};
-  return between(formatNumber(range.min, digits), formatNumber(range.max, digits),
-                 std::isfinite(range.min), std::isfinite(range.max));
+  const std::string low = formatNumber(range.min, digits);
+  const std::string high = formatNumber(range.max, digits);
+  if (std::isfinite(range.min) && std::isfinite(range.max)) return low + " to " + high;
+  return std::isfinite(range.min) ? low + " or more" : high + " or less";
+}
+
+// One that nobody stumbles over: 1 where it is allowed.
+std::string numberExample(const Range<double>& range) {
+  const double example = range.min <= 1.0 && 1.0 <= range.max ? 1.0
+                         : std::isfinite(range.min)           ? range.min
+                                                              : range.max;
+  return formatNumber(example, {.significantDigits = 6, .decimals = {}});
+}
+
+// The first characters of a text, and how many it has. Broken UTF-8 does not get this far.
+std::string firstCharacters(std::string_view text, std::size_t count) {
+  std::size_t at = 0;
+  for (std::size_t seen = 0; at < text.size(); ++at) {
+    const bool begins = (static_cast<unsigned char>(text[at]) & 0xc0) != 0x80;
+    if (begins && seen++ == count) break;
+  }
+  return std::string(text.substr(0, at));
+}
+std::size_t characters(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xc0) != 0x80;
+  }));
+}
+
+constexpr std::string_view kTextNeeded = R"(text in quotation marks is needed, e.g. "Old kettle")";
+
+Range<double> inNumbers(const Range<int>& range) {
+  return {static_cast<double>(range.min), static_cast<double>(range.max)};
+}
+
+bool isControl(char c) {
+  const auto byte = static_cast<unsigned char>(c);
+  return byte < 0x20 || byte == 0x7f;
 }
 
 // The conversion of a unit may miss an end of the range by its last digit: 212 °F is 100 °C.
@@ -121,7 +154,30 @@ void JsonCursor::warn(std::string_view key, std::string message) const {
 }
 
 void JsonCursor::wrongType(std::string_view needed) const {
-  error(found(*node_) + "; " + std::string(needed) + " is needed");
+  error(found(*node_) + "; " + std::string(needed));
+}
+
+std::string_view JsonCursor::key() const {
+  std::string_view at = where_;
+  const auto isIndex = [](std::string_view part) {
+    return !part.empty() && part.find_first_not_of("0123456789") == std::string_view::npos;
+  };
+  // An entry of a list is called like its list.
+  while (isIndex(at.substr(at.rfind('/') + 1)) && at.rfind('/') != std::string_view::npos)
+    at = at.substr(0, at.rfind('/'));
+  return at.substr(at.rfind('/') + 1);
+}
+
+std::string JsonCursor::neededObject(std::string_view key) {
+  const std::string_view example = objectExample(key);
+  std::string text = " is needed";
+  if (!example.empty()) text += ", e.g. " + std::string(example);
+  if (mayBeNone(key)) text += ", or \"none\"";
+  return "an object" + text;
+}
+std::string JsonCursor::neededList(std::string_view key) {
+  const std::string_view example = listExample(key);
+  return "a list is needed" + (example.empty() ? "" : ", e.g. " + std::string(example));
 }
 
 std::optional<JsonCursor> JsonCursor::given(std::string_view key) const {
@@ -133,16 +189,16 @@ std::optional<JsonCursor> JsonCursor::given(std::string_view key) const {
 
 std::optional<JsonCursor> JsonCursor::required(std::string_view key, std::string_view what) const {
   auto child = given(key);
-  if (!child) error(key, quotedText(key) + " is missing; " + std::string(what) + " is needed");
+  if (!child) error(key, quotedText(key) + " is missing; " + std::string(what));
   return child;
 }
 
-std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key,
-                                                       QuantityKind kind) const {
+std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key, QuantityKind kind,
+                                                       double min, double max) const {
   auto child = given(key);
   if (!child)
     error(key, quotedText(key) + " is missing; " + std::string(kindName(kind)) +
-                   " is needed, e.g. \"" + std::string(kindExample(kind)) + '"');
+                   " is needed, e.g. \"" + quantityExample(key, kind, min, max) + '"');
   return child;
 }
 
@@ -168,7 +224,7 @@ std::vector<std::string> JsonCursor::keys() const {
 }
 
 std::optional<JsonCursor> JsonCursor::object(std::string_view key) const {
-  const auto child = required(key, "an object");
+  const auto child = required(key, neededObject(key));
   return child ? child->asObject() : std::nullopt;
 }
 std::optional<JsonCursor> JsonCursor::objectIfGiven(std::string_view key) const {
@@ -177,19 +233,21 @@ std::optional<JsonCursor> JsonCursor::objectIfGiven(std::string_view key) const 
 }
 std::optional<JsonCursor> JsonCursor::asObject() const {
   if (node_->is_object()) return *this;
-  wrongType("an object");
+  wrongType(neededObject(this->key()));
   return std::nullopt;
 }
 
 std::optional<std::vector<JsonCursor>> JsonCursor::elements(CountRange count) const {
   if (!node_->is_array()) {
-    wrongType("a list");
+    wrongType(neededList(key()));
     return std::nullopt;
   }
   if (node_->size() < count.min || node_->size() > count.max) {
+    const std::string_view example = listExample(key());
     error("this list has " + std::to_string(node_->size()) +
           (node_->size() == 1 ? " entry; " : " entries; ") + std::to_string(count.min) + " to " +
-          std::to_string(count.max) + " are accepted");
+          std::to_string(count.max) + " are accepted" +
+          (example.empty() ? "" : ", e.g. " + std::string(example)));
     return std::nullopt;
   }
   std::vector<JsonCursor> result;
@@ -200,7 +258,7 @@ std::optional<std::vector<JsonCursor>> JsonCursor::elements(CountRange count) co
 
 std::optional<std::vector<JsonCursor>> JsonCursor::array(std::string_view key,
                                                          CountRange count) const {
-  const auto child = required(key, "a list");
+  const auto child = required(key, neededList(key));
   return child ? child->elements(count) : std::nullopt;
 }
 std::vector<JsonCursor> JsonCursor::arrayIfGiven(std::string_view key, CountRange count) const {
@@ -224,30 +282,27 @@ std::vector<JsonCursor> JsonCursor::objectsIfGiven(std::string_view key, CountRa
 }
 
 std::optional<double> JsonCursor::quantityNumber(QuantityKind kind, double min, double max) const {
+  const std::string example = quantityExample(key(), kind, min, max);
   if (!node_->is_string() && !node_->is_number()) {
-    wrongType(std::string(kindName(kind)) + " as text, e.g. \"" + std::string(kindExample(kind)) +
-              "\",");
+    wrongType(std::string(kindName(kind)) + " as text is needed, e.g. \"" + example + '"');
     return std::nullopt;
   }
   const std::string text = node_->is_string() ? node_->get<std::string>() : node_->dump();
   const detail::Reading reading = detail::read(kind, text);
   if (!reading.si) {
-    error(reading.problem);
+    error(quantityProblem(reading.problem, text, example, kind, min, max));
     return std::nullopt;
   }
   const auto accepted = within(*reading.si, min, max);
   if (!accepted) {
-    const FormatOptions digits{.significantDigits = 4, .decimals = {}};
     error(quotedText(text) + " is out of range; accepted is " +
-          between(detail::printLike(kind, min, text, digits),
-                  detail::printLike(kind, max, text, digits), std::isfinite(min),
-                  std::isfinite(max)));
+          acceptedRange(text, kind, min, max) + ", e.g. \"" + example + '"');
   }
   return accepted;
 }
 
 std::optional<std::string> JsonCursor::text(std::string_view key, std::size_t longest) const {
-  const auto child = required(key, "text in quotation marks");
+  const auto child = required(key, kTextNeeded);
   return child ? child->asText(longest) : std::nullopt;
 }
 std::optional<std::string> JsonCursor::optionalText(std::string_view key, std::string_view absent,
@@ -262,27 +317,31 @@ std::optional<std::string> JsonCursor::textIfGiven(std::string_view key,
 }
 std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
   if (!node_->is_string()) {
-    wrongType("text in quotation marks");
+    wrongType(kTextNeeded);
     return std::nullopt;
   }
   const auto& text = node_->get_ref<const std::string&>();
-  if (text.size() > longest) {
-    error(quotedText(text) + " is too long; " + std::to_string(longest) + " bytes are accepted");
+  // What could be kept of it, for an example.
+  std::string plain = text;
+  std::replace_if(plain.begin(), plain.end(), isControl, ' ');
+  plain = firstCharacters(plain, std::min<std::size_t>(longest, 24));
+  if (const std::size_t count = characters(text); count > longest) {
+    error(quotedText(text) + " is too long with " + std::to_string(count) + " characters; " +
+          std::to_string(longest) + " are accepted, e.g. " + quotedText(plain));
     return std::nullopt;
   }
-  const bool control = std::any_of(text.begin(), text.end(), [](char c) {
-    const auto byte = static_cast<unsigned char>(c);
-    return byte < 0x20 || byte == 0x7f;
-  });
-  if (control) {
-    error(quotedText(text) + " holds a control character; write plain text in one line");
+  if (std::any_of(text.begin(), text.end(), isControl)) {
+    error(quotedText(text) +
+          " holds a control character; plain text in one line is accepted, e.g. " +
+          quotedText(plain));
     return std::nullopt;
   }
   return text;
 }
 
 std::optional<double> JsonCursor::number(std::string_view key, Range<double> range) const {
-  const auto child = required(key, "a number from " + between(range));
+  const auto child =
+      required(key, "a number from " + between(range) + " is needed, e.g. " + numberExample(range));
   return child ? child->asNumber(range) : std::nullopt;
 }
 std::optional<double> JsonCursor::optionalNumber(std::string_view key, double absent,
@@ -292,17 +351,19 @@ std::optional<double> JsonCursor::optionalNumber(std::string_view key, double ab
 }
 std::optional<double> JsonCursor::asNumber(Range<double> range) const {
   if (!node_->is_number()) {
-    wrongType("a number without quotation marks");
+    wrongType("a number without quotation marks is needed, e.g. " + numberExample(range));
     return std::nullopt;
   }
   const double value = node_->get<double>();
   if (range.min <= value && value <= range.max) return value;
-  error(node_->dump() + " is out of range; accepted is " + between(range));
+  error(node_->dump() + " is out of range; accepted is " + between(range) + ", e.g. " +
+        numberExample(range));
   return std::nullopt;
 }
 
 std::optional<int> JsonCursor::integer(std::string_view key, Range<int> range) const {
-  const auto child = required(key, "a whole number");
+  const auto child = required(key, "a whole number from " + between(inNumbers(range)) +
+                                       " is needed, e.g. " + numberExample(inNumbers(range)));
   return child ? child->asInteger(range) : std::nullopt;
 }
 std::optional<int> JsonCursor::optionalInteger(std::string_view key, int absent,
@@ -311,15 +372,16 @@ std::optional<int> JsonCursor::optionalInteger(std::string_view key, int absent,
   return child ? child->asInteger(range) : std::optional<int>(absent);
 }
 std::optional<int> JsonCursor::asInteger(Range<int> range) const {
-  const auto value = asNumber({static_cast<double>(range.min), static_cast<double>(range.max)});
+  const auto value = asNumber(inNumbers(range));
   if (!value) return std::nullopt;
   if (*value == std::floor(*value)) return static_cast<int>(*value);
-  error(node_->dump() + " is not a whole number");
+  error(node_->dump() + " is not a whole number; " + between(inNumbers(range)) +
+        " is accepted, e.g. " + formatNumber(std::floor(*value)));
   return std::nullopt;
 }
 
 std::optional<bool> JsonCursor::boolean(std::string_view key) const {
-  const auto child = required(key, "true or false");
+  const auto child = required(key, "true or false is needed");
   return child ? child->asBoolean() : std::nullopt;
 }
 std::optional<bool> JsonCursor::optionalBoolean(std::string_view key, bool absent) const {
@@ -328,7 +390,7 @@ std::optional<bool> JsonCursor::optionalBoolean(std::string_view key, bool absen
 }
 std::optional<bool> JsonCursor::asBoolean() const {
   if (node_->is_boolean()) return node_->get<bool>();
-  wrongType("true or false without quotation marks");
+  wrongType("true or false without quotation marks is needed");
   return std::nullopt;
 }
 
@@ -341,7 +403,7 @@ std::string JsonCursor::listed(const std::vector<std::string_view>& words) {
 
 std::optional<std::size_t> JsonCursor::wordIndex(const std::vector<std::string_view>& words) const {
   if (!node_->is_string()) {
-    wrongType(listed(words));
+    wrongType(listed(words) + " is needed");
     return std::nullopt;
   }
   const auto& written = node_->get_ref<const std::string&>();
@@ -354,7 +416,7 @@ std::optional<std::size_t> JsonCursor::wordIndex(const std::vector<std::string_v
 }
 
 std::optional<std::string> JsonCursor::oneOf(std::string_view key, Words words) const {
-  const auto child = required(key, listed(words));
+  const auto child = required(key, listed(words) + " is needed");
   const auto index = child ? child->wordIndex(words) : std::nullopt;
   return index ? std::optional<std::string>(*(words.begin() + *index)) : std::nullopt;
 }

@@ -65,7 +65,8 @@ class JsonCursor {
   // Quantities are text with a unit; fractions (double) may also be JSON numbers from 0 to 1.
   template <Writable Q>
   std::optional<Q> quantity(std::string_view key, const Range<Q>& range) const {
-    const auto child = requiredQuantity(key, kKindOf<Q>);
+    const auto child =
+        requiredQuantity(key, kKindOf<Q>, detail::siNumber(range.min), detail::siNumber(range.max));
     return child ? child->asQuantity(range) : std::nullopt;
   }
   // Absent gives the default.
@@ -81,7 +82,7 @@ class JsonCursor {
     return child ? child->asQuantity(range) : std::nullopt;
   }
 
-  // Lengths are counted in bytes of UTF-8. Control characters are refused.
+  // Lengths are counted in characters. Control characters are refused.
   std::optional<std::string> text(std::string_view key, std::size_t longest) const;
   std::optional<std::string> optionalText(std::string_view key, std::string_view absent,
                                           std::size_t longest) const;
@@ -105,7 +106,7 @@ class JsonCursor {
   std::optional<std::string> oneOf(std::string_view key, Words words) const;
   template <class Meaning>
   std::optional<Meaning> oneOf(std::string_view key, WordsFor<Meaning> words) const {
-    const auto child = required(key, listed(names(words)));
+    const auto child = required(key, listed(names(words)) + " is needed");
     return child ? child->asOneOf(words) : std::nullopt;
   }
   template <class Meaning>
@@ -141,12 +142,17 @@ class JsonCursor {
  private:
   std::optional<JsonCursor> given(std::string_view key) const;
   std::optional<JsonCursor> required(std::string_view key, std::string_view what) const;
-  std::optional<JsonCursor> requiredQuantity(std::string_view key, QuantityKind kind) const;
+  std::optional<JsonCursor> requiredQuantity(std::string_view key, QuantityKind kind, double min,
+                                             double max) const;
   std::optional<double> quantityNumber(QuantityKind kind, double min, double max) const;
   std::optional<std::size_t> wordIndex(const std::vector<std::string_view>& words) const;
   std::optional<std::vector<JsonCursor>> elements(CountRange count) const;
-  void wrongType(std::string_view needed) const;
+  void wrongType(std::string_view needed) const;  // "... is needed"
   std::string pointerTo(std::string_view key) const;
+  std::string_view key() const;  // what this place is called; "" for the whole document
+
+  static std::string neededObject(std::string_view key);
+  static std::string neededList(std::string_view key);
 
   static std::string listed(const std::vector<std::string_view>& words);
   template <class Meaning>

@@ -3,23 +3,50 @@
 #include "physics/air.hpp"
 #include "rigs/plan_parts.hpp"
 #include "rigs/ranges.hpp"
+#include "rigs/rules_file.hpp"
 
 namespace rigs {
+
+namespace fs = std::filesystem;
 using namespace physics;
 
 namespace {
 
-// Which bundled rules a place names; "" for none, nullopt for a name that is not there.
-std::optional<std::string> readRegion(const JsonCursor& at) {
+// Rules in a file beside the plan; null for none, nullopt where they are wrong.
+std::optional<std::shared_ptr<const CircuitRules>> readOwnRules(const JsonCursor& at,
+                                                                const fs::path& folder,
+                                                                Problems& problems) {
+  if (!at.has("rules")) return std::shared_ptr<const CircuitRules>();
+  const auto name = at.text("rules", 400);
+  if (!name) return std::nullopt;
+  const fs::path relative = fs::path(*name).lexically_normal();
+  // A plan from a stranger reads nothing but what came with it.
+  if (relative.is_absolute() || relative.begin() == relative.end() || *relative.begin() == "..") {
+    at.error("rules", quotedText(*name) + " leads out of the plan's folder; write a path within " +
+                          "it, e.g. \"my-region.json\"");
+    return std::nullopt;
+  }
+  auto rules = readRulesFile(folder / relative, at.where() + "/rules", problems);
+  if (!rules) return std::nullopt;
+  return rules;
+}
+
+// Which rules a place names; "" for none, nullopt for a name that is not there.
+std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* own) {
   const auto region = at.optionalText("region", "", kLongestName);
   const auto edition = at.optionalText("edition", "", kLongestName);
   if (!region || !edition) return std::nullopt;
   if (region->empty()) {
-    if (edition->empty()) return region;
+    if (edition->empty() || (own && *edition == own->edition)) return region;
     at.error("edition", "an edition of rules needs a \"region\"");
     return std::nullopt;
   }
-  const CircuitRules* rules = rulesOf(*region);
+  const CircuitRules* rules = own ? own : rulesOf(*region);
+  if (own && own->region != *region) {
+    at.error("region", quotedText(*region) + " is not the region of the rules file, " +
+                           quotedText(own->region) + "; keep one of them");
+    return std::nullopt;
+  }
   if (!rules) {
     std::vector<std::string_view> known;
     for (const CircuitRules& one : bundledRules()) known.push_back(one.region);
@@ -74,7 +101,8 @@ std::optional<RoomPlan> readRoom(const JsonCursor& at) {
 
 }  // namespace
 
-std::optional<PlaceRead> readPlace(const JsonCursor& at) {
+std::optional<PlaceRead> readPlace(const JsonCursor& at, const fs::path& folder,
+                                   Problems& problems) {
   std::optional<Pressure> pressure;
   std::optional<Length> altitude;
   if (at.has("altitude") && at.has("pressure"))
@@ -94,14 +122,17 @@ std::optional<PlaceRead> readPlace(const JsonCursor& at) {
   const auto draught = at.optionalQuantity<Velocity>("draught", metresPerSecond(0.0),
                                                      {metresPerSecond(0.0), metresPerSecond(5.0)});
   at.warnAboutKeysExcept({"altitude", "pressure", "room", "humidity", "water", "draught", "region",
-                          "edition", "air", "note"});
-  const auto region = readRegion(at);
+                          "edition", "rules", "air", "note"});
+  const auto ownRules = readOwnRules(at, folder, problems);
+  // Held against a file that could be read only.
+  const auto region = ownRules ? readRegion(at, ownRules->get()) : std::nullopt;
   std::optional<RoomPlan> air = RoomPlan{};
   if (at.has("air")) {
     const auto object = at.object("air");
     air = object ? readRoom(*object) : std::nullopt;
   }
-  if (!region || !air || !pressure || !room || !humidity || !water || !draught) return std::nullopt;
+  if (!ownRules || !region || !air || !pressure || !room || !humidity || !water || !draught)
+    return std::nullopt;
   return PlaceRead{.place = {.room = *room,
                              .relativeHumidity = *humidity,
                              .pressure = *pressure,
@@ -109,6 +140,7 @@ std::optional<PlaceRead> readPlace(const JsonCursor& at) {
                              .draught = *draught},
                    .altitude = altitude,
                    .region = *region,
+                   .ownRules = *ownRules,
                    .room = *air};
 }
 

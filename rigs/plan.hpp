@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -11,7 +12,9 @@
 #include "physics/brewday.hpp"
 #include "physics/units.hpp"
 #include "rigs/circuit_verdict.hpp"
+#include "rigs/jacket_text.hpp"
 #include "rigs/problems.hpp"
+#include "rigs/quantity_text.hpp"
 #include "rigs/room_plan.hpp"
 #include "rigs/tariff.hpp"
 
@@ -22,6 +25,8 @@ struct CircuitPlan {
   CircuitDetails details;
   std::vector<physics::Element> elements;  // as written; Rig has them combined
   physics::Wiring wiring = physics::Wiring::Parallel;
+
+  bool operator==(const CircuitPlan&) const = default;
 };
 
 // One column of every answer.
@@ -34,11 +39,13 @@ struct RigPlan {
   bool jacketIsCompared = false;  // `jacketed` differs from `bare`
   bool hasLid = false;
   std::string finish;            // of the metal, in words: "brushed"; "emissivity 0.3" as stated
-  std::string jacket;            // of `jacketed`, in words: "side 10 mm cork; lid 20 mm cork"
+  JacketText jacket;             // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
   std::string skin;              // of that jacket's outside, in words: "foil"
   std::string circuit;           // name in the catalogue; empty if voltage and current were given
   double continuousShare = 1.0;  // of the circuit's current, for long use, where a rule says so
   std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
+
+  bool operator==(const RigPlan&) const = default;
 };
 
 // What the sizing questions aim at when nothing else is asked.
@@ -47,6 +54,8 @@ struct Goals {
   double boilOffPerHour = 0.08;  // share of pre-boil volume
   double headspace = 0.10;       // share of the vessel kept free
   physics::Time unplugged;       // how long the kettle is left alone for the cooling question
+
+  bool operator==(const Goals&) const = default;
 };
 
 struct Plan {
@@ -55,11 +64,14 @@ struct Plan {
   physics::Place place;
   std::optional<physics::Length> altitude;  // empty where a pressure was given instead
   std::string region;  // whose electrical rules apply; empty: those of each rig's circuit
+  std::shared_ptr<const CircuitRules> ownRules = {};  // a rules file's; then they apply instead
   RoomPlan room;
   Tariff tariff;
   physics::Time startOfDay;  // clock time the day begins, from midnight
   Goals goals;
   std::vector<RigPlan> rigs;
+
+  bool operator==(const Plan&) const = default;
 };
 
 // Reads a plan document. Every problem is reported, each with its place, what was found, what is
@@ -68,13 +80,13 @@ struct Plan {
 std::optional<Plan> readPlan(std::string_view document, const std::filesystem::path& folder,
                              Problems& problems);
 
-// What an element would suffer on a supply above its rating, as a problem without a place; nothing
-// up to 10 % above.
+// What an element would suffer on a supply above its rating, as a problem without a place: a
+// warning up to kMostOverRated, an error beyond it.
 std::optional<Problem> overVoltage(const physics::Element& element, const physics::Supply& supply);
 
 // Contradictions that only show when the day is simulated: grain and water that do not fit, fill
-// below the element, a boil that outlasts the water. Appends to problems. A kettle that does not
-// boil is an answer, not a problem.
-void checkPlan(const Plan& plan, Problems& problems);
+// below the element, a boil that outlasts the water. Appends to problems, whose computed figures
+// are in `units`. A kettle that does not boil is an answer, not a problem.
+void checkPlan(const Plan& plan, Problems& problems, UnitSystem units = UnitSystem::SI);
 
 }  // namespace rigs

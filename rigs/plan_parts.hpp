@@ -22,9 +22,12 @@ struct PlaceRead {
   physics::Place place;
   std::optional<physics::Length> altitude;
   std::string region;
+  std::shared_ptr<const CircuitRules> ownRules;
   RoomPlan room;
 };
-std::optional<PlaceRead> readPlace(const JsonCursor& at);
+// `folder` is where a rules file is looked up.
+std::optional<PlaceRead> readPlace(const JsonCursor& at, const std::filesystem::path& folder,
+                                   Problems& problems);
 std::optional<Tariff> readTariff(const JsonCursor& at);
 // A clock time; `absent` stands for a missing key, which is an error without it.
 std::optional<physics::Time> readClock(const JsonCursor& at, std::string_view key,
@@ -38,13 +41,13 @@ std::optional<physics::Batch> readBatch(const JsonCursor& at, const physics::Pla
 struct JacketFace {
   std::vector<physics::Layer> layers;
   double emissivity = 0.9;
-  std::string words;
+  std::vector<LayerText> words = {};
 };
 struct Jacket {
   JacketFace side, base, lid;
   std::string skin;
 
-  std::string words() const;
+  JacketText words() const;
 };
 std::optional<Jacket> readJacket(const JsonCursor& at);
 

@@ -68,7 +68,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
       isStated(*at, "place", R"("place": {"altitude": "120 m", "room": "20 C", "water": "12 C"})")
           ? at->object("place")
           : std::nullopt;
-  const auto place = placeAt ? readPlace(*placeAt) : std::nullopt;
+  const auto place = placeAt ? readPlace(*placeAt, folder, problems) : std::nullopt;
   // Without a place the batch is still read, for its problems; a room at the sea is a stand-in.
   const Place standIn{.room = celsius(20.0),
                       .relativeHumidity = 0.5,
@@ -107,6 +107,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
               .place = place->place,
               .altitude = place->altitude,
               .region = place->region,
+              .ownRules = place->ownRules,
               .room = place->room,
               .tariff = *tariff,
               .startOfDay = *start,

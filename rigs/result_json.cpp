@@ -16,24 +16,6 @@ constexpr std::array<const char*, physics::kPathCount> kPaths{
     "side",        "dry_wall", "base", "lid", "surface_convection", "surface_radiation",
     "evaporation", "hose"};
 
-std::string_view word(physics::Outcome outcome) {
-  switch (outcome) {
-    case physics::Outcome::Done:
-      return "done";
-    case physics::Outcome::DoesNotReachStrike:
-      return "does not reach strike";
-    case physics::Outcome::DoesNotReachRest:
-      return "does not reach rest";
-    case physics::Outcome::DoesNotBoil:
-      return "does not boil";
-    case physics::Outcome::UncoversElement:
-      return "uncovers element";
-    case physics::Outcome::StrikeTooHot:
-      return "strike too hot";
-  }
-  return "";
-}
-
 std::string_view word(physics::StageKind kind) {
   switch (kind) {
     case physics::StageKind::Strike:
@@ -78,6 +60,8 @@ std::string_view word(physics::JacketVerdict verdict) {
   switch (verdict) {
     case physics::JacketVerdict::MakesItBoil:
       return "makes it boil";
+    case physics::JacketVerdict::GetsFurther:
+      return "gets further";
     case physics::JacketVerdict::Worthwhile:
       return "worthwhile";
     case physics::JacketVerdict::TimeNotWorthIt:
@@ -160,7 +144,7 @@ Json day(const physics::BrewDay& d, const Plan& plan) {
   for (std::size_t i = 0; i < d.stages.size(); ++i)
     stages.push_back(stage(d, d.stages[i], costs.empty() ? std::nullopt : std::optional(costs[i])));
   Object object;
-  object.set("outcome", word(d.outcome));
+  object.set("outcome", outcomeKey(d.outcome));
   if (d.levelsOff) {
     object.put("levels_off", Object()
                                  .set("at", d.levelsOff->at)
@@ -223,8 +207,8 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
                .take())
       .setIf("saved_to_strike", effect.savedToStrike)
       .setIf("saved_to_boil", effect.savedToBoil)
-      .set("saved_from_wall", effect.savedFromWall)
-      .setIf("saved_cost", costOf(effect.savedFromWall, plan.tariff))
+      .setIf("saved_from_wall", effect.savedFromWall)
+      .setIf("saved_cost", moneySaved(effect.bare, effect.jacketed, plan))
       .put("at_mash", lossPair(effect.atMash))
       .put("at_boil", lossPair(effect.atBoil))
       .set("alone", effect.alone)
@@ -235,10 +219,11 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
   return object.take();
 }
 
-Json power(const physics::PowerAnswer& answer) {
+Json power(const RigPlan& plan, const physics::PowerAnswer& answer) {
   return Object()
       .setIf("power", answer.power)
       .set("on_this_supply", answer.onThisSupply)
+      .set("circuit_carries_it", carriesWord(carries(plan, answer)))
       .set("stopped_by", word(answer.stoppedBy))
       .take();
 }
@@ -247,14 +232,14 @@ Json batch(const physics::BatchAnswer& answer) {
   return Object().setIf("wort", answer.wort).set("stopped_by", word(answer.stoppedBy)).take();
 }
 
-Json sizing(const SizingAnswer& s) {
+Json sizing(const RigPlan& plan, const SizingAnswer& s) {
   return Object()
       .put("as_is", electrical(s.asIs))
       .set("most_on_circuit", s.mostOnCircuit)
-      .put("to_boil_at_all", power(s.toBoilAtAll))
-      .put("to_boil_within", power(s.toBoilWithin))
-      .put("to_strike_within", power(s.toStrikeWithin))
-      .put("for_boil_off", power(s.forBoilOff))
+      .put("to_boil_at_all", power(plan, s.toBoilAtAll))
+      .put("to_boil_within", power(plan, s.toBoilWithin))
+      .put("to_strike_within", power(plan, s.toStrikeWithin))
+      .put("for_boil_off", power(plan, s.forBoilOff))
       .put("largest_batch", batch(s.largest))
       .put("largest_batch_on_circuit", batch(s.largestOnCircuit))
       .take();
@@ -265,6 +250,8 @@ Json whatWouldBoil(const physics::WhatWouldBoil& what) {
       .setIf("power", what.power)
       .setIf("open_share_of_mouth", what.openFraction)
       .setIf("levels_off_with_lid", what.levelWithLid)
+      .set("jacket_boils", what.jacketBoils)
+      .setIf("levels_off_with_jacket", what.levelWithJacket)
       .take();
 }
 
@@ -280,14 +267,16 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
                          .set("nominal", plan.rig.supply.nominal)
                          .set("rating", plan.rig.supply.rating)
                          .set("cable_loop", plan.rig.supply.cableLoop)
-                         .set("overloaded", overloads(answer.day.electrical, plan.rig.supply))
+                         .set("long_use_current", longUseCurrent(plan))
+                         .set("overloaded", overloads(plan.rig.element, plan.rig.supply))
+                         .set("overloaded_in_long_use", overloadsForLong(plan))
                          .take())
       .set("has_jacket", plan.hasJacket)
       .put("day", day(answer.day, whole))
       .setIf("cost", answer.cost)
       .setIf("cost_per_L", costPer(answer, physics::litres(1.0)));
   if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
-  if (answer.sizing) object.put("sizing", sizing(*answer.sizing));
+  if (answer.sizing) object.put("sizing", sizing(plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
   if (answer.whatWouldBoil) object.put("what_would_boil", whatWouldBoil(*answer.whatWouldBoil));
@@ -296,15 +285,32 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
 
 }  // namespace
 
+std::string_view outcomeKey(physics::Outcome outcome) {
+  switch (outcome) {
+    case physics::Outcome::Done:
+      return "done";
+    case physics::Outcome::DoesNotReachStrike:
+      return "does not reach strike";
+    case physics::Outcome::DoesNotReachRest:
+      return "does not reach rest";
+    case physics::Outcome::DoesNotBoil:
+      return "does not boil";
+    case physics::Outcome::UncoversElement:
+      return "uncovers element";
+    case physics::Outcome::StrikeTooHot:
+      return "strike too hot";
+  }
+  return "";
+}
+
 std::string resultJson(const Plan& plan, const Answers& answers) {
   Json rigs = Json::array();
-  bool alone = false;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan));
-    alone = alone || answers.rigs[i].jacket.has_value();
+    addMoney(rigs.back(), plan, answers, i);
   }
   Json warnings = Json::array();
-  for (const Caution& caution : cautions(plan, alone, UnitSystem::SI)) {
+  for (const Caution& caution : cautionsFor(About::Everything, plan, answers, UnitSystem::SI)) {
     warnings.push_back(
         Object().set("topic", caution.topic).set("text", std::string_view(caution.text)).take());
   }
@@ -327,13 +333,7 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
                         .take())
       .set("start_of_day", plan.startOfDay);
   if (!plan.tariff.currency.empty()) {
-    object.put("tariff",
-               Object()
-                   .setIf("per_kWh", plan.tariff.dependsOnTheHour() || plan.tariff.dependsOnUse()
-                                         ? std::nullopt
-                                         : std::optional(plan.tariff.perKilowattHour))
-                   .set("currency", std::string_view(plan.tariff.currency))
-                   .take());
+    object.put("tariff", tariffJson(plan.tariff));
   }
   object.put("rigs", std::move(rigs)).put("cautions", std::move(warnings));
   return object.take().dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

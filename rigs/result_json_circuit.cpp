@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Verdicts about circuits and the room's air, for programs.
+// Verdicts about circuits, for programs.
 #include "rigs/circuit_words.hpp"
 #include "rigs/result_json_object.hpp"
 
@@ -40,10 +40,15 @@ Json finding(const Finding& f) {
       .setIf("full_current", f.full)
       .setIf("enabled", f.enabled)
       .setIf("counts_from", f.needed)
-      .setIf("within", f.within);
+      .setIf("within", f.within)
+      .setIf("least_conductor", f.least);
   if (!f.condition.empty()) object.set("condition", std::string_view(f.condition));
   if (!f.cite.clause.empty()) object.put("cite", cite(f.cite));
   return object.set("text", std::string_view(findingText(f))).take();
+}
+
+std::optional<std::string_view> textIf(const std::string& text) {
+  return text.empty() ? std::nullopt : std::optional<std::string_view>(text);
 }
 
 Json verdict(const CircuitVerdict& v) {
@@ -68,11 +73,62 @@ Json verdict(const CircuitVerdict& v) {
       .set("edition", std::string_view(v.rules->edition))
       .set("verdict", fitWords(v.overall))
       .set("text", std::string_view(verdictText(v)))
+      .set("load", v.load)
+      .set("neutral_current", v.neutral)
+      .setIf("conductor_for_next_breaker", textIf(v.conductorForNext))
+      .setIf("conductor_if_continuous", textIf(v.conductorForContinuous))
       .put("findings", std::move(findings))
       .put("voltage_ranges", std::move(spreads))
       .setIf("next_breaker", v.nextBreaker)
       .setIf("next_breaker_if_continuous", v.nextBreakerContinuous)
       .setIf("allowed_leakage", v.leakage)
+      .set("leakage_may_trip", v.leakageMayTrip)
+      .take();
+}
+
+Json elementJson(const physics::Element& element) {
+  return Object().set("rating", element.rating).set("rated_at", element.ratedAt).take();
+}
+
+Json shortestDays(const std::vector<ShortestDay>& all) {
+  Json days = Json::array();
+  for (const ShortestDay& s : all) {
+    Json circuits = Json::array();
+    for (std::size_t i = 0; i < s.elements.size(); ++i)
+      circuits.push_back(Object()
+                             .set("limit", s.limits[i])
+                             .put("largest_element", elementJson(s.elements[i]))
+                             .take());
+    days.push_back(Object()
+                       .set("region", std::string_view(s.region))
+                       .set("reading", std::string_view(s.reading))
+                       .put("circuits", std::move(circuits))
+                       .set("second_circuit_imagined", s.imagined)
+                       .set("delivered", s.delivered)
+                       .set("boils", s.outcome == physics::Outcome::Done)
+                       .setIf("mash_to_boil", s.toBoil)
+                       .set("day", s.day)
+                       .take());
+  }
+  return days;
+}
+
+Json split(const Split& split) {
+  Json parts = Json::array();
+  for (const SplitPart& part : split.parts) {
+    Json verdicts = Json::array();
+    for (const CircuitVerdict& v : part.verdicts) verdicts.push_back(verdict(v));
+    parts.push_back(Object()
+                        .put("element", elementJson(part.element))
+                        .set("current", part.current)
+                        .put("verdicts", std::move(verdicts))
+                        .take());
+  }
+  return Object()
+      .set("fits", split.overall() == Fit::Fits)
+      .set("verdict", fitWords(split.overall()))
+      .set("second_circuit_imagined", split.imagined)
+      .put("parts", std::move(parts))
       .take();
 }
 
@@ -89,8 +145,14 @@ Json circuitJson(const CircuitAnswer& circuit) {
                            .set("resistance_hot", load.hot)
                            .set("resistance_cold", load.cold)
                            .set("peak_current", load.load.current)
+                           .set("branch_current", load.branch)
                            .set("mean_current", load.mean)
+                           .set("delivered", load.load.delivered)
+                           .set("from_wall", load.load.fromWall)
                            .set("in_cable", load.load.inCable)
+                           .set("drop", load.supply.nominal - load.load.atTerminals)
+                           .set("drop_share", 1.0 - static_cast<double>(load.load.atTerminals /
+                                                                        load.supply.nominal))
                            .put("verdicts", std::move(verdicts))
                            .take());
   }
@@ -113,6 +175,7 @@ Json circuitJson(const CircuitAnswer& circuit) {
                              .set("largest_element", r.largest.rating)
                              .set("rated_at", r.largest.ratedAt)
                              .set("delivered", r.delivered)
+                             .set("outcome", outcomeKey(r.outcome))
                              .setIf("mash_to_boil", r.toBoil)
                              .set("day", r.day)
                              .set("rig_stays_within", r.fits)
@@ -121,49 +184,9 @@ Json circuitJson(const CircuitAnswer& circuit) {
     }
     object.put("readings", std::move(readings));
   }
-  if (circuit.split) {
-    object.put("split", Object()
-                            .set("each", circuit.split->each)
-                            .set("current", circuit.split->current)
-                            .set("largest_together", circuit.split->largestTogether)
-                            .setIf("mash_to_boil", circuit.split->toBoil)
-                            .set("day", circuit.split->day)
-                            .take());
-  }
+  if (!circuit.shortest.empty()) object.put("shortest_days", shortestDays(circuit.shortest));
+  if (circuit.split) object.put("split", split(*circuit.split));
   return object.set("deferral", electricianText()).take();
-}
-
-Json roomJson(const RoomAnswer& room) {
-  Json points = Json::array();
-  for (const physics::RoomPoint& p : room.day.points) {
-    points.push_back(Object()
-                         .set("time", p.time)
-                         .set("relative_humidity", p.relativeHumidity)
-                         .set("humidity_ratio", p.humidityRatio)
-                         .set("dew_point", p.dewPoint)
-                         .set("vapour", p.vapour)
-                         .set("sensible", p.sensible)
-                         .take());
-  }
-  Object object;
-  object.set("released", room.day.released)
-      .set("into_room", room.day.intoRoom)
-      .set("condensed", room.day.condensed)
-      .set("sensible", room.day.sensible)
-      .set("peak_vapour", room.day.peakVapour)
-      .set("peak_sensible", room.day.peakSensible)
-      .set("peak_humidity", room.day.peakHumidity)
-      .set("peak_at", room.day.peakAt)
-      .setIf("saturated_at", room.day.saturatedAt)
-      .setIf("window_face", room.windowFace)
-      .setIf("window_wet_at", room.day.windowWetAt)
-      .setIf("airflow", room.airflow)
-      .setIf("airflow_behind_hood", room.airflowBehindHood)
-      .setIf("closed_room_full_after", room.closedFull)
-      .set("heat_with_air", room.airHeat)
-      .set("method", "humidity ratio")
-      .put("points", std::move(points));
-  return object.take();
 }
 
 }  // namespace rigs

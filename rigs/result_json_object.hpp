@@ -61,6 +61,9 @@ class Object {
   Object& set(std::string key, physics::Resistance q) {
     return set(key + "_ohm", physics::inOhms(q));
   }
+  Object& set(std::string key, physics::Area q) {
+    return set(key + "_mm2", 1e6 * physics::inSquareMetres(q));
+  }
   Object& set(std::string key, physics::Pressure q) {
     return set(key + "_Pa", physics::inPascals(q));
   }
@@ -81,5 +84,10 @@ class Object {
 
 Json circuitJson(const CircuitAnswer& circuit);
 Json roomJson(const RoomAnswer& room);
+// Prices, windows and tiers as they are stated.
+Json tariffJson(const Tariff& tariff);
+// What a rig's day costs beyond its stages: the year, starts, paybacks, carbon dioxide.
+void addMoney(Json& rig, const Plan& plan, const Answers& answers, std::size_t index);
+std::string_view outcomeKey(physics::Outcome outcome);
 
 }  // namespace rigs

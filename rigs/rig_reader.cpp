@@ -285,18 +285,19 @@ std::optional<Problem> overVoltage(const Element& element, const Supply& supply)
   const std::string rated = format(element.ratedAt, UnitSystem::SI);
   const std::string fed = format(supply.nominal, UnitSystem::SI);
   const double times = static_cast<double>(supply.nominal / element.ratedAt);
-  // 10 % above is what supply standards allow for; at 30 % the surface load is up by 70 %.
-  constexpr double kTolerated = 1.1;
-  constexpr double kDestructive = 1.3;
-  const std::string power = formatNumber(times * times, {.significantDigits = 2, .decimals = {}});
-  if (times >= kDestructive)
+  const std::string power = formatNumber(times * times, {.significantDigits = 3, .decimals = {}});
+  if (times > kMostOverRated * (1.0 + 1e-9))
     return Problem{Severity::Error, "",
                    "an element of " + rated + " on " + fed + " would give " + power +
-                       " times its rated power and burn out; use one rated for " + fed};
-  if (times > kTolerated)
+                       " times its rated power and surface load. Supplies rise to 110 % of their "
+                       "nominal voltage and elements are made for that; this is above it all the "
+                       "time. Use one rated for " +
+                       fed};
+  if (times > 1.0 + kSameVoltage)
     return Problem{Severity::Warning, "",
                    "an element of " + rated + " on " + fed + " gives " + power +
-                       " times its rated power and surface load; use one rated for " + fed};
+                       " times its rated power; that is within what supplies vary by, and more "
+                       "current than its name plate says"};
   return std::nullopt;
 }
 

@@ -19,6 +19,8 @@ struct RoomPlan {
   double captured = 0.0;                                        // by a hood that leads outdoors
   double holdHumidity = 0.6;                                    // what the airflow is asked for
   std::optional<physics::HeatTransferCoefficient> window = {};  // its U value
+
+  bool operator==(const RoomPlan&) const = default;
 };
 
 }  // namespace rigs

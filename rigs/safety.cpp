@@ -9,6 +9,7 @@
 #include "physics/water.hpp"
 #include "rigs/cautions.hpp"
 #include "rigs/circuit_words.hpp"
+#include "rigs/figures.hpp"
 
 namespace rigs {
 
@@ -41,6 +42,15 @@ std::optional<Scald> scaldAt(Temperature water) {
   return found;
 }
 
+std::string scaldText(Temperature water, UnitSystem units) {
+  const auto scald = scaldAt(water);
+  if (!scald) return {};
+  const bool beyond = water > celsius(kScalds.back().celsius);
+  return "At " + text(water, units) + " bare skin burns to the second degree in " +
+         text(scald->secondDegree, units) + " and to the third in " +
+         text(scald->thirdDegree, units) + (beyond ? " at the most" : "");
+}
+
 std::optional<Time> coolingTime(Time timeConstant, Temperature from, Temperature to,
                                 Temperature surroundings) {
   if (to <= surroundings) return std::nullopt;
@@ -58,6 +68,20 @@ double growth(Time time, Time doubling) { return std::exp2(static_cast<double>(t
 double newtonsOnLid(Length diameter, Temperature t) {
   const double area = inSquareMetres(0.25 * std::numbers::pi * diameter * diameter);
   return (inPascals(saturationPressure(t)) - 101325.0) * area;
+}
+
+Mass wortMass(Volume atTwentyDegrees, double gravity) {
+  return gravity * waterDensity(celsius(20.0)) * atTwentyDegrees;
+}
+
+Mass heaviestKettle(const BrewDay& day, const Batch& batch, const Vessel& vessel) {
+  Mass mashed = wortMass(day.water, 1.0);
+  for (const Stage& stage : day.stages) {
+    if (stage.kind != StageKind::Strike) break;
+    mashed -= stage.evaporated;
+  }
+  mashed += batch.grain.mass;
+  return vessel.mass + std::max(mashed, wortMass(day.preBoilCold, day.preBoilGravity));
 }
 
 Time warmTime(const BrewDay& day) {
@@ -78,6 +102,105 @@ Time warmTime(const BrewDay& day) {
   return sum;
 }
 
+namespace {
+
+// The hottest of the mash; nullopt where there is none.
+std::optional<Temperature> hottestMash(const Answers& answers) {
+  std::optional<Temperature> hottest;
+  for (const RigAnswer& rig : answers.rigs) {
+    for (const Stage& stage : rig.day.stages) {
+      if (stage.kind != StageKind::Rest && stage.kind != StageKind::UnpluggedRest) continue;
+      const Temperature most = std::max(stage.first, stage.last);
+      hottest = hottest ? std::max(*hottest, most) : most;
+    }
+  }
+  return hottest;
+}
+
+std::string scaldCaution(const Answers& answers, UnitSystem units) {
+  const auto mash = hottestMash(answers);
+  Temperature boil = celsius(0.0);
+  for (const RigAnswer& rig : answers.rigs) boil = std::max(boil, rig.day.boilingPoint);
+  std::string told = mash ? scaldText(*mash, units) : std::string();
+  if (!told.empty()) told += ", the hottest of this mash. ";
+  if (const std::string boiling = scaldText(boil, units); !boiling.empty()) told += boiling + ". ";
+  return told +
+         "(After Moritz & Henriques 1947, tabled up to 60 °C.) Children and older people burn "
+         "faster, and wort clings. Keep children and pets at least " +
+         text(metres(1.0), units) + " away.";
+}
+
+// What the rules of each region say of long use, with the rig that draws most of those that come
+// near it.
+void longUseCautions(const Answers& answers, std::vector<std::string>& all) {
+  struct Near {
+    const LongUse* rule;
+    std::string region, rig;
+    Current load;
+  };
+  std::vector<Near> near;
+  const auto see = [&](const Near& one) {
+    for (Near& known : near) {
+      if (known.rule != one.rule) continue;
+      if (one.load > known.load) known = one;
+      return;
+    }
+    near.push_back(one);
+  };
+  for (const RigAnswer& rig : answers.rigs)
+    for (const CircuitLoad& circuit : rig.circuit.circuits)
+      for (const CircuitVerdict& verdict : circuit.verdicts)
+        for (const LongUse& rule : verdict.rules->longUse)
+          if (countsAsLong(rule, rig.circuit.duty) != Counts::No)
+            see({&rule, verdict.rules->region, rig.name, verdict.load});
+  const auto amperesText = [](Current current) {
+    return format(current, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
+  };
+  for (const Near& one : near)
+    all.push_back(one.region + ": " + one.rule->text + " That may be so for " + one.rig + ": " +
+                  amperesText(one.load / one.rule->share) + " in place of " +
+                  amperesText(one.load) +
+                  ". An inspector's or electrician's reading decides; the stricter result is "
+                  "shown.");
+}
+
+// Elements on a supply below their own voltage.
+void lowVoltageCaution(const Plan& plan, const Answers& answers, UnitSystem units,
+                       std::vector<std::string>& all) {
+  std::string told;
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
+    const Rig& rig = plan.rigs[i].rig;
+    const double share =
+        static_cast<double>(ratingAt(rig.element, rig.supply.nominal) / rig.element.rating);
+    if (share > 0.95) continue;
+    told += (told.empty() ? "" : "; ") + plan.rigs[i].name + " gets " +
+            format(share, UnitSystem::SI, {.significantDigits = 2, .decimals = {}}) +
+            " of its element's rating, " + text(rig.element.ratedAt, units) + " on " +
+            text(rig.supply.nominal, units) + ", and all times here count with that";
+  }
+  if (!told.empty())
+    all.push_back("Below its rated voltage an element gives less: " + told +
+                  ". Do not fit a larger one to make up for it without having the circuit checked "
+                  "again.");
+}
+
+// Where a standard lets the element leak enough to trip its protection.
+std::string leakCaution(const Answers& answers) {
+  for (const RigAnswer& rig : answers.rigs)
+    for (const CircuitLoad& circuit : rig.circuit.circuits)
+      for (const CircuitVerdict& verdict : circuit.verdicts)
+        if (verdict.leakageMayTrip)
+          return "An element of this size may leak up to " + formatLike(*verdict.leakage, "1 mA") +
+                 " by its standard, and a " + verdict.rules->groundFault->name + " may trip from " +
+                 formatLike(verdict.rules->groundFault->holds, "1 mA") +
+                 ": expect trips while it is damp. Have it dried or replaced; never take the "
+                 "protection away or bypass it.";
+  return "An element that was stored damp may leak and trip the protection: have it dried or "
+         "replaced, never bypass the protection.";
+}
+
+}  // namespace
+
 std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answers,
                                          UnitSystem units) {
   std::vector<std::string> all;
@@ -87,10 +210,9 @@ std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answer
   all.emplace_back(
       "Metal kettle, stand and pump must be earthed through the supply. Never cut an earth pin or "
       "use an adaptor without one.");
-  all.emplace_back(
-      "An element that was stored damp may leak and trip the protection: have it dried or "
-      "replaced, "
-      "never bypass the protection.");
+  all.push_back(leakCaution(answers));
+  longUseCautions(answers, all);
+  lowVoltageCaution(plan, answers, units, all);
   std::string cover;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const Rig& rig = plan.rigs[i].rig;
@@ -121,17 +243,11 @@ std::vector<std::string> circuitCautions(const Plan& plan, const Answers& answer
         "A flexible cord or extension has its own, lower limit; for a time only, fully uncoiled "
         "and "
         "uncovered, with an earth wire. If a plug or cord is more than warm, switch off.");
-  const auto mash = scaldAt(celsius(60.0));
-  all.push_back("At " + text(celsius(60.0), units) + " bare skin burns to the second degree in " +
-                text(mash->secondDegree, units) + ", at " + text(celsius(55.0), units) + " in " +
-                text(scaldAt(celsius(55.0))->secondDegree, units) +
-                " (after Moritz & Henriques 1947); children and older people faster. Keep children "
-                "and pets at least " +
-                text(metres(1.0), units) + " away.");
+  all.push_back(scaldCaution(answers, units));
   Mass heaviest = kilograms(0.0);
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
-    const Mass wort = kilogramsPerCubicMetre(1000.0) * answers.rigs[i].day.resultHot;
-    heaviest = std::max(heaviest, Mass(wort + plan.rigs[i].rig.vessel.mass));
+    heaviest = std::max(heaviest,
+                        heaviestKettle(answers.rigs[i].day, plan.batch, plan.rigs[i].rig.vessel));
   }
   if (heaviest > kLiftingLimit)
     all.push_back("A full kettle weighs up to " + text(heaviest, units) + ", more than the " +

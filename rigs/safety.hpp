@@ -23,6 +23,10 @@ struct Scald {
 // At the tabled temperature at or below; nullopt below 45 C, the shortest from 60 C on.
 std::optional<Scald> scaldAt(physics::Temperature water);
 
+// "At 55 °C bare skin burns to the second degree in 17 s and to the third in 30 s"; above the
+// table's end, 60 C, in its last times at the most. Empty below the table.
+std::string scaldText(physics::Temperature water, UnitSystem units);
+
 // Newton's cooling with one time constant: how long from one temperature to another, nullopt where
 // the surroundings are not cold enough.
 std::optional<physics::Time> coolingTime(physics::Time timeConstant, physics::Temperature from,
@@ -38,6 +42,13 @@ double newtonsOnLid(physics::Length diameter, physics::Temperature t);
 
 // NIOSH load constant: 23 kg (51 lb) under ideal conditions.
 inline constexpr physics::Mass kLiftingLimit = physics::kilograms(23.0);
+
+// Wort by its volume and gravity at 20 C.
+physics::Mass wortMass(physics::Volume atTwentyDegrees, double gravity);
+// The kettle at its heaviest: mashed in, with all its water and grain, or full of wort before the
+// boil.
+physics::Mass heaviestKettle(const physics::BrewDay& day, const physics::Batch& batch,
+                             const physics::Vessel& vessel);
 
 // Time that wort spends between 5 and 57 C while it is in the kettle, temperatures between a
 // stage's ends taken as straight.

@@ -67,6 +67,7 @@ std::optional<SupplyRead> readCircuit(const JsonCursor& at) {
 struct CableRead {
   Resistance loop;
   std::optional<CableAsked> asked;  // where its use is stated
+  std::optional<CableRun> run;      // where it is not a mere resistance
 };
 
 // What a table of conductors asks, beyond length and size.
@@ -78,7 +79,7 @@ std::optional<CableAsked> readUse(const JsonCursor& at, Length length, Area area
   constexpr Range<Temperature> kAmbients{celsius(-20.0), celsius(90.0)};
   const auto insulation = at.quantityIfGiven<Temperature>("insulation", kInsulations);
   const auto ambient = at.quantityIfGiven<Temperature>("ambient", kAmbients);
-  const auto loaded = at.optionalInteger("loaded_conductors", 2, {2, 3});
+  const auto loaded = at.optionalInteger("loaded_conductors", 2, {2, 40});
   const auto layers = at.optionalInteger("layers_on_drum", 0, {0, 10});
   const auto method = at.optionalText("method", "", 10);
   const bool wrong = (at.has("insulation") && !insulation) || (at.has("ambient") && !ambient);
@@ -105,15 +106,18 @@ std::optional<CableRead> readCable(const JsonCursor& at) {
     }
     const auto stated = at.quantity<Resistance>("loop_resistance", {ohms(0.0), ohms(10.0)});
     if (!stated) return std::nullopt;
-    return CableRead{.loop = *stated, .asked = {}};
+    return CableRead{.loop = *stated, .asked = {}, .run = {}};
   }
-  const auto length = at.quantity<Length>("length", {metres(0.0), metres(200.0)});
+  // Nothing shorter reaches from a wall to a kettle; no cable at all is "none".
+  const auto length = at.quantity<Length>("length", {metres(0.1), metres(200.0)});
   // From 22 AWG to the thickest a house has.
   const auto area = at.quantity<Area>("conductor", {squareMetres(0.3e-6), squareMetres(150e-6)});
   const auto temperature = at.optionalQuantity<Temperature>("temperature", celsius(40.0),
                                                             {celsius(-20.0), celsius(105.0)});
   if (!length || !area || !temperature) return std::nullopt;
-  CableRead read{.loop = copperLoop(*length, *area, *temperature), .asked = {}};
+  CableRead read{.loop = copperLoop(*length, *area, *temperature),
+                 .asked = {},
+                 .run = CableRun{.area = *area, .length = *length}};
   if (at.has("use")) {
     read.asked = readUse(at, *length, *area);
     if (!read.asked) return std::nullopt;
@@ -178,6 +182,7 @@ std::optional<SupplyRead> readSupply(const Layers& rig, std::string_view supply,
   if (!read || !wire) return std::nullopt;
   read->supply.cableLoop = wire->loop;
   read->details.cable = wire->asked;
+  read->details.run = wire->run;
   return read;
 }
 

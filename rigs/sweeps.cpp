@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
@@ -30,9 +31,15 @@ physics::Rig withRating(const physics::Rig& rig, physics::Power rating) {
   return other;
 }
 
+// The ends exactly, and closer together where the curves bend: from 0 by squares, else by ratios.
 template <class Q>
 Q between(const Q& low, const Q& high, int i, int count) {
-  return low + static_cast<double>(i) / (count - 1) * (high - low);
+  if (i == 0) return low;
+  if (i == count - 1) return high;
+  const double share = static_cast<double>(i) / (count - 1);
+  const double ratio = high / low;
+  if (!std::isfinite(ratio)) return share * share * high;
+  return std::pow(ratio, share) * low;
 }
 
 std::optional<physics::Time> difference(const std::optional<physics::Time>& a,
@@ -107,7 +114,7 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                       .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
                                                   timeOf(day, physics::StageKind::Strike)),
                       .savedFromWall = saved,
-                      .savedMoney = costOf(saved, plan.tariff)});
+                      .savedMoney = moneySaved(bare, day, plan)});
   }
   return points;
 }
@@ -131,7 +138,7 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
          .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
                                    timeOf(jacketed, physics::StageKind::HeatingToBoil)),
          .savedFromWall = saved,
-         .savedMoney = costOf(saved, plan.tariff)});
+         .savedMoney = moneySaved(bare, jacketed, plan)});
   }
   return points;
 }

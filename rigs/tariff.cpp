@@ -87,8 +87,10 @@ std::optional<double> dayCost(const BrewDay& day, const Tariff& tariff, Time sta
 std::optional<StartChoice> cheapestStart(const BrewDay& day, const Tariff& tariff, Time earliest,
                                          Time latest) {
   if (!tariff.isStated() || !tariff.dependsOnTheHour()) return std::nullopt;
+  if (latest < earliest) latest += hours(24.0);
   std::optional<StartChoice> choice;
   const auto consider = [&](Time at) {
+    if (at >= hours(24.0)) at -= hours(24.0);  // every day has the same prices
     const Start start{.at = at, .cost = *dayCost(day, tariff, at)};
     if (!choice) choice = StartChoice{start, start};
     // Sums of the same prices in another order may differ in their last digits.
@@ -98,6 +100,11 @@ std::optional<StartChoice> cheapestStart(const BrewDay& day, const Tariff& tarif
   for (Time at = earliest; at < latest; at += kStartStep) consider(at);
   consider(latest);
   return choice;
+}
+
+std::optional<StartChoice> cheapestStart(const BrewDay& day, const Tariff& tariff) {
+  return cheapestStart(day, tariff, tariff.brewFrom.value_or(hours(0.0)),
+                       tariff.brewUntil.value_or(hours(24.0) - kStartStep));
 }
 
 Payback payback(double price, double savedPerBrew, double brewsPerYear) {

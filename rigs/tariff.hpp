@@ -16,15 +16,22 @@ namespace rigs {
 struct PriceWindow {
   physics::Time from, to;
   double perKilowattHour = 0.0;
+
+  bool operator==(const PriceWindow&) const = default;
 };
 // The price up to a month's use; the last tier has no end.
 struct PriceTier {
   std::optional<physics::Energy> upTo;
   double perKilowattHour = 0.0;
+
+  bool operator==(const PriceTier&) const = default;
 };
 enum class DayOfWeek { Weekday, Weekend };
 
 struct Tariff {
+  std::string name = {};         // of a bundled tariff that the prices are from, or as written
+  std::string source = {};       // of the prices, where one is stated
+  std::string status = {};       // "published", "from memory", "estimate"
   double perKilowattHour = 0.0;  // in `currency`; of a flat tariff
   std::string currency;          // as written, e.g. "EUR" or "$"; empty if no price was given
   std::string dated;             // "2026-01" or "2026-01-31"; empty if not stated
@@ -37,9 +44,9 @@ struct Tariff {
   double rebate = 0.0;  // share of the sum that is not paid; below 0 for a tax on top
   std::optional<physics::Mass> co2PerKilowattHour = {};
   std::string co2Source = {};
-  // When a person could begin; the day's own start where none is stated.
+  // When a person could begin, both or neither; any hour where none is stated.
   std::optional<physics::Time> brewFrom = {}, brewUntil = {};
-  std::optional<double> brewsPerYear = {};  // a dozen where a payback needs one
+  std::optional<double> brewsPerYear = {};                    // a dozen where a payback needs one
   std::optional<double> jacketPrice = {}, elementPrice = {};  // in `currency`
 
   bool isStated() const { return !currency.empty(); }
@@ -48,7 +55,18 @@ struct Tariff {
   const std::vector<PriceWindow>& today() const {
     return day == DayOfWeek::Weekend ? weekend : weekday;
   }
+
+  bool operator==(const Tariff&) const = default;
 };
+
+// A dated example that a plan's tariff may be from. Neither seasons nor holidays are modelled: each
+// document is one season's prices, and a holiday is a plan's "day": "weekend".
+struct BundledTariff {
+  std::string region, about;
+  Tariff tariff;
+};
+// Read once, on first use; in the order of their file names.
+const std::vector<BundledTariff>& bundledTariffs();
 
 // Money for energy drawn evenly between two clock times, from midnight of the day; beyond 24 h the
 // next day's prices are the same. `usedBefore` comes on top of the month's use. A tariff by the
@@ -65,7 +83,7 @@ std::optional<double> dayCost(const physics::BrewDay& day, const Tariff& tariff,
                               physics::Time start);
 
 struct Start {
-  physics::Time at;  // clock time
+  physics::Time at;  // clock time, below 24 h
   double cost = 0.0;
 };
 struct StartChoice {
@@ -73,9 +91,12 @@ struct StartChoice {
 };
 inline constexpr physics::Time kStartStep = physics::minutes(15.0);
 // Among starts every quarter of an hour from `earliest` on, `latest` included; of equally cheap
-// ones the earliest. Empty where the hour makes no difference.
+// ones the earliest. A `latest` before `earliest` is the next morning's. Empty where the hour makes
+// no difference.
 std::optional<StartChoice> cheapestStart(const physics::BrewDay& day, const Tariff& tariff,
                                          physics::Time earliest, physics::Time latest);
+// Within the tariff's own window; at any hour of the day where it states none.
+std::optional<StartChoice> cheapestStart(const physics::BrewDay& day, const Tariff& tariff);
 
 struct Payback {
   double perBrew = 0.0;         // saved
@@ -83,6 +104,8 @@ struct Payback {
   std::optional<double> years;  // until the price is saved; empty if it never is
 };
 Payback payback(double price, double savedPerBrew, double brewsPerYear);
+// A brew a month, where the plan does not say.
+inline constexpr double kBrewsPerYear = 12.0;
 
 // Carbon dioxide of this energy; empty without a figure.
 std::optional<physics::Mass> co2Of(physics::Energy fromWall, const Tariff& tariff);

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // When the brewing happens and what energy costs then.
 #include <algorithm>
+#include <cassert>
 #include <charconv>
 #include <string>
 #include <string_view>
 
+#include "rigs/embedded.hpp"
 #include "rigs/plan_parts.hpp"
 
 namespace rigs {
@@ -172,8 +174,9 @@ void readTimes(const JsonCursor& at, Tariff& tariff, Prices& prices) {
   tariff.weekend = times->has("weekend") ? readDay(*times, "weekend", prices) : tariff.weekday;
 }
 
+constexpr Range<Energy> kMonths{kilowattHours(0.0), kilowattHours(1e5)};
+
 void readTiers(const JsonCursor& at, Tariff& tariff, Prices& prices) {
-  constexpr Range<Energy> kMonths{kilowattHours(0.0), kilowattHours(1e5)};
   const auto entries = at.objects("tiers", {2, 20});
   if (!entries) return;
   Energy before = joules(0.0);
@@ -194,11 +197,78 @@ void readTiers(const JsonCursor& at, Tariff& tariff, Prices& prices) {
     if (upTo) before = *upTo;
     if (price) tariff.tiers.push_back({upTo, *price});
   }
-  tariff.usedThisMonth = at.optionalQuantity<Energy>("used_this_month", kilowattHours(0.0), kMonths)
-                             .value_or(kilowattHours(0.0));
+}
+
+const Tariff* tariffFrom(const JsonCursor& at) {
+  const auto name = at.text("from", kLongestName);
+  if (!name) return nullptr;
+  std::vector<std::string_view> known;
+  for (const BundledTariff& bundled : bundledTariffs()) {
+    if (bundled.tariff.name == *name) return &bundled.tariff;
+    known.push_back(bundled.tariff.name);
+  }
+  const std::string_view near = nearestWord(*name, known);
+  at.error("from", quotedText(*name) + " is no bundled tariff; write " + choice(known) +
+                       (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+  return nullptr;
+}
+
+// The prices, one way or another; false where there are none to go by.
+bool readPrices(const JsonCursor& at, Tariff& tariff) {
+  const int ways = (at.has("times") ? 1 : 0) + (at.has("tiers") ? 1 : 0) +
+                   (at.has("price") ? 1 : 0) + (at.has("from") ? 1 : 0);
+  if (ways > 1) {
+    at.error(at.has("times")   ? "times"
+             : at.has("tiers") ? "tiers"
+                               : "price",
+             "a tariff has one \"price\", or prices by \"times\", or by \"tiers\", or those it is "
+             "\"from\"; keep one");
+    return false;
+  }
+  if (at.has("from")) {
+    const Tariff* from = tariffFrom(at);
+    if (from) tariff = *from;
+    return from != nullptr;
+  }
+  Prices prices;
+  bool good = true;
+  if (at.has("times")) {
+    readTimes(at, tariff, prices);
+    good = !tariff.weekday.empty() && !tariff.weekend.empty();
+  } else if (at.has("tiers")) {
+    readTiers(at, tariff, prices);
+    good = !tariff.tiers.empty();
+  } else {
+    const auto price = prices.read(at);
+    good = price.has_value();
+    tariff.perKilowattHour = price.value_or(0.0);
+  }
+  tariff.currency = prices.currency();
+  return good;
 }
 
 }  // namespace
+
+const std::vector<BundledTariff>& bundledTariffs() {
+  static const std::vector<BundledTariff> all = [] {
+    std::vector<BundledTariff> read;
+    Problems problems;
+    for (const EmbeddedDocument& embedded : embeddedDocuments()) {
+      if (!embedded.name.starts_with("tariffs/")) continue;
+      const auto document = parseJson(embedded.text, problems);
+      if (!document) continue;
+      const JsonCursor at(*document, problems);
+      auto tariff = readTariff(at);
+      if (tariff)
+        read.push_back({.region = at.optionalText("region", "", kLongestName).value_or(""),
+                        .about = at.optionalText("about", "", kLongestNote).value_or(""),
+                        .tariff = std::move(*tariff)});
+    }
+    assert(problems.empty());  // ours and tested: a problem in it is a mistake of ours
+    return read;
+  }();
+  return all;
+}
 
 std::optional<Time> readClock(const JsonCursor& at, std::string_view key,
                               std::optional<std::string_view> absent) {
@@ -216,38 +286,28 @@ std::optional<Time> readClock(const JsonCursor& at, std::string_view key,
 }
 
 std::optional<Tariff> readTariff(const JsonCursor& at) {
-  at.warnAboutKeysExcept({"price", "times", "tiers", "used_this_month", "day", "rebate", "dated",
-                          "co2_per_kWh", "co2_source", "brew_from", "brew_until", "brews_per_year",
-                          "jacket_price", "element_price", "name", "note"});
+  at.warnAboutKeysExcept(
+      {"from",      "price",      "times",          "tiers",        "used_this_month",
+       "day",       "rebate",     "dated",          "co2_per_kWh",  "co2_source",
+       "brew_from", "brew_until", "brews_per_year", "jacket_price", "element_price",
+       "format",    "name",       "region",         "about",        "source",
+       "status",    "note"});
   Tariff tariff;
-  Prices prices;
-  const int ways =
-      (at.has("times") ? 1 : 0) + (at.has("tiers") ? 1 : 0) + (at.has("price") ? 1 : 0);
-  if (ways > 1) {
-    at.error(at.has("times") ? "times" : "tiers",
-             "a tariff has one \"price\", or prices by \"times\", or by \"tiers\"; keep one");
-    return std::nullopt;
-  }
-  bool good = true;
-  if (at.has("times")) {
-    readTimes(at, tariff, prices);
-    good = !tariff.weekday.empty() && !tariff.weekend.empty();
-  } else if (at.has("tiers")) {
-    readTiers(at, tariff, prices);
-    good = !tariff.tiers.empty();
-  } else {
-    const auto price = prices.read(at);
-    good = price.has_value();
-    tariff.perKilowattHour = price.value_or(0.0);
-  }
-  tariff.currency = prices.currency();
+  bool good = readPrices(at, tariff);
   const auto day = at.optionalOneOf<DayOfWeek>(
       "day", DayOfWeek::Weekday,
       {{"weekday", DayOfWeek::Weekday}, {"weekend", DayOfWeek::Weekend}});
-  const auto rebate = at.optionalQuantity<double>("rebate", 0.0, {-0.5, 0.9});
-  const auto dated = at.optionalText("dated", "", kLongestName);
-  const auto co2 = at.quantityIfGiven<Mass>("co2_per_kWh", {kilograms(0.0), kilograms(5.0)});
-  const auto source = at.optionalText("co2_source", "", kLongestNote);
+  const auto used = at.optionalQuantity<Energy>("used_this_month", kilowattHours(0.0), kMonths);
+  const auto rebate = at.optionalQuantity<double>("rebate", tariff.rebate, {-0.5, 0.9});
+  const auto dated = at.optionalText("dated", tariff.dated, kLongestName);
+  const auto name = at.optionalText("name", tariff.name, kLongestName);
+  const auto origin = at.optionalText("source", tariff.source, kLongestNote);
+  const auto status = at.optionalText("status", tariff.status, kLongestName);
+  const auto co2 = at.has("co2_per_kWh")
+                       ? at.quantityIfGiven<Mass>("co2_per_kWh", {kilograms(0.0), kilograms(5.0)})
+                       : tariff.co2PerKilowattHour;
+  const auto source = at.optionalText(
+      "co2_source", at.has("co2_per_kWh") ? std::string() : tariff.co2Source, kLongestNote);
   if (at.has("co2_per_kWh") && source && source->empty())
     at.warn("co2_per_kWh", "no source is stated for this figure; write \"co2_source\"");
   if (dated && !dated->empty() && !isDate(*dated)) {
@@ -281,7 +341,12 @@ std::optional<Tariff> readTariff(const JsonCursor& at) {
     *value = at.number(key, kMoney);
     good = good && value->has_value();
   }
-  if (!good || !day || !rebate || !dated || !source) return std::nullopt;
+  if (!good || !day || !used || !rebate || !dated || !name || !origin || !status || !source)
+    return std::nullopt;
+  tariff.name = *name;
+  tariff.source = *origin;
+  tariff.status = *status;
+  tariff.usedThisMonth = *used;
   tariff.day = *day;
   tariff.rebate = *rebate;
   tariff.dated = *dated;

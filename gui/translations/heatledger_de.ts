@@ -32,10 +32,6 @@
         <translation>Kochen</translation>
     </message>
     <message>
-        <source>%1 is where %2 levels off in the boil: it does not boil, since at %3 it would lose %4 and gets %5.</source>
-        <translation>Bei %1 bleibt %2 im Kochen stehen: Es kocht nicht, denn bei %3 gingen %4 verloren und %5 kommen an.</translation>
-    </message>
-    <message>
         <source>%1 is where %2 levels off, short of the strike temperature: at %3 it would lose %4 and gets %5.</source>
         <translation>Bei %1 bleibt %2 stehen, unter der Einmaischtemperatur: Bei %3 gingen %4 verloren und %5 kommen an.</translation>
     </message>
@@ -188,20 +184,8 @@
         <translation>Verdampfung, Prozent des Volumens vor dem Kochen je Stunde</translation>
     </message>
     <message>
-        <source>5–8 %/h: best practice in breweries</source>
-        <translation>5–8 %/h: gute Praxis in Brauereien</translation>
-    </message>
-    <message>
         <source>Joint Research Centre, Best environmental management practice: food and beverage</source>
         <translation>Joint Research Centre, Best environmental management practice: food and beverage</translation>
-    </message>
-    <message>
-        <source>10–15 %/h: common in small open kettles</source>
-        <translation>10–15 %/h: üblich in kleinen offenen Kesseln</translation>
-    </message>
-    <message>
-        <source>home-brewing practice</source>
-        <translation>Praxis im Hobbybrauen</translation>
     </message>
     <message>
         <source>vigour</source>
@@ -232,24 +216,28 @@
         <translation>bleibt stehen bei, %1</translation>
     </message>
     <message>
-        <source>No element boils %1 within %2 and boils off %3.</source>
-        <translation>Kein Heizelement bringt %1 in %2 zum Kochen und verdampft %3.</translation>
+        <source>No element takes %1 to strike and to the boil within %2 each and boils off %3.</source>
+        <translation>Kein Heizelement bringt %1 in je %2 zum Einmaischen und zum Kochen und verdampft %3.</translation>
     </message>
     <message>
-        <source>%1 of heat is what %2 needs to boil within %3 and boil off %4: more than its cable can carry.</source>
-        <translation>%1 Wärme braucht %2, um in %3 zu kochen und %4 zu verdampfen: mehr, als das Kabel trägt.</translation>
+        <source>%1 of heat is what %2 needs to strike and boil within %3 each and boil off %4: more than its cable can carry.</source>
+        <translation>%1 Wärme braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen: mehr, als das Kabel trägt.</translation>
     </message>
     <message>
-        <source>%1 at %5 is enough for %2 to boil within %3 and boil off %4; its own is stronger.</source>
-        <translation>%1 bei %5 genügen %2, um in %3 zu kochen und %4 zu verdampfen; das eigene Heizelement ist stärker.</translation>
+        <source>%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; its own is stronger.</source>
+        <translation>%1 bei %5 genügen %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist stärker.</translation>
     </message>
     <message>
-        <source>%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too weak, its circuit carries that.</source>
-        <translation>%1 bei %5 braucht %2, um in %3 zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, der Stromkreis trägt es.</translation>
+        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, its circuit carries that.</source>
+        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, der Stromkreis trägt es.</translation>
     </message>
     <message>
-        <source>%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too weak, and its circuit does not carry that.</source>
-        <translation>%1 bei %5 braucht %2, um in %3 zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nicht.</translation>
+        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, and its circuit carries that for short use only, not for three hours.</source>
+        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nur kurz, nicht drei Stunden lang.</translation>
+    </message>
+    <message>
+        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, and its circuit does not carry that.</source>
+        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nicht.</translation>
     </message>
     <message>
         <source>Time from mash to boil against element power</source>
@@ -416,8 +404,12 @@
         <translation>%1 kocht nur mit dem Mantel.</translation>
     </message>
     <message>
-        <source>%1 a batch is what a jacket saves with %2, which still does not boil.</source>
-        <translation>%1 je Sud spart ein Mantel mit %2, und es kocht trotzdem nicht.</translation>
+        <source>Nothing can be compared for %1.</source>
+        <translation>Für %1 lässt sich nichts vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 is as far as %2 gets with a jacket: it still does not boil.</source>
+        <translation>Bis %1 kommt %2 mit Mantel: es kocht trotzdem nicht.</translation>
     </message>
     <message>
         <source>%1 from mash to boil and %2 a batch is what a jacket saves with %3: worth it.</source>
@@ -658,6 +650,716 @@
     <message>
         <source>Unplugged for %1 h, %2</source>
         <translation>Ohne Strom für %1 h, %2</translation>
+    </message>
+    <message>
+        <source>Can the circuit carry it?</source>
+        <translation>Trägt das der Stromkreis?</translation>
+    </message>
+    <message>
+        <source>What happens to the room?</source>
+        <translation>Was geschieht mit dem Raum?</translation>
+    </message>
+    <message>
+        <source>How long?</source>
+        <translation>Wie lange?</translation>
+    </message>
+    <message>
+        <source>Heat to where?</source>
+        <translation>Wärme wohin?</translation>
+    </message>
+    <message>
+        <source>Boils hard enough?</source>
+        <translation>Kocht es kräftig?</translation>
+    </message>
+    <message>
+        <source>Insulate?</source>
+        <translation>Dämmen?</translation>
+    </message>
+    <message>
+        <source>Which element?</source>
+        <translation>Welches Heizelement?</translation>
+    </message>
+    <message>
+        <source>Circuit carries it?</source>
+        <translation>Stromkreis reicht?</translation>
+    </message>
+    <message>
+        <source>What cost?</source>
+        <translation>Kosten?</translation>
+    </message>
+    <message>
+        <source>Cools how far?</source>
+        <translation>Kühlt wie weit?</translation>
+    </message>
+    <message>
+        <source>The room?</source>
+        <translation>Der Raum?</translation>
+    </message>
+    <message>
+        <source>What a batch costs by the hour it begins</source>
+        <translation>Was ein Sud je nach Beginn kostet</translation>
+    </message>
+    <message>
+        <source>Start of the day, h:min</source>
+        <translation>Beginn des Tages, h:min</translation>
+    </message>
+    <message>
+        <source>begun as planned</source>
+        <translation>Beginn wie geplant</translation>
+    </message>
+    <message>
+        <source>When to begin</source>
+        <translation>Wann beginnen</translation>
+    </message>
+    <message>
+        <source>cheapest start, by the clock</source>
+        <translation>billigster Beginn, Uhrzeit</translation>
+    </message>
+    <message>
+        <source>a batch begun then</source>
+        <translation>ein Sud mit diesem Beginn</translation>
+    </message>
+    <message>
+        <source>dearest start, by the clock</source>
+        <translation>teuerster Beginn, Uhrzeit</translation>
+    </message>
+    <message>
+        <source>a batch begun at that time</source>
+        <translation>ein Sud mit jenem Beginn</translation>
+    </message>
+    <message>
+        <source>A jacket for %1</source>
+        <translation>Eine Dämmhülle für %1</translation>
+    </message>
+    <message>
+        <source>saves in a year</source>
+        <translation>spart in einem Jahr</translation>
+    </message>
+    <message>
+        <source>paid back after, years</source>
+        <translation>bezahlt nach, Jahre</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>An element for %1</source>
+        <translation>Ein Heizelement für %1</translation>
+    </message>
+    <message>
+        <source>for each batch of its first year</source>
+        <translation>für jeden Sud des ersten Jahres</translation>
+    </message>
+    <message>
+        <source>paid back after, years, against the dearest rig</source>
+        <translation>bezahlt nach, Jahre, gegenüber der teuersten Anlage</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide, %1</source>
+        <translation>Kohlendioxid, %1</translation>
+    </message>
+    <message>
+        <source>Begun at %1 instead of %2 it would cost %3 with %4; dearest is %5.</source>
+        <translation>Mit Beginn um %1 statt um %2 kostete es %3 mit %4; am teuersten ist %5.</translation>
+    </message>
+    <message>
+        <source>Price of energy: %1.</source>
+        <translation>Preis der Energie: %1.</translation>
+    </message>
+    <message>
+        <source>A brew a month is assumed: the plan does not say how many.</source>
+        <translation>Angenommen ist ein Sud im Monat: Der Plan sagt nicht, wie viele es sind.</translation>
+    </message>
+    <message>
+        <source>%1 of carbon dioxide a kWh; no source is stated.</source>
+        <translation>%1 Kohlendioxid je kWh; eine Quelle ist nicht genannt.</translation>
+    </message>
+    <message>
+        <source>%1 of carbon dioxide a kWh: %2.</source>
+        <translation>%1 Kohlendioxid je kWh: %2.</translation>
+    </message>
+    <message>
+        <source>Fixed charges are left out: a brew day does not change them.</source>
+        <translation>Grundgebühren bleiben außen vor: Ein Brautag ändert sie nicht.</translation>
+    </message>
+    <message>
+        <source>%3 is what %2 comes to with the lid as it is for heating, but it does not boil: there it would lose %4 in the boil and gets %5, and falls back to %1.</source>
+        <translation>%3 erreicht %2 mit dem Deckel wie beim Aufheizen, kocht aber nicht: Im Kochen gingen dort %4 verloren, %5 kommen an, und es fällt auf %1 zurück.</translation>
+    </message>
+    <message>
+        <source>%1 is where %2 levels off: it does not boil, since at %3 it would lose %4 and gets %5.</source>
+        <translation>Bei %1 bleibt %2 stehen: Es kocht nicht, denn bei %3 gingen %4 verloren und %5 kommen an.</translation>
+    </message>
+    <message>
+        <source>%1; 5–8 %/h: best practice in breweries</source>
+        <translation>%1; 5–8 %/h: beste Praxis in Brauereien</translation>
+    </message>
+    <message>
+        <source>%1; 10–15 %/h: usual in small open kettles</source>
+        <translation>%1; 10–15 %/h: üblich in kleinen offenen Kesseln</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>Power, %1</source>
+        <translation>Leistung, %1</translation>
+    </message>
+    <message>
+        <source>%1 begins, %2</source>
+        <translation>%1 beginnt, %2</translation>
+    </message>
+    <message>
+        <source>%1 ends, %2</source>
+        <translation>%1 endet, %2</translation>
+    </message>
+</context>
+<context>
+    <name>Circuit</name>
+    <message>
+        <source>only if …</source>
+        <translation>nur wenn …</translation>
+    </message>
+    <message>
+        <source>fits only under a condition</source>
+        <translation>passt nur unter einer Bedingung</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1 with %2: %3.</source>
+        <translation>%1 mit %2: %3.</translation>
+    </message>
+    <message>
+        <source>No rules apply: the plan names neither a region nor a circuit of the catalogue.</source>
+        <translation>Es gilt keine Regel: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs.</translation>
+    </message>
+    <message>
+        <source>Judged by %1, for planning only.</source>
+        <translation>Beurteilt nach %1, nur zur Planung.</translation>
+    </message>
+    <message>
+        <source>Current over the day</source>
+        <translation>Strom über den Tag</translation>
+    </message>
+    <message>
+        <source>Time since the start, h:min</source>
+        <translation>Zeit seit Beginn, h:min</translation>
+    </message>
+    <message>
+        <source>% of the circuit&apos;s rating; the mean, where the element switches on and off</source>
+        <translation>% des Nennstroms; das Mittel, wo das Heizelement ein- und ausschaltet</translation>
+    </message>
+    <message>
+        <source>its second circuit</source>
+        <translation>ihr zweiter Stromkreis</translation>
+    </message>
+    <message>
+        <source>not for long use, from %1 on</source>
+        <translation>nicht auf Dauer, ab %1</translation>
+    </message>
+    <message>
+        <source>what the circuit is rated for</source>
+        <translation>Nennstrom des Stromkreises</translation>
+    </message>
+    <message>
+        <source>Hours of current</source>
+        <translation>Stunden unter Strom</translation>
+    </message>
+    <message>
+        <source>Time, h:min</source>
+        <translation>Zeit, h:min</translation>
+    </message>
+    <message>
+        <source>full current without a break</source>
+        <translation>voller Strom ohne Pause</translation>
+    </message>
+    <message>
+        <source>switching: current flows</source>
+        <translation>schaltend: Strom fließt</translation>
+    </message>
+    <message>
+        <source>switching: no current</source>
+        <translation>schaltend: kein Strom</translation>
+    </message>
+    <message>
+        <source>element off</source>
+        <translation>Heizelement aus</translation>
+    </message>
+    <message>
+        <source>Load</source>
+        <translation>Last</translation>
+    </message>
+    <message>
+        <source>supply, V</source>
+        <translation>Spannung, V</translation>
+    </message>
+    <message>
+        <source>circuit, A</source>
+        <translation>Stromkreis, A</translation>
+    </message>
+    <message>
+        <source>current, A</source>
+        <translation>Strom, A</translation>
+    </message>
+    <message>
+        <source>mean over the day, A</source>
+        <translation>Mittel über den Tag, A</translation>
+    </message>
+    <message>
+        <source>element hot, Ω</source>
+        <translation>Heizelement heiß, Ω</translation>
+    </message>
+    <message>
+        <source>element cold, Ω</source>
+        <translation>Heizelement kalt, Ω</translation>
+    </message>
+    <message>
+        <source>reaches the vessel, W</source>
+        <translation>erreicht den Kessel, W</translation>
+    </message>
+    <message>
+        <source>lost in the cable, W</source>
+        <translation>in der Leitung verloren, W</translation>
+    </message>
+    <message>
+        <source>voltage drop, %</source>
+        <translation>Spannungsfall, %</translation>
+    </message>
+    <message>
+        <source>added to heating to the boil by the cable, min</source>
+        <translation>durch die Leitung länger bis zum Kochen, min</translation>
+    </message>
+    <message>
+        <source>second circuit, A</source>
+        <translation>zweiter Stromkreis, A</translation>
+    </message>
+    <message>
+        <source>current in it, A</source>
+        <translation>Strom darin, A</translation>
+    </message>
+    <message>
+        <source>Duty</source>
+        <translation>Betrieb</translation>
+    </message>
+    <message>
+        <source>full current without a break, h:min</source>
+        <translation>voller Strom ohne Pause, h:min</translation>
+    </message>
+    <message>
+        <source>element enabled, h:min</source>
+        <translation>Heizelement bereit, h:min</translation>
+    </message>
+    <message>
+        <source>share of the day with current, %</source>
+        <translation>Anteil des Tages mit Strom, %</translation>
+    </message>
+    <message>
+        <source>all together</source>
+        <translation>alle zusammen</translation>
+    </message>
+    <message>
+        <source>next standard breaker, for information</source>
+        <translation>nächste übliche Sicherung, zur Kenntnis</translation>
+    </message>
+    <message>
+        <source>the same, counted as long use</source>
+        <translation>dieselbe, als Dauerlast gezählt</translation>
+    </message>
+    <message>
+        <source>Largest element under each reading, W</source>
+        <translation>Größtes Heizelement nach jeder Lesart, W</translation>
+    </message>
+    <message>
+        <source>From mash to boil with it, h:min</source>
+        <translation>Von der Maische zum Kochen damit, h:min</translation>
+    </message>
+    <message>
+        <source>advice</source>
+        <translation>Rat</translation>
+    </message>
+    <message>
+        <source>%1, circuit %2, by %3: %4.</source>
+        <translation>%1, Stromkreis %2, nach %3: %4.</translation>
+    </message>
+    <message>
+        <source>from %1 to %2 of supply: %3 to %4, %5 to %6, the element&apos;s tolerance included.</source>
+        <translation>bei %1 bis %2: %3 bis %4, %5 bis %6, samt Toleranz des Heizelements.</translation>
+    </message>
+    <message>
+        <source>The next standard breakers and their conductors are information, not to be installed by this.</source>
+        <translation>Die nächsten üblichen Sicherungen und ihre Leiter dienen der Kenntnis; danach ist nichts zu installieren.</translation>
+    </message>
+</context>
+<context>
+    <name>Phrases</name>
+    <message>
+        <source>United States</source>
+        <translation>Vereinigte Staaten</translation>
+    </message>
+    <message>
+        <source>Canada</source>
+        <translation>Kanada</translation>
+    </message>
+    <message>
+        <source>Europe</source>
+        <translation>Europa</translation>
+    </message>
+    <message>
+        <source>United Kingdom</source>
+        <translation>Vereinigtes Königreich</translation>
+    </message>
+    <message>
+        <source>Australia and New Zealand</source>
+        <translation>Australien und Neuseeland</translation>
+    </message>
+    <message>
+        <source>Japan</source>
+        <translation>Japan</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>gelesen</translation>
+    </message>
+    <message>
+        <source>computed</source>
+        <translation>gerechnet</translation>
+    </message>
+    <message>
+        <source>from memory, check</source>
+        <translation>aus dem Gedächtnis, prüfen</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <translation>passt</translation>
+    </message>
+    <message>
+        <source>fits only if</source>
+        <translation>passt nur, wenn</translation>
+    </message>
+    <message>
+        <source>cannot say</source>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>does not fit</source>
+        <translation>passt nicht</translation>
+    </message>
+    <message>
+        <source>supply voltage</source>
+        <translation>Netzspannung</translation>
+    </message>
+    <message>
+        <source>over-voltage</source>
+        <translation>Überspannung</translation>
+    </message>
+    <message>
+        <source>the circuit&apos;s rating</source>
+        <translation>Nennstrom des Stromkreises</translation>
+    </message>
+    <message>
+        <source>the circuit&apos;s rating, other loads included</source>
+        <translation>Nennstrom des Stromkreises, andere Lasten mitgezählt</translation>
+    </message>
+    <message>
+        <source>continuous load</source>
+        <translation>Dauerlast</translation>
+    </message>
+    <message>
+        <source>one plug-in load on a circuit with several outlets</source>
+        <translation>eine steckbare Last an einem Stromkreis mit mehreren Steckdosen</translation>
+    </message>
+    <message>
+        <source>outlet among several on a circuit</source>
+        <translation>Steckdose unter mehreren an einem Stromkreis</translation>
+    </message>
+    <message>
+        <source>outlet</source>
+        <translation>Steckdose</translation>
+    </message>
+    <message>
+        <source>outlet %1 on the circuit</source>
+        <translation>Steckdose %1 am Stromkreis</translation>
+    </message>
+    <message>
+        <source>neutral of %1</source>
+        <translation>Neutralleiter von %1</translation>
+    </message>
+    <message>
+        <source>earth of %1</source>
+        <translation>Schutzleiter von %1</translation>
+    </message>
+    <message>
+        <source>both sockets of %1</source>
+        <translation>beide Buchsen von %1</translation>
+    </message>
+    <message>
+        <source>long use of a household socket</source>
+        <translation>Haushaltssteckdose auf Dauer</translation>
+    </message>
+    <message>
+        <source>largest breaker for one appliance</source>
+        <translation>größte Sicherung für ein Gerät</translation>
+    </message>
+    <message>
+        <source>division of large heaters</source>
+        <translation>Aufteilung großer Heizungen</translation>
+    </message>
+    <message>
+        <source>the cable</source>
+        <translation>die Leitung</translation>
+    </message>
+    <message>
+        <source>a breaker that protects %1</source>
+        <translation>eine Sicherung, die %1 schützt</translation>
+    </message>
+    <message>
+        <source>voltage drop, branch circuit</source>
+        <translation>Spannungsfall, Endstromkreis</translation>
+    </message>
+    <message>
+        <source>voltage drop, whole way</source>
+        <translation>Spannungsfall, ganzer Weg</translation>
+    </message>
+    <message>
+        <source>Class A GFCI</source>
+        <translation>Fehlerstromschutz (GFCI) Klasse A</translation>
+    </message>
+    <message>
+        <source>30 mA RCD</source>
+        <translation>Fehlerstromschutz (RCD) 30 mA</translation>
+    </message>
+    <message>
+        <source>the circuit&apos;s whole rating</source>
+        <translation>der ganze Nennstrom</translation>
+    </message>
+    <message>
+        <source>counted as continuous load</source>
+        <translation>als Dauerlast gezählt</translation>
+    </message>
+    <message>
+        <source>a household socket for hours</source>
+        <translation>Haushaltssteckdose über Stunden</translation>
+    </message>
+    <message>
+        <source>the time with the element merely enabled does not count as a continuous load; an electrician&apos;s or inspector&apos;s reading decides</source>
+        <translation>die Zeit, in der das Heizelement nur bereit ist, nicht als Dauerlast zählt; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
+    </message>
+    <message>
+        <source>the circuit feeds one outlet alone</source>
+        <translation>der Stromkreis nur eine einzige Steckdose speist</translation>
+    </message>
+    <message>
+        <source>socket and plug stand that for as long as it takes</source>
+        <translation>Steckdose und Stecker das so lange aushalten</translation>
+    </message>
+    <message>
+        <source>the kettle&apos;s maker marks it for a circuit of %1, or its own control has a smaller fuse</source>
+        <translation>der Hersteller des Kessels ihn für einen Stromkreis von %1 kennzeichnet oder die eigene Steuerung eine kleinere Sicherung hat</translation>
+    </message>
+    <message>
+        <source>the load is divided; Heating appliances above 48 A are divided into loads of up to 48 A, each protected at up to 60 A.</source>
+        <translation>die Last aufgeteilt ist: Heizgeräte über 48 A werden in Lasten bis 48 A geteilt, jede mit höchstens 60 A gesichert.</translation>
+    </message>
+    <message>
+        <source>more than the recommended drop is accepted</source>
+        <translation>mehr als der empfohlene Spannungsfall in Kauf genommen wird</translation>
+    </message>
+    <message>
+        <source>the column for NM-B cable and for circuits up to 100 A unless every termination is marked 75 C (110.14(C), 334.80)</source>
+        <translation>die Spalte für NM-B-Leitungen und für Stromkreise bis 100 A gilt, sofern nicht jede Klemme mit 75 °C gekennzeichnet ist (110.14(C), 334.80)</translation>
+    </message>
+    <message>
+        <source>only where every termination is marked 75 C (110.14(C))</source>
+        <translation>jede Klemme mit 75 °C gekennzeichnet ist (110.14(C))</translation>
+    </message>
+    <message>
+        <source>for corrections only; the termination keeps its own column</source>
+        <translation>die Spalte nur zur Umrechnung dient; die Klemme behält ihre eigene</translation>
+    </message>
+    <message>
+        <source>every termination is marked for %1</source>
+        <translation>jede Klemme für %1 gekennzeichnet ist</translation>
+    </message>
+    <message>
+        <source>%1 is no supply voltage of %2; there it is %3</source>
+        <translation>%1 ist keine Netzspannung (%2); dort sind es %3</translation>
+    </message>
+    <message>
+        <source>no outlet called %1 is among those of %2</source>
+        <translation>unter den Steckdosen (%2) heißt keine %1</translation>
+    </message>
+    <message>
+        <source>it is made for %1</source>
+        <translation>sie ist für %1 gemacht</translation>
+    </message>
+    <message>
+        <source>it has no neutral for the pump&apos;s %1; earth is not a neutral</source>
+        <translation>ihr fehlt der Neutralleiter für die %1 der Pumpe; der Schutzleiter ist keiner</translation>
+    </message>
+    <message>
+        <source>it has no earth contact, which a metal kettle needs</source>
+        <translation>ihr fehlt der Schutzkontakt, den ein Kessel aus Metall braucht</translation>
+    </message>
+    <message>
+        <source>no table of conductors is at hand for %1</source>
+        <translation>es liegt keine Leitertabelle vor (%1)</translation>
+    </message>
+    <message>
+        <source>the plan does not say whether the cable is a building wire, a cord or an extension set (&quot;use&quot;)</source>
+        <translation>der Plan sagt nicht, ob die Leitung fest verlegt, ein Gerätekabel oder eine Verlängerung ist</translation>
+    </message>
+    <message>
+        <source>no table has this size and length; the nearest is %1</source>
+        <translation>keine Tabelle hat diesen Querschnitt und diese Länge; am nächsten ist %1</translation>
+    </message>
+    <message>
+        <source>no table has this size and length</source>
+        <translation>keine Tabelle hat diesen Querschnitt und diese Länge</translation>
+    </message>
+    <message>
+        <source>Receptacles of 125 to 250 V in kitchens, basements, garages, laundries, outdoors and within 6 ft of a sink need it (210.8(A), 2023 wording; places differ).</source>
+        <translation>Steckdosen von 125 bis 250 V in Küche, Keller, Garage, Waschküche, im Freien und bis 6 ft (1,8 m) vom Spülbecken brauchen ihn (210.8(A), Wortlaut 2023; je nach Ort verschieden).</translation>
+    </message>
+    <message>
+        <source>Receptacles near sinks and outdoors need it.</source>
+        <translation>Steckdosen nahe Spülbecken und im Freien brauchen ihn.</translation>
+    </message>
+    <message>
+        <source>Socket circuits up to 32 A need a residual-current device of 30 mA or less. It may trip from half its rating; that half is from memory.</source>
+        <translation>Steckdosenkreise bis 32 A brauchen einen Fehlerstromschutz von 30 mA oder weniger. Er darf ab der Hälfte auslösen; diese Hälfte ist aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Socket-outlets up to 32 A need a residual-current device of 30 mA. Keep standing leakage below 30 % of that (531.3.2, from memory).</source>
+        <translation>Steckdosen bis 32 A brauchen einen Fehlerstromschutz von 30 mA. Ständige Ableitströme sollen unter 30 % davon bleiben (531.3.2, aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>All final circuits of Australian dwellings need 30 mA; New Zealand asks for less.</source>
+        <translation>Alle Endstromkreise australischer Wohnungen brauchen 30 mA; Neuseeland verlangt weniger.</translation>
+    </message>
+    <message>
+        <source>Wet places need a leakage breaker of 30 mA or finer (15 mA is common).</source>
+        <translation>Feuchte Orte brauchen einen Fehlerstromschutz von 30 mA oder feiner (üblich sind 15 mA).</translation>
+    </message>
+    <message>
+        <source>an element rated at %1 would give %2 times its power and surface load; use one rated for this supply</source>
+        <translation>ein Heizelement für %1 gäbe das %2-fache an Leistung und Oberflächenlast; nehmen Sie eines für diese Spannung</translation>
+    </message>
+    <message>
+        <source>%1 outlet on a circuit of %2</source>
+        <translation>Steckdose von %1 an einem Stromkreis von %2</translation>
+    </message>
+    <message>
+        <source>%1 for %2, above %3 for longer than %4</source>
+        <translation>%1 über %2, mehr als %3 länger als %4</translation>
+    </message>
+    <message>
+        <source>a breaker of %1 for an appliance of %2 without a marked one; the most is %3</source>
+        <translation>eine Sicherung von %1 für ein Gerät von %2 ohne eigene Angabe; höchstens %3</translation>
+    </message>
+    <message>
+        <source>a breaker of %1, the most is %2</source>
+        <translation>eine Sicherung von %1, höchstens %2</translation>
+    </message>
+    <message>
+        <source>an element of this power may leak %1, the device may trip from %2</source>
+        <translation>ein Heizelement dieser Leistung darf %1 ableiten, der Schutz darf ab %2 auslösen</translation>
+    </message>
+    <message>
+        <source>the device may trip from %1</source>
+        <translation>der Schutz darf ab %1 auslösen</translation>
+    </message>
+    <message>
+        <source>current flows for %1 in the fullest %2, the element is enabled for %3 of it, the rule counts from %4</source>
+        <translation>Strom fließt %1 lang in den vollsten %2, davon ist das Heizelement %3 bereit, die Regel zählt ab %4</translation>
+    </message>
+    <message>
+        <source>current flows for %1 without a break, the element is enabled for %2 on end, the rule counts from %3</source>
+        <translation>Strom fließt %1 ohne Pause, das Heizelement ist %2 am Stück bereit, die Regel zählt ab %3</translation>
+    </message>
+    <message>
+        <source>%1 against %2, a recommendation</source>
+        <translation>%1 gegen %2, eine Empfehlung</translation>
+    </message>
+    <message>
+        <source>%1 against %2 of %3 = %4</source>
+        <translation>%1 gegen %2 von %3 = %4</translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <translation>%1 gegen %2</translation>
+    </message>
+    <message>
+        <source>Metal kettle, stand and pump must be earthed through the supply. Never cut an earth pin or use an adaptor without one.</source>
+        <translation>Kessel, Gestell und Pumpe aus Metall müssen über den Anschluss geerdet sein. Nie einen Schutzkontakt entfernen oder einen Adapter ohne ihn verwenden.</translation>
+    </message>
+    <message>
+        <source>An element that was stored damp may leak and trip the protection: have it dried or replaced, never bypass the protection.</source>
+        <translation>Ein feucht gelagertes Heizelement kann ableiten und den Schutz auslösen: trocknen oder ersetzen lassen, nie den Schutz überbrücken.</translation>
+    </message>
+    <message>
+        <source>Dry firing: %1. In air an element&apos;s sheath goes to 1000 °C in seconds; switch off before draining or transferring.</source>
+        <translation>Trockenlauf: %1. An der Luft wird der Mantel eines Heizelements in Sekunden 1000 °C heiß; vor dem Ablassen oder Umpumpen ausschalten.</translation>
+    </message>
+    <message>
+        <source>Head-space at the fullest moment: %1. Reduce power before the boil and at additions.</source>
+        <translation>Freiraum im vollsten Augenblick: %1. Vor dem Kochen und bei Gaben die Leistung senken.</translation>
+    </message>
+    <message>
+        <source>A flexible cord or extension has its own, lower limit; for a time only, fully uncoiled and uncovered, with an earth wire. If a plug or cord is more than warm, switch off.</source>
+        <translation>Ein Kabel oder eine Verlängerung hat eine eigene, niedrigere Grenze; nur auf Zeit, ganz abgewickelt und unbedeckt, mit Schutzleiter. Ist Stecker oder Kabel mehr als warm: ausschalten.</translation>
+    </message>
+    <message>
+        <source>At %1 bare skin burns to the second degree in %2, at %3 in %4 (after Moritz &amp; Henriques 1947); children and older people faster. Keep children and pets at least %5 away.</source>
+        <translation>Bei %1 verbrennt bloße Haut in %2 zweiten Grades, bei %3 in %4 (nach Moritz &amp; Henriques 1947); bei Kindern und Älteren geht es schneller. Halten Sie Kinder und Tiere mindestens %5 fern.</translation>
+    </message>
+    <message>
+        <source>A full kettle weighs up to %1, more than the %2 that one person lifts under ideal conditions (NIOSH). Do not carry hot liquid: let it run, pump or siphon.</source>
+        <translation>Ein voller Kessel wiegt bis zu %1, mehr als die %2, die eine Person unter besten Umständen hebt (NIOSH). Heißes nicht tragen: laufen lassen, pumpen oder hebern.</translation>
+    </message>
+    <message>
+        <source>Stay with a heating kettle; do not leave it on a timer or a remote start without someone present who can switch it off.</source>
+        <translation>Bleiben Sie beim heizenden Kessel; keine Zeitschaltung und kein Fernstart, wenn niemand da ist, der ausschalten kann.</translation>
+    </message>
+    <message>
+        <source>Wort is between %1 and %2 for %3 of this day. Food service passes from 57 to 21 °C within 2 h and to 5 °C within 6 h (FDA Food Code 3-501.14); always boil after a luke-warm hold, and do not count on the boil to undo many warm hours.</source>
+        <translation>Die Würze ist an diesem Tag %3 lang zwischen %1 und %2. Großküchen kühlen in 2 h von 57 auf 21 °C und in 6 h auf 5 °C (FDA Food Code 3-501.14); nach lauwarmer Zeit immer kochen, und nicht darauf bauen, dass Kochen viele warme Stunden ungeschehen macht.</translation>
+    </message>
+    <message>
+        <source>Do not seal unfermented wort for storage at room temperature: botulism spores survive boiling. Pitch promptly.</source>
+        <translation>Unvergorene Würze nicht luftdicht bei Raumtemperatur lagern: Botulismus-Sporen überleben das Kochen. Bald anstellen.</translation>
+    </message>
+    <message>
+        <source>Planning estimate only. Electrical rules, adopted editions and inspections differ by place; local codes decide. Have a licensed electrician check the circuit, protection, plug, cord and enclosure before use, and follow the equipment maker&apos;s instructions.</source>
+        <translation>Nur eine Schätzung zur Planung. Elektrische Regeln, geltende Fassungen und Abnahmen sind je nach Ort verschieden; es entscheiden die örtlichen Vorschriften. Lassen Sie vor dem Gebrauch eine Elektrofachkraft Stromkreis, Schutz, Stecker, Kabel und Gehäuse prüfen, und folgen Sie den Anleitungen der Hersteller.</translation>
+    </message>
+    <message>
+        <source>This day releases up to %1 of water vapour. Extract it outdoors and let replacement air in. Check that fuel-burning appliances do not draw back.</source>
+        <translation>Dieser Tag setzt bis zu %1 Wasserdampf frei. Führen Sie ihn ins Freie ab und lassen Sie Luft nachströmen. Prüfen Sie, dass Feuerstätten dabei nicht zurückziehen.</translation>
+    </message>
+    <message>
+        <source>%1 needs %2 over its element and has %3 at the least with it on</source>
+        <translation>%1 braucht %2 über dem Heizelement und hat bei eingeschaltetem mindestens %3</translation>
+    </message>
+    <message>
+        <source>%1 keeps %2</source>
+        <translation>%1 behält %2</translation>
+    </message>
+    <message>
+        <source>%1 carries the load</source>
+        <translation>%1 trägt die Last</translation>
+    </message>
+    <message>
+        <source>outlet %1</source>
+        <translation>Steckdose %1</translation>
     </message>
 </context>
 <context>
@@ -905,10 +1607,6 @@
     <message>
         <source>Price</source>
         <translation>Preis</translation>
-    </message>
-    <message>
-        <source>Number, currency and /kWh, such as 0.28 EUR/kWh or $0.17/kWh. Without it there is no money in the answers.</source>
-        <translation>Zahl, Währung und /kWh, etwa 0.28 EUR/kWh oder $0.17/kWh. Ohne ihn steht in den Antworten kein Geld.</translation>
     </message>
     <message>
         <source>Dated</source>
@@ -1274,6 +1972,394 @@
         <source>Area of the copper, 0.3 to 150 mm², or as 14 AWG; always shown as written, since cable is sold by that name.</source>
         <translation>Querschnitt des Kupfers, 0,3 bis 150 mm², oder als 14 AWG; immer gezeigt wie geschrieben, denn Kabel wird unter diesem Namen verkauft.</translation>
     </message>
+    <message>
+        <source>Outlet</source>
+        <translation>Steckdose</translation>
+    </message>
+    <message>
+        <source>What the plug goes into, by the names of the region&apos;s rules. Left empty: the outlet is not judged.</source>
+        <translation>Worein der Stecker kommt, mit den Namen der Regeln der Region. Leer: Die Steckdose wird nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>not judged</source>
+        <translation>nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>Feeds</source>
+        <translation>Speist</translation>
+    </message>
+    <message>
+        <source>Whether the circuit feeds one outlet alone or several, which some rules treat differently. Left empty: both are told.</source>
+        <translation>Ob der Stromkreis eine einzige Steckdose speist oder mehrere, was manche Regeln unterscheiden. Leer: Beides wird gesagt.</translation>
+    </message>
+    <message>
+        <source>both told</source>
+        <translation>beides gesagt</translation>
+    </message>
+    <message>
+        <source>Other loads</source>
+        <translation>Andere Lasten</translation>
+    </message>
+    <message>
+        <source>Power of whatever else runs on the circuit at the same time, 0 to 20 kW.</source>
+        <translation>Leistung von allem anderen, was zugleich am Stromkreis läuft, 0 bis 20 kW.</translation>
+    </message>
+    <message>
+        <source>How the cable is used</source>
+        <translation>Wie die Leitung dient</translation>
+    </message>
+    <message>
+        <source>Used as</source>
+        <translation>Dient als</translation>
+    </message>
+    <message>
+        <source>Decides which table of conductors applies. Left empty: the conductor is not judged.</source>
+        <translation>Entscheidet, welche Leitertabelle gilt. Leer: Der Leiter wird nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>Insulation for</source>
+        <translation>Isolierung für</translation>
+    </message>
+    <message>
+        <source>Temperature that the insulation is made for, 40 to 200 °C; the most cautious table if not stated.</source>
+        <translation>Temperatur, für die die Isolierung gemacht ist, 40 bis 200 °C; ohne Angabe die vorsichtigste Tabelle.</translation>
+    </message>
+    <message>
+        <source>most cautious</source>
+        <translation>am vorsichtigsten</translation>
+    </message>
+    <message>
+        <source>Air around it</source>
+        <translation>Luft darum</translation>
+    </message>
+    <message>
+        <source>-20 to 90 °C; as the table supposes if not stated.</source>
+        <translation>-20 bis 90 °C; ohne Angabe wie in der Tabelle.</translation>
+    </message>
+    <message>
+        <source>of the table</source>
+        <translation>der Tabelle</translation>
+    </message>
+    <message>
+        <source>Loaded conductors</source>
+        <translation>Belastete Leiter</translation>
+    </message>
+    <message>
+        <source>Conductors in it that carry current, 2 or 3.</source>
+        <translation>Leiter darin, die Strom führen, 2 oder 3.</translation>
+    </message>
+    <message>
+        <source>Layers on a drum</source>
+        <translation>Lagen auf der Trommel</translation>
+    </message>
+    <message>
+        <source>Layers left on its drum, 0 to 10. Uncoil a cord fully.</source>
+        <translation>Lagen, die auf der Trommel bleiben, 0 bis 10. Kabel ganz abwickeln.</translation>
+    </message>
+    <message>
+        <source>Installation</source>
+        <translation>Verlegung</translation>
+    </message>
+    <message>
+        <source>Method of installation as the region&apos;s tables name it, such as B2 or C.</source>
+        <translation>Verlegeart, wie die Tabellen der Region sie nennen, etwa B2 oder C.</translation>
+    </message>
+    <message>
+        <source>as the first circuit</source>
+        <translation>wie der erste Stromkreis</translation>
+    </message>
+    <message>
+        <source>Second element and pump</source>
+        <translation>Zweites Heizelement und Pumpe</translation>
+    </message>
+    <message>
+        <source>Second element</source>
+        <translation>Zweites Heizelement</translation>
+    </message>
+    <message>
+        <source>Power of a second element, 50 W to 60 kW; it begins as a twin of the first. Left empty: there is none.</source>
+        <translation>Leistung eines zweiten Heizelements, 50 W bis 60 kW; anfangs ein Zwilling des ersten. Leer: Es gibt keines.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keines</translation>
+    </message>
+    <message>
+        <source>Its rated voltage</source>
+        <translation>Dessen Nennspannung</translation>
+    </message>
+    <message>
+        <source>As on the name plate, 12 to 690 V.</source>
+        <translation>Wie auf dem Typenschild, 12 bis 690 V.</translation>
+    </message>
+    <message>
+        <source>Above the inside of the base, 0 to 1.5 m.</source>
+        <translation>Über dem Boden innen, 0 bis 1,5 m.</translation>
+    </message>
+    <message>
+        <source>Wired</source>
+        <translation>Geschaltet</translation>
+    </message>
+    <message>
+        <source>How two elements are fed: in parallel or in series on one circuit, or each on a circuit of its own.</source>
+        <translation>Wie zwei Heizelemente gespeist werden: parallel oder in Reihe an einem Stromkreis oder jedes an einem eigenen.</translation>
+    </message>
+    <message>
+        <source>Second circuit</source>
+        <translation>Zweiter Stromkreis</translation>
+    </message>
+    <message>
+        <source>What feeds the second element, wired on two circuits.</source>
+        <translation>Was das zweite Heizelement speist, bei zwei Stromkreisen.</translation>
+    </message>
+    <message>
+        <source>Its voltage</source>
+        <translation>Dessen Spannung</translation>
+    </message>
+    <message>
+        <source>Its breaker</source>
+        <translation>Dessen Sicherung</translation>
+    </message>
+    <message>
+        <source>Its outlet</source>
+        <translation>Dessen Steckdose</translation>
+    </message>
+    <message>
+        <source>What its plug goes into, by the names of the region&apos;s rules.</source>
+        <translation>Worein sein Stecker kommt, mit den Namen der Regeln der Region.</translation>
+    </message>
+    <message>
+        <source>Its cable length</source>
+        <translation>Länge der Leitung</translation>
+    </message>
+    <message>
+        <source>From panel to element, one way, 0 to 200 m.</source>
+        <translation>Vom Verteiler zum Heizelement, einfacher Weg, 0 bis 200 m.</translation>
+    </message>
+    <message>
+        <source>Its conductor</source>
+        <translation>Deren Leiter</translation>
+    </message>
+    <message>
+        <source>Area of the copper, 0.3 to 150 mm², or as 14 AWG.</source>
+        <translation>Querschnitt des Kupfers, 0,3 bis 150 mm², oder als 14 AWG.</translation>
+    </message>
+    <message>
+        <source>Pump</source>
+        <translation>Pumpe</translation>
+    </message>
+    <message>
+        <source>Power of a pump on the first circuit, 1 to 5000 W. Left empty: there is none.</source>
+        <translation>Leistung einer Pumpe am ersten Stromkreis, 1 bis 5000 W. Leer: Es gibt keine.</translation>
+    </message>
+    <message>
+        <source>Of the pump, 12 to 690 V; the circuit&apos;s if not stated. Another voltage needs the outlet&apos;s neutral.</source>
+        <translation>Der Pumpe, 12 bis 690 V; ohne Angabe die des Stromkreises. Eine andere Spannung braucht den Neutralleiter der Steckdose.</translation>
+    </message>
+    <message>
+        <source>Electrical rules</source>
+        <translation>Elektrische Regeln</translation>
+    </message>
+    <message>
+        <source>Region</source>
+        <translation>Region</translation>
+    </message>
+    <message>
+        <source>Whose rules judge the circuits. Left empty: all that may apply to each rig&apos;s circuit. Local codes decide.</source>
+        <translation>Nach wessen Regeln die Stromkreise beurteilt werden. Leer: alle, die für den Stromkreis jeder Anlage in Frage kommen. Es entscheiden die örtlichen Vorschriften.</translation>
+    </message>
+    <message>
+        <source>of the circuits</source>
+        <translation>der Stromkreise</translation>
+    </message>
+    <message>
+        <source>Edition</source>
+        <translation>Fassung</translation>
+    </message>
+    <message>
+        <source>Of the region&apos;s rules: the one that is bundled. A plan that names another is refused instead of judged by this one.</source>
+        <translation>Der Regeln der Region: die mitgelieferte. Ein Plan, der eine andere nennt, wird abgewiesen statt nach dieser beurteilt.</translation>
+    </message>
+    <message>
+        <source>the bundled one</source>
+        <translation>die mitgelieferte</translation>
+    </message>
+    <message>
+        <source>The room&apos;s air</source>
+        <translation>Luft des Raums</translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>Of the room, 2 to 1000 m³. Left empty: an ordinary kitchen is assumed, and said so.</source>
+        <translation>Des Raums, 2 bis 1000 m³. Leer: Eine gewöhnliche Küche ist angenommen und so genannt.</translation>
+    </message>
+    <message>
+        <source>Air changes an hour</source>
+        <translation>Luftwechsel je Stunde</translation>
+    </message>
+    <message>
+        <source>Plain number, 0 to 60: how often its air is exchanged with outdoors. Stands instead of an airflow.</source>
+        <translation>Bloße Zahl, 0 bis 60: wie oft die Luft mit außen getauscht wird. Steht an Stelle eines Luftstroms.</translation>
+    </message>
+    <message>
+        <source>or airflow</source>
+        <translation>oder Luftstrom</translation>
+    </message>
+    <message>
+        <source>Exchanged with outdoors, such as 200 m3/h or 120 ft3/min. Stands instead of air changes.</source>
+        <translation>Mit außen getauscht, etwa 200 m3/h oder 120 ft3/min. Steht an Stelle der Luftwechsel.</translation>
+    </message>
+    <message>
+        <source>Outdoor air</source>
+        <translation>Außenluft</translation>
+    </message>
+    <message>
+        <source>Temperature outdoors, -20 to 45 °C.</source>
+        <translation>Temperatur außen, -20 bis 45 °C.</translation>
+    </message>
+    <message>
+        <source>Its humidity</source>
+        <translation>Ihre Feuchte</translation>
+    </message>
+    <message>
+        <source>Relative humidity outdoors, 1 to 100 %.</source>
+        <translation>Relative Feuchte außen, 1 bis 100 %.</translation>
+    </message>
+    <message>
+        <source>Hood takes</source>
+        <translation>Haube erfasst</translation>
+    </message>
+    <message>
+        <source>Share of the vapour that a hood leads outdoors before it mixes with the room, 0 to 100 %.</source>
+        <translation>Anteil des Dampfs, den eine Haube ins Freie führt, ehe er sich mit dem Raum mischt, 0 bis 100 %.</translation>
+    </message>
+    <message>
+        <source>Humidity to hold</source>
+        <translation>Feuchte halten</translation>
+    </message>
+    <message>
+        <source>What the airflow is to hold, 20 to 100 %.</source>
+        <translation>Was der Luftstrom halten soll, 20 bis 100 %.</translation>
+    </message>
+    <message>
+        <source>Window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <source>Its U value, 0.3 to 7 W/(m2 K): tells when it gets wet inside. Left empty: not told.</source>
+        <translation>Sein U-Wert, 0,3 bis 7 W/(m2 K): sagt, wann es innen nass wird. Leer: nicht gesagt.</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>nicht gesagt</translation>
+    </message>
+    <message>
+        <source>Number, currency and /kWh, such as 0.28 EUR/kWh or $0.17/kWh. Without it there is no money in the answers. Stands instead of hours or tiers.</source>
+        <translation>Zahl, Währung und /kWh, etwa 0.28 EUR/kWh oder $0.17/kWh. Ohne Preis kommt in den Antworten kein Geld vor. Steht an Stelle von Stunden oder Stufen.</translation>
+    </message>
+    <message>
+        <source>by the hour</source>
+        <translation>nach der Stunde</translation>
+    </message>
+    <message>
+        <source>Prices by the hour, as the plan&apos;s file has them; changed there.</source>
+        <translation>Preise nach der Stunde, wie sie in der Datei des Plans stehen; dort zu ändern.</translation>
+    </message>
+    <message>
+        <source>by the month&apos;s use</source>
+        <translation>nach dem Monatsverbrauch</translation>
+    </message>
+    <message>
+        <source>Prices by the month&apos;s use, as the plan&apos;s file has them; changed there.</source>
+        <translation>Preise nach dem Monatsverbrauch, wie sie in der Datei des Plans stehen; dort zu ändern.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>What the tariff is called, for readers.</source>
+        <translation>Wie der Tarif heißt, für Leser.</translation>
+    </message>
+    <message>
+        <source>Day of the brew</source>
+        <translation>Brautag</translation>
+    </message>
+    <message>
+        <source>A weekday or a weekend, where prices differ by it.</source>
+        <translation>Werktag oder Wochenende, wo Preise davon abhängen.</translation>
+    </message>
+    <message>
+        <source>Used this month</source>
+        <translation>Verbrauch im Monat</translation>
+    </message>
+    <message>
+        <source>Energy used before this brew, where prices go by the month&apos;s use.</source>
+        <translation>Energie vor diesem Sud, wo Preise vom Monatsverbrauch abhängen.</translation>
+    </message>
+    <message>
+        <source>Rebate</source>
+        <translation>Nachlass</translation>
+    </message>
+    <message>
+        <source>Share of the sum that is not paid, -50 to 90 %; below 0 for a tax on top.</source>
+        <translation>Anteil der Summe, der nicht bezahlt wird, -50 bis 90 %; unter 0 für eine Steuer obendrauf.</translation>
+    </message>
+    <message>
+        <source>Could begin from</source>
+        <translation>Beginn frühestens</translation>
+    </message>
+    <message>
+        <source>Earliest start by the clock, such as 06:00, for the cheapest one.</source>
+        <translation>Frühester Beginn als Uhrzeit, etwa 06:00, für den billigsten.</translation>
+    </message>
+    <message>
+        <source>Could begin until</source>
+        <translation>Beginn spätestens</translation>
+    </message>
+    <message>
+        <source>Latest start by the clock, such as 22:00, for the cheapest one.</source>
+        <translation>Spätester Beginn als Uhrzeit, etwa 22:00, für den billigsten.</translation>
+    </message>
+    <message>
+        <source>Batches a year</source>
+        <translation>Sude im Jahr</translation>
+    </message>
+    <message>
+        <source>Plain number, 0 to 1000.</source>
+        <translation>Bloße Zahl, 0 bis 1000.</translation>
+    </message>
+    <message>
+        <source>Price of a jacket</source>
+        <translation>Preis einer Dämmhülle</translation>
+    </message>
+    <message>
+        <source>Plain number in the price&apos;s currency, for the payback.</source>
+        <translation>Bloße Zahl in der Währung des Preises, für die Amortisation.</translation>
+    </message>
+    <message>
+        <source>Price of an element</source>
+        <translation>Preis eines Heizelements</translation>
+    </message>
+    <message>
+        <source>CO₂ per kWh</source>
+        <translation>CO₂ je kWh</translation>
+    </message>
+    <message>
+        <source>Mass of carbon dioxide that a kilowatt-hour makes, such as 380 g; state its source.</source>
+        <translation>Masse an Kohlendioxid je Kilowattstunde, etwa 380 g; nennen Sie die Quelle.</translation>
+    </message>
+    <message>
+        <source>Its source</source>
+        <translation>Quelle dazu</translation>
+    </message>
+    <message>
+        <source>Who says so, and for which year.</source>
+        <translation>Wer das sagt, und für welches Jahr.</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -1320,6 +2406,244 @@
     <message>
         <source>Answer</source>
         <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>Rules, arithmetic and sources</source>
+        <translation>Regeln, Rechnung und Quellen</translation>
+    </message>
+    <message>
+        <source>&amp;Whole answer</source>
+        <translation>&amp;Ganze Antwort</translation>
+    </message>
+    <message>
+        <source>Shows or folds away what follows the first sentence</source>
+        <translation>Zeigt oder verbirgt, was auf den ersten Satz folgt</translation>
+    </message>
+</context>
+<context>
+    <name>Room</name>
+    <message>
+        <source>hood over a hob</source>
+        <translation>Haube über dem Herd</translation>
+    </message>
+    <message>
+        <source>vented kitchen hood</source>
+        <translation>Abluft-Küchenhaube</translation>
+    </message>
+    <message>
+        <source>make-up air from here</source>
+        <translation>ab hier Zuluft nötig</translation>
+    </message>
+    <message>
+        <source>The air is full of it from %1 into the day on, and %2 of water run down what is coldest.</source>
+        <translation>Ab %1 nach Beginn ist die Luft voll davon, und %2 Wasser laufen am Kältesten herab.</translation>
+    </message>
+    <message>
+        <source>The air&apos;s humidity stays at %1 or below.</source>
+        <translation>Die Luftfeuchte bleibt bei %1 oder darunter.</translation>
+    </message>
+    <message>
+        <source>%1 hold %2 while most of it rises.</source>
+        <translation>%1 halten %2, während das meiste aufsteigt.</translation>
+    </message>
+    <message>
+        <source>The room has not been computed yet.</source>
+        <translation>Der Raum ist noch nicht gerechnet.</translation>
+    </message>
+    <message>
+        <source>%1 of vapour go into the room with %2.</source>
+        <translation>%1 Dampf gehen mit %2 in den Raum.</translation>
+    </message>
+    <message>
+        <source>%1 of vapour go into the room with %2, the most.</source>
+        <translation>%1 Dampf gehen mit %2 in den Raum, am meisten.</translation>
+    </message>
+    <message>
+        <source>%1 with %2, the least.</source>
+        <translation>%1 mit %2, am wenigsten.</translation>
+    </message>
+    <message>
+        <source>Humidity of the room over the day</source>
+        <translation>Feuchte des Raums über den Tag</translation>
+    </message>
+    <message>
+        <source>Time since the start, h:min</source>
+        <translation>Zeit seit Beginn, h:min</translation>
+    </message>
+    <message>
+        <source>Relative humidity, %</source>
+        <translation>Relative Feuchte, %</translation>
+    </message>
+    <message>
+        <source>%1 full %2</source>
+        <translation>%1 voll %2</translation>
+    </message>
+    <message>
+        <source>%1, what the airflow is to hold</source>
+        <translation>%1, was der Luftstrom halten soll</translation>
+    </message>
+    <message>
+        <source>100 %, the air is full</source>
+        <translation>100 %, die Luft ist voll</translation>
+    </message>
+    <message>
+        <source>best in a house, and below 60 %</source>
+        <translation>im Haus am besten, und unter 60 %</translation>
+    </message>
+    <message>
+        <source>Air that would hold %1 while most vapour rises</source>
+        <translation>Luft, die %1 hielte, während der meiste Dampf aufsteigt</translation>
+    </message>
+    <message>
+        <source>Outdoor air, %1</source>
+        <translation>Außenluft, %1</translation>
+    </message>
+    <message>
+        <source>airflow</source>
+        <translation>Luftstrom</translation>
+    </message>
+    <message>
+        <source>From the kettle</source>
+        <translation>Aus dem Kessel</translation>
+    </message>
+    <message>
+        <source>vapour, %1</source>
+        <translation>Dampf, %1</translation>
+    </message>
+    <message>
+        <source>of it into the room, %1</source>
+        <translation>davon in den Raum, %1</translation>
+    </message>
+    <message>
+        <source>most vapour, %1</source>
+        <translation>stärkster Dampf, %1</translation>
+    </message>
+    <message>
+        <source>heat, %1</source>
+        <translation>Wärme, %1</translation>
+    </message>
+    <message>
+        <source>most heat, W</source>
+        <translation>stärkste Wärme, W</translation>
+    </message>
+    <message>
+        <source>The room&apos;s air</source>
+        <translation>Luft des Raums</translation>
+    </message>
+    <message>
+        <source>highest humidity, %</source>
+        <translation>höchste Feuchte, %</translation>
+    </message>
+    <message>
+        <source>reached after, h:min</source>
+        <translation>erreicht nach, h:min</translation>
+    </message>
+    <message>
+        <source>full of vapour from, h:min</source>
+        <translation>voller Dampf ab, h:min</translation>
+    </message>
+    <message>
+        <source>condensed, %1</source>
+        <translation>kondensiert, %1</translation>
+    </message>
+    <message>
+        <source>window&apos;s inner face, %1</source>
+        <translation>Fenster innen, %1</translation>
+    </message>
+    <message>
+        <source>window wet from, h:min</source>
+        <translation>Fenster nass ab, h:min</translation>
+    </message>
+    <message>
+        <source>heat lost with the air, W</source>
+        <translation>Wärme mit der Luft verloren, W</translation>
+    </message>
+    <message>
+        <source>Air needed while most vapour rises</source>
+        <translation>Luft, während der meiste Dampf aufsteigt</translation>
+    </message>
+    <message>
+        <source>to hold %1, %2</source>
+        <translation>um %1 zu halten, %2</translation>
+    </message>
+    <message>
+        <source>behind the hood, %1</source>
+        <translation>hinter der Haube, %1</translation>
+    </message>
+    <message>
+        <source>as a multiple of: %1, %2 (%3)</source>
+        <translation>als Vielfaches von: %1, %2 (%3)</translation>
+    </message>
+    <message>
+        <source>closed room full after, min</source>
+        <translation>geschlossener Raum voll nach, min</translation>
+    </message>
+    <message>
+        <source>The room: %1 of air, %2 of it exchanged with outdoors at %3 and %4 of humidity.</source>
+        <translation>Der Raum: %1 Luft, davon %2 mit außen getauscht bei %3 und %4 Feuchte.</translation>
+    </message>
+    <message>
+        <source>The plan states no air of the room; assumed: %1 of air, %2 of it exchanged with outdoors at %3 and %4 of humidity.</source>
+        <translation>Der Plan nennt keine Luft des Raums; angenommen: %1 Luft, davon %2 mit außen getauscht bei %3 und %4 Feuchte.</translation>
+    </message>
+    <message>
+        <source>A hood takes %1 of the vapour before it mixes with the room.</source>
+        <translation>Eine Haube erfasst %1 des Dampfs, ehe er sich mit dem Raum mischt.</translation>
+    </message>
+    <message>
+        <source>Published: a vented kitchen hood moves %1 (ASHRAE 62.2, on demand), one over a hob in the United Kingdom %2 (Approved Document F); above %3 houses in North America need make-up air (IRC). A hood that gives its air back into the room removes no vapour.</source>
+        <translation>Veröffentlicht: Eine Abluft-Küchenhaube bewegt %1 (ASHRAE 62.2, nach Bedarf), eine über dem Herd im Vereinigten Königreich %2 (Approved Document F); über %3 brauchen Häuser in Nordamerika Zuluft (IRC). Eine Haube, die ihre Luft in den Raum zurückgibt, nimmt keinen Dampf weg.</translation>
+    </message>
+    <message>
+        <source>Indoor humidity is best between 30 and 50 % and below 60 % (United States EPA).</source>
+        <translation>Im Haus ist die Feuchte am besten zwischen 30 und 50 % und unter 60 % (EPA der Vereinigten Staaten).</translation>
+    </message>
+    <message>
+        <source>The balance is over humidity ratios, kg of water per kg of dry air; the older one over vapour densities asks 5 to 10 % more air. The room is taken as well mixed and as keeping its temperature.</source>
+        <translation>Bilanziert wird über Wassergehalte, kg Wasser je kg trockener Luft; die ältere Rechnung über Dampfdichten verlangt 5 bis 10 % mehr Luft. Der Raum gilt als gut durchmischt und behält seine Temperatur.</translation>
+    </message>
+</context>
+<context>
+    <name>Tariff</name>
+    <message>
+        <source>%1 %2 per kWh</source>
+        <translation>%1 %2 je kWh</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3</source>
+        <translation>%1 von %2 bis %3</translation>
+    </message>
+    <message>
+        <source>at a weekend: %1</source>
+        <translation>am Wochenende: %1</translation>
+    </message>
+    <message>
+        <source>on a weekday: %1</source>
+        <translation>an einem Werktag: %1</translation>
+    </message>
+    <message>
+        <source>%1 up to %2 a month</source>
+        <translation>%1 bis %2 im Monat</translation>
+    </message>
+    <message>
+        <source>%1 above</source>
+        <translation>%1 darüber</translation>
+    </message>
+    <message>
+        <source>%1; %2 used this month before</source>
+        <translation>%1; %2 in diesem Monat schon verbraucht</translation>
+    </message>
+    <message>
+        <source>no price stated</source>
+        <translation>kein Preis angegeben</translation>
+    </message>
+    <message>
+        <source>%1; %2 of the sum not paid</source>
+        <translation>%1; %2 der Summe nicht bezahlt</translation>
+    </message>
+    <message>
+        <source>%1, as of %2</source>
+        <translation>%1, Stand %2</translation>
     </message>
 </context>
 <context>
@@ -1717,6 +3041,38 @@ Freie Software unter der GNU General Public License, Version 3 oder später. Sie
 
 Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License), nlohmann/json (MIT), fmt (MIT) und CLI11 (3-Klausel-BSD).</translation>
     </message>
+    <message>
+        <source>change of the batches a year</source>
+        <translation>Änderung der Sude im Jahr</translation>
+    </message>
+    <message>
+        <source>Saved %1.</source>
+        <translation>%1 gespeichert.</translation>
+    </message>
+    <message>
+        <source>The first answer is still being computed.</source>
+        <translation>Die erste Antwort wird noch berechnet.</translation>
+    </message>
+    <message>
+        <source>Pictures black on &amp;white</source>
+        <translation>Bilder schwarz auf &amp;weiß</translation>
+    </message>
+    <message>
+        <source>&amp;Appearance</source>
+        <translation>&amp;Aussehen</translation>
+    </message>
+    <message>
+        <source>As the &amp;system</source>
+        <translation>Wie das &amp;System</translation>
+    </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>&amp;Hell</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Dunkel</translation>
+    </message>
 </context>
 <context>
     <name>gui::PlanDocument</name>
@@ -1889,18 +3245,6 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Luftzug</translation>
     </message>
     <message>
-        <source>no price stated</source>
-        <translation>kein Preis genannt</translation>
-    </message>
-    <message>
-        <source>%1 %2 per kWh</source>
-        <translation>%1 %2 je kWh</translation>
-    </message>
-    <message>
-        <source>%1, as of %2</source>
-        <translation>%1, Stand %2</translation>
-    </message>
-    <message>
         <source>no lid</source>
         <translation>kein Deckel</translation>
     </message>
@@ -2045,16 +3389,96 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Beim Kochen folgt die Temperatur aus Luftdruck und Stärke der Würze, und Wasser geht nach der Wärmebilanz davon.</translation>
     </message>
     <message>
-        <source>The room stays as stated: it neither warms up nor steams up.</source>
-        <translation>Der Raum bleibt, wie angegeben: Er wird weder wärmer noch feuchter.</translation>
-    </message>
-    <message>
         <source>Not modelled: rinse water, hops and trub, lifting the lid to stir, chilling.</source>
         <translation>Nicht berechnet: Nachgüsse, Hopfen und Trub, Öffnen des Deckels zum Rühren, Kühlen.</translation>
     </message>
     <message>
         <source>What a rig does compared with another one is better known than either alone: most errors are common to both.</source>
         <translation>Was eine Anlage im Vergleich zu einer anderen tut, ist besser bekannt als beide für sich: Die meisten Fehler sind beiden gemeinsam.</translation>
+    </message>
+    <message>
+        <source>Air of the room</source>
+        <translation>Luft des Raums</translation>
+    </message>
+    <message>
+        <source>%1, %2 exchanged with outdoors</source>
+        <translation>%1, davon %2 mit außen getauscht</translation>
+    </message>
+    <message>
+        <source>%1, %2 exchanged with outdoors; assumed</source>
+        <translation>%1, davon %2 mit außen getauscht; angenommen</translation>
+    </message>
+    <message>
+        <source>Outdoors</source>
+        <translation>Außen</translation>
+    </message>
+    <message>
+        <source>A hood takes of the vapour</source>
+        <translation>Eine Haube erfasst vom Dampf</translation>
+    </message>
+    <message>
+        <source>Electrical rules</source>
+        <translation>Elektrische Regeln</translation>
+    </message>
+    <message>
+        <source>those of each rig&apos;s circuit</source>
+        <translation>die des Stromkreises jeder Anlage</translation>
+    </message>
+    <message>
+        <source>one outlet alone</source>
+        <translation>eine einzige Steckdose</translation>
+    </message>
+    <message>
+        <source>several outlets</source>
+        <translation>mehrere Steckdosen</translation>
+    </message>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>pump of %1</source>
+        <translation>Pumpe von %1</translation>
+    </message>
+    <message>
+        <source>others&apos; %1</source>
+        <translation>anderes mit %1</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>on two circuits: %1</source>
+        <translation>an zwei Stromkreisen: %1</translation>
+    </message>
+    <message>
+        <source>in series: %1</source>
+        <translation>in Reihe: %1</translation>
+    </message>
+    <message>
+        <source>in parallel: %1</source>
+        <translation>parallel: %1</translation>
+    </message>
+    <message>
+        <source>Batches a year</source>
+        <translation>Sude im Jahr</translation>
+    </message>
+    <message>
+        <source>Second circuit</source>
+        <translation>Zweiter Stromkreis</translation>
+    </message>
+    <message>
+        <source>Outlet</source>
+        <translation>Steckdose</translation>
+    </message>
+    <message>
+        <source>Beside the element on the circuit</source>
+        <translation>Neben dem Heizelement am Stromkreis</translation>
+    </message>
+    <message>
+        <source>The kettle&apos;s room stays as stated: it neither warms up nor steams up. What the vapour does to its air is a question of its own.</source>
+        <translation>Für den Kessel bleibt der Raum wie angegeben: Er wird weder warm noch feucht. Was der Dampf mit seiner Luft macht, ist eine eigene Frage.</translation>
     </message>
 </context>
 <context>

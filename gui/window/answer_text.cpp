@@ -118,9 +118,16 @@ QString unfinishedText(const Telling& tell, int rig) {
       return {};
     case physics::Outcome::DoesNotBoil:
       if (!day.levelsOff) break;
+      // As on the curve: up with the lid as it is for heating, then down again in the boil.
+      if (day.find(physics::StageKind::Boil)) {
+        return levelsOff(translate("Answer",
+                                   "%3 is what %2 comes to with the lid as it is for heating, but "
+                                   "it does not boil: there it would lose %4 in the boil and gets "
+                                   "%5, and falls back to %1."));
+      }
       return levelsOff(translate("Answer",
-                                 "%1 is where %2 levels off in the boil: it does not boil, since "
-                                 "at %3 it would lose %4 and gets %5."));
+                                 "%1 is where %2 levels off: it does not boil, since at %3 it "
+                                 "would lose %4 and gets %5."));
     case physics::Outcome::DoesNotReachStrike:
       if (!day.levelsOff) break;
       return levelsOff(translate("Answer",

@@ -120,12 +120,17 @@ class TableOf {
   PictureTable table_;
 };
 
+// A brew a month where the plan does not say.
+double brewsPerYear(const rigs::Plan& plan);
+
 // One for each question; question_answers.cpp adds title and cautions.
 Answer howLong(const Telling& tell);
 Answer whereHeat(const Telling& tell);
 Answer boilsEnough(const Telling& tell);
 Answer worthJacket(const Telling& tell);
 Answer whichElement(const Telling& tell);
+Answer circuitCarries(const Telling& tell);
+Answer roomChanges(const Telling& tell);
 Answer whatCost(const Telling& tell);
 Answer howFarCools(const Telling& tell);
 

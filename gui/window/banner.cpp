@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <algorithm>
 
 namespace gui {
 
@@ -18,27 +19,47 @@ Banner::Banner(QWidget* parent) : QFrame(parent) {
   hide();
 }
 
-void Banner::ask(const QString& text, std::vector<Choice> choices) {
+void Banner::ask(Subject subject, const QString& text, std::vector<Choice> choices) {
+  const auto same = std::find_if(asked_.begin(), asked_.end(),
+                                 [&](const Asked& one) { return one.subject == subject; });
   // The same question again, as when a file is written in two goes: no button moves away from
   // under the hand.
-  if (isVisible() && text_->text() == text) return;
+  if (same != asked_.end() && same->text == text) return;
+  Asked now{subject, text, std::move(choices)};
+  if (same != asked_.end()) {
+    *same = std::move(now);
+  } else {
+    asked_.push_back(std::move(now));
+  }
+  if (asked_.front().subject == subject) showFirst();
+}
+
+void Banner::drop(Subject subject) {
+  std::erase_if(asked_, [&](const Asked& one) { return one.subject == subject; });
+  showFirst();
+}
+
+void Banner::showFirst() {
   for (QWidget* button : buttons_) {
     button->hide();
     button->deleteLater();
   }
   buttons_.clear();
-  text_->setText(text);
-  for (Choice& choice : choices) {
+  setVisible(!asked_.empty());
+  if (asked_.empty()) return;
+  const Asked& first = asked_.front();
+  text_->setText(first.text);
+  for (const Choice& choice : first.choices) {
     auto* button = new QPushButton(choice.first);
-    connect(button, &QPushButton::clicked, this, [this, act = std::move(choice.second)] {
-      hide();
-      if (act) act();
-    });
+    connect(button, &QPushButton::clicked, this,
+            [this, subject = first.subject, act = choice.second] {
+              drop(subject);
+              if (act) act();
+            });
     row_->addWidget(button);
     button->show();
     buttons_.push_back(button);
   }
-  show();
 }
 
 QString Banner::text() const { return text_->text(); }

@@ -18,16 +18,28 @@ class Banner : public QFrame {
 
  public:
   using Choice = std::pair<QString, std::function<void()>>;
+  enum class Subject { PlanFile, Leftover };
 
   explicit Banner(QWidget* parent = nullptr);
-  // Each choice takes the banner away, then acts. Replaces a question not yet answered.
-  void ask(const QString& text, std::vector<Choice> choices);
-  QString text() const;
+  // One question after another: a new one waits until the last is answered, and takes the place
+  // of one about the same subject. Each choice takes its question away, then acts.
+  void ask(Subject subject, const QString& text, std::vector<Choice> choices);
+  // What was asked about this has been settled elsewhere.
+  void drop(Subject subject);
+  QString text() const;  // of the question that is seen
 
  private:
+  struct Asked {
+    Subject subject;
+    QString text;
+    std::vector<Choice> choices;
+  };
+  void showFirst();
+
   QHBoxLayout* row_;
   QLabel* text_;
   std::vector<QWidget*> buttons_;
+  std::vector<Asked> asked_;  // the first is seen
 };
 
 }  // namespace gui

@@ -46,6 +46,7 @@ class Layouter {
     ticks();
     if (picture_.kind == Picture::Kind::StackedBars) {
       bars();
+      limits(bottomOfHead);
     } else {
       limits(bottomOfHead);
       traceLines();
@@ -143,7 +144,7 @@ class Layouter {
         right = std::max(right, widthOf(totalText(stack)) + 10.0);
       }
     }
-    limitRows();
+    limitRows_ = picture_.limits.isEmpty() ? 0 : limitRowsNeeded();
     layout_.plot = QRectF(QPointF(left, top + limitRows_ * (lineHeight_ + 2.0)),
                           QPointF(size_.width() - right, bottom));
     if (layout_.plot.height() < 20.0) layout_.plot.setHeight(20.0);
@@ -157,7 +158,6 @@ class Layouter {
     }
   }
 
-  void limitRows() { limitRows_ = picture_.limits.isEmpty() ? 0 : limitRowsNeeded(); }
   // Labels above the plot; two that would touch take two rows. A guess before the plot's width is
   // known: every row that could be needed.
   int limitRowsNeeded() const {
@@ -243,6 +243,7 @@ class Layouter {
         const double right = layout_.at({x, 0.0}).x();
         const QString number = QString::number(part + 1);
         const double width = widthOf(number, layout_.smallFont);
+        if (stack.parts.size() < 2) continue;
         if (right - left < width + 4.0 || thick < lineHeight_ * 0.8) continue;
         Label label{number, {0.5 * (left + right - width), from, width, thick}};
         label.index = static_cast<int>(part);
@@ -271,54 +272,61 @@ class Layouter {
     }
   }
 
-  // Names at the ends of lines, in the lines' order from the top down; where ends coincide or a
-  // longer line passes, a little above or below.
+  // Names at the ends of lines: beside the end, or above or below where another line is, too. From
+  // the right, where there is room.
   void lineEnds() {
     if (picture_.kind != Picture::Kind::Lines) return;
-    struct End {
-      int rig;
-      QPointF at;
-    };
-    QVector<End> ends;
+    QVector<Label> ends;
     for (const PictureLine& line : picture_.lines) {
       if (line.faint || line.rig < 0) continue;
       const auto runs = clipped(line.points, layout_.window);
-      if (!runs.isEmpty()) ends.push_back({line.rig, layout_.at(runs.back().back())});
+      if (runs.isEmpty()) continue;
+      ends.push_back({letterOfRig(line.rig), {}, line.rig});
+      ends.back().anchor = layout_.at(runs.back().back());
     }
-    std::stable_sort(ends.begin(), ends.end(),
-                     [](const End& a, const End& b) { return a.at.y() < b.at.y(); });
-    const double lowest = layout_.plot.bottom() - lineHeight_ + 4.0;
-    for (qsizetype i = 0; i < ends.size(); ++i) {
-      const QString text = letterOfRig(ends[i].rig);
-      const QSizeF size(widthOf(text), lineHeight_);
-      const auto besides = [&](qsizetype j) {
-        return std::abs(ends[j].at.x() - ends[i].at.x()) < size.width() + 2.0;
-      };
-      double from = layout_.plot.top() - 0.5 * lineHeight_;
-      double to = lowest;
-      for (qsizetype j = 0; j < i; ++j) {
-        if (besides(j)) from = std::max(from, layout_.lineEnds[j].box.bottom() + 0.5);
+    std::stable_sort(ends.begin(), ends.end(), [](const Label& a, const Label& b) {
+      return std::pair(-a.anchor.x(), a.anchor.y()) < std::pair(-b.anchor.x(), b.anchor.y());
+    });
+    for (Label& end : ends) {
+      const QSizeF size(widthOf(end.text), lineHeight_);
+      // Below the names of lines that end higher, as far as the eye can tell.
+      double from = -1e9;
+      for (const Label& other : layout_.lineEnds) {
+        const QPointF apart = end.anchor - other.anchor;
+        if (apart.y() > 2.5 && std::abs(apart.x()) < size.width())
+          from = std::max(from, other.box.center().y());
       }
-      // Room for those below.
-      for (qsizetype j = i + 1; j < ends.size(); ++j) {
-        if (besides(j)) to -= lineHeight_ + 0.5;
-      }
-      const QPointF beside = ends[i].at + QPointF(4.0, -0.5 * lineHeight_);
-      QRectF box({beside.x(), std::max(from, std::min(beside.y(), to))}, size);
-      double least = std::numeric_limits<double>::infinity();
-      for (int step = -12; step <= 12; ++step) {
-        const QRectF there({beside.x(), beside.y() + 0.25 * lineHeight_ * step}, size);
-        if (there.top() < from || there.top() > to || overlapsAny(there, taken_)) continue;
-        const double cost = 1.5 * std::abs(step) + covered(there);
+      end.box = endBox(end.anchor, size, from);
+      layout_.lineEnds.push_back(end);
+      taken_.push_back(end.box);
+    }
+  }
+
+  QRectF endBox(QPointF end, QSizeF size, double from) const {
+    const QRectF within(0.0, layout_.plot.top() - 0.5 * size.height(), size_.width(),
+                        layout_.plot.height() + 0.5 * size.height() - 1.0);
+    QRectF best;
+    double least = std::numeric_limits<double>::infinity();
+    for (int row = 0; row <= 20; ++row) {
+      const double off = 0.25 * row * size.height();
+      const double above = end.y() - size.height() - 3.0 - off;
+      const double below = end.y() + 3.0 + off;
+      for (const QPointF corner : {QPointF(end.x() + 4.0, end.y() - 0.5 * size.height() - off),
+                                   QPointF(end.x() + 4.0, end.y() - 0.5 * size.height() + off),
+                                   QPointF(end.x() - size.width() + 2.0, above),
+                                   QPointF(end.x() - size.width() + 2.0, below)}) {
+        const QRectF box(corner, size);
+        if (box.top() < from || !within.contains(box) || overlapsAny(box, taken_)) continue;
+        const bool inside = corner.x() < end.x() && end.x() > layout_.plot.right() - 2.0;
+        const double cost = 2.0 * row + covered(box) + (inside ? 10.0 : 0.0);
         if (cost >= least) continue;
         least = cost;
-        box = there;
+        best = box;
       }
-      Label label{text, box, ends[i].rig};
-      label.anchor = ends[i].at;
-      layout_.lineEnds.push_back(label);
-      taken_.push_back(box);
     }
+    if (!best.isNull()) return best;
+    if (from > -1e9) return endBox(end, size, -1e9);
+    return QRectF(end + QPointF(4.0, -0.5 * size.height()), size);
   }
 
   void bands() {

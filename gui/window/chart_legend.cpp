@@ -23,11 +23,13 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
     entries.push_back({line.name, line.rig, Sample::FaintLine});
     break;
   }
-  for (qsizetype i = 0; i < picture.partNames.size(); ++i) {
+  // A single part is what the axis says.
+  for (qsizetype i = 0; i < picture.partNames.size() && picture.partNames.size() > 1; ++i) {
     entries.push_back({QStringLiteral("%1 %2").arg(i + 1).arg(picture.partNames[i]),
                        static_cast<int>(i), Sample::Part});
   }
   for (const PictureBand& band : picture.bands) {
+    if (!band.shaded) continue;  // its label stands in the picture
     const QString text =
         band.source.isEmpty() ? band.label : QStringLiteral("%1 (%2)").arg(band.label, band.source);
     entries.push_back({text, 0, Sample::Band});

@@ -81,9 +81,8 @@ QColor inkOn(const QColor& shade) {
 }
 
 QVector<qreal> dashesOfRig(int rig) {
-  static const QVector<QVector<qreal>> kDashes{{},          {6.0, 3.0},
-                                               {1.5, 2.5},  {8.0, 2.5, 1.5, 2.5},
-                                               {13.0, 4.0}, {4.0, 2.0, 1.5, 2.0, 1.5, 2.0}};
+  static const QVector<QVector<qreal>> kDashes{
+      {}, {6.0, 3.0}, {1.5, 2.5}, {8.0, 2.5, 1.5, 2.5}, {3.0, 6.0}, {4.0, 2.0, 1.5, 2.0, 1.5, 2.0}};
   return kDashes[rig % kDashes.size()];
 }
 

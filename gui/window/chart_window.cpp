@@ -90,7 +90,7 @@ ChartWindow fullWindow(const Picture& picture) {
   if (picture.yTo) y.to = *picture.yTo;
   if (picture.xFrom) x.from = *picture.xFrom;
   if (picture.xTo) x.to = *picture.xTo;
-  if (picture.kind != Picture::Kind::StackedBars) roundOutwards(y, false);
+  if (picture.kind != Picture::Kind::StackedBars && !picture.exactly) roundOutwards(y, false);
   if (!(x.to > x.from)) x.to = x.from + 1.0;
   return {x.from, x.to, y.from, y.to};
 }

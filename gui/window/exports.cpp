@@ -34,7 +34,7 @@ class Sheet {
         cautionFont_(sized(look.font, body_ * 0.85)),
         title_(linesOf(answer.title, titleFont_, inner_)),
         sentence_(linesOf(answer.sentence, sentenceFont_, inner_)) {
-    for (const QString& caution : answer.cautions) {
+    for (const QString& caution : answer.allCautions()) {
       cautions_ += linesOf(caution, cautionFont_, inner_);
     }
   }

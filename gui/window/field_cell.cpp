@@ -10,6 +10,8 @@
 namespace gui {
 namespace {
 
+constexpr qsizetype kMayBeCut = 8;  // characters
+
 QString textIn(const rigs::Texts& texts, const std::string& pointer) {
   const auto found = texts.find(pointer);
   return found == texts.end() ? QString() : QString::fromStdString(found->second);
@@ -20,6 +22,14 @@ std::string siblingOf(const std::string& pointer, const char* name) {
 }
 
 }  // namespace
+
+std::string placeOfElement(const rigs::Texts& texts, std::optional<std::size_t> rig,
+                           const std::string& place) {
+  constexpr std::string_view kElement = "/element/";
+  if (!rig || !place.starts_with(kElement)) return place;
+  const std::string list = "/elements/0/" + place.substr(kElement.size());
+  return texts.contains("/rigs/" + std::to_string(*rig) + list) ? list : place;
+}
 
 FormState formStateOf(const PlanDocument& document) {
   FormState state;
@@ -51,6 +61,7 @@ FieldCell::FieldCell(PlanDocument& document, PlanField field, std::optional<std:
     connect(line_, &PlanLineEdit::committed, this, &FieldCell::apply);
     connect(line_, &PlanLineEdit::left, this, [this] { ++visit_; });
   }
+  if (field_.kind == FieldKind::Shown) line_->setReadOnly(true);
   editor()->setObjectName(QString::fromStdString(pointer_));
   layout_->addWidget(editor());
   layout_->addStretch(1);
@@ -94,11 +105,24 @@ QString FieldCell::inheritedFrom(const FormState& state) const {
                                                   : QString();
 }
 
+// What is not in any one place of the document: as the plan has it, or had it last.
+void FieldCell::refreshShown() {
+  if (!document_.plan()) return;
+  const QString text = field_.shown(*document_.plan());
+  shown_ = text;
+  line_->display(text);
+  line_->setCursorPosition(0);
+  line_->setPlaceholderText(QStringLiteral("–"));
+  line_->setToolTip(text.isEmpty() ? field_.meaning : field_.meaning + QLatin1Char('\n') + text);
+}
+
 void FieldCell::refresh(const FormState& state) {
+  if (field_.kind == FieldKind::Shown) return refreshShown();
   const rigs::Texts& texts = document_.texts();
-  QString own = textIn(texts, pointer_);
+  const std::string place = placeOfElement(document_.texts(), rig_, field_.place);
+  const std::string pointer = pointer_.substr(0, pointer_.size() - field_.place.size()) + place;
+  QString own = textIn(texts, pointer);
   QString inherited;
-  std::string place = field_.place;
   if (field_.kind == FieldKind::LayerAmount && own.isEmpty()) {
     own = textIn(texts, siblingOf(pointer_, "R"));
   } else if (field_.kind == FieldKind::LayerAmount &&
@@ -142,30 +166,33 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   QString hint = inherited.isEmpty() ? field_.usual : inherited;
   hint = shownText(hint.toStdString(), units, conversion);
   line_->setPlaceholderText(hint);
-  QString tip = field_.meaning;
+  // First what a narrow field may cut.
+  QString tip =
+      shown.size() > kMayBeCut ? shown + QLatin1Char('\n') + field_.meaning : field_.meaning;
   if (!own.isEmpty() && shown != own) tip += QLatin1Char('\n') + tr("Written as %1.").arg(own);
   if (own.isEmpty() && !inherited.isEmpty())
     tip += QLatin1Char('\n') + tr("Not stated here: %1, as in %2.").arg(hint, inheritedFrom(state));
   else if (own.isEmpty() && !field_.usual.isEmpty())
     tip += QLatin1Char('\n') + tr("Not stated: %1.").arg(hint);
-  line_->setToolTip(tip);
+  showTip(tip);
 }
 
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,
                               const FormState& state) {
-  std::string material;
-  if (field_.place.ends_with("/finish")) {
-    material = textIn(document_.texts(), siblingOf(pointer_, "material")).toStdString();
-    if (material.empty() && rig_ && *rig_ < state.inherited.size())
-      material = textIn(state.inherited[*rig_], siblingOf(field_.place, "material")).toStdString();
+  std::string about;
+  if (field_.place == "/place/edition" || field_.place.ends_with("/outlet")) {
+    about = textIn(document_.texts(), "/place/region").toStdString();
+  } else if (field_.place.ends_with("/finish")) {
+    about = textIn(document_.texts(), siblingOf(pointer_, "material")).toStdString();
+    if (about.empty() && rig_ && *rig_ < state.inherited.size())
+      about = textIn(state.inherited[*rig_], siblingOf(field_.place, "material")).toStdString();
   }
   const QString none = !inherited.isEmpty()
                            ? tr("%1 (as in %2)").arg(inherited, inheritedFrom(state))
                        : !field_.usual.isEmpty() ? tr("%1 (not stated)").arg(field_.usual)
                                                  : QStringLiteral("—");
   QStringList offered{none, QString()};
-  for (const std::string& choice : field_.choices(material))
-    offered << QString::fromStdString(choice);
+  for (const std::string& choice : field_.choices(about)) offered << QString::fromStdString(choice);
   if (!own.isEmpty() && !offered.mid(2).contains(own)) offered << own;
   const QSignalBlocker quiet(combo_);
   if (offered != offered_) {
@@ -176,17 +203,33 @@ void FieldCell::refreshChoice(const QString& own, const QString& inherited,
       combo_->addItem(choice == QLatin1String("none") ? tr("none") : choice, choice);
   }
   combo_->setCurrentIndex(own.isEmpty() ? 0 : combo_->findData(own));
-  combo_->setToolTip(field_.meaning + QLatin1Char('\n') + combo_->currentText());
+  showTip(combo_->currentText() + QLatin1Char('\n') + field_.meaning);
+}
+
+void FieldCell::tellProblemsIn(QVBoxLayout* room, const QString& whose) {
+  room_ = room;
+  whose_ = whose;
+}
+
+// A tip may cover the problem beside it, and so says it too.
+void FieldCell::showTip(const QString& tip) {
+  tip_ = tip;
+  const QString problem = problem_ ? problem_->text() : QString();
+  editor()->setToolTip(problem.isEmpty() ? tip : problem + QLatin1Char('\n') + tip);
 }
 
 void FieldCell::display(const QString& problem, bool isRemark) {
   if (problem.isEmpty() && !problem_) return;
   if (!problem_) {
-    problem_ = new ProblemLabel(this);
+    problem_ = new ProblemLabel(room_ ? room_->parentWidget() : this);
     problem_->setObjectName(editor()->objectName() + QStringLiteral("?"));
-    layout_->insertWidget(1, problem_);
+    if (room_)
+      room_->addWidget(problem_);
+    else
+      layout_->insertWidget(1, problem_);
   }
-  problem_->display(problem, isRemark);
+  problem_->display(problem, isRemark, whose_);
+  showTip(tip_);
   editor()->setAccessibleDescription(
       problem.isEmpty() ? field_.meaning : problem + QLatin1Char('\n') + field_.meaning);
 }

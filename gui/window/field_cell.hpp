@@ -23,6 +23,10 @@ struct FormState {
 };
 FormState formStateOf(const PlanDocument& document);
 
+// Of two elements the first stands in a list: where its fields are then, else the same place.
+std::string placeOfElement(const rigs::Texts& texts, std::optional<std::size_t> rig,
+                           const std::string& place);
+
 class FieldCell : public QWidget {
   Q_OBJECT
 
@@ -34,6 +38,9 @@ class FieldCell : public QWidget {
   QWidget* editor() const;
   void refresh(const FormState& state);
   void display(const QString& problem, bool isRemark);
+  // Where its problems stand instead of below it: a narrow column would break them in too many
+  // lines. With whose field it is, since others' stand there too.
+  void tellProblemsIn(QVBoxLayout* room, const QString& whose);
   bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
   void commit();
   // For screen readers: "Power, New element, kitchen".
@@ -41,8 +48,10 @@ class FieldCell : public QWidget {
 
  private:
   void apply(const QString& typed);
+  void refreshShown();
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
+  void showTip(const QString& tip);
   QString inheritedFrom(const FormState& state) const;
 
   PlanDocument& document_;
@@ -53,6 +62,9 @@ class FieldCell : public QWidget {
   PlanComboBox* combo_ = nullptr;
   ProblemLabel* problem_ = nullptr;
   QVBoxLayout* layout_ = nullptr;
+  QVBoxLayout* room_ = nullptr;
+  QString whose_;
+  QString tip_;    // without the problem
   int visit_ = 0;  // each stay in the field is a step of its own
   QString shown_;  // as the plan says it, before any conversion
   QStringList offered_;

@@ -72,6 +72,7 @@ MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
   retranslate();
   restoreLayout();
   Q_EMIT document_.fileChanged();
+  showWanted();
   onDocumentChanged();
   if (complaint.isEmpty()) return;
   QMetaObject::invokeMethod(
@@ -116,6 +117,9 @@ void MainWindow::buildCentre() {
   stale_->setObjectName(QStringLiteral("stale"));
   stale_->setWordWrap(true);
   stale_->setMargin(6);
+  stale_->setAutoFillBackground(true);
+  stale_->setBackgroundRole(QPalette::Highlight);
+  stale_->setForegroundRole(QPalette::HighlightedText);
   stale_->hide();
   answer->addWidget(stale_);
   page_ = new QuestionPage;
@@ -134,8 +138,11 @@ void MainWindow::buildCentre() {
           [this](int index) { page_->setQuestion(allQuestions().at(index)); });
   connect(page_, &QuestionPage::questionChanged, this, [this](Question question) {
     questions_->setCurrentIndex(static_cast<int>(allQuestions().indexOf(question)));
+    solver_.lookAt(page_->needed());
   });
+  connect(page_, &QuestionPage::viewChanged, this, [this] { solver_.lookAt(page_->needed()); });
   connect(page_, &QuestionPage::goalDragged, this, &MainWindow::onGoalDragged);
+  connect(page_, &QuestionPage::yearChanged, this, &MainWindow::onYearChanged);
   connect(units_, &QComboBox::activated, this, [this](int index) {
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
   });
@@ -151,8 +158,9 @@ void MainWindow::setUnits(rigs::UnitSystem units) {
 }
 
 bool MainWindow::isSettled() const {
+  const SolutionPtr newest = page_->newestSolution();
   return solver_.isIdle() &&
-         (!document_.plan() || (solution_ && solution_->edition == document_.edition()));
+         (!document_.plan() || (newest && newest->edition == document_.edition()));
 }
 
 void MainWindow::onDocumentChanged() {
@@ -163,20 +171,24 @@ void MainWindow::onDocumentChanged() {
   if (document_.edition() != askedEdition_) {
     askedEdition_ = document_.edition();
     if (document_.plan()) solver_.solve(document_.plan(), document_.edition());
+    showWanted();
   }
   if (document_.units() != shownUnits_) {
     shownUnits_ = document_.units();
-    if (solution_) page_->show(solution_, shownUnits_);
+    page_->show(page_->newestSolution(), shownUnits_);
   }
   showState();
 }
 
 void MainWindow::onSolved(const SolutionPtr& solution) {
-  // While days follow one another, the last sweeps stay: half a picture would flicker.
-  solution_ = solution;
-  page_->show(solution_, shownUnits_);
+  page_->show(solution, shownUnits_);
   showState();
   Q_EMIT answerShown();
+}
+
+void MainWindow::showWanted() {
+  if (document_.plan())
+    page_->setWantedMinutes(physics::inMinutes(document_.plan()->goals.boilWithin));
 }
 
 // The line follows the hand; the plan says what it means.
@@ -191,11 +203,18 @@ void MainWindow::onGoalDragged(double minutes) {
       QStringLiteral("drag#%1").arg(drag_));
 }
 
+void MainWindow::onYearChanged(int batches) {
+  document_.change(
+      tr("change of the batches a year"),
+      rigs::withValue(document_.text(), "/tariff/brews_per_year", std::to_string(batches)),
+      QStringLiteral("batches a year"));
+}
+
 void MainWindow::showState() {
   const int errors = forms_->errorCount();
   stale_->setVisible(errors > 0);
-  stale_->setText(solution_ ? tr("This answers the plan as it last was without problems.")
-                            : tr("There is no answer yet: the plan has problems."));
+  stale_->setText(page_->solution() ? tr("This answers the plan as it last was without problems.")
+                                    : tr("There is no answer yet: the plan has problems."));
   status_->setText(errors > 0 ? tr("%n problem(s) in the plan", nullptr, errors)
                    : busy_    ? tr("Computing")
                               : QString());
@@ -203,7 +222,12 @@ void MainWindow::showState() {
 
 void MainWindow::retranslate() {
   const QVector<Question>& questions = allQuestions();
-  for (int i = 0; i < questions_->count(); ++i) questions_->setTabText(i, titleOf(questions.at(i)));
+  // A word or two each, so that all of them stand in one row; the page asks the whole question.
+  for (int i = 0; i < questions_->count(); ++i) {
+    questions_->setTabText(i, shortTitleOf(questions.at(i)));
+    questions_->setTabToolTip(i, titleOf(questions.at(i)));
+    questions_->setAccessibleTabName(i, titleOf(questions.at(i)));
+  }
   questions_->setAccessibleName(tr("Questions"));
   units_->setItemText(0, tr("Metric units"));
   units_->setItemText(1, tr("US units"));
@@ -227,7 +251,7 @@ void MainWindow::changeEvent(QEvent* event) {
 
 void MainWindow::restoreLayout() {
   QSettings settings;
-  resize(1280, 720);
+  resize(QSize(1280, 720).boundedTo(screen()->availableSize()));
   restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray());
   if (!splitter_->restoreState(settings.value(QStringLiteral("splitter")).toByteArray()))
     splitter_->setSizes({width() * 43 / 100, width() * 57 / 100});

@@ -8,6 +8,7 @@
 #include <QSplitter>
 #include <QTabBar>
 #include <QTimer>
+#include <future>
 #include <memory>
 
 #include "gui/window/banner.hpp"
@@ -38,6 +39,8 @@ class MainWindow : public QMainWindow {
   bool openPlan(const QString& path);
   bool savePlan();
   bool savePlanAs(const QString& path);
+  // What is seen, in the format of the file's ending. Numbers as JSON are written a moment later.
+  void exportSeen(const QString& path);
   void setQuestion(Question question);
   void setUnits(rigs::UnitSystem units);
   // Asks about plans that an earlier window lost.
@@ -45,6 +48,8 @@ class MainWindow : public QMainWindow {
   // Whether nothing is left to compute.
   bool isSettled() const;
 
+  // Setting: pictures are exported black on white, whatever the window looks like.
+  static constexpr const char* kOnPaper = "exports on paper";
   static constexpr int kAutosaveDelay = 1000;  // ms after a change
 
  Q_SIGNALS:
@@ -62,6 +67,8 @@ class MainWindow : public QMainWindow {
   void onDocumentChanged();
   void onSolved(const SolutionPtr& solution);
   void onGoalDragged(double minutes);
+  void onYearChanged(int batches);
+  void showWanted();
   void showState();
   void retranslate();
   void restoreLayout();
@@ -79,6 +86,7 @@ class MainWindow : public QMainWindow {
   void restore(const Leftover& leftover);
   void complain(const QString& what, const QString& why);
   void exportNumbersOrPicture(const QString& ending, const QString& filter);
+  void confirmSaved(const QString& path);
   void exportReport();
   void print();
   // window_menus.cpp
@@ -88,6 +96,7 @@ class MainWindow : public QMainWindow {
   void buildRigMenu();
   void buildViewMenu();
   void buildHelpMenu();
+  void buildAppearanceMenu(QMenu& view);
   void about();
 
   PlanDocument document_;
@@ -102,10 +111,10 @@ class MainWindow : public QMainWindow {
   QuestionPage* page_ = nullptr;
   QLabel* status_ = nullptr;
   QTimer autosave_;
-  SolutionPtr solution_;
   rigs::UnitSystem shownUnits_ = rigs::UnitSystem::SI;
   int askedEdition_ = 0;
   bool busy_ = false;
+  std::future<void> exporting_;
   qint64 lastDrag_ = 0;
   int drag_ = 0;
 };

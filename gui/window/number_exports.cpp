@@ -46,7 +46,7 @@ void addLine(QString& csv, const QStringList& fields) {
 }
 
 QString nameOf(int rig, const QString& name) {
-  return name.startsWith(letterOfRig(rig)) ? name : letterOfRig(rig) + u' ' + name;
+  return rig < 0 || name.startsWith(letterOfRig(rig)) ? name : letterOfRig(rig) + u' ' + name;
 }
 
 void addPicture(QString& csv, const Picture& picture) {
@@ -133,8 +133,11 @@ QJsonObject tableJson(const PictureTable& table) {
 
 // Computed anew without curves: keeping them makes the integrator stop more often, which shows in
 // the twelfth digit, and these are to be the terminal's bytes.
-std::string resultText(const rigs::Plan& plan) {
-  return rigs::resultJson(plan, rigs::answer(plan, rigs::Depth::Everything));
+std::string resultText(const rigs::Plan& plan, Question question) {
+  const rigs::Depth depth = question == Question::Circuit ? rigs::Depth::Circuit
+                            : question == Question::Room  ? rigs::Depth::Room
+                                                          : rigs::Depth::Everything;
+  return rigs::resultJson(plan, rigs::answer(plan, depth));
 }
 
 }  // namespace
@@ -148,7 +151,8 @@ QByteArray answerCsv(const Answer& answer) {
     addLine(csv, cells);
   }
   for (const Picture& picture : answer.pictures) addPicture(csv, picture);
-  for (const QString& caution : answer.cautions) {
+  for (const QString& note : answer.notes) addLine(csv, {QStringLiteral("note"), {}, note, {}});
+  for (const QString& caution : answer.allCautions()) {
     addLine(csv, {QStringLiteral("caution"), {}, caution, {}});
   }
   return csv.toUtf8();
@@ -159,13 +163,13 @@ QByteArray answerJson(Question question, const Answer& answer, const Solution& s
                    {"title", answer.title},
                    {"sentence", answer.sentence},
                    {"table", tableJson(answer.table)},
-                   {"cautions", QJsonArray::fromStringList(answer.cautions)}};
+                   {"notes", QJsonArray::fromStringList(answer.notes)},
+                   {"cautions", QJsonArray::fromStringList(answer.allCautions())}};
   addAll(seen, "pictures", answer.pictures, pictureJson);
   const QByteArray text = QJsonDocument(seen).toJson(QJsonDocument::Indented).trimmed();
   // Put together as text: the result keeps the order of its keys.
-  return "{\n\"seen\": " + text +
-         ",\n\"result\": " + QByteArray::fromStdString(resultText(solution.plan)).trimmed() +
-         "\n}\n";
+  return "{\n\"seen\": " + text + ",\n\"result\": " +
+         QByteArray::fromStdString(resultText(solution.plan, question)).trimmed() + "\n}\n";
 }
 
 }  // namespace gui

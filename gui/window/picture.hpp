@@ -10,12 +10,19 @@
 
 namespace gui {
 
+// What a rig is about along a piece of its line, told where a person points.
+struct PicturePhase {
+  double until = 0.0;  // x; ascending
+  QString name;
+};
+
 // Rigs keep their place, dash and shade in every picture: `rig` is the index in the plan.
 struct PictureLine {
   int rig = 0;
   QString name;
   QVector<QPointF> points;  // finite, x ascending; a gap is a second line of the same rig
   bool faint = false;       // a companion, such as the same rig without its jacket
+  QVector<PicturePhase> phases = {};
 };
 
 struct PictureMark {  // an event, an operating point
@@ -30,6 +37,7 @@ struct PictureBand {  // a published range of y (or of x), with its source
   bool alongX = false;
   QString label;
   QString source;
+  bool shaded = true;  // else only its label stands there
 };
 
 struct PictureLimit {  // a vertical line, e.g. what a circuit can carry
@@ -52,12 +60,13 @@ struct Picture {
   bool xIsClock = false;   // minutes shown as h:mm
   // The window first shown, where it is not simply all the data.
   std::optional<double> xFrom, xTo, yFrom, yTo;
-  QVector<PictureLine> lines;    // Lines
+  bool exactly = false;        // no rounding of these outwards: a piece that a person zoomed to
+  QVector<PictureLine> lines;  // Lines
   QVector<PictureMark> marks;
   QVector<PictureBand> bands;
   QVector<PictureLimit> limits;
-  QVector<QString> partNames;    // Areas and StackedBars
-  QVector<PictureStack> stacks;  // StackedBars
+  QVector<QString> partNames;       // Areas and StackedBars
+  QVector<PictureStack> stacks;     // StackedBars
   QVector<QVector<QPointF>> areas;  // Areas: one per part, stacked from the bottom up by the chart
   // A horizontal line a person may drag, e.g. the wanted time; and what dragging it means.
   std::optional<double> draggable;

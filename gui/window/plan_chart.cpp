@@ -126,6 +126,17 @@ void sampleOf(QPainter& painter, const Label& label, int parts, const ChartLook&
   }
 }
 
+// From what a label names to the label, where it could not stand right beside it.
+void leader(QPainter& painter, const Label& label, const QColor& color) {
+  constexpr double kBeside = 13.0;  // pixels
+  if (label.box.isEmpty()) return;
+  const QPointF near(std::clamp(label.anchor.x(), label.box.left(), label.box.right()),
+                     std::clamp(label.anchor.y(), label.box.top(), label.box.bottom()));
+  if (std::hypot(near.x() - label.anchor.x(), near.y() - label.anchor.y()) < kBeside) return;
+  painter.setPen(flatPen(color, 1.0));
+  painter.drawLine(label.anchor, near);
+}
+
 }  // namespace
 
 struct Plot::Parts {
@@ -150,6 +161,7 @@ struct Plot::Parts {
   void under(QPainter& painter) const;
   void over(QPainter& painter) const;
   void marks(QPainter& painter) const;
+  void limitLine(QPainter& painter, const Label& label) const;
   void paths(QPainter& painter) const;
 };
 
@@ -284,6 +296,7 @@ void Plot::show(const Picture& picture, const ChartLayout& layout, const ChartLo
 void Plot::Parts::under(QPainter& painter) const {
   painter.setRenderHint(QPainter::Antialiasing, false);
   for (const PictureBand& band : picture.bands) {
+    if (!band.shaded) continue;
     const ChartWindow& w = layout.window;
     const double from =
         std::clamp(band.from, band.alongX ? w.xFrom : w.yFrom, band.alongX ? w.xTo : w.yTo);
@@ -303,7 +316,15 @@ void Plot::Parts::under(QPainter& painter) const {
       painter.drawLine(QPointF(tick.anchor.x(), layout.plot.top()),
                        QPointF(tick.anchor.x(), layout.plot.bottom()));
     }
+    // Below the bars and their names, which they would cross.
+    for (const Label& label : layout.limits) limitLine(painter, label);
   }
+}
+
+void Plot::Parts::limitLine(QPainter& painter, const Label& label) const {
+  painter.setPen(QPen(look.quietInk, 1.0, Qt::DotLine));
+  painter.drawLine(QPointF(label.anchor.x(), label.box.bottom()),
+                   QPointF(label.anchor.x(), layout.plot.bottom()));
 }
 
 void Plot::Parts::paths(QPainter& painter) const {
@@ -322,6 +343,7 @@ void Plot::Parts::paths(QPainter& painter) const {
 }
 
 void Plot::Parts::marks(QPainter& painter) const {
+  for (const Label& mark : layout.marks) leader(painter, mark, look.quietInk);
   for (const Label& mark : layout.marks) {
     painter.setPen(flatPen(look.paper, 1.5));
     painter.setBrush(shadeOfRig(mark.index, look));
@@ -345,9 +367,7 @@ void Plot::Parts::over(QPainter& painter) const {
          Qt::AlignCenter);
   }
   for (const Label& label : layout.limits) {
-    painter.setPen(QPen(look.quietInk, 1.0, Qt::DotLine));
-    painter.drawLine(QPointF(label.anchor.x(), label.box.bottom()),
-                     QPointF(label.anchor.x(), layout.plot.bottom()));
+    if (!bars) limitLine(painter, label);
     text(painter, label, layout.font, look.quietInk, Qt::AlignCenter);
   }
   if (picture.draggable) {
@@ -365,16 +385,16 @@ void Plot::Parts::over(QPainter& painter) const {
   }
   marks(painter);
   for (const Label& label : layout.lineEnds) {
-    if (std::abs(label.box.center().y() - label.anchor.y()) > label.box.height()) {
-      painter.setPen(flatPen(look.grid, 1.0));
-      painter.drawLine(label.anchor, QPointF(label.box.left(), label.box.center().y()));
-    }
+    leader(painter, label, look.quietInk);
     text(painter, label, layout.font, look.ink);
   }
   for (const auto* labels : {&layout.xTicks, &layout.yTicks}) {
     for (const Label& label : *labels) text(painter, label, layout.font, look.quietInk);
   }
-  for (const Label& label : layout.barNames) text(painter, label, layout.font, look.ink);
+  for (const Label& label : layout.barNames) {
+    if (!layout.limits.isEmpty()) painter.fillRect(label.box, look.paper);
+    text(painter, label, layout.font, look.ink);
+  }
   for (const Label& label : layout.titles) {
     const QColor color = label.index == 0   ? look.ink
                          : label.index == 3 ? look.accent

@@ -53,6 +53,11 @@ class PlanChart : public QWidget {
   void show(const Picture& picture);
   using QWidget::show;
   const Picture& picture() const;
+  // The line alone; one that is in the hand only takes the label.
+  void setDraggable(double y, const QString& label);
+  // All of it while it is zoomed out.
+  ChartWindow visibleWindow() const;
+  bool isZoomed() const;
   void setLook(const ChartLook& look);  // else from palette, font and locale
   void resetZoom();
 
@@ -65,8 +70,9 @@ class PlanChart : public QWidget {
   QSize minimumSizeHint() const override;
 
  Q_SIGNALS:
-  void dragged(double y);  // the draggable line, while it moves
-  void painted();          // after each paint, for measurements
+  void dragged(double y);     // the draggable line, while it moves
+  void handChanged(bool on);  // the line is taken, let go
+  void painted();             // after each paint, for measurements
 
  protected:
   bool event(QEvent* event) override;

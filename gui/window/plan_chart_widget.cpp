@@ -27,6 +27,7 @@ struct PlanChart::Parts {
   ChartLayout layout;
   Plot plot;
   std::optional<ChartWindow> window;  // zoomed
+  std::optional<ChartWindow> held;    // while the line is in the hand: axes that move would pull it
   std::optional<double> crosshair;
   QPixmap kept;
   bool stale = true;
@@ -44,6 +45,10 @@ struct PlanChart::Parts {
     if (!picture.draggable) return false;
     return std::abs(layout.at({0.0, *picture.draggable}).y() - at.y()) <= kGrip &&
            layout.plot.adjusted(-kGrip, -kGrip, kGrip, kGrip).contains(at);
+  }
+  ChartWindow visible() const {
+    if (held) return *held;
+    return window.value_or(fullWindow(picture));
   }
   bool zoomable() const { return picture.kind != Picture::Kind::StackedBars; }
   // About a point of the picture, within all of it.
@@ -117,6 +122,18 @@ void PlanChart::show(const Picture& picture) {
 
 const Picture& PlanChart::picture() const { return parts_->picture; }
 
+void PlanChart::setDraggable(double y, const QString& label) {
+  Parts& p = *parts_;
+  if (!p.picture.draggable) return;
+  if (p.hand != Parts::Hand::Dragging) p.picture.draggable = y;
+  p.picture.draggableLabel = label;
+  p.stale = true;
+  update();
+}
+
+ChartWindow PlanChart::visibleWindow() const { return parts_->visible(); }
+bool PlanChart::isZoomed() const { return parts_->window.has_value(); }
+
 void PlanChart::setLook(const ChartLook& look) {
   parts_->look = look;
   parts_->ownLook = true;
@@ -160,8 +177,13 @@ QStringList PlanChart::readOut() const {
                          : line.faint
                              ? QStringLiteral("%1 %2").arg(letterOfRig(line.rig), line.name)
                              : letterOfRig(line.rig);
-    lines += QStringLiteral("%1  %2").arg(
+    QString text = QStringLiteral("%1  %2").arg(
         name, withUnit(readingText(*value, w.height(), false, p.look.locale), p.picture.yUnit));
+    const auto phase =
+        std::find_if(line.phases.begin(), line.phases.end(),
+                     [&](const PicturePhase& one) { return *p.crosshair <= one.until; });
+    if (phase != line.phases.end()) text += QStringLiteral("  ") + phase->name;
+    lines += text;
   }
   for (qsizetype i = p.picture.areas.size(); i-- > 0;) {
     const auto value = valueAt(p.picture.areas[i], *p.crosshair);
@@ -182,8 +204,9 @@ bool PlanChart::event(QEvent* event) {
   // Arrow keys and zoom keys belong to the chart, not to the window's shortcuts.
   if (event->type() == QEvent::ShortcutOverride) {
     const auto* key = static_cast<QKeyEvent*>(event);
-    if (key->modifiers() == Qt::NoModifier &&
-        (key->key() == Qt::Key_Plus || key->key() == Qt::Key_Minus || key->key() == Qt::Key_0)) {
+    const bool held = (key->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) != 0;
+    if (!held && (key->key() == Qt::Key_Plus || key->key() == Qt::Key_Equal ||
+                  key->key() == Qt::Key_Minus || key->key() == Qt::Key_0)) {
       event->accept();
       return true;
     }
@@ -195,7 +218,7 @@ void PlanChart::paintEvent(QPaintEvent*) {
   Parts& p = *parts_;
   const qreal sharpness = devicePixelRatioF();
   if (p.stale || p.kept.deviceIndependentSize() != QSizeF(size())) {
-    p.layout = layOut(p.picture, size(), p.look, p.window);
+    p.layout = layOut(p.picture, size(), p.look, p.visible());
     p.plot.show(p.picture, p.layout, p.look);
     p.kept = QPixmap(size() * sharpness);
     p.kept.setDevicePixelRatio(sharpness);
@@ -295,7 +318,9 @@ void PlanChart::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton) return;
   if (p.onGrip(event->position())) {
     p.hand = Parts::Hand::Dragging;
+    p.held = p.layout.window;
     clearCrosshair();
+    Q_EMIT handChanged(true);
   } else if (p.window) {
     p.hand = Parts::Hand::Panning;
     p.grabbed = event->position();
@@ -305,8 +330,14 @@ void PlanChart::mousePressEvent(QMouseEvent* event) {
 }
 
 void PlanChart::mouseReleaseEvent(QMouseEvent*) {
+  const bool dragging = parts_->hand == Parts::Hand::Dragging;
   parts_->hand = Parts::Hand::Free;
   unsetCursor();
+  if (!dragging) return;
+  parts_->held.reset();
+  parts_->stale = true;
+  update();
+  Q_EMIT handChanged(false);
 }
 
 void PlanChart::mouseDoubleClickEvent(QMouseEvent*) { resetZoom(); }
@@ -371,8 +402,10 @@ void PlanChart::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_End:
       setCrosshair(w.xTo);
       break;
+    // Some keyboards have + above =, others need Shift for it: all of these mean nearer.
     case Qt::Key_Plus:
-      p.zoom(1.5, middle, 0.5 * (w.yFrom + w.yTo), shift);
+    case Qt::Key_Equal:
+      p.zoom(1.5, middle, 0.5 * (w.yFrom + w.yTo), false);
       break;
     case Qt::Key_Minus:
       p.zoom(1.0 / 1.5, middle, 0.5 * (w.yFrom + w.yTo), true);

@@ -100,6 +100,35 @@ class Edit {
   const FieldOwner& owner_;
 };
 
+constexpr std::array<std::string_view, 3> kElementKeys{"power", "rated_voltage", "top_height"};
+constexpr std::string_view kSecondElement = "/elements/1/";
+
+// The first element moves into the list that stands in place of it; the second begins as its twin.
+void addSecondElement(Edit& edit, const FieldOwner& owner) {
+  const rigs::Texts inherited = rigs::inheritedTexts(*owner.origins);
+  for (const std::string_view key : kElementKeys) {
+    const std::string place = "/element/" + std::string(key);
+    const auto from = inherited.find(place);
+    std::string text = from == inherited.end() ? std::string() : from->second;
+    if (const auto own = edit.textAt(place)) text = *own;
+    if (text.empty()) continue;
+    edit.put("/elements/0/" + std::string(key), text);
+    edit.put(std::string(kSecondElement) + std::string(key), text);
+  }
+  if (edit.has("/element")) edit.takeOut("/element");
+  if (!edit.has("/wired")) edit.put("/wired", "parallel");
+}
+
+// The first element is the only one again, and what fed the second is gone.
+void removeSecondElement(Edit& edit) {
+  for (const std::string_view key : kElementKeys) {
+    const auto text = edit.textAt("/elements/0/" + std::string(key));
+    if (text) edit.put("/element/" + std::string(key), *text);
+  }
+  for (const char* part : {"/elements", "/wired", "/second_supply", "/second_cable"})
+    if (edit.has(part)) edit.takeOut(part);
+}
+
 // A finish that the new material does not have would only be a riddle: take its first one.
 void fitFinish(Edit& edit, const PlanField& field, std::string_view material) {
   if (!field.place.ends_with("/material") ||
@@ -129,10 +158,22 @@ void putLayerAmount(Edit& edit, const std::string& place, std::string_view text)
 
 std::string FieldOwner::prefix() const { return rig ? "/rigs/" + std::to_string(*rig) : ""; }
 
-std::string withField(const std::string& document, const FieldOwner& owner, const PlanField& field,
+std::string withField(const std::string& document, const FieldOwner& owner, const PlanField& named,
                       std::string_view typed) {
   const std::string_view text = trimmed(typed);
   Edit edit(document, owner);
+  PlanField field = named;
+  if (field.place.starts_with("/element/") && edit.has("/elements/0"))
+    field.place.replace(0, 9, "/elements/0/");
+  if (field.place.starts_with(kSecondElement)) {
+    const bool isThere = edit.has("/elements/1");
+    if (!isThere && text.empty()) return document;
+    if (!isThere) addSecondElement(edit, owner);
+    if (isThere && text.empty() && field.place.ends_with("/power")) {
+      removeSecondElement(edit);
+      return edit.take();
+    }
+  }
   const std::string part = firstPart(field.place);
   if (text.empty()) {
     // Nothing to take out where the part is only the origin's.

@@ -4,7 +4,9 @@
 
 #include <algorithm>
 
+#include "gui/window/circuit_fields.hpp"
 #include "gui/window/layer_fields.hpp"
+#include "gui/window/tariff_text.hpp"
 
 namespace gui {
 namespace {
@@ -22,6 +24,167 @@ std::size_t entriesAt(const rigs::Texts& texts, const std::string& list) {
 
 constexpr std::size_t kMostRests = 12;
 constexpr std::size_t kMostLayers = 10;
+
+std::vector<std::string> daysOfWeek(std::string_view) { return {"weekday", "weekend"}; }
+
+QString hoursOf(const rigs::Plan& plan) {
+  return plan.tariff.dependsOnTheHour() ? tariffText(plan.tariff) : QString();
+}
+QString tiersOf(const rigs::Plan& plan) {
+  return plan.tariff.dependsOnUse() ? tariffText(plan.tariff) : QString();
+}
+
+FieldSection rulesSection() {
+  return {PlanFields::tr("Electrical rules"),
+          {{.place = "/place/region",
+            .kind = FieldKind::Choice,
+            .label = PlanFields::tr("Region"),
+            .meaning = PlanFields::tr("Whose rules judge the circuits. Left empty: all that may "
+                                      "apply to each rig's circuit. Local codes decide."),
+            .usual = PlanFields::tr("of the circuits"),
+            .choices = regions},
+           {.place = "/place/edition",
+            .kind = FieldKind::Choice,
+            .label = PlanFields::tr("Edition"),
+            .meaning = PlanFields::tr("Of the region's rules: the one that is bundled. A plan that "
+                                      "names another is refused instead of judged by this one."),
+            .usual = PlanFields::tr("the bundled one"),
+            .choices = editionsOf}}};
+}
+
+FieldSection airSection() {
+  const std::vector<Companion> room{{"/place/air/volume", "40 m3"}};
+  return {PlanFields::tr("The room's air"),
+          {{.place = "/place/air/volume",
+            .label = PlanFields::tr("Volume"),
+            .meaning = PlanFields::tr("Of the room, 2 to 1000 m³. Left empty: an ordinary kitchen "
+                                      "is assumed, and said so."),
+            .usual = QStringLiteral("40 m3"),
+            .conversion = converted<Volume>,
+            .removes = "/place/air"},
+           {.place = "/place/air/air_changes",
+            .kind = FieldKind::Number,
+            .label = PlanFields::tr("Air changes an hour"),
+            .meaning = PlanFields::tr("Plain number, 0 to 60: how often its air is exchanged with "
+                                      "outdoors. Stands instead of an airflow."),
+            .usual = QStringLiteral("0.5"),
+            .replaces = {"/place/air/airflow"},
+            .companions = room},
+           {.place = "/place/air/airflow",
+            .label = PlanFields::tr("or airflow"),
+            .meaning = PlanFields::tr("Exchanged with outdoors, such as 200 m3/h or 120 ft3/min. "
+                                      "Stands instead of air changes."),
+            .replaces = {"/place/air/air_changes"},
+            .companions = room},
+           {.place = "/place/air/outdoors",
+            .label = PlanFields::tr("Outdoor air"),
+            .meaning = PlanFields::tr("Temperature outdoors, -20 to 45 °C."),
+            .usual = QStringLiteral("5 C"),
+            .conversion = converted<Temperature>,
+            .companions = room},
+           {.place = "/place/air/outdoor_humidity",
+            .label = PlanFields::tr("Its humidity"),
+            .meaning = PlanFields::tr("Relative humidity outdoors, 1 to 100 %."),
+            .usual = QStringLiteral("80 %"),
+            .companions = room},
+           {.place = "/place/air/hood_captures",
+            .label = PlanFields::tr("Hood takes"),
+            .meaning = PlanFields::tr("Share of the vapour that a hood leads outdoors before it "
+                                      "mixes with the room, 0 to 100 %."),
+            .usual = QStringLiteral("0 %"),
+            .companions = room},
+           {.place = "/place/air/hold_humidity",
+            .label = PlanFields::tr("Humidity to hold"),
+            .meaning = PlanFields::tr("What the airflow is to hold, 20 to 100 %."),
+            .usual = QStringLiteral("60 %"),
+            .companions = room},
+           {.place = "/place/air/window_u",
+            .label = PlanFields::tr("Window"),
+            .meaning = PlanFields::tr("Its U value, 0.3 to 7 W/(m2 K): tells when it gets wet "
+                                      "inside. Left empty: not told."),
+            .usual = PlanFields::tr("not told"),
+            .conversion = converted<HeatTransferCoefficient>,
+            .companions = room}}};
+}
+
+FieldSection priceSection() {
+  return {
+      PlanFields::tr("Price of energy"),
+      {{.place = "/tariff/price",
+        .label = PlanFields::tr("Price"),
+        .meaning = PlanFields::tr(
+            "Number, currency and /kWh, such as 0.28 EUR/kWh or $0.17/kWh. Without it "
+            "there is no money in the answers. Stands instead of hours or tiers."),
+        .replaces = {"/tariff/times", "/tariff/tiers", "/tariff/used_this_month"},
+        .removes = "/tariff"},
+       {.place = "/tariff/times",
+        .kind = FieldKind::Shown,
+        .label = PlanFields::tr("by the hour"),
+        .meaning =
+            PlanFields::tr("Prices by the hour, as the plan's file has them; changed there."),
+        .shown = hoursOf},
+       {.place = "/tariff/tiers",
+        .kind = FieldKind::Shown,
+        .label = PlanFields::tr("by the month's use"),
+        .meaning = PlanFields::tr("Prices by the month's use, as the plan's file has them; changed "
+                                  "there."),
+        .shown = tiersOf},
+       {.place = "/tariff/name",
+        .label = PlanFields::tr("Name"),
+        .meaning = PlanFields::tr("What the tariff is called, for readers.")},
+       {.place = "/tariff/dated",
+        .label = PlanFields::tr("Dated"),
+        .meaning = PlanFields::tr("Year and month, or a day: 2026-01 or 2026-01-31.")},
+       {.place = "/tariff/day",
+        .kind = FieldKind::Choice,
+        .label = PlanFields::tr("Day of the brew"),
+        .meaning = PlanFields::tr("A weekday or a weekend, where prices differ by it."),
+        .usual = QStringLiteral("weekday"),
+        .choices = daysOfWeek},
+       {.place = "/tariff/used_this_month",
+        .label = PlanFields::tr("Used this month"),
+        .meaning = PlanFields::tr("Energy used before this brew, where prices go by the month's "
+                                  "use."),
+        .usual = QStringLiteral("0 kWh")},
+       {.place = "/tariff/rebate",
+        .label = PlanFields::tr("Rebate"),
+        .meaning = PlanFields::tr("Share of the sum that is not paid, -50 to 90 %; below 0 for a "
+                                  "tax on top."),
+        .usual = QStringLiteral("0 %")},
+       {.place = "/tariff/brew_from",
+        .label = PlanFields::tr("Could begin from"),
+        .meaning = PlanFields::tr("Earliest start by the clock, such as 06:00, for the cheapest "
+                                  "one."),
+        .usual = QStringLiteral("00:00"),
+        .companions = {{"/tariff/brew_until", "22:00"}}},
+       {.place = "/tariff/brew_until",
+        .label = PlanFields::tr("Could begin until"),
+        .meaning = PlanFields::tr("Latest start by the clock, such as 22:00, for the cheapest "
+                                  "one."),
+        .usual = QStringLiteral("23:45"),
+        .companions = {{"/tariff/brew_from", "06:00"}}},
+       {.place = "/tariff/brews_per_year",
+        .kind = FieldKind::Number,
+        .label = PlanFields::tr("Batches a year"),
+        .meaning = PlanFields::tr("Plain number, 0 to 1000."),
+        .usual = QStringLiteral("12")},
+       {.place = "/tariff/jacket_price",
+        .kind = FieldKind::Number,
+        .label = PlanFields::tr("Price of a jacket"),
+        .meaning = PlanFields::tr("Plain number in the price's currency, for the payback.")},
+       {.place = "/tariff/element_price",
+        .kind = FieldKind::Number,
+        .label = PlanFields::tr("Price of an element"),
+        .meaning = PlanFields::tr("Plain number in the price's currency, for the payback.")},
+       {.place = "/tariff/co2_per_kWh",
+        .label = PlanFields::tr("CO₂ per kWh"),
+        .meaning = PlanFields::tr("Mass of carbon dioxide that a kilowatt-hour makes, such as 380 "
+                                  "g; state its source."),
+        .conversion = converted<Mass>},
+       {.place = "/tariff/co2_source",
+        .label = PlanFields::tr("Its source"),
+        .meaning = PlanFields::tr("Who says so, and for which year.")}}};
+}
 
 }  // namespace
 
@@ -214,17 +377,6 @@ std::vector<FieldSection> placeSections(const ListLengths& lengths) {
             "How long the kettle is left alone for the question how far it cools, 1 min "
             "to 48 h."),
         .usual = QStringLiteral("8 h")}}};
-  FieldSection price{
-      PlanFields::tr("Price of energy"),
-      {{.place = "/tariff/price",
-        .label = PlanFields::tr("Price"),
-        .meaning = PlanFields::tr(
-            "Number, currency and /kWh, such as 0.28 EUR/kWh or $0.17/kWh. Without it "
-            "there is no money in the answers."),
-        .removes = "/tariff"},
-       {.place = "/tariff/dated",
-        .label = PlanFields::tr("Dated"),
-        .meaning = PlanFields::tr("Year and month, or a day: 2026-01 or 2026-01-31.")}}};
   FieldSection plan{
       PlanFields::tr("Plan"),
       {{.place = "/title",
@@ -239,8 +391,8 @@ std::vector<FieldSection> placeSections(const ListLengths& lengths) {
   addLayers(compared, "/jacket_to_compare/lid", PlanFields::tr("Lid layer %1"),
             lengths.comparedLid);
   compared.fields.push_back(outsideField("/jacket_to_compare"));
-  return {std::move(place), std::move(goals), std::move(price), std::move(plan),
-          std::move(compared)};
+  return {std::move(place), rulesSection(),  airSection(),       std::move(goals),
+          priceSection(),   std::move(plan), std::move(compared)};
 }
 
 }  // namespace gui

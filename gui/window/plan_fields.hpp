@@ -12,6 +12,7 @@
 
 #include "gui/window/quantity_field.hpp"
 #include "rigs/json_texts.hpp"
+#include "rigs/plan.hpp"
 
 namespace gui {
 
@@ -19,7 +20,8 @@ class PlanFields {  // whose texts these are, for translators
   Q_DECLARE_TR_FUNCTIONS(PlanFields)
 };
 
-enum class FieldKind { Text, Number, Choice, LayerAmount };
+// Shown: told by the plan, changed in the file alone.
+enum class FieldKind { Text, Number, Choice, LayerAmount, Shown };
 
 // What is written along with a value if it is not there yet: a cable needs two numbers.
 struct Companion {
@@ -34,8 +36,11 @@ struct PlanField {
   QString meaning = {};  // with range and what holds if it is not stated; for the tool tip
   QString usual = {};    // what holds if it is not stated, as a hint; may be empty
   Conversion conversion = nullptr;
-  // What may be chosen; `material` is the one that stands beside a finish.
-  std::vector<std::string> (*choices)(std::string_view material) = nullptr;
+  // What may be chosen; `about` is the material that stands beside a finish, and the plan's region
+  // for an outlet or an edition.
+  std::vector<std::string> (*choices)(std::string_view about) = nullptr;
+  // Of a Shown one; empty where the plan has no such thing.
+  QString (*shown)(const rigs::Plan& plan) = nullptr;
   std::vector<std::string> replaces = {};  // other places that this one stands instead of
   std::vector<Companion> companions = {};
   std::string removes = {};  // emptying this takes out the whole part

@@ -36,6 +36,11 @@ bool isWithin(const std::string& where, const std::string& pointer) {
 // A layer's thickness field is also its R.
 bool isAbout(const FieldCell& cell, const std::string& where) {
   const std::string& pointer = cell.pointer();
+  // Of two elements the first is told beside the fields of the one.
+  if (const std::size_t at = where.find("/elements/0/"); at != std::string::npos) {
+    std::string one = where;
+    if (one.replace(at, 12, "/element/") == pointer) return true;
+  }
   return isWithin(where, pointer) ||
          (pointer.ends_with("/thickness") && where.ends_with("/R") &&
           where.substr(0, where.size() - 2) == pointer.substr(0, pointer.size() - 10));

@@ -2,6 +2,8 @@
 #include "gui/window/quantity_field.hpp"
 
 #include <QKeyEvent>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
 #include <QWheelEvent>
 #include <algorithm>
 #include <array>
@@ -99,6 +101,24 @@ void PlanComboBox::focusOutEvent(QFocusEvent* event) {
   if (event->reason() != Qt::PopupFocusReason) Q_EMIT left();
 }
 
+// The usual one cuts a long choice in the middle of a letter, without a word.
+void PlanComboBox::paintEvent(QPaintEvent*) {
+  QStylePainter painter(this);
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  painter.drawComplexControl(QStyle::CC_ComboBox, option);
+  option.currentText = shownChoice();
+  painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+}
+
+QString PlanComboBox::shownChoice() const {
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  const QRect room =
+      style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
+  return fontMetrics().elidedText(option.currentText, Qt::ElideRight, room.width() - 3);
+}
+
 void PlanComboBox::wheelEvent(QWheelEvent* event) {
   if (hasFocus())
     QComboBox::wheelEvent(event);
@@ -116,12 +136,13 @@ ProblemLabel::ProblemLabel(QWidget* parent) : QLabel(parent) {
   hide();
 }
 
-void ProblemLabel::display(const QString& problem, bool isRemark) {
+void ProblemLabel::display(const QString& problem, bool isRemark, const QString& whose) {
   QString sentence = problem;
   if (!sentence.isEmpty() && !sentence.endsWith(QLatin1Char('.'))) sentence += QLatin1Char('.');
   setText(sentence.isEmpty() ? QString()
           : isRemark         ? tr("Remark: %1").arg(sentence)
                              : tr("Problem: %1").arg(sentence));
+  if (!sentence.isEmpty() && !whose.isEmpty()) setText(whose + QLatin1Char(' ') + text());
   QFont weight = font();
   weight.setBold(!isRemark);
   setFont(weight);

@@ -62,12 +62,14 @@ class PlanComboBox : public QComboBox {
 
  public:
   explicit PlanComboBox(QWidget* parent = nullptr);
+  QString shownChoice() const;  // as far as there is room, "…" in place of the rest
 
  Q_SIGNALS:
   void left();
 
  protected:
   void focusOutEvent(QFocusEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
 };
 
@@ -77,7 +79,7 @@ class ProblemLabel : public QLabel {
 
  public:
   explicit ProblemLabel(QWidget* parent = nullptr);
-  void display(const QString& problem, bool isRemark);
+  void display(const QString& problem, bool isRemark, const QString& whose = {});
 };
 
 }  // namespace gui

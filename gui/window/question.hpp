@@ -13,31 +13,39 @@
 namespace gui {
 
 enum class Question {
-  HowLong,        // How long does it take?
-  WhereHeat,      // Where does the heat go?
-  BoilsEnough,    // Does it boil hard enough?
-  WorthJacket,    // Is insulation worth it?
-  WhichElement,   // What element do I need?
-  WhatCost,       // What does it cost?
-  HowFarCools     // How far does it cool?
+  HowLong,       // How long does it take?
+  WhereHeat,     // Where does the heat go?
+  BoilsEnough,   // Does it boil hard enough?
+  WorthJacket,   // Is insulation worth it?
+  WhichElement,  // What element do I need?
+  Circuit,       // Can the circuit carry it?
+  WhatCost,      // What does it cost?
+  HowFarCools,   // How far does it cool?
+  Room           // What happens to the room?
 };
 const QVector<Question>& allQuestions();
-QString titleOf(Question question);        // translated
-QString identifierOf(Question question);   // "how-long", for files and options; never translated
+QString titleOf(Question question);       // translated
+QString shortTitleOf(Question question);  // translated; a word or two, where room is short
+QString identifierOf(Question question);  // "how-long", for files and options; never translated
 
 struct QuestionView {
-  int rig = 0;       // whose power by path is drawn (WhereHeat), whose jacket (WorthJacket)
+  int rig = 0;  // whose power by path is drawn (WhereHeat), whose jacket (WorthJacket)
   bool overThickness = true;  // WorthJacket: against thickness, else against element power
   bool asBars = false;        // WhereHeat: energy of all rigs as stacked bars, else power over time
-  int batchesPerYear = 12;    // WhatCost
 };
 
 struct Answer {
   QString title;
-  QString sentence;      // numbers first
+  QString sentence;           // numbers first
   QVector<Picture> pictures;  // one or two
-  PictureTable table;    // the same numbers
-  QStringList cautions;  // never empty where mains, heat, steam or warm wort are concerned
+  PictureTable table;         // the same numbers
+  QStringList notes;          // what a table has no room for: rules, arithmetic, clauses, sources
+  QStringList cautions;       // never empty where mains, heat, steam or warm wort are concerned
+  // What this plan in particular should heed; with the notes on the screen, where `cautions` are
+  // always in sight.
+  QStringList furtherCautions;
+
+  QStringList allCautions() const { return furtherCautions + cautions; }
 };
 
 // Pure: the same solution, units and view give the same answer. Numbers come from the solution.

@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/question.hpp"
 
+#include <algorithm>
+
 #include "gui/window/answer_text.hpp"
+#include "gui/window/phrases.hpp"
 #include "rigs/cautions.hpp"
+#include "rigs/circuit_words.hpp"
+#include "rigs/safety.hpp"
 
 namespace gui {
 namespace {
@@ -19,10 +24,14 @@ Answer told(Question question, const Telling& tell) {
       return worthJacket(tell);
     case Question::WhichElement:
       return whichElement(tell);
+    case Question::Circuit:
+      return circuitCarries(tell);
     case Question::WhatCost:
       return whatCost(tell);
     case Question::HowFarCools:
       return howFarCools(tell);
+    case Question::Room:
+      return roomChanges(tell);
   }
   return {};
 }
@@ -68,12 +77,28 @@ QString cautionText(const rigs::Caution& caution, const Writer& write) {
   return QString::fromStdString(caution.text);
 }
 
+bool isGeneral(const std::string& text, const std::vector<rigs::Caution>& general) {
+  return std::any_of(general.begin(), general.end(),
+                     [&](const rigs::Caution& caution) { return caution.text == text; });
+}
+
+// What a page about circuits or the room adds to the general ones; a verdict's deferral to local
+// codes and a licensed electrician ends the cautions in sight.
+void addCautions(Answer& answer, const std::vector<std::string>& all,
+                 const std::vector<rigs::Caution>& general) {
+  for (const std::string& text : all) {
+    if (isGeneral(text, general)) continue;
+    (text == rigs::electricianText() ? answer.cautions : answer.furtherCautions) += phrase(text);
+  }
+}
+
 }  // namespace
 
 const QVector<Question>& allQuestions() {
   static const QVector<Question> kAll{
-      Question::HowLong,      Question::WhereHeat, Question::BoilsEnough, Question::WorthJacket,
-      Question::WhichElement, Question::WhatCost,  Question::HowFarCools};
+      Question::HowLong,     Question::WhereHeat,    Question::BoilsEnough,
+      Question::WorthJacket, Question::WhichElement, Question::Circuit,
+      Question::WhatCost,    Question::HowFarCools,  Question::Room};
   return kAll;
 }
 
@@ -93,6 +118,34 @@ QString titleOf(Question question) {
       return translate("Answer", "What does it cost?");
     case Question::HowFarCools:
       return translate("Answer", "How far does it cool?");
+    case Question::Circuit:
+      return translate("Answer", "Can the circuit carry it?");
+    case Question::Room:
+      return translate("Answer", "What happens to the room?");
+  }
+  return {};
+}
+
+QString shortTitleOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+      return translate("Answer", "How long?");
+    case Question::WhereHeat:
+      return translate("Answer", "Heat to where?");
+    case Question::BoilsEnough:
+      return translate("Answer", "Boils hard enough?");
+    case Question::WorthJacket:
+      return translate("Answer", "Insulate?");
+    case Question::WhichElement:
+      return translate("Answer", "Which element?");
+    case Question::Circuit:
+      return translate("Answer", "Circuit carries it?");
+    case Question::WhatCost:
+      return translate("Answer", "What cost?");
+    case Question::HowFarCools:
+      return translate("Answer", "Cools how far?");
+    case Question::Room:
+      return translate("Answer", "The room?");
   }
   return {};
 }
@@ -113,6 +166,10 @@ QString identifierOf(Question question) {
       return QStringLiteral("what-cost");
     case Question::HowFarCools:
       return QStringLiteral("how-far-cools");
+    case Question::Circuit:
+      return QStringLiteral("circuit");
+    case Question::Room:
+      return QStringLiteral("room");
   }
   return {};
 }
@@ -122,9 +179,14 @@ Answer answerTo(Question question, const Solution& solution, rigs::UnitSystem un
   const Telling tell{solution, solution.plan, Writer(units), view};
   Answer answer = tell.count() > 0 ? told(question, tell) : Answer{};
   answer.title = titleOf(question);
-  for (const rigs::Caution& caution :
-       rigs::cautions(solution.plan, question == Question::HowFarCools, units)) {
+  const auto general = rigs::cautions(solution.plan, question == Question::HowFarCools, units);
+  for (const rigs::Caution& caution : general) {
     answer.cautions += cautionText(caution, tell.write);
+  }
+  if (question == Question::Circuit) {
+    addCautions(answer, rigs::circuitCautions(solution.plan, solution.answers, units), general);
+  } else if (question == Question::Room) {
+    addCautions(answer, rigs::roomCautions(solution.plan, solution.answers, units), general);
   }
   return answer;
 }

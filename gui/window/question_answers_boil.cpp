@@ -57,17 +57,31 @@ Picture boilOffPicture(const Telling& tell) {
   picture.xTitle = translate("Answer", "Element, rated at its supply's voltage, W");
   picture.yUnit = QStringLiteral("%/h");
   picture.yTitle = translate("Answer", "Boil-off, percent of the volume before the boil per hour");
+  // Every word for vigour where it holds; shaded what others say is usual.
+  using rigs::Vigour;
   picture.bands = {
-      {.from = 5.0,
-       .to = 8.0,
-       .label = translate("Answer", "5–8 %/h: best practice in breweries"),
+      {.from = 0.0,
+       .to = 100.0 * rigs::kGentleFrom,
+       .label = vigourLabel(Vigour::Simmer),
+       .source = {},
+       .shaded = false},
+      {.from = 100.0 * rigs::kGentleFrom,
+       .to = 100.0 * rigs::kSteadyFrom,
+       .label = translate("Answer", "%1; 5–8 %/h: best practice in breweries")
+                    .replace(QLatin1String("%1"), vigourLabel(Vigour::Gentle)),
        .source = translate("Answer",
                            "Joint Research Centre, Best environmental management practice: food "
                            "and beverage")},
-      {.from = 10.0,
-       .to = 15.0,
-       .label = translate("Answer", "10–15 %/h: common in small open kettles"),
-       .source = translate("Answer", "home-brewing practice")}};
+      {.from = 100.0 * rigs::kSteadyFrom,
+       .to = 100.0 * rigs::kStrongFrom,
+       .label = vigourLabel(Vigour::Steady),
+       .source = {},
+       .shaded = false},
+      {.from = 100.0 * rigs::kStrongFrom,
+       .to = 100.0 * rigs::kFierceFrom,
+       .label = translate("Answer", "%1; 10–15 %/h: usual in small open kettles")
+                    .replace(QLatin1String("%1"), vigourLabel(Vigour::Strong)),
+       .source = translate("Answer", "common practice, no source")}};
   double highest = 20.0;
   for (int i = 0; i < tell.count(); ++i) {
     PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
@@ -94,6 +108,11 @@ Picture boilOffPicture(const Telling& tell) {
   }
   picture.yFrom = 0.0;
   picture.yTo = highest;
+  picture.bands.push_back({.from = 100.0 * rigs::kFierceFrom,
+                           .to = highest,
+                           .label = vigourLabel(Vigour::Fierce),
+                           .source = {},
+                           .shaded = false});
   // Up to where every curve has left the picture.
   double strongest = 0.0;
   for (const PictureLine& line : picture.lines) {
@@ -157,29 +176,42 @@ QString enoughText(const Telling& tell, int i) {
   const QString rate = tell.write.text(rigs::perHour(goals.boilOffPerHour));
   const physics::PowerAnswer needed = rigs::neededPower(*rig.sizing);
   if (!needed.power) {
-    return translate("Answer", "No element boils %1 within %2 and boils off %3.")
+    return translate(
+               "Answer",
+               "No element takes %1 to strike and to the boil within %2 each and boils off %3.")
         .arg(tell.named(i), within, rate);
   }
   const auto element = rigs::elementFor(tell.planned(i).rig, needed);
   if (!element) {
     return translate("Answer",
-                     "%1 of heat is what %2 needs to boil within %3 and boil off %4: more than its "
-                     "cable can carry.")
+                     "%1 of heat is what %2 needs to strike and boil within %3 each and boil off "
+                     "%4: more than its cable can carry.")
         .arg(tell.write.watts(*needed.power), tell.named(i), within, rate);
   }
   QString text;
   if (*needed.power <= rig.day.electrical.delivered) {
     text = translate("Answer",
-                     "%1 at %5 is enough for %2 to boil within %3 and boil off %4; its own is "
-                     "stronger.");
-  } else if (needed.onThisSupply) {
-    text = translate("Answer",
-                     "%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too "
-                     "weak, its circuit carries that.");
+                     "%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; "
+                     "its own is stronger.");
   } else {
-    text = translate("Answer",
-                     "%1 at %5 is what %2 needs to boil within %3 and boil off %4; its own is too "
-                     "weak, and its circuit does not carry that.");
+    switch (rigs::carries(tell.planned(i), needed)) {
+      case rigs::Carries::Yes:
+        text = translate("Answer",
+                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
+                         "%4; its own is too weak, its circuit carries that.");
+        break;
+      case rigs::Carries::ForShortUseOnly:
+        text = translate("Answer",
+                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
+                         "%4; its own is too weak, and its circuit carries that for short use "
+                         "only, not for three hours.");
+        break;
+      case rigs::Carries::No:
+        text = translate("Answer",
+                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
+                         "%4; its own is too weak, and its circuit does not carry that.");
+        break;
+    }
   }
   return text.arg(tell.write.watts(element->rating), tell.named(i), within, rate,
                   tell.write.text(element->ratedAt));
@@ -220,12 +252,15 @@ Picture elementPicture(const Telling& tell) {
         line.points.push_back({tell.write.axis(point.element), physics::inMinutes(*point.toBoil)});
       }
     }
-    picture.lines.push_back(line);
     const auto minutes = toBoilMinutes(tell, i);
-    if (!minutes || tell.rig(i).day.outcome != physics::Outcome::Done) continue;
+    const bool boils = minutes && tell.rig(i).day.outcome == physics::Outcome::Done;
+    const double own = tell.write.axis(operatingPoint(tell.planned(i)));
+    if (boils) insert(line, {own, *minutes});
+    picture.lines.push_back(line);
+    if (!boils) continue;
     picture.marks.push_back(
         {i,
-         {tell.write.axis(operatingPoint(tell.planned(i))), *minutes},
+         {own, *minutes},
          QStringLiteral("%1 %2 min").arg(letterOfRig(i), tell.write.plain(*minutes, 0))});
     slowest = std::max(slowest, *minutes);
   }

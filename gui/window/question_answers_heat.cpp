@@ -93,6 +93,33 @@ Picture powerOverTime(const Telling& tell, int rig) {
   return picture;
 }
 
+// The picture's numbers where they change most: at the start and at the end of every stage.
+PictureTable powerTable(const Telling& tell, const physics::BrewDay& day, const Picture& picture) {
+  PictureTable table;
+  table.head = {translate("Answer", "Power, %1").arg(picture.yUnit)};
+  for (const PictureLine& line : picture.lines) table.head.push_back(line.name);
+  table.head += picture.partNames;
+  const QStringList names = stageLabels(day);
+  qsizetype point = 0;
+  for (std::size_t s = 0; s < day.stages.size(); ++s) {
+    const qsizetype first = point;
+    point += static_cast<qsizetype>(day.stages[s].curve.size());
+    if (point == first) continue;
+    const auto add = [&](const QString& label, qsizetype at) {
+      const auto cell = [&](const Points& from) { return tell.write.plain(from.value(at).y(), 0); };
+      const double x = picture.lines[0].points.value(at).x();
+      QVector<QString> row{
+          label.arg(names.value(static_cast<qsizetype>(s)), hoursAndMinutesText(x))};
+      for (const PictureLine& line : picture.lines) row.push_back(cell(line.points));
+      for (const Points& area : picture.areas) row.push_back(cell(area));
+      table.rows.push_back(row);
+    };
+    add(translate("Answer", "%1 begins, %2"), first);
+    add(translate("Answer", "%1 ends, %2"), point - 1);
+  }
+  return table;
+}
+
 QVector<Part> partsInUse(const Telling& tell) {
   QVector<Part> used;
   for (const Part& part : allParts()) {
@@ -144,6 +171,10 @@ Answer whereHeat(const Telling& tell) {
                share(in - steam - kept));
   answer.pictures = {tell.view.asBars ? energyBars(tell) : powerOverTime(tell, rig)};
 
+  if (!tell.view.asBars) {
+    answer.table = powerTable(tell, tell.rig(rig).day, answer.pictures[0]);
+    return answer;
+  }
   TableOf table(tell);
   const QString unit = tell.write.unit<Energy>();
   table.heading(translate("Answer", "Came in, %1").arg(unit));

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Is insulation worth it? What does it cost?
+// Is insulation worth it?
 #include <algorithm>
-#include <array>
-#include <cmath>
 
 #include "gui/window/answer_text.hpp"
 #include "gui/window/chart_layout.hpp"
@@ -24,20 +22,24 @@ bool priced(const Telling& tell) { return !tell.plan.tariff.currency.empty(); }
 
 QString savingText(const Telling& tell, int i) {
   const JacketEffect& effect = *tell.rig(i).jacket;
-  const QString energy = tell.write.text(effect.savedFromWall);
-  const auto cost = rigs::costOf(effect.savedFromWall, tell.plan.tariff);
+  if (effect.verdict == physics::JacketVerdict::MakesItBoil) {
+    return translate("Answer", "%1 only boils with its jacket.").arg(tell.named(i));
+  }
+  // A day that stops where it levels off saves nothing that could be compared.
+  if (!effect.savedFromWall || !effect.savedToBoil) {
+    if (!effect.jacketed.levelsOff) {
+      return translate("Answer", "Nothing can be compared for %1.").arg(tell.named(i));
+    }
+    return translate("Answer", "%1 is as far as %2 gets with a jacket: it still does not boil.")
+        .arg(tell.write.text(effect.jacketed.levelsOff->at), tell.named(i));
+  }
+  const QString energy = tell.write.text(*effect.savedFromWall);
+  const auto cost = rigs::moneySaved(effect.bare, effect.jacketed, tell.plan);
   const QString saved = cost ? tell.write.money(*cost, tell.plan.tariff) : energy;
   QString text;
-  if (!effect.savedToBoil) {
-    if (effect.verdict == physics::JacketVerdict::MakesItBoil) {
-      return translate("Answer", "%1 only boils with its jacket.").arg(tell.named(i));
-    }
-    return translate("Answer",
-                     "%1 a batch is what a jacket saves with %2, which still does not boil.")
-        .arg(saved, tell.named(i));
-  }
   switch (effect.verdict) {
     case physics::JacketVerdict::MakesItBoil:
+    case physics::JacketVerdict::GetsFurther:
     case physics::JacketVerdict::Worthwhile:
       text = translate("Answer",
                        "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
@@ -131,8 +133,9 @@ Picture savedPicture(const Telling& tell, bool money) {
     const double x = thickness
                          ? tell.write.thickness(jacketThickness(rig))
                          : tell.write.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
-    const Saving own{x, effect->savedToBoil, effect->savedFromWall,
-                     rigs::costOf(effect->savedFromWall, tell.plan.tariff)};
+    if (!effect->savedFromWall) continue;
+    const Saving own{x, effect->savedToBoil, *effect->savedFromWall,
+                     rigs::moneySaved(effect->bare, effect->jacketed, tell.plan)};
     const auto y = value(own);
     if (!y) continue;
     picture.marks.push_back({i, {x, *y}, {}});
@@ -175,7 +178,7 @@ PictureTable jacketTable(const Telling& tell) {
   };
   table.row(translate("Answer", "jacket compared"), [&](int i) -> std::optional<QString> {
     if (!tell.rig(i).jacket) return std::nullopt;
-    return QString::fromStdString(tell.planned(i).jacket);
+    return QString::fromStdString(tell.planned(i).jacket.in(tell.write.units()));
   });
   both(translate("Answer", "To strike, h:min"), StageKind::Strike, &JacketEffect::savedToStrike);
   both(translate("Answer", "From mash to boil, h:min"), StageKind::HeatingToBoil,
@@ -189,12 +192,13 @@ PictureTable jacketTable(const Telling& tell) {
     return tell.write.number(e.jacketed.total.fromWall(), 2);
   });
   of(translate("Answer", "saved"), [&](const JacketEffect& e) -> std::optional<QString> {
-    return tell.write.number(e.savedFromWall, 3);
+    if (!e.savedFromWall) return std::nullopt;
+    return tell.write.number(*e.savedFromWall, 3);
   });
   if (priced(tell)) {
     of(translate("Answer", "saved, %1").arg(QString::fromStdString(tell.plan.tariff.currency)),
        [&](const JacketEffect& e) -> std::optional<QString> {
-         const auto cost = rigs::costOf(e.savedFromWall, tell.plan.tariff);
+         const auto cost = rigs::moneySaved(e.bare, e.jacketed, tell.plan);
          return cost ? std::optional(tell.write.plain(*cost, 3)) : std::nullopt;
        });
   }
@@ -208,111 +212,6 @@ PictureTable jacketTable(const Telling& tell) {
   return table.take();
 }
 
-struct CostStage {
-  StageKind kind;
-  QString name;
-};
-QVector<CostStage> costStages(const Telling& tell) {
-  const QVector<CostStage> all{
-      {StageKind::Strike, translate("Answer", "heating the strike water")},
-      {StageKind::Ramp, translate("Answer", "between rests")},
-      {StageKind::Rest, translate("Answer", "holding rests")},
-      {StageKind::HeatingToBoil, translate("Answer", "heating to the boil")},
-      {StageKind::Boil, translate("Answer", "boiling")}};
-  QVector<CostStage> used;
-  for (const CostStage& stage : all) {
-    for (int i = 0; i < tell.count(); ++i) {
-      const auto energy = rigs::fromWall(tell.rig(i).day, stage.kind);
-      if (!energy || *energy <= physics::joules(0.0)) continue;
-      used.push_back(stage);
-      break;
-    }
-  }
-  return used;
-}
-
-// In the plan's currency, or in kWh where it has none.
-std::optional<double> worth(const Telling& tell, std::optional<physics::Energy> energy) {
-  if (!energy) return std::nullopt;
-  return priced(tell) ? rigs::costOf(*energy, tell.plan.tariff)
-                      : std::optional(tell.write.axis(*energy));
-}
-
-Picture costPicture(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
-  picture.title = priced(tell) ? translate("Answer", "What a batch costs, stage by stage")
-                               : translate("Answer", "Energy of a batch, stage by stage");
-  picture.xUnit = priced(tell) ? QString::fromStdString(tell.plan.tariff.currency)
-                               : tell.write.unit<physics::Energy>();
-  picture.xTitle = translate("Answer", "%1 a batch").arg(picture.xUnit);
-  const QVector<CostStage> stages = costStages(tell);
-  for (const CostStage& stage : stages) picture.partNames.push_back(stage.name);
-  for (int i = 0; i < tell.count(); ++i) {
-    PictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
-    for (const CostStage& stage : stages) {
-      stack.parts.push_back(worth(tell, rigs::fromWall(tell.rig(i).day, stage.kind)).value_or(0.0));
-    }
-    picture.stacks.push_back(stack);
-  }
-  return picture;
-}
-
-PictureTable costTable(const Telling& tell) {
-  TableOf table(tell);
-  const QVector<CostStage> stages = costStages(tell);
-  table.heading(
-      translate("Answer", "Energy from the wall, %1").arg(tell.write.unit<physics::Energy>()));
-  for (const CostStage& stage : stages) {
-    table.row(stage.name, [&](int i) -> std::optional<QString> {
-      const auto energy = rigs::fromWall(tell.rig(i).day, stage.kind);
-      return energy ? std::optional(tell.write.number(*energy, 2)) : std::nullopt;
-    });
-  }
-  table.row(translate("Answer", "a batch"), [&](int i) -> std::optional<QString> {
-    return tell.write.number(tell.rig(i).day.total.fromWall(), 2);
-  });
-  if (!priced(tell)) return table.take();
-  table.heading(
-      translate("Answer", "Cost, %1").arg(QString::fromStdString(tell.plan.tariff.currency)));
-  for (const CostStage& stage : stages) {
-    table.row(stage.name, [&](int i) -> std::optional<QString> {
-      const auto cost = worth(tell, rigs::fromWall(tell.rig(i).day, stage.kind));
-      return cost ? std::optional(tell.write.plain(*cost, 2)) : std::nullopt;
-    });
-  }
-  table.row(translate("Answer", "a batch"), [&](int i) -> std::optional<QString> {
-    const auto& cost = tell.rig(i).cost;
-    return cost ? std::optional(tell.write.plain(*cost, 2)) : std::nullopt;
-  });
-  const auto one = rigs::fromNumberIn<physics::Volume>(1.0, tell.write.units());
-  table.row(translate("Answer", "a %1 of wort in the end").arg(tell.write.unit<physics::Volume>()),
-            [&](int i) -> std::optional<QString> {
-              if (tell.rig(i).day.outcome != physics::Outcome::Done) return std::nullopt;
-              const auto cost = rigs::costPer(tell.rig(i), one);
-              return cost ? std::optional(tell.write.plain(*cost, 3)) : std::nullopt;
-            });
-  table.row(translate("Answer", "a year of %1 batches").arg(tell.view.batchesPerYear),
-            [&](int i) -> std::optional<QString> {
-              const auto& cost = tell.rig(i).cost;
-              if (tell.rig(i).day.outcome != physics::Outcome::Done) return std::nullopt;
-              return cost ? std::optional(tell.write.plain(*cost * tell.view.batchesPerYear, 2))
-                          : std::nullopt;
-            });
-  return table.take();
-}
-
-QString costSentence(const Telling& tell, int i, const QString& text) {
-  const rigs::RigAnswer& rig = tell.rig(i);
-  const auto one = rigs::fromNumberIn<physics::Volume>(1.0, tell.write.units());
-  const auto each = rigs::costPer(rig, one);
-  return text.arg(tell.write.money(*rig.cost, tell.plan.tariff), tell.named(i),
-                  tell.write.money(each.value_or(0.0), tell.plan.tariff),
-                  tell.write.unit<physics::Volume>(),
-                  tell.write.money(*rig.cost * tell.view.batchesPerYear, tell.plan.tariff),
-                  QString::number(tell.view.batchesPerYear));
-}
-
 }  // namespace
 
 Answer worthJacket(const Telling& tell) {
@@ -320,7 +219,8 @@ Answer worthJacket(const Telling& tell) {
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const auto& effect = tell.rig(i).jacket;
     if (!effect) return std::nullopt;
-    return effect->savedToBoil ? physics::inSeconds(*effect->savedToBoil) : -1e9;
+    const bool compares = effect->savedFromWall && effect->savedToBoil;
+    return compares ? physics::inSeconds(*effect->savedToBoil) : -1e9;
   });
   QStringList told;
   if (e.counted == 0) {
@@ -332,44 +232,6 @@ Answer worthJacket(const Telling& tell) {
   answer.sentence = told.join(QLatin1Char(' '));
   answer.pictures = {savedPicture(tell, false), savedPicture(tell, true)};
   answer.table = jacketTable(tell);
-  return answer;
-}
-
-Answer whatCost(const Telling& tell) {
-  Answer answer;
-  QStringList told;
-  const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
-    const rigs::RigAnswer& rig = tell.rig(i);
-    if (rig.day.outcome != physics::Outcome::Done) return std::nullopt;
-    return physics::inKilowattHours(rig.day.total.fromWall());
-  });
-  if (e.counted > 0 && priced(tell)) {
-    told +=
-        costSentence(tell, e.least,
-                     e.counted == 1 ? translate("Answer",
-                                                "%1 a batch with %2: %3/%4, and %5 a year of %6 "
-                                                "batches.")
-                                    : translate("Answer",
-                                                "%1 a batch with %2, the cheapest: %3/%4, and %5 "
-                                                "a year of %6 batches."));
-    if (e.counted > 1) {
-      told += costSentence(tell, e.most,
-                           translate("Answer",
-                                     "%1 with %2, the dearest: %3/%4, and %5 a year of "
-                                     "%6 batches."));
-    }
-  } else if (e.counted > 0) {
-    told += translate("Answer", "%1 a batch with %2, the least; the plan gives no price.")
-                .arg(tell.write.text(tell.rig(e.least).day.total.fromWall()), tell.named(e.least));
-    if (e.counted > 1) {
-      told += translate("Answer", "%1 with %2, the most.")
-                  .arg(tell.write.text(tell.rig(e.most).day.total.fromWall()), tell.named(e.most));
-    }
-  }
-  told += unfinishedTexts(tell);
-  answer.sentence = told.join(QLatin1Char(' '));
-  answer.pictures = {costPicture(tell)};
-  answer.table = costTable(tell);
   return answer;
 }
 

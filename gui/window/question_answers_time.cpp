@@ -12,6 +12,8 @@ namespace {
 using physics::BrewDay;
 using physics::StageKind;
 
+constexpr double kHeadroom = 0.2;
+
 std::optional<physics::Time> duration(const BrewDay& day) {
   if (day.outcome != physics::Outcome::Done || day.stages.empty()) return std::nullopt;
   return day.duration();
@@ -27,6 +29,10 @@ Picture temperatures(const Telling& tell) {
   for (int i = 0; i < tell.count(); ++i) {
     const BrewDay& day = tell.rig(i).day;
     PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    const QStringList names = stageLabels(day);
+    for (std::size_t s = 0; s < day.stages.size(); ++s)
+      line.phases.push_back(
+          {physics::inMinutes(day.stages[s].end), names.value(static_cast<qsizetype>(s))});
     for (const physics::Stage& stage : day.stages) {
       for (const physics::CurvePoint& point : stage.curve) {
         line.points.push_back({physics::inMinutes(point.time), tell.write.axis(point.wort)});
@@ -52,6 +58,19 @@ Picture temperatures(const Telling& tell) {
                  : QString()});
     }
     picture.lines.push_back(line);
+  }
+  // Room for the labels above the boil, where every line runs.
+  double least = 0.0;
+  double most = 0.0;
+  for (const PictureLine& line : picture.lines) {
+    for (const QPointF& p : line.points) {
+      least = std::min(least, p.y());
+      most = std::max(most, p.y());
+    }
+  }
+  if (most > least) {
+    picture.yFrom = least;
+    picture.yTo = most + kHeadroom * (most - least);
   }
   return picture;
 }

@@ -3,18 +3,16 @@
 
 #include <QApplication>
 #include <QBoxLayout>
-#include <QClipboard>
 #include <QComboBox>
 #include <QEvent>
-#include <QHeaderView>
-#include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSpinBox>
-#include <QTableWidget>
+#include <QToolButton>
 #include <algorithm>
 
+#include "gui/window/answer_table.hpp"
 #include "gui/window/answer_text.hpp"
 #include "gui/window/plan_chart.hpp"
 
@@ -24,55 +22,52 @@ namespace {
 // From this width two pictures stand side by side.
 constexpr int kSideBySide = 1050;
 constexpr int kShortestPicture = 300;
+constexpr int kTitleInSight = 24;
+// Below this height of the page a long answer folds.
+constexpr int kLowPage = 760;
+constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
-// Copies what is selected, for spreadsheets.
-class AnswerTable : public QTableWidget {
- public:
-  using QTableWidget::QTableWidget;
-
-  // As tall as its rows: the page scrolls, not the table.
-  void fit() {
-    int height = horizontalHeader()->sizeHint().height() + 2 * frameWidth() + 2;
-    for (int row = 0; row < rowCount(); ++row) height += rowHeight(row);
-    if (horizontalScrollBar()->maximum() > 0) height += horizontalScrollBar()->sizeHint().height();
-    setFixedHeight(height);
-  }
-
- protected:
-  void keyPressEvent(QKeyEvent* event) override {
-    if (!event->matches(QKeySequence::Copy)) return QTableWidget::keyPressEvent(event);
-    QStringList lines;
-    for (const QTableWidgetSelectionRange& range : selectedRanges()) {
-      for (int row = range.topRow(); row <= range.bottomRow(); ++row) {
-        QStringList cells;
-        for (int column = range.leftColumn(); column <= range.rightColumn(); ++column) {
-          cells += item(row, column) ? item(row, column)->text() : QString();
-        }
-        lines += cells.join(QLatin1Char('\t'));
-      }
-    }
-    QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
-  }
-};
-
-bool isHeading(const QVector<QString>& row) {
-  return std::all_of(row.begin() + 1, row.end(),
-                     [](const QString& cell) { return cell.isEmpty(); });
+// Up to the line's end, or a full stop that a space follows.
+QString firstSentence(const QString& all) {
+  const QString line = all.section(QLatin1Char('\n'), 0, 0);
+  const qsizetype stop = line.indexOf(QLatin1String(". "));
+  return stop < 0 ? line : line.left(stop + 1);
 }
 
 }  // namespace
+
+Searches searchesFor(Question question, const QuestionView& view) {
+  switch (question) {
+    case Question::BoilsEnough:
+      return {.power = true};
+    case Question::WorthJacket:
+      return view.overThickness ? Searches{.thickness = true} : Searches{.jacketPower = true};
+    case Question::WhichElement:
+      return {.sizing = true, .power = true};
+    case Question::HowFarCools:
+      return {.cooling = true};
+    case Question::Circuit:
+      return {.sizing = true};
+    default:
+      return {};
+  }
+}
 
 struct QuestionPage::Parts {
   explicit Parts(QuestionPage* of);
 
   QuestionPage* page;
-  SolutionPtr solution;
+  SolutionPtr solution;  // that is seen
+  SolutionPtr newest, whole;
+  std::optional<double> wanted;  // minutes
   rigs::UnitSystem units = rigs::UnitSystem::SI;
   Question question = Question::HowLong;
   QuestionView view;
   Answer answer;
 
+  QLabel* title;
   QLabel* sentence;
+  QToolButton* more;
   QWidget* options;
   QLabel* rigLabel;
   QComboBox* rig;
@@ -84,22 +79,32 @@ struct QuestionPage::Parts {
   QBoxLayout* pictures;
   QVector<PlanChart*> charts;
   AnswerTable* table;
+  QLabel* notes;
   QLabel* cautions;
 
+  void choose();
   void refresh();
   void relabel();
+  void placeWanted(Picture& picture) const;
+  void say();
+  void holdStill(bool still);
   void fillOptions();
-  void fillTable();
   void arrange();
   void optionChanged();
 };
 
 QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   auto* column = new QVBoxLayout(of);
+  title = new QLabel(of);
+  title->setTextFormat(Qt::PlainText);
   sentence = new QLabel(of);
   sentence->setTextFormat(Qt::PlainText);
   sentence->setWordWrap(true);
   sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  more = new QToolButton(of);
+  more->setObjectName(QStringLiteral("whole answer"));
+  more->setCheckable(true);
+  more->setAutoRaise(true);
   options = new QWidget(of);
   auto* row = new QHBoxLayout(options);
   row->setContentsMargins(0, 0, 0, 0);
@@ -132,14 +137,13 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   pictures->setSpacing(12);
   stack->addLayout(pictures);
   table = new AnswerTable(inside);
-  table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  table->verticalHeader()->hide();
-  table->setShowGrid(false);
-  table->setFrameShape(QFrame::NoFrame);
-  table->setTabKeyNavigation(false);
-  table->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  table->horizontalHeader()->setHighlightSections(false);
   stack->addWidget(table);
+  notes = new QLabel(inside);
+  notes->setTextFormat(Qt::PlainText);
+  notes->setWordWrap(true);
+  notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  notes->setContentsMargins(0, 8, 0, 8);
+  stack->addWidget(notes);
   stack->addStretch(1);
   scroll->setWidget(inside);
 
@@ -148,14 +152,19 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   cautions->setWordWrap(true);
   cautions->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
 
-  column->addWidget(sentence);
+  column->addWidget(title);
+  auto* said = new QHBoxLayout;
+  said->addWidget(sentence, 1);
+  said->addWidget(more, 0, Qt::AlignTop);
+  column->addLayout(said);
   column->addWidget(options);
   column->addWidget(scroll, 1);
   column->addWidget(cautions);
 
+  QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(batches, &QSpinBox::valueChanged, of, [this] { optionChanged(); });
+  QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
   scroll->viewport()->installEventFilter(of);
 }
 
@@ -164,7 +173,6 @@ void QuestionPage::Parts::optionChanged() {
   changed.rig = std::max(0, rig->currentIndex());
   if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
   if (question == Question::WorthJacket) changed.overThickness = kind->currentIndex() == 0;
-  changed.batchesPerYear = batches->value();
   page->setView(changed);
 }
 
@@ -185,15 +193,19 @@ void QuestionPage::Parts::relabel() {
   kind->clear();
   kind->addItems(kinds);
   table->setAccessibleName(translate("QuestionPage", "The same numbers as a table"));
+  notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
   sentence->setAccessibleName(translate("QuestionPage", "Answer"));
+  more->setText(translate("QuestionPage", "&Whole answer"));
+  more->setToolTip(
+      translate("QuestionPage", "Shows or folds away what follows the first sentence"));
 }
 
 void QuestionPage::Parts::fillOptions() {
   const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket;
   // Bars show every rig, but the sentence is still about one.
   const bool oneRig = question == Question::WhereHeat;
-  const bool cost = question == Question::WhatCost;
+  const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
   kindLabel->setVisible(kinds);
   kind->setVisible(kinds);
   rigLabel->setVisible(oneRig);
@@ -220,81 +232,91 @@ void QuestionPage::Parts::fillOptions() {
   rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
   kind->setCurrentIndex(question == Question::WhereHeat ? (view.asBars ? 1 : 0)
                                                         : (view.overThickness ? 0 : 1));
-  batches->setValue(view.batchesPerYear);
+  if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
 }
 
-void QuestionPage::Parts::fillTable() {
-  const PictureTable& from = answer.table;
-  const auto columns = static_cast<int>(from.head.size());
-  const auto rows = static_cast<int>(from.rows.size());
-  const bool sameShape = table->columnCount() == columns && table->rowCount() == rows;
-  if (!sameShape) {
-    table->clear();
-    table->clearSpans();
-    table->setColumnCount(columns);
-    table->setRowCount(rows);
-  }
-  table->setHorizontalHeaderLabels({from.head.begin(), from.head.end()});
-  for (int column = 0; column < columns; ++column) {
-    table->horizontalHeaderItem(column)->setTextAlignment(
-        column == 0 ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
-  }
-  for (int row = 0; row < rows; ++row) {
-    const bool heading = isHeading(from.rows[row]);
-    if (table->columnSpan(row, 0) != (heading ? columns : 1)) {
-      table->setSpan(row, 0, 1, heading ? columns : 1);
-    }
-    for (int column = 0; column < columns; ++column) {
-      QTableWidgetItem* cell = table->item(row, column);
-      if (!cell) {
-        cell = new QTableWidgetItem;
-        table->setItem(row, column, cell);
-      }
-      const QString& text = from.rows[row][column];
-      if (cell->text() != text) cell->setText(text);
-      cell->setToolTip(text.size() > 24 ? text : QString());
-      cell->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
-                                         : Qt::AlignRight | Qt::AlignVCenter);
-      QFont font = table->font();
-      font.setBold(heading);
-      if (cell->font() != font) cell->setFont(font);
-    }
-  }
-  if (!sameShape) {
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
-    table->resizeRowsToContents();
-    table->fit();
-  }
-}
-
-// Pictures as tall as what is seen allows, the table's beginning still in view.
+// Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
+// below one another both, or the first with all of its legend and the second's title as a hint.
 void QuestionPage::Parts::arrange() {
   const int width = scroll->viewport()->width();
+  const int room = scroll->viewport()->height();
   const bool beside = charts.size() > 1 && width >= kSideBySide;
   pictures->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  const int rows = beside || charts.isEmpty() ? 1 : static_cast<int>(charts.size());
-  const int room = scroll->viewport()->height() * 68 / 100;
-  const int height = std::max(kShortestPicture, rows > 1 ? room * 2 / 3 : room);
+  int height = room * 68 / 100;
+  if (!beside && charts.size() > 1) {
+    const int half = (room - pictures->spacing()) / 2;
+    height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
+  }
+  height = std::max(kShortestPicture, height);
   for (PlanChart* chart : charts) {
     if (chart->minimumHeight() != height) chart->setFixedHeight(height);
   }
 }
 
+// Half an answer would make the curves vanish until the rest is there; an older one stays instead.
+void QuestionPage::Parts::choose() {
+  const Searches needed = searchesFor(question, view);
+  if (!newest || newest->done.covers(needed)) {
+    solution = newest;
+  } else if (!solution || !solution->done.covers(needed)) {
+    solution = whole ? whole : newest;
+  }
+}
+
+void QuestionPage::Parts::placeWanted(Picture& picture) const {
+  if (!picture.draggable || !wanted) return;
+  picture.draggable = wanted;
+  picture.draggableLabel = translate("Answer", "wanted: %1")
+                               .arg(Writer(units, page->locale()).time(physics::minutes(*wanted)));
+}
+
+// In a low window the first sentence decides and the rest folds away, so that the picture and the
+// head of its table are in view. Exports always have all of it.
+void QuestionPage::Parts::say() {
+  const QString first = firstSentence(answer.sentence);
+  const QFontMetrics metrics(sentence->font());
+  const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
+  const int lines = metrics.boundingRect(room, Qt::TextWordWrap, answer.sentence).height() /
+                    metrics.lineSpacing();
+  const bool folds = page->height() < kLowPage && lines > 2 && first != answer.sentence;
+  more->setVisible(folds);
+  sentence->setText(folds && !more->isChecked() ? first : answer.sentence);
+  sentence->setAccessibleDescription(answer.sentence);
+}
+
+// What is under a dragging hand must not move because a sentence got longer.
+void QuestionPage::Parts::holdStill(bool still) {
+  for (QLabel* label : {sentence, cautions}) {
+    if (still) {
+      label->setFixedHeight(label->height());
+    } else {
+      label->setMinimumHeight(0);
+      label->setMaximumHeight(QWIDGETSIZE_MAX);
+    }
+  }
+}
+
 void QuestionPage::Parts::refresh() {
+  choose();
   fillOptions();
   if (!solution) {
     answer = {};
     answer.title = titleOf(question);
   } else {
     answer = answerTo(question, *solution, units, view);
+    for (Picture& picture : answer.pictures) placeWanted(picture);
   }
-  sentence->setText(answer.sentence);
+  title->setText(answer.title);
+  say();
   cautions->setText(answer.cautions.join(QLatin1Char(' ')));
+  const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
+  if (notes->text() != below) notes->setText(below);
+  notes->setVisible(!below.isEmpty());
   while (charts.size() > answer.pictures.size()) delete charts.takeLast();
   while (charts.size() < answer.pictures.size()) {
     auto* chart = new PlanChart(scroll->widget());
     QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
+    QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) { holdStill(on); });
     pictures->addWidget(chart, 1);
     if (!charts.isEmpty()) QWidget::setTabOrder(charts.back(), chart);
     charts.push_back(chart);
@@ -305,7 +327,7 @@ void QuestionPage::Parts::refresh() {
     charts[i]->show(answer.pictures[i]);
     charts[i]->setAccessibleDescription(answer.sentence);
   }
-  fillTable();
+  table->fill(answer.table);
 }
 
 QuestionPage::QuestionPage(QWidget* parent)
@@ -316,12 +338,31 @@ QuestionPage::QuestionPage(QWidget* parent)
 QuestionPage::~QuestionPage() = default;
 
 void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
-  parts_->solution = solution;
+  const SolutionPtr seen = parts_->solution;
+  const bool sameUnits = parts_->units == units;
+  parts_->newest = solution;
+  if (!solution || solution->done == kEverySearch) parts_->whole = solution;
   parts_->units = units;
-  parts_->refresh();
+  parts_->choose();
+  if (parts_->solution != seen || !sameUnits) parts_->refresh();
 }
 
 SolutionPtr QuestionPage::solution() const { return parts_->solution; }
+SolutionPtr QuestionPage::newestSolution() const { return parts_->newest; }
+SolutionPtr QuestionPage::wholeSolution() const { return parts_->whole; }
+Searches QuestionPage::needed() const { return searchesFor(parts_->question, parts_->view); }
+
+void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
+  if (parts_->wanted == minutes) return;
+  parts_->wanted = minutes;
+  for (qsizetype i = 0; i < parts_->charts.size(); ++i) {
+    Picture& picture = parts_->answer.pictures[i];
+    parts_->placeWanted(picture);
+    if (picture.draggable)
+      parts_->charts[i]->setDraggable(*picture.draggable, picture.draggableLabel);
+  }
+}
+
 rigs::UnitSystem QuestionPage::units() const { return parts_->units; }
 
 void QuestionPage::setQuestion(Question question) {
@@ -344,6 +385,22 @@ QuestionView QuestionPage::view() const { return parts_->view; }
 
 Answer QuestionPage::currentAnswer() const { return parts_->answer; }
 
+Answer QuestionPage::seenAnswer() const {
+  Answer seen = parts_->answer;
+  for (qsizetype i = 0; i < std::min(seen.pictures.size(), parts_->charts.size()); ++i) {
+    const PlanChart& chart = *parts_->charts[i];
+    if (!chart.isZoomed()) continue;
+    const ChartWindow window = chart.visibleWindow();
+    Picture& picture = seen.pictures[i];
+    picture.xFrom = window.xFrom;
+    picture.xTo = window.xTo;
+    picture.yFrom = window.yFrom;
+    picture.yTo = window.yTo;
+    picture.exactly = true;
+  }
+  return seen;
+}
+
 void QuestionPage::retranslate() {
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
@@ -351,12 +408,17 @@ void QuestionPage::retranslate() {
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);
   parts_->sentence->setFont(said);
+  QFont asked = font();
+  asked.setBold(true);
+  parts_->title->setFont(asked);
   parts_->relabel();
   parts_->refresh();
+  parts_->table->fit();
 }
 
 bool QuestionPage::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize) {
+    parts_->say();
     parts_->arrange();
     parts_->table->fit();
   }

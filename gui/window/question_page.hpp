@@ -4,12 +4,16 @@
 
 #include <QWidget>
 #include <memory>
+#include <optional>
 
 #include "gui/window/picture.hpp"
 #include "gui/window/question.hpp"
 #include "gui/window/solution.hpp"
 
 namespace gui {
+
+// What an answer needs beyond the days.
+Searches searchesFor(Question question, const QuestionView& view);
 
 class QuestionPage : public QWidget {
   Q_OBJECT
@@ -19,9 +23,15 @@ class QuestionPage : public QWidget {
   ~QuestionPage() override;
 
   using QWidget::show;
-  // The last solution stays visible until the next; null empties the page.
+  // The last solution with everything the question needs stays visible until the next such one;
+  // null empties the page.
   void show(const SolutionPtr& solution, rigs::UnitSystem units);
-  SolutionPtr solution() const;
+  SolutionPtr solution() const;        // that is seen
+  SolutionPtr newestSolution() const;  // perhaps still without what the question needs
+  SolutionPtr wholeSolution() const;   // the newest with everything; null before the first
+  Searches needed() const;             // by the question as it is looked at
+  // The wanted time as the plan has it now: its line is an input and waits for no solution.
+  void setWantedMinutes(std::optional<double> minutes);
   rigs::UnitSystem units() const;
 
   void setQuestion(Question question);
@@ -30,8 +40,9 @@ class QuestionPage : public QWidget {
   void setView(const QuestionView& view);
   QuestionView view() const;
 
-  // What is seen; for exports.
   Answer currentAnswer() const;
+  // The same with each picture as far as it is zoomed in; for exports.
+  Answer seenAnswer() const;
   // Re-reads all text after a change of language.
   void retranslate();
 
@@ -40,6 +51,8 @@ class QuestionPage : public QWidget {
   void viewChanged();
   // The wanted time was dragged to this many minutes of heating from mash to boil.
   void goalDragged(double minutes);
+  // The plan's batches a year were changed here.
+  void yearChanged(int batches);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;

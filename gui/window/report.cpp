@@ -56,7 +56,7 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input,
   const QVector<Answer> answers = answersTo(question, input);
   pages.newPage();
   pages.heading(answers.front().title);
-  QStringList said;
+  QStringList said, noted;
   QVector<QVector<QVector<QString>>> tabled;
   for (const Answer& answer : answers) {
     if (!said.contains(answer.sentence)) pages.strongParagraph(answer.sentence);
@@ -64,7 +64,11 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input,
     for (const Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
     if (!tabled.contains(answer.table.rows)) pages.table(answer.table);
     tabled.push_back(answer.table.rows);
-    for (const QString& caution : answer.cautions) {
+    for (const QString& note : answer.notes) {
+      if (!noted.contains(note) || note.startsWith(u'·')) pages.paragraph(note);
+      noted.push_back(note);
+    }
+    for (const QString& caution : answer.allCautions()) {
       if (!cautions.contains(caution)) cautions.push_back(caution);
     }
   }
@@ -73,7 +77,7 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input,
 QStringList cautionsOf(const ReportInput& input) {
   QStringList all;
   for (const Question question : allQuestions()) {
-    for (const QString& caution : answerTo(question, *input.solution, input.units).cautions) {
+    for (const QString& caution : answerTo(question, *input.solution, input.units).allCautions()) {
       if (!all.contains(caution)) all.push_back(caution);
     }
   }

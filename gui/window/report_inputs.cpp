@@ -6,7 +6,9 @@
 #include <variant>
 
 #include "gui/window/answer_text.hpp"
+#include "gui/window/phrases.hpp"
 #include "gui/window/plan_chart.hpp"
+#include "gui/window/tariff_text.hpp"
 #include "physics/brewday.hpp"
 #include "rigs/figures.hpp"
 
@@ -80,17 +82,23 @@ void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
   rows.add(Words::tr("Water boils here at"),
            shown(physics::boilingPoint(0.0, place.pressure), units));
   rows.add(Words::tr("Draught"), shown(place.draught, units));
-}
-
-QString tariffText(const rigs::Tariff& tariff) {
-  if (tariff.currency.empty()) return Words::tr("no price stated");
-  const QString price =
-      Words::tr("%1 %2 per kWh")
-          .arg(shown(rigs::formatNumber(tariff.perKilowattHour,
-                                        {.significantDigits = 4, .decimals = {}})),
-               QString::fromStdString(tariff.currency));
-  if (tariff.dated.empty()) return price;
-  return Words::tr("%1, as of %2").arg(price, QString::fromStdString(tariff.dated));
+  const rigs::RoomPlan& air = plan.room;
+  const auto flow = [&](physics::VolumeFlow of) {
+    return shown(rigs::formatLike(of, units == UnitSystem::SI ? "1 m3/h" : "1 ft3/min"));
+  };
+  const QString volume =
+      shown(rigs::formatLike(air.volume, units == UnitSystem::SI ? "1 m3" : "1 ft3"));
+  rows.add(Words::tr("Air of the room"),
+           (air.isStated ? Words::tr("%1, %2 exchanged with outdoors")
+                         : Words::tr("%1, %2 exchanged with outdoors; assumed"))
+               .arg(volume, flow(air.airflow)));
+  rows.add(Words::tr("Outdoors"),
+           Words::tr("%1, humidity %2")
+               .arg(shown(air.outdoors, units), shown(air.outdoorHumidity, units)));
+  if (air.captured > 0.0)
+    rows.add(Words::tr("A hood takes of the vapour"), shown(air.captured, units));
+  rows.add(Words::tr("Electrical rules"),
+           plan.region.empty() ? Words::tr("those of each rig's circuit") : phrase(plan.region));
 }
 
 QString lidText(const rigs::RigPlan& rig) {
@@ -110,12 +118,53 @@ QString circuitText(const rigs::RigPlan& rig) {
 
 }  // namespace
 
+const rigs::CircuitDetails* detailsOf(const rigs::RigPlan& rig, std::size_t circuit) {
+  return circuit < rig.circuits.size() ? &rig.circuits[circuit].details : nullptr;
+}
+
+QString outletText(const rigs::RigPlan& rig) {
+  const rigs::CircuitDetails* details = detailsOf(rig, 0);
+  if (!details) return QStringLiteral("–");
+  QStringList told;
+  if (!details->outlet.empty()) told += QString::fromStdString(details->outlet);
+  if (details->feeds == rigs::Feeds::OneOutlet) told += Words::tr("one outlet alone");
+  if (details->feeds == rigs::Feeds::SeveralOutlets) told += Words::tr("several outlets");
+  return told.isEmpty() ? Words::tr("not stated") : told.join(QStringLiteral(", "));
+}
+
+QString besideText(const rigs::RigPlan& rig, UnitSystem units) {
+  const rigs::CircuitDetails* details = detailsOf(rig, 0);
+  QStringList told;
+  if (details && details->pump) told += Words::tr("pump of %1").arg(shown(*details->pump, units));
+  if (details && details->otherLoad)
+    told += Words::tr("others' %1").arg(shown(*details->otherLoad, units));
+  return told.isEmpty() ? Words::tr("nothing") : told.join(QStringLiteral(", "));
+}
+
+// As written where a rig has several, which count as one in all that follows.
+QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
+  const auto one = [&](const physics::Element& element) {
+    return Words::tr("%1 at %2").arg(shown(element.rating, units), shown(element.ratedAt, units));
+  };
+  QStringList all;
+  for (const rigs::CircuitPlan& circuit : rig.circuits) {
+    for (const physics::Element& element : circuit.elements) all += one(element);
+  }
+  if (all.size() < 2) return one(rig.rig.element);
+  const QString listed = all.join(QStringLiteral("; "));
+  if (rig.circuits.size() > 1) return Words::tr("on two circuits: %1").arg(listed);
+  return (rig.circuits.front().wiring == physics::Wiring::Series ? Words::tr("in series: %1")
+                                                                 : Words::tr("in parallel: %1"))
+      .arg(listed);
+}
+
 PictureTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
   PictureTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
   Rows rows(table);
   addBatch(rows, plan.batch, units);
   addPlace(rows, plan, units);
   rows.add(Words::tr("Price of electricity"), tariffText(plan.tariff));
+  rows.add(Words::tr("Batches a year"), shown(rigs::formatNumber(brewsPerYear(plan))));
   rows.add(Words::tr("Wanted: heating from mash to boil within"),
            shown(plan.goals.boilWithin, units));
   rows.add(Words::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
@@ -151,20 +200,25 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
     return rig.rig.vessel.support.onLegs ? Words::tr("legs") : Words::tr("a solid base");
   });
   row(Words::tr("Lid"), lidText);
-  row(Words::tr("Jacket"), [](const Rig& rig) {
-    return rig.hasJacket ? QString::fromStdString(rig.jacket) : Words::tr("none");
+  row(Words::tr("Jacket"), [&](const Rig& rig) {
+    return rig.hasJacket ? QString::fromStdString(rig.jacket.in(units)) : Words::tr("none");
   });
-  row(Words::tr("Jacket it is compared with"), [](const Rig& rig) {
-    return rig.jacketIsCompared && !rig.hasJacket ? QString::fromStdString(rig.jacket)
+  row(Words::tr("Jacket it is compared with"), [&](const Rig& rig) {
+    return rig.jacketIsCompared && !rig.hasJacket ? QString::fromStdString(rig.jacket.in(units))
                                                   : QStringLiteral("–");
   });
-  row(Words::tr("Element"), [&](const Rig& rig) {
-    return Words::tr("%1 at %2")
-        .arg(shown(rig.rig.element.rating, units), shown(rig.rig.element.ratedAt, units));
-  });
+  row(Words::tr("Element"), [&](const Rig& rig) { return elementText(rig, units); });
   row(Words::tr("Its highest point above the base"),
       [&](const Rig& rig) { return shown(rig.rig.element.topHeight, units); });
   row(Words::tr("Circuit"), circuitText);
+  row(Words::tr("Second circuit"), [&](const Rig& rig) {
+    if (!rig.rig.second) return QStringLiteral("–");
+    return Words::tr("%1, %2").arg(shown(rig.rig.second->supply.nominal, units),
+                                   shown(rig.rig.second->supply.rating, units));
+  });
+  row(Words::tr("Outlet"), outletText);
+  row(Words::tr("Beside the element on the circuit"),
+      [&](const Rig& rig) { return besideText(rig, units); });
   row(Words::tr("Cable, there and back"),
       [&](const Rig& rig) { return shown(rig.rig.supply.cableLoop, units); });
   row(Words::tr("Element's share used in the boil"),
@@ -189,7 +243,8 @@ QStringList assumptions() {
                 "±20 %. The element's resistance is constant."),
       Words::tr("In the boil the temperature follows from air pressure and wort strength, and "
                 "water leaves by the balance of heat."),
-      Words::tr("The room stays as stated: it neither warms up nor steams up."),
+      Words::tr("The kettle's room stays as stated: it neither warms up nor steams up. What the "
+                "vapour does to its air is a question of its own."),
       Words::tr("Not modelled: rinse water, hops and trub, lifting the lid to stir, chilling."),
       Words::tr("What a rig does compared with another one is better known than either alone: most "
                 "errors are common to both.")};

@@ -9,6 +9,9 @@
 #include <QMenu>
 #include <QPainter>
 #include <QScrollBar>
+#include <QSettings>
+#include <algorithm>
+#include <array>
 
 #include "gui/window/plan_chart.hpp"
 #include "rigs/catalogue.hpp"
@@ -19,12 +22,18 @@ namespace {
 
 constexpr int kLabelColumn = 0;
 constexpr int kNarrowestColumn = 86;
+constexpr int kFieldEdge = 6;  // frame and margin of a line of text
 
-// Rarely touched; opened by a click or by a problem in them.
-bool startsClosed(const FieldSection& section) {
-  const std::string& place = section.fields.front().place;
-  return place.starts_with("/stands_on") || place.starts_with("/recirculation") ||
-         place.starts_with("/evaporation");
+// The rest is rarely touched: opened by a click or by a problem in it.
+bool startsOpen(const std::string& place) {
+  static constexpr std::array<std::string_view, 6> kOften{"/element/", "/supply", "/circuit",
+                                                          "/vessel",   "/lid",    "/jacket"};
+  return std::any_of(kOften.begin(), kOften.end(),
+                     [&](std::string_view part) { return place.starts_with(part); });
+}
+
+QString settingOf(const std::string& place) {
+  return QStringLiteral("rig section %1").arg(QString::fromStdString(place).replace('/', '.'));
 }
 
 QString catalogueName(std::string_view text) {
@@ -86,6 +95,12 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   names_.push_back(name);
   cells_.push_back(name);
   rows->addWidget(name);
+  auto* whole = new QLabel;
+  whole->setObjectName(QStringLiteral("whole name %1").arg(rig));
+  whole->setWordWrap(true);
+  whole->setTextFormat(Qt::PlainText);
+  wholeNames_.push_back(whole);
+  rows->addWidget(whole);
   if (rig < state.originNames.size() && !state.originNames[rig].empty()) {
     auto* from = new QLabel(tr("from %1").arg(QString::fromStdString(state.originNames[rig])));
     from->setWordWrap(true);
@@ -102,6 +117,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   const QPoint position(horizontalScrollBar()->value(), verticalScrollBar()->value());
   cells_.clear();
   names_.clear();
+  wholeNames_.clear();
   sections_.clear();
   count_ = count;
 
@@ -137,23 +153,27 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
       one.label = label;
       label->setContentsMargins(0, 4, 4, 0);  // on a line with the text of the fields
       grid->addWidget(label, row, kLabelColumn, Qt::AlignTop);
+      one.problems = new QWidget;
+      auto* problems = new QVBoxLayout(one.problems);
+      problems->setContentsMargins(0, 0, 0, 0);
+      problems->setSpacing(0);
+      grid->addWidget(one.problems, row + 1, kLabelColumn, 1, static_cast<int>(count) + 1);
       for (std::size_t rig = 0; rig < count; ++rig) {
         auto* cell = new FieldCell(document_, field, rig);
+        cell->tellProblemsIn(problems, letterOfRig(static_cast<int>(rig)));
         cells_.push_back(cell);
         one.cells.push_back(cell);
         grid->addWidget(cell, row, static_cast<int>(rig) + 1);
       }
       made.rows.push_back(std::move(one));
-      ++row;
+      row += 2;
     }
     sections_.push_back(std::move(made));
     const std::string key = section.fields.front().place;
-    const auto remembered = open_.find(key);
-    setOpen(sections_.back(),
-            remembered == open_.end() ? !startsClosed(section) : remembered->second);
+    setOpen(sections_.back(), QSettings().value(settingOf(key), startsOpen(key)).toBool());
     connect(sections_.back().head, &QToolButton::toggled, this,
             [this, index = sections_.size() - 1, key](bool open) {
-              open_[key] = open;
+              QSettings().setValue(settingOf(key), open);
               setOpen(sections_[index], open);
             });
   }
@@ -165,6 +185,8 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
     old->deleteLater();
   }
   setWidget(page);
+  page->layout()->activate();
+  showWholeNames();
   horizontalScrollBar()->setValue(position.x());
   verticalScrollBar()->setValue(position.y());
   if (hadFocus.isEmpty()) return;
@@ -178,10 +200,12 @@ void RigColumns::refresh(const FormState& state) {
         QString::fromStdString(rigNameAt(document_.texts(), rig, state.inherited[rig]));
     const QString owner = tr("%1 %2").arg(letterOfRig(static_cast<int>(rig)), name);
     names_[rig]->nameFor(owner);
+    wholeNames_[rig]->setText(name);
     for (const Section& section : sections_) {
       for (const Row& row : section.rows) static_cast<FieldCell*>(row.cells[rig])->nameFor(owner);
     }
   }
+  showWholeNames();
 }
 
 void RigColumns::setOpen(Section& section, bool open) {
@@ -189,6 +213,7 @@ void RigColumns::setOpen(Section& section, bool open) {
   section.head->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
   for (const Row& row : section.rows) {
     row.label->setVisible(open);
+    row.problems->setVisible(open);
     for (QWidget* cell : row.cells) cell->setVisible(open);
   }
 }
@@ -199,6 +224,16 @@ void RigColumns::showSectionOf(const FieldCell* cell) {
       for (const QWidget* one : row.cells)
         if (one == cell && !section.head->isChecked()) section.head->setChecked(true);
     }
+  }
+}
+
+// A name too long for its field stands below it once more, whole.
+void RigColumns::showWholeNames() {
+  for (std::size_t rig = 0; rig < names_.size(); ++rig) {
+    const auto* field = static_cast<const QLineEdit*>(names_[rig]->editor());
+    const int room = field->width() - 2 * kFieldEdge;
+    const QString name = wholeNames_[rig]->text();
+    wholeNames_[rig]->setVisible(fontMetrics().horizontalAdvance(name) > room);
   }
 }
 
@@ -216,6 +251,7 @@ void RigColumns::keepLabelsInSight() {
 
 void RigColumns::resizeEvent(QResizeEvent* event) {
   QScrollArea::resizeEvent(event);
+  showWholeNames();
   keepLabelsInSight();
 }
 
@@ -263,6 +299,24 @@ std::size_t RigColumns::currentRig() const {
   return static_cast<std::size_t>(name.section(QLatin1Char('/'), 2, 2).toUInt());
 }
 
+// "/element/power" of the field with the focus; "/name" where it is on none.
+QString RigColumns::focusedField() const {
+  const QWidget* focused = QApplication::focusWidget();
+  const QString name = focused && isAncestorOf(focused) ? focused->objectName() : QString();
+  if (!name.startsWith(QLatin1String("/rigs/"))) return QStringLiteral("/name");
+  return QLatin1Char('/') + name.section(QLatin1Char('/'), 3);
+}
+
+// The hand stays on the rig that it moved or made.
+void RigColumns::focusSameFieldOf(std::size_t rig, const QString& field) {
+  auto* there = widget()->findChild<QWidget*>(QStringLiteral("/rigs/%1%2").arg(rig).arg(field));
+  if (!there || !there->isVisibleTo(widget()))
+    there = widget()->findChild<QWidget*>(QStringLiteral("/rigs/%1/name").arg(rig));
+  if (!there) return;
+  there->setFocus();
+  ensureWidgetVisible(there);
+}
+
 void RigColumns::addFromCatalogue(const QString& name) {
   if (count_ >= kMostRigs) return;
   document_.change(tr("adding a rig"),
@@ -278,15 +332,19 @@ void RigColumns::duplicate(std::size_t rig, Variant variant) {
                        : variant == Variant::WithoutJacket ? tr("%1, without a jacket").arg(old)
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
                                                            : tr("%1, copy").arg(old);
+  const QString field = focusedField();
   document_.change(tr("duplicating a rig"), withVariant(document_.text(), document_.texts(), rig,
                                                         origins, name.toStdString(), variant));
+  focusSameFieldOf(rig + 1, field);
 }
 
 void RigColumns::move(std::size_t rig, int by) {
   const auto to = static_cast<std::ptrdiff_t>(rig) + by;
   if (to < 0 || to >= static_cast<std::ptrdiff_t>(count_)) return;
+  const QString field = focusedField();
   document_.change(tr("moving a rig"),
                    rigs::withRigMoved(document_.text(), rig, static_cast<std::size_t>(to)));
+  focusSameFieldOf(static_cast<std::size_t>(to), field);
 }
 
 void RigColumns::remove(std::size_t rig) {

@@ -8,13 +8,13 @@
 #include <QScrollArea>
 #include <QToolButton>
 #include <QWidget>
-#include <map>
 #include <vector>
 
 #include "gui/window/field_cell.hpp"
 #include "gui/window/plan_document.hpp"
 #include "gui/window/plan_edits.hpp"
 
+class QLabel;
 class QMenu;
 
 namespace gui {
@@ -60,6 +60,7 @@ class RigColumns : public QScrollArea {
  private:
   struct Row {
     QWidget* label = nullptr;
+    QWidget* problems = nullptr;  // below, as wide as all columns
     std::vector<QWidget*> cells;
   };
   struct Section {
@@ -70,13 +71,16 @@ class RigColumns : public QScrollArea {
   void addHead(QGridLayout& grid, std::size_t rig, const FormState& state);
   void setOpen(Section& section, bool open);
   void keepLabelsInSight();
+  void showWholeNames();
   QMenu* menuFor(std::size_t rig);
+  QString focusedField() const;
+  void focusSameFieldOf(std::size_t rig, const QString& field);
 
   PlanDocument& document_;
   std::vector<FieldCell*> cells_;
   std::vector<FieldCell*> names_;
+  std::vector<QLabel*> wholeNames_;
   std::vector<Section> sections_;
-  std::map<std::string, bool> open_;  // by the first field's place, over rebuilds
   std::size_t count_ = 0;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include <string>
 
+#include "gui/window/circuit_fields.hpp"
 #include "gui/window/layer_fields.hpp"
 #include "gui/window/plan_fields.hpp"
 #include "rigs/catalogue.hpp"
@@ -30,12 +31,6 @@ std::vector<std::string> finishesOf(std::string_view material) {
       if (!finish.word.empty()) words.push_back(finish.word);
   }
   return words;
-}
-
-std::vector<std::string> circuits(std::string_view) {
-  std::vector<std::string> names;
-  for (const rigs::Circuit& circuit : rigs::catalogue().circuits) names.push_back(circuit.name);
-  return names;
 }
 
 std::vector<std::string> outsides(std::string_view) {
@@ -108,62 +103,6 @@ FieldSection elementSection() {
             .label = PlanFields::tr("Power in the boil"),
             .meaning = PlanFields::tr("Share of the element's power used in the boil, 5 to 100 %."),
             .usual = QStringLiteral("100 %")}}};
-}
-
-FieldSection supplySection() {
-  return {
-      PlanFields::tr("Circuit and cable"),
-      {{.place = "/supply/from",
-        .kind = FieldKind::Choice,
-        .label = PlanFields::tr("Circuit"),
-        .meaning =
-            PlanFields::tr("A usual circuit at its nominal voltage. Your own numbers below stand "
-                           "instead of the catalogue's. Mains current kills: have a licensed "
-                           "electrician check circuit, plug, cable and enclosure."),
-        .choices = circuits},
-       {.place = "/supply/voltage",
-        .label = PlanFields::tr("Voltage"),
-        .meaning = PlanFields::tr("Nominal, 12 to 690 V."),
-        .usual = PlanFields::tr("of the circuit")},
-       {.place = "/supply/current",
-        .label = PlanFields::tr("Breaker"),
-        .meaning = PlanFields::tr("Rated current of breaker or fuse, 1 to 400 A."),
-        .usual = PlanFields::tr("of the circuit")},
-       {.place = "/supply/continuous",
-        .label = PlanFields::tr("For long use"),
-        .meaning =
-            PlanFields::tr("Share of the current that a rule grants to long use, 50 to 100 %."),
-        .usual = PlanFields::tr("of the circuit")},
-       {.place = "/cable/length",
-        .label = PlanFields::tr("Cable length"),
-        .meaning =
-            PlanFields::tr("From panel to element, one way, 0 to 200 m. Left empty: no loss in the "
-                           "cable."),
-        .usual = PlanFields::tr("no loss"),
-        .conversion = converted<Length>,
-        .replaces = {"/cable/loop_resistance"},
-        .companions = {{"/cable/conductor", "2.5 mm2"}},
-        .removes = "/cable"},
-       {.place = "/cable/conductor",
-        .label = PlanFields::tr("Conductor"),
-        .meaning = PlanFields::tr("Area of the copper, 0.3 to 150 mm², or as 14 AWG; always "
-                                  "shown as written, since cable is sold by that name."),
-        .replaces = {"/cable/loop_resistance"},
-        .companions = {{"/cable/length", "5 m"}}},
-       {.place = "/cable/temperature",
-        .label = PlanFields::tr("Copper temperature"),
-        .meaning = PlanFields::tr("Of the copper in use, -20 to 105 °C."),
-        .usual = QStringLiteral("40 C"),
-        .conversion = converted<Temperature>,
-        .replaces = {"/cable/loop_resistance"},
-        .companions = {{"/cable/length", "5 m"}, {"/cable/conductor", "2.5 mm2"}}},
-       {.place = "/cable/loop_resistance",
-        .label = PlanFields::tr("or loop resistance"),
-        .meaning =
-            PlanFields::tr("Of the cable there and back, 0 to 10 ohm. Stands instead of length and "
-                           "conductor."),
-        .replaces = {"/cable/length", "/cable/conductor", "/cable/temperature"},
-        .removes = "/cable"}}};
 }
 
 FieldSection lidSection() {
@@ -322,6 +261,8 @@ std::vector<FieldSection> rigSections(const ListLengths& lengths) {
   std::vector<FieldSection> sections;
   sections.push_back(elementSection());
   sections.push_back(supplySection());
+  sections.push_back(cableUseSection());
+  sections.push_back(secondElementSection());
   sections.push_back(vesselSection());
   sections.push_back(lidSection());
   sections.push_back(std::move(jacket));

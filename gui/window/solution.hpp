@@ -17,16 +17,34 @@ namespace gui {
 // One rig's pictures beyond its day.
 struct RigSweeps {
   std::vector<rigs::PowerPoint> power;
-  std::vector<rigs::JacketPoint> thickness;        // empty without a jacket to compare
+  std::vector<rigs::JacketPoint> thickness;         // empty without a jacket to compare
   std::vector<rigs::JacketPowerPoint> jacketPower;  // likewise
   std::vector<rigs::CoolingPoint> cooling;          // likewise
 };
+
+// What takes longer than the days, and may therefore be missing for a moment.
+struct Searches {
+  bool sizing = false;  // and what would make a kettle boil
+  bool power = false;
+  bool thickness = false;
+  bool jacketPower = false;
+  bool cooling = false;
+
+  bool covers(const Searches& needed) const {
+    return (sizing || !needed.sizing) && (power || !needed.power) &&
+           (thickness || !needed.thickness) && (jacketPower || !needed.jacketPower) &&
+           (cooling || !needed.cooling);
+  }
+  bool operator==(const Searches&) const = default;
+};
+inline constexpr Searches kEverySearch{true, true, true, true, true};
 
 // Immutable once made: shared between threads and views.
 struct Solution {
   rigs::Plan plan;
   rigs::Answers answers;          // with curves
-  std::vector<RigSweeps> sweeps;  // one a rig, plan order; empty while only the days are ready
+  std::vector<RigSweeps> sweeps;  // one a rig, plan order; empty before the first search is done
+  Searches done;                  // of every rig
   int edition = 0;                // of the document it belongs to; newer wins
 };
 using SolutionPtr = std::shared_ptr<const Solution>;

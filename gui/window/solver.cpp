@@ -3,6 +3,7 @@
 
 #include <QMetaObject>
 #include <algorithm>
+#include <chrono>
 #include <future>
 #include <utility>
 #include <vector>
@@ -16,6 +17,9 @@ using namespace physics;
 constexpr int kPowers = 33;
 constexpr int kThicknesses = 17;
 constexpr int kJacketPowers = 17;
+
+// The hand rests: time for what nobody looks at yet.
+constexpr std::chrono::milliseconds kPause{120};
 
 rigs::Plan onlyRig(const rigs::Plan& plan, std::size_t index) {
   rigs::Plan one = plan;
@@ -47,18 +51,100 @@ Length thickestOf(const rigs::Plan& plan) {
   return thickest;
 }
 
-RigSweeps sweepsOf(const rigs::Plan& plan, std::size_t index) {
+// Everything that the sweeps of one rig depend on.
+struct SweepInputs {
+  Rig rig, bare, jacketed;
+  bool jacketIsCompared = false;
+  Batch batch;
+  Place place;
+  rigs::Tariff tariff;
+  Power weakest, strongest;
+  Length thickest;
+  Time alone;
+
+  bool operator==(const SweepInputs&) const = default;
+};
+SweepInputs sweepInputs(const rigs::Plan& plan, std::size_t index) {
   const rigs::RigPlan& rig = plan.rigs[index];
   const Powers powers = powersOf(plan);
-  RigSweeps sweeps;
-  sweeps.power = rigs::againstPower(rig, plan, powers.weakest, powers.strongest, kPowers);
-  if (!rig.jacketIsCompared) return sweeps;
-  sweeps.thickness = rigs::againstThickness(rig, plan, thickestOf(plan), kThicknesses);
-  sweeps.jacketPower =
-      rigs::jacketAgainstPower(rig, plan, powers.weakest, powers.strongest, kJacketPowers);
-  sweeps.cooling = rigs::leftAlone(rig, plan, std::max(plan.goals.unplugged, hours(4.0)));
-  return sweeps;
+  SweepInputs inputs{.rig = rig.rig,
+                     .bare = rig.bare,
+                     .jacketed = rig.jacketed,
+                     .jacketIsCompared = rig.jacketIsCompared,
+                     .batch = plan.batch,
+                     .place = plan.place,
+                     .tariff = plan.tariff,
+                     .weakest = powers.weakest,
+                     .strongest = powers.strongest,
+                     .thickest = thickestOf(plan),
+                     .alone = std::max(plan.goals.unplugged, hours(4.0))};
+  for (Rig* one : {&inputs.rig, &inputs.bare, &inputs.jacketed}) one->name.clear();
+  return inputs;
 }
+
+// What a day and its jacket depend on: a goal that is only searched for is none of it.
+rigs::Plan dayInputs(const rigs::Plan& plan, std::size_t index) {
+  rigs::Plan one = onlyRig(plan, index);
+  const Time unplugged = plan.goals.unplugged;
+  one.goals = rigs::Goals{.boilWithin = minutes(0.0), .unplugged = unplugged};
+  return one;
+}
+
+struct FoundSweeps {
+  RigSweeps curves;
+  Searches done;
+};
+
+// Adds those of `wanted` that are missing.
+FoundSweeps withSweeps(const rigs::Plan& plan, std::size_t index, const Searches& wanted,
+                       FoundSweeps found) {
+  const rigs::RigPlan& rig = plan.rigs[index];
+  const Powers powers = powersOf(plan);
+  const bool jacket = rig.jacketIsCompared;
+  RigSweeps& curves = found.curves;
+  if (wanted.power && !found.done.power) {
+    curves.power = rigs::againstPower(rig, plan, powers.weakest, powers.strongest, kPowers);
+    found.done.power = true;
+  }
+  if (wanted.thickness && !found.done.thickness) {
+    if (jacket)
+      curves.thickness = rigs::againstThickness(rig, plan, thickestOf(plan), kThicknesses);
+    found.done.thickness = true;
+  }
+  if (wanted.jacketPower && !found.done.jacketPower) {
+    if (jacket)
+      curves.jacketPower =
+          rigs::jacketAgainstPower(rig, plan, powers.weakest, powers.strongest, kJacketPowers);
+    found.done.jacketPower = true;
+  }
+  if (wanted.cooling && !found.done.cooling) {
+    if (jacket)
+      curves.cooling = rigs::leftAlone(rig, plan, std::max(plan.goals.unplugged, hours(4.0)));
+    found.done.cooling = true;
+  }
+  return found;
+}
+
+// The last few findings by what they depend on.
+template <class Inputs, class Finding>
+class Remembered {
+ public:
+  const Finding* find(const Inputs& inputs) const {
+    for (const auto& [from, finding] : all_) {
+      if (from == inputs) return &finding;
+    }
+    return nullptr;
+  }
+  void keep(Inputs inputs, Finding finding) {
+    std::erase_if(all_, [&](const auto& one) { return one.first == inputs; });
+    all_.insert(all_.begin(), {std::move(inputs), std::move(finding)});
+    if (all_.size() > kMost) all_.pop_back();
+  }
+
+ private:
+  static constexpr std::size_t kMost = 24;  // a full window before and after an edit
+  std::vector<std::pair<Inputs, Finding>> all_;
+};
 
 // `make(i)` for every rig, a few at a time. Empty if `stop` said so on the way.
 template <class Make, class Stop>
@@ -76,6 +162,14 @@ auto forEachRig(std::size_t count, Make make, Stop stop) {
 }
 
 }  // namespace
+
+class Solver::Memory {
+ public:
+  Remembered<rigs::Plan, rigs::RigAnswer> days;    // by dayInputs()
+  Remembered<rigs::Plan, rigs::RigAnswer> sizing;  // by onlyRig()
+  Remembered<SweepInputs, FoundSweeps> sweeps;
+  std::optional<std::pair<rigs::Plan, rigs::Problems>> checked;
+};
 
 Solver::Solver(QObject* parent) : QObject(parent) {
   qRegisterMetaType<SolutionPtr>("gui::SolutionPtr");
@@ -101,6 +195,11 @@ void Solver::solve(std::shared_ptr<const rigs::Plan> plan, int edition) {
   Q_EMIT busyChanged(true);
 }
 
+void Solver::lookAt(const Searches& needed) {
+  const std::lock_guard lock(mutex_);
+  lookedAt_ = needed;
+}
+
 bool Solver::isIdle() const {
   const std::lock_guard lock(mutex_);
   return !busy_ && !waiting_;
@@ -112,6 +211,7 @@ bool Solver::isOutdated() {
 }
 
 void Solver::work() {
+  Memory memory;
   for (;;) {
     Job job;
     {
@@ -125,52 +225,110 @@ void Solver::work() {
       waiting_.reset();
       busy_ = true;
     }
-    compute(job);
+    compute(job, memory);
   }
 }
 
-void Solver::compute(const Job& job) {
+void Solver::compute(const Job& job, Memory& memory) {
   const rigs::Plan& plan = *job.plan;
-  const auto show = [this](std::shared_ptr<const Solution> solution) {
-    QMetaObject::invokeMethod(this, [this, solution = std::move(solution)] {
+  const std::size_t count = plan.rigs.size();
+  if (!memory.checked || !(memory.checked->first == plan)) {
+    rigs::Problems problems;
+    rigs::checkPlan(plan, problems);
+    memory.checked = {plan, std::move(problems)};
+  }
+  const rigs::Problems& problems = memory.checked->second;
+  QMetaObject::invokeMethod(
+      this, [this, problems, edition = job.edition] { Q_EMIT checked(problems, edition); });
+  if (rigs::hasErrors(problems)) return;
+
+  Solution now{.plan = plan, .answers = {}, .sweeps = {}, .done = {}, .edition = job.edition};
+  std::vector<SweepInputs> inputs;
+  std::vector<FoundSweeps> found(count);
+  std::vector<std::optional<rigs::RigAnswer>> sized(count);
+  for (std::size_t i = 0; i < count; ++i) {
+    inputs.push_back(sweepInputs(plan, i));
+    if (const FoundSweeps* before = memory.sweeps.find(inputs[i])) found[i] = *before;
+    if (const rigs::RigAnswer* before = memory.sizing.find(onlyRig(plan, i))) sized[i] = *before;
+  }
+  const auto show = [&] {
+    now.sweeps.clear();
+    now.done = kEverySearch;
+    for (std::size_t i = 0; i < count; ++i) {
+      if (sized[i]) now.answers.rigs[i] = *sized[i];
+      now.sweeps.push_back(found[i].curves);
+      const Searches& done = found[i].done;
+      now.done = {now.done.sizing && sized[i], now.done.power && done.power,
+                  now.done.thickness && done.thickness, now.done.jacketPower && done.jacketPower,
+                  now.done.cooling && done.cooling};
+    }
+    QMetaObject::invokeMethod(this, [this, solution = std::make_shared<const Solution>(now)] {
       if (solution->edition < shown_) return;
       shown_ = solution->edition;
       Q_EMIT solved(solution);
     });
   };
-  rigs::Problems problems;
-  rigs::checkPlan(plan, problems);
-  const bool wrong = rigs::hasErrors(problems);
-  QMetaObject::invokeMethod(this, [this, problems = std::move(problems), edition = job.edition] {
-    Q_EMIT checked(problems, edition);
-  });
-  if (wrong) return;
 
-  // The day of an outdated plan is still finished and shown: during a drag something newer always
-  // waits, and the picture would stand still.
-  const auto solve = [&plan](rigs::Depth depth) {
-    return [&plan, depth](std::size_t i) {
-      return rigs::answer(onlyRig(plan, i), depth, true).rigs.front();
-    };
+  // An outdated plan's days and what is looked at are still finished and shown: during a drag
+  // something newer always waits, and the picture would stand still.
+  const auto never = [] { return false; };
+  now.answers.rigs = forEachRig(
+      count,
+      [&](std::size_t i) {
+        const rigs::RigAnswer* before = memory.days.find(dayInputs(plan, i));
+        if (before) return *before;
+        return rigs::answer(onlyRig(plan, i), rigs::Depth::DayAndJacket, true).rigs.front();
+      },
+      never);
+  for (std::size_t i = 0; i < count; ++i) memory.days.keep(dayInputs(plan, i), now.answers.rigs[i]);
+  show();
+
+  // False if `stop` said so on the way.
+  const auto search = [&](const Searches& wanted, const auto& stop) {
+    const auto all = forEachRig(
+        count,
+        [&](std::size_t i) {
+          auto answer = sized[i];
+          if (wanted.sizing && !answer)
+            answer = rigs::answer(onlyRig(plan, i), rigs::Depth::Everything, true).rigs.front();
+          return std::pair{std::move(answer), withSweeps(plan, i, wanted, found[i])};
+        },
+        stop);
+    for (std::size_t i = 0; i < all.size(); ++i) {
+      sized[i] = all[i].first;
+      found[i] = all[i].second;
+      if (sized[i]) memory.sizing.keep(onlyRig(plan, i), *sized[i]);
+      memory.sweeps.keep(inputs[i], found[i]);
+    }
+    return all.size() == count;
   };
-  Solution days{.plan = plan, .answers = {}, .sweeps = {}, .edition = job.edition};
-  days.answers.rigs =
-      forEachRig(plan.rigs.size(), solve(rigs::Depth::DayAndJacket), [] { return false; });
-  show(std::make_shared<const Solution>(days));
-
+  Searches lookedAt;
+  {
+    const std::lock_guard lock(mutex_);
+    lookedAt = lookedAt_;
+  }
+  if (!now.done.covers(lookedAt)) {
+    search(lookedAt, never);
+    show();
+  }
   const auto stop = [this] { return isOutdated(); };
-  Solution whole = std::move(days);
-  whole.answers.rigs = forEachRig(plan.rigs.size(), solve(rigs::Depth::Everything), stop);
-  if (whole.answers.rigs.empty()) return;
-  whole.sweeps = forEachRig(
-      plan.rigs.size(), [&plan](std::size_t i) { return sweepsOf(plan, i); }, stop);
-  if (whole.sweeps.empty()) return;
-  show(std::make_shared<const Solution>(std::move(whole)));
+  if (now.done == kEverySearch) return;
+  // A search is not left half-way: under a dragging hand the next plan would wait for it.
+  {
+    std::unique_lock lock(mutex_);
+    if (wake_.wait_for(lock, kPause, [this] { return ending_ || waiting_.has_value(); })) return;
+  }
+  for (const Searches& one :
+       {Searches{.sizing = true}, Searches{.power = true}, Searches{.thickness = true},
+        Searches{.jacketPower = true}, Searches{.cooling = true}}) {
+    if (!now.done.covers(one) && !search(one, stop)) return;
+  }
+  show();
 }
 
 SolutionPtr solveAtOnce(const rigs::Plan& plan) {
   const auto never = [] { return false; };
-  Solution whole{.plan = plan, .answers = {}, .sweeps = {}, .edition = 0};
+  Solution whole{.plan = plan, .answers = {}, .sweeps = {}, .done = kEverySearch, .edition = 0};
   whole.answers.rigs = forEachRig(
       plan.rigs.size(),
       [&plan](std::size_t i) {
@@ -178,7 +336,8 @@ SolutionPtr solveAtOnce(const rigs::Plan& plan) {
       },
       never);
   whole.sweeps = forEachRig(
-      plan.rigs.size(), [&plan](std::size_t i) { return sweepsOf(plan, i); }, never);
+      plan.rigs.size(),
+      [&plan](std::size_t i) { return withSweeps(plan, i, kEverySearch, {}).curves; }, never);
   return std::make_shared<const Solution>(std::move(whole));
 }
 

@@ -7,6 +7,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QSettings>
+#include <QStatusBar>
 
 #include "gui/window/exports.hpp"
 #include "gui/window/main_window.hpp"
@@ -18,6 +19,7 @@ namespace gui {
 namespace {
 
 constexpr int kRecentFiles = 8;
+constexpr int kConfirmationStays = 8000;  // ms
 
 QString planFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
 
@@ -98,7 +100,7 @@ bool MainWindow::savePlanAs(const QString& path) {
     return false;
   }
   recovery_.discard();
-  if (banner_->isVisible() && banner_->property("about file").toBool()) banner_->hide();
+  banner_->drop(Banner::Subject::PlanFile);
   remember(document_.path());
   return true;
 }
@@ -147,9 +149,9 @@ void MainWindow::autosave() {
 }
 
 void MainWindow::askAboutFile(bool gone) {
-  banner_->setProperty("about file", true);
   if (gone) {
-    banner_->ask(tr("%1 is no longer there. Saving writes it again.").arg(document_.displayName()),
+    banner_->ask(Banner::Subject::PlanFile,
+                 tr("%1 is no longer there. Saving writes it again.").arg(document_.displayName()),
                  {{tr("All right"), {}}});
     return;
   }
@@ -158,16 +160,16 @@ void MainWindow::askAboutFile(bool gone) {
           ? tr("Someone else changed %1. Loading it replaces your changes; undo brings them back.")
                 .arg(document_.displayName())
           : tr("Someone else changed %1.").arg(document_.displayName());
-  banner_->ask(text, {{tr("Load the file"),
-                       [this] {
-                         try {
-                           document_.reload();
-                         } catch (const rigs::FileError& error) {
-                           complain(tr("The plan was not loaded."),
-                                    QString::fromStdString(error.what()));
-                         }
-                       }},
-                      {tr("Keep mine"), [this] { document_.keepMine(); }}});
+  banner_->ask(Banner::Subject::PlanFile, text,
+               {{tr("Load the file"),
+                 [this] {
+                   try {
+                     document_.reload();
+                   } catch (const rigs::FileError& error) {
+                     complain(tr("The plan was not loaded."), QString::fromStdString(error.what()));
+                   }
+                 }},
+                {tr("Keep mine"), [this] { document_.keepMine(); }}});
 }
 
 void MainWindow::offerLeftovers() {
@@ -176,8 +178,7 @@ void MainWindow::offerLeftovers() {
   const Leftover first = leftovers.front();
   const QString name =
       first.path.isEmpty() ? tr("a plan that was never saved") : QFileInfo(first.path).fileName();
-  banner_->setProperty("about file", false);
-  banner_->ask(tr("A window ended without saving %1.").arg(name),
+  banner_->ask(Banner::Subject::Leftover, tr("A window ended without saving %1.").arg(name),
                {{tr("Restore it"), [this, first] { restore(first); }},
                 {tr("Throw it away"),
                  [this, first] {
@@ -199,41 +200,81 @@ void MainWindow::restore(const Leftover& leftover) {
 }
 
 void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& filter) {
-  if (!solution_) return;
+  if (!page_->solution()) return;
   const QString suggested = identifierOf(page_->question()) + QLatin1Char('.') + ending;
   QString path = QFileDialog::getSaveFileName(this, tr("Export what is seen"), suggested, filter);
   if (path.isEmpty()) return;
   if (QFileInfo(path).suffix() != ending) path += QLatin1Char('.') + ending;
-  try {
-    exportAnswer(path.toStdString(), page_->question(), page_->currentAnswer(), *solution_,
-                 paperLook());
-  } catch (const rigs::FileError& error) {
-    complain(tr("Nothing was exported."), QString::fromStdString(error.what()));
+  exportSeen(path);
+}
+
+void MainWindow::exportSeen(const QString& path) {
+  const SolutionPtr seen = page_->solution();
+  if (!seen) return;
+  const ChartLook paper = paperLook(locale());
+  ChartLook look = paper;
+  if (!QSettings().value(QLatin1String(kOnPaper), false).toBool()) {
+    look = lookOf(page_->palette(), font(), locale());
+    look.font = paper.font;  // a named one, which looks the same elsewhere
   }
+  const auto write = [path, question = page_->question(), answer = page_->seenAnswer(), seen,
+                      look]() -> QString {
+    try {
+      exportAnswer(path.toStdString(), question, answer, *seen, look);
+    } catch (const rigs::FileError& error) {
+      return QString::fromStdString(error.what());
+    }
+    return {};
+  };
+  const auto tell = [this, path](const QString& problem) {
+    if (problem.isEmpty()) {
+      confirmSaved(path);
+    } else {
+      complain(tr("Nothing was exported."), problem);
+    }
+  };
+  if (QFileInfo(path).suffix().toLower() != QLatin1String("json")) {
+    tell(write());
+    return;
+  }
+  // The terminal's very numbers are computed anew for it, which takes longer than a click may.
+  exporting_ = std::async(std::launch::async, [this, write, tell] {
+    const QString problem = write();
+    QMetaObject::invokeMethod(
+        this, [tell, problem] { tell(problem); }, Qt::QueuedConnection);
+  });
+}
+
+void MainWindow::confirmSaved(const QString& path) {
+  statusBar()->showMessage(tr("Saved %1.").arg(path), kConfirmationStays);
 }
 
 void MainWindow::exportReport() {
-  if (!solution_) return;
+  if (!page_->wholeSolution()) {
+    statusBar()->showMessage(tr("The first answer is still being computed."), kConfirmationStays);
+    return;
+  }
   QString path = QFileDialog::getSaveFileName(
       this, tr("Save the report"), QStringLiteral("report.pdf"), tr("PDF documents (*.pdf)"));
   if (path.isEmpty()) return;
   if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
   try {
-    writeReport(path.toStdString(), {.solution = solution_,
+    writeReport(path.toStdString(), {.solution = page_->wholeSolution(),
                                      .units = shownUnits_,
                                      .planName = document_.displayName(),
                                      .document = QByteArray::fromStdString(document_.text())});
+    confirmSaved(path);
   } catch (const rigs::FileError& error) {
     complain(tr("The report was not saved."), QString::fromStdString(error.what()));
   }
 }
 
 void MainWindow::print() {
-  if (!solution_) return;
+  if (!page_->wholeSolution()) return;
   QPrinter printer;
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
-  if (!paintReport(printer, {.solution = solution_,
+  if (!paintReport(printer, {.solution = page_->wholeSolution(),
                              .units = shownUnits_,
                              .planName = document_.displayName(),
                              .document = QByteArray::fromStdString(document_.text())}))

@@ -5,6 +5,7 @@
 #include <QMessageBox>
 #include <QSettings>
 
+#include "gui/window/appearance.hpp"
 #include "gui/window/language.hpp"
 #include "gui/window/main_window.hpp"
 #include "version.hpp"
@@ -43,6 +44,12 @@ void MainWindow::buildFileMenu() {
   entry(tr("Picture as &SVG ..."), QStringLiteral("svg"), tr("SVG pictures (*.svg)"));
   entry(tr("Numbers as &CSV ..."), QStringLiteral("csv"), tr("CSV tables (*.csv)"));
   entry(tr("Numbers as &JSON ..."), QStringLiteral("json"), tr("JSON documents (*.json)"));
+  exports->addSeparator();
+  QAction* paper = exports->addAction(tr("Pictures black on &white"));
+  paper->setCheckable(true);
+  paper->setChecked(QSettings().value(QLatin1String(kOnPaper), false).toBool());
+  connect(paper, &QAction::toggled, this,
+          [](bool on) { QSettings().setValue(QLatin1String(kOnPaper), on); });
   menu->addAction(tr("&Report as PDF ..."), this, &MainWindow::exportReport);
   menu->addAction(tr("&Print ..."), QKeySequence::Print, this, &MainWindow::print);
   menu->addSeparator();
@@ -106,6 +113,7 @@ void MainWindow::buildViewMenu() {
   QMenu* units = menu->addMenu(tr("&Units"));
   units->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
   units->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });
+  buildAppearanceMenu(*menu);
   QMenu* spoken = menu->addMenu(tr("&Language"));
   auto* group = new QActionGroup(spoken);
   for (const QString& code : languages()) {
@@ -119,6 +127,20 @@ void MainWindow::buildViewMenu() {
     action->setChecked(code == spokenLanguage());
     group->addAction(action);
   }
+}
+
+void MainWindow::buildAppearanceMenu(QMenu& view) {
+  QMenu* menu = view.addMenu(tr("&Appearance"));
+  auto* group = new QActionGroup(menu);
+  const auto entry = [&](const QString& text, Appearance appearance) {
+    QAction* action = menu->addAction(text, this, [appearance] { choose(appearance); });
+    action->setCheckable(true);
+    action->setChecked(appearance == chosenAppearance());
+    group->addAction(action);
+  };
+  entry(tr("As the &system"), Appearance::AsSystem);
+  entry(tr("&Light"), Appearance::Light);
+  entry(tr("&Dark"), Appearance::Dark);
 }
 
 void MainWindow::buildHelpMenu() {

@@ -6,32 +6,13 @@
 #include <QSettings>
 #include <QTimer>
 #include <clocale>
-#include <cstdlib>
-#include <string_view>
 
+#include "gui/window/appearance.hpp"
 #include "gui/window/language.hpp"
 #include "gui/window/main_window.hpp"
 #include "version.hpp"
 
 namespace gui {
-namespace {
-
-bool isSet(const char* variable) {
-  const char* value = std::getenv(variable);
-  return value && *value != '\0';
-}
-
-}  // namespace
-
-bool hasScreen() {
-  return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY") || isSet("QT_QPA_PLATFORM");
-}
-
-bool asksForWindow(int argc, const char* const* argv) {
-  if (argc < 2) return true;
-  return argc == 2 && std::string_view(argv[1]).ends_with(".json");
-}
-
 int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication app(argc, argv);
   // The application object adopts the person's locale, with which strtod() reads "3.5" as 3.
@@ -41,6 +22,7 @@ int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication::setApplicationVersion(QString::fromUtf8(std::string(kVersion).c_str()));
   QApplication::setDesktopFileName(QStringLiteral("heatledger"));
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/heatledger.svg")));
+  wearChosenAppearance();
   speak(QSettings().value(QStringLiteral("language"), systemLanguage()).toString());
   MainWindow window(QString::fromStdString(plan));
   window.show();

@@ -34,11 +34,11 @@ TEST(Overrides, RefuseAVoltageThatBurnsAnElementOut) {
   EXPECT_EQ(problems[0].severity, rigs::Severity::Error);
   EXPECT_EQ(problems[0].where, "--supply-voltage");
   EXPECT_NE(problems[0].message.find("an element of 120 V on 240 V would give 4 times its rated "
-                                     "power and burn out; use one rated for 240 V"),
+                                     "power and surface load"),
             std::string::npos)
       << problems[0].message;
   problems.clear();
-  applyOverrides({{"--supply-voltage", "136 V"}}, plan, problems);
+  applyOverrides({{"--supply-voltage", "130 V"}}, plan, problems);
   ASSERT_EQ(problems.size(), plan.rigs.size());
   EXPECT_EQ(problems[0].severity, rigs::Severity::Warning);
 }
@@ -84,9 +84,10 @@ TEST(Overrides, ReportEveryProblemByItsOption) {
             "\"0 A\" was given; 1 A to 400 A is accepted, for example \"16 A\"");
 }
 
-// The help's own examples must be accepted.
+// The help's own examples must be accepted; a file of rules is read by the built program's tests.
 TEST(Overrides, AcceptTheExamplesOfTheHelp) {
   for (const OverrideKind& kind : overrideKinds()) {
+    if (kind.value == "FILE") continue;
     rigs::Plan plan = test_support::planInCode();
     rigs::Problems problems;
     applyOverrides({{std::string(kind.option), std::string(kind.example)}}, plan, problems);

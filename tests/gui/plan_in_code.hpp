@@ -34,7 +34,7 @@ inline rigs::RigPlan kettle(const std::string& name, double watt, double ratedVo
   plan.jacketed = jacketed;
   plan.jacketIsCompared = true;
   plan.finish = "brushed";
-  plan.jacket = "side 10 mm foam";
+  plan.jacket = {{{"side", {{.material = "foam", .thickness = millimetres(10.0)}}}}};
   plan.skin = "foam";
   return plan;
 }

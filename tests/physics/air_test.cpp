@@ -6,6 +6,7 @@
 
 #include <cmath>
 #include <limits>
+#include <utility>
 
 #include "physics/water.hpp"
 #include "tests/second_opinions/read_table.hpp"
@@ -304,6 +305,15 @@ TEST(StandardAtmosphere, BoilsWaterWhereThePublishedTableSays) {
     const Pressure p = standardAtmosphere(metres(0.3048 * row.feet)).pressure;
     const double fahrenheit = 32.0 + 1.8 * inCelsius(saturationTemperature(p));
     EXPECT_NEAR(fahrenheit, row.fahrenheit, 0.15);
+  }
+}
+
+// A brewing magazine's table of altitudes: 94.7 C at 1609 m, a mile. 1000 m and 3000 m computed
+// from Antoine's equation.
+TEST(StandardAtmosphere, BoilsWaterWhereABrewingTableSays) {
+  for (const auto& [metre, printed] : {std::pair{1609.0, 94.7}, {1000.0, 96.7}, {3000.0, 90.0}}) {
+    const Pressure p = standardAtmosphere(metres(metre)).pressure;
+    EXPECT_NEAR(inCelsius(saturationTemperature(p)), printed, 0.05 + 0.04) << metre;
   }
 }
 

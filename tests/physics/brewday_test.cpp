@@ -15,6 +15,7 @@
 namespace physics {
 namespace {
 
+using test_support::constantLoss;
 using test_support::layer;
 using test_support::mashOf;
 using test_support::nearlyLossless;
@@ -31,18 +32,6 @@ Place boilingAt(double celsiusBoiling, double celsiusRoom) {
   place.pressure = saturationPressure(celsius(celsiusBoiling));
   place.water = celsius(celsiusRoom);
   return place;
-}
-
-// A kettle that loses through its base alone, exactly `conductance` times the excess over the room.
-Rig constantLoss(double litre, double watt, double conductance) {
-  Vessel v = nearlyLossless(steelKettle());
-  v.innerDiameter = metres(std::cbrt(4e-3 * litre / 3.14159265358979));
-  v.height = 1.2 * v.innerDiameter;
-  v.mass = kilograms(1e-6);
-  v.base.insulation.clear();
-  const ThermalInsulance metal = v.wallThickness / v.wallConductivity;
-  v.support.solid = crossSection(v) / wattsPerKelvin(conductance) - metal;
-  return rigOf(v, watt);
 }
 
 Time heatingTime(const BrewDay& day) {

@@ -174,11 +174,21 @@ RC_GTEST_PROP(ElementDelivering, DeliversThat, ()) {
   RC_ASSERT(resistance(heater) >= from.cableLoop);
 }
 
-RC_GTEST_PROP(LargestElementOn, DrawsTheCircuitsRating, ()) {
+// 12 A at 120 V are 1440 W, however long the cable.
+TEST(LargestElementOn, DoesNotGrowWithTheCable) {
+  for (const double loop : {0.0, 0.2}) {
+    Supply from = supply(120.0, loop);
+    from.rating = amperes(12.0);
+    EXPECT_WITHIN(largestElementOn(from, metres(0.0)).rating, watts(1440.0), watts(1e-9));
+  }
+}
+
+RC_GTEST_PROP(LargestElementOn, DrawsTheCircuitsRatingAtTheNominalVoltage, ()) {
   Supply from = supply(between(90.0, 420.0), between(0.0, 1.0));
   from.rating = amperes(between(5.0, 50.0));
-  const ElectricalLoad load = electricalLoad(largestElementOn(from, metres(0.0)), from);
-  RC_ASSERT(std::abs(load.current / from.rating - 1.0) < 1e-12);
+  const Element largest = largestElementOn(from, metres(0.0));
+  RC_ASSERT(std::abs(branchCurrent(largest, from) / from.rating - 1.0) < 1e-12);
+  RC_ASSERT(electricalLoad(largest, from).current <= (1.0 + 1e-12) * from.rating);
 }
 
 }  // namespace

@@ -27,7 +27,7 @@ TEST(Jacket, IsNoneWhenItIsTheSameKettle) {
   const JacketEffect effect = effectOf(steelRig(), steelRig());
   EXPECT_EQ(effect.verdict, JacketVerdict::NotWorthIt);
   EXPECT_EQ(effect.atBoil.saved(), watts(0.0));
-  EXPECT_EQ(effect.savedFromWall, joules(0.0));
+  EXPECT_EQ(effect.savedFromWall, std::optional(joules(0.0)));
   ASSERT_TRUE(effect.savedToBoil && effect.savedToStrike);
   EXPECT_EQ(*effect.savedToBoil, seconds(0.0));
   EXPECT_EQ(effect.bareAfter, effect.jacketedAfter);
@@ -37,7 +37,8 @@ TEST(Jacket, SavesTimeEnergyAndWarmth) {
   const JacketEffect effect = effectOf(steelRig(), jacketed(steelRig(), 20.0));
   EXPECT_GT(effect.atMash.saved(), watts(0.0));
   EXPECT_GT(effect.atBoil.saved(), effect.atMash.saved());
-  EXPECT_GT(effect.savedFromWall, joules(0.0));
+  ASSERT_TRUE(effect.savedFromWall);
+  EXPECT_GT(*effect.savedFromWall, joules(0.0));
   EXPECT_GT(*effect.savedToStrike, seconds(0.0));
   EXPECT_GT(*effect.savedToBoil, seconds(0.0));
   EXPECT_GT(effect.jacketedAfter, effect.bareAfter + kelvins(3.0));
@@ -88,6 +89,22 @@ TEST(Jacket, MayBeWhatMakesItBoil) {
   EXPECT_EQ(effect.jacketed.outcome, Outcome::Done);
   EXPECT_EQ(effect.verdict, JacketVerdict::MakesItBoil);
   EXPECT_FALSE(effect.savedToBoil);
+  EXPECT_FALSE(effect.savedFromWall);
+}
+
+// A boil that dies once the lid is off was still reached sooner: the time counts, the energy of a
+// day that stops there does not.
+TEST(Jacket, SavesTimeToABoilThatDoesNotLast) {
+  Rig bare = steelRig(1100.0);
+  bare.vessel.open = test_support::openAt(0.0);
+  bare.vessel.open.boil = 1.0;
+  const JacketEffect effect = effectOf(bare, jacketed(bare, 10.0));
+  ASSERT_EQ(effect.bare.outcome, Outcome::DoesNotBoil);
+  ASSERT_EQ(effect.jacketed.outcome, Outcome::DoesNotBoil);
+  ASSERT_TRUE(effect.bare.find(StageKind::Boil) && effect.jacketed.find(StageKind::Boil));
+  ASSERT_TRUE(effect.savedToBoil);
+  EXPECT_GT(*effect.savedToBoil, minutes(1.0));
+  EXPECT_FALSE(effect.savedFromWall);
 }
 
 // A bare kettle that stalls on the way to strike is not one that boils either.
@@ -99,6 +116,22 @@ TEST(Jacket, MayBeWhatReachesStrike) {
   ASSERT_EQ(effect.bare.outcome, Outcome::DoesNotReachStrike);
   ASSERT_EQ(effect.jacketed.outcome, Outcome::Done);
   EXPECT_EQ(effect.verdict, JacketVerdict::MakesItBoil);
+}
+
+// 150 W hold less than strike under a bare steel lid; 10 mm around side and lid reach it in
+// many hours, and then not the boil. More energy over a longer way is no reason against it.
+TEST(Jacket, MayGetFurtherWithoutBoiling) {
+  Rig bare = steelRig(150.0);
+  bare.vessel.open = test_support::openAt(0.0);
+  Rig wrapped = jacketed(bare, 10.0);
+  wrapped.vessel.lid = wrapped.vessel.side;
+  const JacketEffect effect = effectOf(bare, wrapped);
+  ASSERT_EQ(effect.bare.outcome, Outcome::DoesNotReachStrike);
+  ASSERT_TRUE(effect.jacketed.levelsOff);
+  ASSERT_NE(effect.jacketed.outcome, Outcome::DoesNotReachStrike);
+  EXPECT_EQ(effect.verdict, JacketVerdict::GetsFurther);
+  EXPECT_FALSE(effect.savedFromWall);
+  EXPECT_GT(effect.jacketed.levelsOff->at, effect.bare.levelsOff->at);
 }
 
 TEST(LeftAlone, TendsToTheRoom) {

@@ -201,12 +201,19 @@ RC_GTEST_PROP(AnyRig, BoilsNoLaterWithMorePower, ()) {
   RC_ASSERT(minutesToBoil(run(c)) <= weak + 1e-9);
 }
 
+// Strong elements and a boil of two minutes: whatever the kettle, it boils and is not boiled dry.
 RC_GTEST_PROP(AnyRig, BoilsCoolerHigherUp, ()) {
-  const Case c = someCase();
+  Case c = someCase();
+  c.rig.element = test_support::fedWith(9000.0);
+  c.batch.boil = minutes(2.0);
   Case higher = c;
-  higher.place.pressure = c.place.pressure * between(0.90, 0.999);
-  if (higher.place.pressure < pascals(55e3)) higher.place.pressure = pascals(55e3);
-  RC_ASSERT(boilingPoint(0.1, higher.place.pressure) < boilingPoint(0.1, c.place.pressure));
+  higher.place.pressure = c.place.pressure * between(0.90, 0.99);
+  const BrewDay low = run(c);
+  const BrewDay high = run(higher);
+  RC_PRE(low.outcome == Outcome::Done && high.outcome == Outcome::Done);
+  RC_ASSERT(high.boilingPoint < low.boilingPoint);
+  RC_ASSERT(high.boil->temperature < low.boil->temperature);
+  RC_ASSERT(high.find(StageKind::Boil)->last < low.find(StageKind::Boil)->last);
 }
 
 RC_GTEST_PROP(AnyRig, GetsAQuarterFromAnElementOnHalfItsVoltage, ()) {
@@ -221,6 +228,56 @@ RC_GTEST_PROP(AnyRig, GetsAQuarterFromAnElementOnHalfItsVoltage, ()) {
   RC_ASSERT(halfVoltage.outcome == quarterRating.outcome);
   RC_ASSERT(abs(halfVoltage.total.element - quarterRating.total.element) <=
             1e-7 * quarterRating.total.element + joules(1e-3));
+}
+
+RC_GTEST_PROP(AnyRig, GetsAQuarterOfItsRatingFromHalfItsVoltage, ()) {
+  Case c = someCase();
+  c.rig.supply.cableLoop = ohms(0.0);
+  c.rig.element.ratedAt = volts(240.0);
+  c.rig.supply.nominal = volts(120.0);
+  RC_ASSERT(abs(run(c).electrical.delivered - 0.25 * c.rig.element.rating) <
+            1e-12 * c.rig.element.rating);
+}
+
+// No insulation, insulation of no thickness and insulation that insulates nothing are the same.
+RC_GTEST_PROP(AnyRig, IsTheSameWithoutInsulationAndWithNoneToSpeakOf, ()) {
+  Case bare = someCase();
+  Vessel& v = bare.rig.vessel;
+  v.side.insulation = v.base.insulation = v.lid.insulation = {};
+  Case thin = bare;
+  Case copper = bare;
+  for (Covering Vessel::*face : {&Vessel::side, &Vessel::base, &Vessel::lid}) {
+    (thin.rig.vessel.*face).insulation = {layer(0.0, 0.04), layer(0.0, 0.2)};
+    (copper.rig.vessel.*face).insulation = {
+        {.thickness = millimetres(0.0), .flatInsulance = squareMetreKelvinsPerWatt(0.0)}};
+  }
+  const BrewDay none = run(bare);
+  for (const BrewDay& day : {run(thin), run(copper)}) {
+    RC_ASSERT(day.outcome == none.outcome);
+    RC_ASSERT(day.total.lost.values == none.total.lost.values);
+    RC_ASSERT(day.duration() == none.duration());
+  }
+}
+
+// Twice and half the tolerance: what a table or a clock shows, to 0.1 K, 1 s, 0.01 kWh and 0.01 L,
+// moves by less than half of its last digit.
+RC_GTEST_PROP(AnyRig, ShowsTheSameAtTwiceAndHalfTheTolerance, ()) {
+  const Case c = someCase();
+  const BrewDay usual = run(c);
+  for (const double tolerance : {2e-9, 0.5e-9}) {
+    const BrewDay other = run(c, {.curves = false, .relativeTolerance = tolerance});
+    RC_ASSERT(other.outcome == usual.outcome);
+    RC_ASSERT(other.stages.size() == usual.stages.size());
+    for (std::size_t i = 0; i < usual.stages.size(); ++i) {
+      const Stage& a = usual.stages[i];
+      const Stage& b = other.stages[i];
+      RC_ASSERT(abs(a.last - b.last) < kelvins(0.05));
+      const bool creeps = usual.outcome != Outcome::Done && i + 1 == usual.stages.size();
+      if (!creeps) RC_ASSERT(abs(a.end - b.end) < seconds(0.5));
+      if (!creeps) RC_ASSERT(abs(a.ledger.element - b.ledger.element) < joules(0.005 * 3.6e6));
+    }
+    RC_ASSERT(abs(other.resultCold - usual.resultCold) < litres(0.005));
+  }
 }
 
 RC_GTEST_PROP(AnyRig, IsNotChangedByALayerWithoutThickness, ()) {
@@ -312,6 +369,47 @@ RC_GTEST_PROP(AnyRig, LosesNoLessTheHotterItIs, ()) {
   const Temperature at = someHotLiquid(c);
   const double open = someOpening();
   RC_ASSERT(lossOf(c, at + kelvins(0.1), open) > lossOf(c, at, open));
+}
+
+RC_GTEST_PROP(AnyRig, RadiatesNoLessWhenItIsDuller, ()) {
+  const Case c = someCase();
+  Case duller = c;
+  for (Covering Vessel::*face : {&Vessel::side, &Vessel::base, &Vessel::lid}) {
+    double& emissivity = (duller.rig.vessel.*face).emissivity;
+    emissivity = between(emissivity, 1.0);
+  }
+  const Temperature at = someHotLiquid(c);
+  const double open = someOpening();
+  RC_ASSERT(lossOf(duller, at, open) >= lossOf(c, at, open) - watts(1e-6));
+}
+
+RC_GTEST_PROP(AnyRig, EvaporatesNoLessInDrierAirOrAStrongerDraught, ()) {
+  const Case c = someCase();
+  const Temperature at = someHotLiquid(c);
+  const double open = between(0.05, 1.0);
+  const MassFlow vapour = flowsOf(c, at, open).vapour;
+  Case drier = c;
+  drier.place.relativeHumidity = between(0.0, c.place.relativeHumidity);
+  RC_ASSERT(flowsOf(drier, at, open).vapour >= vapour);
+  Case windier = c;
+  windier.place.draught += metresPerSecond(between(0.0, 2.0));
+  RC_ASSERT(flowsOf(windier, at, open).vapour >= vapour);
+}
+
+// More water takes longer, whatever it stands in; an element on a longer cable too.
+RC_GTEST_PROP(AnyRig, BoilsNoSoonerWithMoreWaterOrALongerCable, ()) {
+  Case c = someCase();
+  c.batch.grain.mass = kilograms(0.0);
+  c.batch.boil = minutes(0.0);
+  const BrewDay usual = run(c);
+  RC_PRE(usual.outcome == Outcome::Done);
+  Case longer = c;
+  longer.rig.supply.cableLoop += ohms(between(0.0, 0.5));
+  RC_ASSERT(minutesToBoil(run(longer)) >= minutesToBoil(usual) - 1e-6);
+  Case fuller = c;
+  fuller.batch = scaled(c.batch, between(1.0, 1.3));
+  // Heat-loss grows with the wetted wall, and no wall gives heat: the room is colder than boiling.
+  RC_ASSERT(minutesToBoil(run(fuller)) >= minutesToBoil(usual) - 1e-6);
 }
 
 }  // namespace

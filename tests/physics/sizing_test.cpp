@@ -12,6 +12,7 @@
 namespace physics {
 namespace {
 
+using test_support::layer;
 using test_support::mashOf;
 using test_support::openAt;
 using test_support::roomAt;
@@ -211,7 +212,7 @@ TEST(WhatWouldBoil, BoilsWhenDoneAndNotJustShortOfIt) {
   const Batch batch = mashOf(25.0, 5.0);
   const Place place = roomAt(12.0);
   ASSERT_EQ(simulate(weak, batch, place).outcome, Outcome::DoesNotBoil);
-  const WhatWouldBoil what = whatWouldBoil(weak, batch, place);
+  const WhatWouldBoil what = whatWouldBoil(weak, nullptr, batch, place);
   ASSERT_TRUE(what.power);
   const auto with = [&](double watt, double open) {
     Rig rig = steelRig(watt);
@@ -228,10 +229,49 @@ TEST(WhatWouldBoil, BoilsWhenDoneAndNotJustShortOfIt) {
   EXPECT_FALSE(what.levelWithLid);
 }
 
+// Strike with the mouth open and the way to the boil under a lid: the strike is what stalls, and a
+// lid that would do for the boil alone does not do for it.
+TEST(WhatWouldBoil, GetsAKettleThroughStrikeToo) {
+  Rig weak = steelRig(500.0);
+  weak.vessel.open = {.strike = 1.0, .mash = 1.0, .heating = 0.0, .boil = 0.0};
+  const Batch batch = mashOf(25.0, 5.0);
+  const Place place = roomAt(12.0);
+  ASSERT_EQ(simulate(weak, batch, place).outcome, Outcome::DoesNotReachStrike);
+  Rig wrapped = weak;
+  wrapped.vessel.side = {{layer(40.0, 0.04)}, 0.9};
+  const WhatWouldBoil what = whatWouldBoil(weak, &wrapped, batch, place);
+  ASSERT_TRUE(what.power);
+  EXPECT_GT(*what.power, watts(500.0));
+  ASSERT_TRUE(what.openFraction);
+  EXPECT_LT(*what.openFraction, 1.0);
+  const auto with = [&](double open) {
+    Rig rig = weak;
+    rig.vessel.open.strike = rig.vessel.open.mash = open;
+    return simulate(rig, batch, place).outcome;
+  };
+  EXPECT_EQ(with(0.99 * *what.openFraction), Outcome::Done);
+  EXPECT_NE(with(1.01 * *what.openFraction), Outcome::Done);
+  EXPECT_FALSE(what.jacketBoils);
+  ASSERT_TRUE(what.levelWithJacket);
+  EXPECT_GT(*what.levelWithJacket, simulate(weak, batch, place).levelsOff->at);
+}
+
+// Both circuits of a kettle heat it.
+TEST(WhatWouldBoil, CountsTheSecondCircuit) {
+  Rig weak = steelRig(600.0);
+  weak.second = Feed{.element = test_support::fedWith(600.0), .supply = test_support::socket()};
+  const Batch batch = waterOnly(25.0);
+  ASSERT_EQ(simulate(weak, batch, roomAt(12.0)).outcome, Outcome::DoesNotBoil);
+  const WhatWouldBoil one = whatWouldBoil(steelRig(1200.0), nullptr, batch, roomAt(12.0));
+  const WhatWouldBoil two = whatWouldBoil(weak, nullptr, batch, roomAt(12.0));
+  ASSERT_TRUE(one.openFraction && two.openFraction);
+  EXPECT_NEAR(*two.openFraction, *one.openFraction, 1e-6);
+}
+
 TEST(WhatWouldBoil, SaysHowFarALidGetsAVeryWeakElement) {
   const Rig weak = steelRig(200.0);
   const Batch batch = waterOnly(25.0);
-  const WhatWouldBoil what = whatWouldBoil(weak, batch, roomAt(12.0));
+  const WhatWouldBoil what = whatWouldBoil(weak, nullptr, batch, roomAt(12.0));
   EXPECT_TRUE(what.power);
   EXPECT_FALSE(what.openFraction);
   ASSERT_TRUE(what.levelWithLid);

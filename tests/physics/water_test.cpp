@@ -90,6 +90,15 @@ RC_GTEST_PROP(LiquidWater, ExpandsAsItsDensityFalls, ()) {
   RC_ASSERT(std::abs(-rise / (2.0 * step * here) - inPerKelvin(waterExpansion(celsius(c)))) < 1e-8);
 }
 
+// Volume of water at 100 C over that at 20 C: 998.207/958.348, and 1.0191 at 67 C (Kell's formula).
+TEST(LiquidWater, SwellsByFourPercentOnItsWayToTheBoil) {
+  const auto swollen = [](double t) {
+    return static_cast<double>(waterDensity(celsius(20.0)) / waterDensity(celsius(t)));
+  };
+  EXPECT_NEAR(swollen(100.0), 1.0416, 0.00005);
+  EXPECT_NEAR(swollen(67.0), 1.0191, 0.00005);
+}
+
 TEST(LiquidWater, IsDensestAtFourDegrees) {
   EXPECT_LT(inPerKelvin(waterExpansion(celsius(3.9))), 0.0);
   EXPECT_GT(inPerKelvin(waterExpansion(celsius(4.1))), 0.0);

@@ -5,6 +5,7 @@
 #include <rapidcheck/gtest.h>
 
 #include <cmath>
+#include <utility>
 
 #include "physics/water.hpp"
 #include "tests/support/within.hpp"
@@ -194,6 +195,14 @@ RC_GTEST_PROP(BoilingPointRise, GrowsWithExtractAndPressureFromNothing, ()) {
 }
 
 // The ASBC-table polynomial, computed; between the digits of two independent tabulations.
+// Degrees Brix by the NBS table's polynomial; Brix and Plato differ by less than 0.002.
+TEST(GravityScales, MeetTheBrixTable) {
+  for (const auto& [gravity, brix] :
+       {std::pair{1.010, 2.5605}, {1.040, 9.9934}, {1.060, 14.7404}, {1.083, 20.0067}}) {
+    EXPECT_NEAR(platoFromGravity(gravity), brix, 0.002) << gravity;
+  }
+}
+
 TEST(GravityScales, FollowTheAsbcPolynomial) {
   struct Row {
     double gravity, plato;
@@ -255,9 +264,7 @@ TEST(GravityScales, BoilDownByConservationOfExtract) {
   EXPECT_NEAR(46.0 * 28.0 / 24.49, 1e3 * (gravity - 1.0), 0.1);
 }
 
-TEST(GravityScales, CallWaterZero) {
-  EXPECT_EQ(platoFromGravity(1.0), 0.0);
-}
+TEST(GravityScales, CallWaterZero) { EXPECT_EQ(platoFromGravity(1.0), 0.0); }
 
 RC_GTEST_PROP(GravityScales, AreInverseToEachOther, ()) {
   const double plato = between(0.0, 34.0);

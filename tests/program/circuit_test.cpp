@@ -52,6 +52,83 @@ TEST(CircuitCommand, GivesProgramsTheSameVerdicts) {
   EXPECT_EQ(circuit["readings"].size(), 3u);
 }
 
+TEST(CircuitCommand, NamesKeptRulesAndShowsThemWhenAsked) {
+  const auto brief = runProgram({"circuit", "--region", "United States"});
+  const auto all = runProgram({"circuit", "--region", "United States", "--every-rule"});
+  ASSERT_EQ(all.exitCode, 0) << all.complaint;
+  EXPECT_NE(brief.output.find("rules that fit: "), std::string::npos);
+  EXPECT_EQ(all.output.find("rules that fit: "), std::string::npos);
+  EXPECT_LT(2 * brief.output.size(), 3 * all.output.size());
+  for (const char* part : {"the circuit's rating: ", "utilization, Range A", "service, Range B"}) {
+    EXPECT_NE(all.output.find(part), std::string::npos) << part;
+  }
+  for (const char* part : {"What is the shortest day within the current?", "two such circuits"})
+    EXPECT_NE(brief.output.find(part), std::string::npos) << part;
+  EXPECT_EQ(runProgram({"day", "--every-rule"}).exitCode, 2);
+}
+
+// What decides or is conditional stands once for each code, with its edition and source.
+TEST(CircuitCommand, SaysNothingTwice) {
+  const auto both = runProgram({"circuit", "--width", "1000"});
+  ASSERT_EQ(both.exitCode, 0) << both.complaint;
+  EXPECT_EQ(both.output.find("IEC 60898-1; IEC 60898-1"), std::string::npos);
+  EXPECT_EQ(both.output.find("only if only"), std::string::npos);
+}
+
+TEST(CircuitCommand, RefusesOverVoltageEverywhere) {
+  for (const char* command : {"circuit", "answer", "day", "boil", "cost", "size"}) {
+    const auto ran = runProgram({command, "--supply-voltage", "140 V"});
+    EXPECT_EQ(ran.exitCode, 2) << command;
+    EXPECT_NE(ran.complaint.find("surface load"), std::string::npos) << ran.complaint;
+  }
+}
+
+TEST(CircuitCommand, ReadsRulesFromAFile) {
+  const test_support::Folder folder;
+  const std::string plan = test_support::contents(std::string(HEATLEDGER_SOURCE_DIR) +
+                                                  "/rigs/demo/altbier-after-the-move.json");
+  const std::string file = folder.write("plan.json", plan);
+  const std::string good = folder.write("island.json", R"({
+    "format": {"name": "heat-ledger-rules", "version": 1},
+    "region": "Island", "code": "Island code", "edition": "7", "about": "ours",
+    "voltages": [
+      {"nominal": "120 V", "lowest": "110 V", "highest": "127 V", "name": "as metered",
+       "clause": "1", "source": "ours", "status": "memory"},
+      {"nominal": "208 V", "lowest": "190 V", "highest": "220 V", "name": "as metered",
+       "clause": "1", "source": "ours", "status": "memory"}],
+    "breakers": {"sizes": ["10 A", "15 A", "30 A"], "clause": "2", "source": "ours",
+                 "status": "memory"}})");
+  const auto ran = runProgram({"circuit", file, "--rules", good});
+  ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
+  EXPECT_NE(ran.output.find("Island, Island code 7: fits"), std::string::npos) << ran.output;
+  EXPECT_EQ(ran.output.find("NEC"), std::string::npos);
+  auto json = nlohmann::ordered_json::parse(plan);
+  json["place"]["rules"] = "island.json";
+  const auto named = runProgram({"circuit", folder.write("named.json", json.dump())});
+  ASSERT_EQ(named.exitCode, 0) << named.complaint;
+  EXPECT_NE(named.output.find("Island, Island code 7: fits"), std::string::npos);
+  // All that is wrong at once, with its place in that file.
+  const std::string bad = folder.write("bad.json", R"({
+    "format": {"name": "heat-ledger-rules", "version": 1},
+    "region": "Island", "code": "Island code", "edition": "7",
+    "voltages": [{"nominal": "120 W", "lowest": "110 V", "highest": "127 V", "name": "n",
+                  "clause": "1", "source": "s", "status": "hearsay"}]})");
+  const auto wrong = runProgram({"circuit", file, "--rules", bad, "--width", "200"});
+  EXPECT_EQ(wrong.exitCode, 2);
+  for (const char* part : {"about", "/voltages/0/nominal", "/voltages/0/status", "bad.json"})
+    EXPECT_NE(wrong.complaint.find(part), std::string::npos) << part << "\n" << wrong.complaint;
+}
+
+TEST(CircuitCommand, TellsProgramsTheSplitAndTheShortestDays) {
+  const auto json =
+      nlohmann::json::parse(runProgram({"circuit", "--region", "Canada", "--json"}).output);
+  const auto& circuit = json["rigs"][1]["circuit"];
+  EXPECT_TRUE(circuit["split"]["fits"].is_boolean());
+  EXPECT_EQ(circuit["split"]["parts"].size(), 2u);
+  EXPECT_EQ(circuit["shortest_days"].size(), 4u);
+  EXPECT_GT(circuit["circuits"][0]["branch_current_A"], circuit["circuits"][0]["peak_current_A"]);
+}
+
 TEST(RoomCommand, TellsVapourAirflowAndItsAssumptions) {
   const auto ran = runProgram({"room"});
   ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
@@ -72,7 +149,7 @@ TEST(CostCommand, FindsTheCheapestStart) {
       "brew_from": "08:00", "brew_until": "19:00", "brews_per_year": 20, "jacket_price": 40,
       "dated": "2024-11"})");
   const std::string file = folder.write("plan.json", plan.dump());
-  const auto ran = runProgram({"cost", file});
+  const auto ran = runProgram({"cost", file, "--width", "200"});
   ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
   for (const char* part :
        {"cheapest at 19:00", "dearest", "0.158 CAD/kWh", "paid back", "a year of 20 brews"}) {

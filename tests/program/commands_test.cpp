@@ -4,7 +4,10 @@
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
+#include <algorithm>
+#include <cstdio>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "tests/program/run_program.hpp"
 
@@ -102,9 +105,132 @@ TEST(Program, ReportsAllProblemsOfADocumentWithTheirPlaces) {
     EXPECT_THAT(ran.complaint, HasSubstr("/place/room"));
     EXPECT_THAT(ran.complaint, HasSubstr("broken.json: 2 problems"));
   }
-  const Ran ran = runProgram({"check", broken, "--json"});
-  EXPECT_EQ(ran.exitCode, 2);
-  EXPECT_EQ(nlohmann::json::parse(ran.output)["problems"].size(), 2u);
+  for (const char* command : {"check", "answer", "day", "circuit", "room"}) {
+    SCOPED_TRACE(command);
+    const Ran ran = runProgram({command, broken, "--json"});
+    EXPECT_EQ(ran.exitCode, 2);
+    EXPECT_EQ(nlohmann::json::parse(ran.output)["problems"].size(), 2u);
+    EXPECT_EQ(ran.complaint, "");
+  }
+  // The options' problems too.
+  const Ran ran = runProgram({"answer", broken, "--json", "--within", "soon"});
+  EXPECT_EQ(nlohmann::json::parse(ran.output)["problems"].size(), 3u);
+}
+
+// Qt is loaded by the half that draws alone: a start is to take no more than 10 ms.
+TEST(Program, LoadsNoWindowSystemBeforeItDraws) {
+  const auto libraries = [](const std::string& program) {
+    std::string text;
+    FILE* pipe = ::popen(("ldd '" + program + "'").c_str(), "r");
+    if (!pipe) return text;
+    char buffer[4096];
+    while (const std::size_t n = std::fread(buffer, 1, sizeof buffer, pipe)) text.append(buffer, n);
+    ::pclose(pipe);
+    return text;
+  };
+  const std::string program = HEATLEDGER_PROGRAM;
+  EXPECT_THAT(libraries(program), HasSubstr("libc.so"));
+  for (const char* never : {"Qt6", "X11", "xcb", "wayland"})
+    EXPECT_THAT(libraries(program), Not(HasSubstr(never)));
+  EXPECT_THAT(libraries(program + "-desktop"), HasSubstr("Qt6Widgets"));
+}
+
+TEST(Program, KnowsHelpAsAWord) {
+  const Ran general = runProgram({"help"});
+  EXPECT_EQ(general.exitCode, 0);
+  EXPECT_EQ(general.output, runProgram({"--help"}).output);
+  const Ran day = runProgram({"help", "day"});
+  EXPECT_EQ(day.exitCode, 0);
+  EXPECT_EQ(day.output, runProgram({"day", "--help"}).output);
+  const Ran unknown = runProgram({"help", "brew"});
+  EXPECT_EQ(unknown.exitCode, 2);
+  EXPECT_THAT(unknown.complaint, HasSubstr("\"brew\" is no command"));
+}
+
+namespace {
+
+std::size_t widest(const std::string& text) {
+  std::size_t most = 0;
+  std::istringstream lines(text);
+  for (std::string line; std::getline(lines, line);) {
+    const auto characters = std::count_if(line.begin(), line.end(), [](char c) {
+      return (static_cast<unsigned char>(c) & 0xc0) != 0x80;
+    });
+    most = std::max(most, static_cast<std::size_t>(characters));
+  }
+  return most;
+}
+
+}  // namespace
+
+TEST(Program, FollowsTheWidthOfTheEnvironmentInPipesToo) {
+  const Ran wide = runProgram({"answer"}, {.standardInput = {}, .outputTo = {}, .columns = "120"});
+  EXPECT_GT(widest(wide.output), 80u);
+  EXPECT_LE(widest(wide.output), 120u);
+  const Ran narrow = runProgram({"answer"}, {.standardInput = {}, .outputTo = {}, .columns = "60"});
+  EXPECT_LE(widest(narrow.output), 60u);
+  // The option comes first, and nonsense is no wish.
+  const Ran option = runProgram({"answer", "--width", "60"},
+                                {.standardInput = {}, .outputTo = {}, .columns = "120"});
+  EXPECT_EQ(option.output, narrow.output);
+  const Ran nonsense =
+      runProgram({"answer"}, {.standardInput = {}, .outputTo = {}, .columns = "x"});
+  EXPECT_EQ(nonsense.output, runProgram({"answer"}).output);
+}
+
+TEST(Program, WrapsItsComplaints) {
+  for (const std::vector<std::string>& words : std::vector<std::vector<std::string>>{
+           {"answer", "my plan.json", "and another one", "--colour", "--csv", "--json"},
+           {"answer", "/nowhere/at all/where a plan/might have been/plan.json"},
+           {"list", "rigs", "--room", "20 °C", "--width", "60"}}) {
+    SCOPED_TRACE(testing::PrintToString(words));
+    const Ran ran = runProgram(words);
+    EXPECT_NE(ran.exitCode, 0);
+    EXPECT_LE(widest(ran.complaint), 80u) << ran.complaint;
+  }
+}
+
+TEST(Insulate, SaysHowToNameAJacketWhereThereIsNone) {
+  const Folder folder;
+  ASSERT_EQ(runProgram({"new", folder.file("plan.json")}).exitCode, 0);
+  auto plan = nlohmann::ordered_json::parse(contents(folder.file("plan.json")));
+  plan.erase("jacket_to_compare");
+  for (auto& rig : plan["rigs"]) rig.erase("jacket");
+  const Ran ran = runProgram({"insulate", folder.write("bare.json", plan.dump())});
+  EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
+  EXPECT_THAT(ran.output, HasSubstr("\"jacket_to_compare\""));
+  EXPECT_THAT(ran.output, Not(HasSubstr("What is compared")));
+}
+
+// 100 W under the same lid: strike is never reached, and what would help is told at every depth.
+TEST(Boil, TellsWhatWouldHelpAKettleThatDoesNotReachStrike) {
+  const Folder folder;
+  ASSERT_EQ(runProgram({"new", folder.file("plan.json")}).exitCode, 0);
+  auto plan = nlohmann::ordered_json::parse(contents(folder.file("plan.json")));
+  plan["rigs"][1]["element"]["power"] = "100 W";
+  const std::string weak = folder.write("weak.json", plan.dump());
+  for (const char* command : {"answer", "boil"}) {
+    SCOPED_TRACE(command);
+    const Ran ran = runProgram({command, weak});
+    EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
+    EXPECT_THAT(ran.output, HasSubstr("into the vessel is the least that boils it"));
+    EXPECT_THAT(ran.output, HasSubstr("is the most a lid gives it"));
+    EXPECT_THAT(ran.output, HasSubstr("with a jacket (side 13 mm"));
+    const auto json = nlohmann::json::parse(runProgram({command, weak, "--json"}).output);
+    const auto& what = json["rigs"][1]["what_would_boil"];
+    EXPECT_TRUE(what.contains("power_W")) << what;
+    EXPECT_EQ(what["jacket_boils"], false);
+    EXPECT_TRUE(what.contains("levels_off_with_jacket_C")) << what;
+  }
+}
+
+TEST(Size, TellsShortUseFromLongInSentenceTableAndJson) {
+  const Ran ran = runProgram({"size"});
+  EXPECT_THAT(ran.output, HasSubstr("for short use only"));
+  EXPECT_THAT(ran.output, HasSubstr("short use"));
+  EXPECT_THAT(ran.output, HasSubstr("licensed electrician"));
+  const auto json = nlohmann::json::parse(runProgram({"size", "--json"}).output);
+  EXPECT_EQ(json["rigs"][0]["sizing"]["for_boil_off"]["circuit_carries_it"], "for short use only");
 }
 
 TEST(Program, SurvivesDocumentsThatAreNoPlans) {
@@ -143,7 +269,7 @@ TEST(Program, ReadsAPlanFromStandardInput) {
 }
 
 TEST(Program, ListsTheCatalogueWithSources) {
-  for (const char* subject : {"materials", "supplies", "rigs"}) {
+  for (const char* subject : {"materials", "supplies", "rigs", "tariffs"}) {
     SCOPED_TRACE(subject);
     const Ran ran = runProgram({"list", subject});
     EXPECT_EQ(ran.exitCode, 0);
@@ -157,6 +283,12 @@ TEST(Program, PrintsTheSchemaAsJson) {
   const Ran ran = runProgram({"schema"});
   EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
   EXPECT_TRUE(nlohmann::json::parse(ran.output, nullptr, false).is_object());
+  EXPECT_EQ(runProgram({"schema", "plan"}).output, ran.output);
+  const Ran rules = runProgram({"schema", "rules"});
+  EXPECT_EQ(nlohmann::json::parse(rules.output, nullptr, false)["title"], "Heat Ledger rules");
+  const Ran none = runProgram({"schema", "weather"});
+  EXPECT_EQ(none.exitCode, 2);
+  EXPECT_THAT(none.complaint, HasSubstr("plan, rules, tariff or catalogue is accepted"));
 }
 
 TEST(Program, SaysThatTheDiskIsFull) {

@@ -31,8 +31,9 @@ class Drawing : public testing::Test {
 };
 
 TEST_F(Drawing, WritesEveryQuestionInEveryFormat) {
-  for (const std::string question : {"how-long", "where-heat", "boils-enough", "worth-jacket",
-                                     "which-element", "what-cost", "how-far-cools"}) {
+  for (const std::string question :
+       {"how-long", "where-heat", "boils-enough", "worth-jacket", "which-element", "circuit",
+        "what-cost", "how-far-cools", "room"}) {
     const std::string file = folder_.file(question + ".svg");
     SCOPED_TRACE(file);
     const Ran ran = runProgram({"picture", question, "--to", file});

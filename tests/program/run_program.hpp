@@ -13,9 +13,10 @@ struct Ran {
 };
 
 struct Stage {
-  std::string standardInput;
+  std::string standardInput = {};
   // A file or device in place of the captured standard output, such as "/dev/full".
-  std::string outputTo;
+  std::string outputTo = {};
+  std::string columns = {};   // the environment's COLUMNS; unset if empty
   bool readerLeaves = false;  // standard output is a pipe that nobody reads
 };
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});

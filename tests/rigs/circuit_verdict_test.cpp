@@ -6,51 +6,16 @@
 
 #include <gtest/gtest.h>
 
-#include "rigs/quantity_text.hpp"
+#include <cmath>
+
+#include "tests/rigs/circuit_cases.hpp"
 #include "tests/support/within.hpp"
 
 namespace {
 
 using namespace physics;
 using namespace rigs;
-
-const CircuitRules& us() { return *rulesOf("United States"); }
-const CircuitRules& uk() { return *rulesOf("United Kingdom"); }
-
-Duty fullFor(Time t) {
-  return {{{.begin = seconds(0.0), .end = t, .share = 1.0, .enabled = true}}};
-}
-// Full current for an hour, then a hold.
-Duty heldFor(Time t) {
-  return {{{.begin = seconds(0.0), .end = hours(0.8), .share = 1.0, .enabled = true},
-           {.begin = hours(0.8), .end = t, .share = 0.08, .enabled = true}}};
-}
-
-JudgedLoad load(double watt, double ratedVolt, double volt, double ampere, const Duty& duty,
-                double loopOhm = 0.0) {
-  return {.element = {.rating = watts(watt), .ratedAt = volts(ratedVolt), .topHeight = metres(0.0)},
-          .supply = {.nominal = volts(volt), .rating = amperes(ampere), .cableLoop = ohms(loopOhm)},
-          .duty = duty};
-}
-
-CircuitDetails on(const char* outlet, Feeds feeds) {
-  CircuitDetails details;
-  details.outlet = outlet;
-  details.feeds = feeds;
-  return details;
-}
-
-const Finding* find(const CircuitVerdict& verdict, RuleKind kind) {
-  for (const Finding& finding : verdict.findings)
-    if (finding.kind == kind) return &finding;
-  return nullptr;
-}
-
-Fit fitOf(const CircuitVerdict& verdict, RuleKind kind) {
-  const Finding* found = find(verdict, kind);
-  EXPECT_TRUE(found) << "no such finding";
-  return found ? found->fit : Fit::CannotSay;
-}
+using namespace test_support;
 
 // N1 and N2, pub.: 18.75 A x 1.25 and x 1.5; 22.92 A -> 30 A at least and 35 A at most.
 TEST(Judge, ReproducesThePrintedWaterHeaters) {
@@ -76,7 +41,8 @@ struct MultiOutlet {
   Fit expected;
 };
 
-// N3: 1650 W on 120 V, 13.75 A, for two hours.
+// N3, computed here; the 12 and 16 A of Table 210.21(B)(2) were read: 1650 W on 120 V, 13.75 A, for
+// two hours.
 TEST(Judge, TellsSharedCircuitsFromOwnOnes) {
   for (const MultiOutlet& c : {MultiOutlet{15, "5-15", Feeds::SeveralOutlets, Fit::DoesNotFit},
                                MultiOutlet{15, "5-15", Feeds::OneOutlet, Fit::Fits},
@@ -87,14 +53,11 @@ TEST(Judge, TellsSharedCircuitsFromOwnOnes) {
     const CircuitVerdict verdict =
         judge(us(), on(c.outlet, c.feeds), load(1650, 120, 120, c.circuit, fullFor(hours(2.0))));
     EXPECT_WITHIN(verdict.load, amperes(13.75), amperes(0.001));
-    EXPECT_EQ(std::max(fitOf(verdict, RuleKind::Rating), find(verdict, RuleKind::OutletLoad)
-                                                             ? fitOf(verdict, RuleKind::OutletLoad)
-                                                             : Fit::Fits),
-              c.feeds == Feeds::OneOutlet ? Fit::Fits : c.expected);
+    EXPECT_EQ(verdict.overall, c.expected);
   }
 }
 
-// N4: the same for three hours: 17.19 A.
+// N4, computed here: the same for three hours: 17.19 A.
 TEST(Judge, CountsThreeHoursAsContinuous) {
   const CircuitDetails own = on("", Feeds::OneOutlet);
   const auto on15 = judge(us(), own, load(1650, 120, 120, 15, fullFor(hours(3.0))));
@@ -117,7 +80,7 @@ TEST(Judge, LeavesALongHoldToTheReader) {
   EXPECT_EQ(held.overall, Fit::OnlyIf);
 }
 
-// N5: 5500 W/240 V on 208 V: 24.83 A with the 125 %.
+// N5, computed here: 5500 W/240 V on 208 V: 24.83 A with the 125 %.
 TEST(Judge, SizesTheCircuitOfA208VoltSupply) {
   const auto verdict = judge(us(), {}, load(5500, 240, 208, 30, fullFor(hours(4.0))));
   EXPECT_WITHIN(1.25 * verdict.load, amperes(24.83), amperes(0.005));
@@ -125,7 +88,7 @@ TEST(Judge, SizesTheCircuitOfA208VoltSupply) {
   EXPECT_EQ(fitOf(verdict, RuleKind::LongUse), Fit::Fits);
 }
 
-// N6: 11 kW on a 50 A outlet: over 80 %; 60 A would be next.
+// N6, computed here: 11 kW on a 50 A outlet: over 80 %; 60 A would be next.
 TEST(Judge, RefusesElevenKilowattsOnFiftyAmperesForLong) {
   const auto verdict =
       judge(us(), on("14-50", Feeds::OneOutlet), load(11000, 240, 240, 50, fullFor(hours(4.0))));
@@ -134,7 +97,8 @@ TEST(Judge, RefusesElevenKilowattsOnFiftyAmperesForLong) {
   EXPECT_WITHIN(*verdict.nextBreakerContinuous, amperes(60.0), amperes(1e-9));
 }
 
-// N7: 90 minutes of boil are continuous in Canada and not in the United States.
+// N7, computed here; CEC 8-104 read as quoted: 90 minutes of boil are continuous in Canada and not
+// in the United States.
 TEST(Judge, CountsABoilAsContinuousInCanadaOnly) {
   const CircuitRules& canada = *rulesOf("Canada");
   const auto boil = fullFor(minutes(90.0));
@@ -144,7 +108,7 @@ TEST(Judge, CountsABoilAsContinuousInCanadaOnly) {
   EXPECT_EQ(fitOf(judge(us(), {}, load(5500, 240, 240, 25, boil)), RuleKind::LongUse), Fit::Fits);
 }
 
-// N8: a 120 V pump of 50 W on one leg of a 14-30.
+// N8, computed here: a 120 V pump of 50 W on one leg of a 14-30.
 TEST(Judge, AddsThePumpToOneLeg) {
   CircuitDetails details = on("14-30", Feeds::OneOutlet);
   details.pump = watts(50.0);
@@ -153,7 +117,7 @@ TEST(Judge, AddsThePumpToOneLeg) {
   EXPECT_WITHIN(verdict.load, amperes(19.17), amperes(0.005));
   EXPECT_WITHIN(verdict.neutral, amperes(0.42), amperes(0.005));
   EXPECT_FALSE(find(verdict, RuleKind::OutletContacts));
-  // N17: a locking outlet without neutral.
+  // N17, the outlet's contacts partly from memory: a locking outlet without neutral.
   details.outlet = "L6-30";
   const auto without = judge(us(), details, load(4500, 240, 240, 30, fullFor(hours(1.0))));
   ASSERT_TRUE(find(without, RuleKind::OutletContacts));
@@ -167,68 +131,70 @@ TEST(Judge, RefusesAnOutletWithoutEarth) {
   EXPECT_EQ(verdict.overall, Fit::DoesNotFit);
 }
 
-CircuitDetails wired(CableUse use, const char* size, const char* insulation = "",
-                     double ambient = 30.0, int loaded = 2) {
-  CircuitDetails details;
-  details.feeds = Feeds::OneOutlet;
-  details.cable = CableAsked{.use = use, .area = *parseQuantity<Area>(size), .loaded = loaded};
-  details.cable->ambient = celsius(ambient);
-  if (*insulation != '\0') details.cable->insulation = *parseQuantity<Temperature>(insulation);
-  return details;
-}
-
-struct Wire {
-  const char* id;
-  double watt, volt, circuit;
-  CableUse use;
-  const char* size;
-  const char* insulation;
-  int loaded;
-  Fit carries;
-};
-
-TEST(Judge, ComparesTheConductorWithTheLoad) {
-  constexpr auto kWire = CableUse::BuildingWire;
-  for (const Wire& c :
-       {Wire{"N9", 3500, 240, 20, kWire, "12 AWG", "60 C", 3, Fit::Fits},
-        Wire{"N10", 9000, 240, 50, kWire, "6 AWG", "60 C", 3, Fit::Fits},
-        Wire{"N10, terminations", 9000, 240, 50, kWire, "8 AWG", "75 C", 3, Fit::OnlyIf},
-        Wire{"N16", 27 * 240, 240, 30, CableUse::Cord, "10 AWG", "", 3, Fit::DoesNotFit},
-        Wire{"N16, wall", 27 * 240, 240, 30, kWire, "10 AWG", "60 C", 3, Fit::Fits}}) {
-    SCOPED_TRACE(c.id);
-    const auto verdict = judge(us(), wired(c.use, c.size, c.insulation, 30.0, c.loaded),
-                               load(c.watt, c.volt, c.volt, c.circuit, fullFor(hours(1.0))));
-    EXPECT_EQ(fitOf(verdict, RuleKind::Conductor), c.carries);
-    if (c.use == kWire) {
-      EXPECT_EQ(fitOf(verdict, RuleKind::BreakerForConductor), Fit::Fits);
-    }
-  }
-  // N10: 40 A of 8 AWG at 60 C under a breaker of 50 A; N15: 12 AWG under 25 A, whatever its 75 C.
-  EXPECT_EQ(fitOf(judge(us(), wired(kWire, "8 AWG", "60 C"),
-                        load(9000, 240, 240, 50, fullFor(hours(1.0)))),
-                  RuleKind::BreakerForConductor),
-            Fit::DoesNotFit);
-  EXPECT_EQ(fitOf(judge(us(), wired(kWire, "12 AWG", "75 C"),
-                        load(5000, 240, 240, 25, fullFor(hours(1.0)))),
-                  RuleKind::BreakerForConductor),
-            Fit::DoesNotFit);
-}
-
-// N11: 3 kW at 230 V is over a 13 A plug, 2.8 kW is within; at 253 V it draws 14.35 A.
+// N11, computed here; the plug's 13 A was read: 3 kW at 230 V is over it, 2.8 kW is within; at 253
+// V it draws 14.35 A. A cable of any length lowers what flows, and never what codes count.
 TEST(Judge, FindsThreeKilowattsJustOverABritishPlug) {
   const CircuitDetails plug = on("BS 1363 13 A", Feeds::NotStated);
+  for (const double metre : {0.0, 5.0, 50.0}) {
+    SCOPED_TRACE(metre);
+    const double loop = 29e-3 * metre;  // 1.5 mm2
+    const auto three = judge(uk(), plug, load(3000, 230, 230, 13, fullFor(minutes(50.0)), loop));
+    EXPECT_EQ(fitOf(three, RuleKind::OutletRating), Fit::DoesNotFit);
+    EXPECT_EQ(fitOf(three, RuleKind::Rating), Fit::DoesNotFit);
+    EXPECT_WITHIN(three.load, amperes(13.04), amperes(0.005));
+  }
   const auto three = judge(uk(), plug, load(3000, 230, 230, 13, fullFor(minutes(50.0))));
-  EXPECT_EQ(fitOf(three, RuleKind::OutletRating), Fit::DoesNotFit);
-  EXPECT_WITHIN(three.load, amperes(13.04), amperes(0.005));
   ASSERT_EQ(three.spreads.size(), 1u);
-  // The strongest that the tolerance allows (from memory), at the highest voltage.
-  EXPECT_WITHIN(three.spreads.front().spread.most.current, amperes(1.05 * 14.348), amperes(0.002));
+  EXPECT_WITHIN(three.spreads.front().range->highest, volts(253.0), volts(1e-9));
+  // Without the tolerance, and with what it allows (from memory).
+  const Element exact{.rating = watts(3000.0), .ratedAt = volts(230.0), .topHeight = metres(0.0)};
+  const LoadSpread spread =
+      loadSpread(exact, load(3000, 230, 230, 13, {}).supply, volts(216.2), volts(253.0), {});
+  EXPECT_WITHIN(spread.most.current, amperes(14.35), amperes(0.005));
+  EXPECT_WITHIN(three.spreads.front().spread.most.current, 1.05 * spread.most.current,
+                amperes(1e-9));
   const auto less = judge(uk(), plug, load(2800, 230, 230, 13, fullFor(minutes(50.0))));
   EXPECT_EQ(less.overall, Fit::Fits);
   EXPECT_WITHIN(less.load, amperes(12.17), amperes(0.005));
 }
 
-// N12: 10.43 A on Australian outlets of 10 and 15 A.
+// V19, pub.: at most 5 % lost leaves 228 of 240 V and 114 of 120 V; the utility's own least by ANSI
+// C84.1 service Range A (read) is the same.
+TEST(VoltageRanges, EndWhereFivePercentAreLost) {
+  for (const auto& [nominal, least] : {std::pair{240.0, 228.0}, std::pair{120.0, 114.0}}) {
+    const double ohm = 0.05 / 0.95 * 12.0;
+    const ElectricalLoad behind = electricalLoad(
+        {.rating = watts(nominal * nominal / 12.0),
+         .ratedAt = volts(nominal),
+         .topHeight = metres(0.0)},
+        {.nominal = volts(nominal), .rating = amperes(30.0), .cableLoop = ohms(ohm)});
+    EXPECT_WITHIN(behind.atTerminals, volts(least), volts(1e-9));
+    EXPECT_WITHIN(us().rangesOf(volts(nominal)).front()->lowest, volts(least), volts(1e-9));
+  }
+}
+
+// ANSI C84.1: service 114-126 and 110-127 V (read), utilization 108-126 V (a draft, read; that 108
+// is this range's is inferred) and 104-127 V (read); twice that for 240 V. Two different minima:
+// named.
+TEST(VoltageRanges, TellServiceFromUtilization) {
+  const auto has = [](double volt, const char* name, double lowest, double highest) {
+    for (const VoltageRange* range : us().rangesOf(volts(volt)))
+      if (range->name == name)
+        return std::abs(inVolts(range->lowest) - lowest) < 1e-9 &&
+               std::abs(inVolts(range->highest) - highest) < 1e-9;
+    return false;
+  };
+  EXPECT_TRUE(has(120, "service, Range A", 114, 126));
+  EXPECT_TRUE(has(120, "service, Range B", 110, 127));
+  EXPECT_TRUE(has(120, "utilization, Range A", 108, 126));
+  EXPECT_TRUE(has(120, "utilization, Range B", 104, 127));
+  EXPECT_TRUE(has(240, "utilization, Range A", 216, 252));
+  EXPECT_TRUE(has(240, "utilization, Range B", 208, 254));
+  EXPECT_TRUE(has(208, "utilization, Range A", 187, 218));
+  EXPECT_TRUE(has(208, "utilization, Range B", 180, 220));
+}
+
+// N12, computed here: 10.43 A on Australian outlets of 10 and 15 A.
 TEST(Judge, SendsTenAndAHalfAmperesToTheLargerOutlet) {
   const CircuitRules& rules = *rulesOf("Australia and New Zealand");
   const auto l = load(2400, 230, 230, 20, fullFor(minutes(30.0)));
@@ -240,7 +206,8 @@ TEST(Judge, SendsTenAndAHalfAmperesToTheLargerOutlet) {
       Fit::Fits);
 }
 
-// N13: both sockets of a Japanese pair share 15 A, whatever the breaker.
+// N13, the rule read in two housing guides: both sockets of a Japanese pair share 15 A, whatever
+// the breaker.
 TEST(Judge, AddsUpAJapanesePairOfSockets) {
   CircuitDetails details = on("JIS 15 A", Feeds::NotStated);
   details.otherLoad = watts(400.0);
@@ -268,6 +235,18 @@ TEST(Judge, RefusesOverVoltageAndSaysHowMuchPowerItIs) {
   EXPECT_NEAR(*over->foundShare, 1.3314, 5e-5);
   EXPECT_FALSE(
       find(judge(uk(), {}, load(3000, 230, 240, 13, fullFor(hours(1.0)))), RuleKind::OverVoltage));
+}
+
+// No published range of a nominal voltage goes beyond what counts as over-voltage, but for Japan's
+// 222 V on 200 V.
+TEST(OverVoltage, BeginsWhereTheSuppliesRangesEnd) {
+  double most = 0.0;
+  for (const CircuitRules& rules : bundledRules()) {
+    if (rules.region == "Japan") continue;
+    for (const VoltageRange& range : rules.voltages)
+      most = std::max(most, static_cast<double>(range.highest / range.nominal));
+  }
+  EXPECT_NEAR(most, kMostOverRated, 1e-9);
 }
 
 TEST(Judge, CannotSayForAVoltageOfAnotherRegion) {
@@ -304,11 +283,62 @@ TEST(GroundFault, TripsAndLeaksAsTheStandardsSay) {
 
 TEST(ReadingsOf, GivesWhatEachReadingLeavesOfTheCircuit) {
   CircuitDetails notStated;
-  const auto all = readingsOf(us(), notStated, amperes(15.0));
+  const Supply circuit{.nominal = volts(120.0), .rating = amperes(15.0), .cableLoop = ohms(0.3)};
+  const auto all = readingsOf(us(), notStated, circuit);
   ASSERT_EQ(all.size(), 3u);
   EXPECT_WITHIN(all[0].limit, amperes(15.0), amperes(1e-9));
   EXPECT_WITHIN(all[1].limit, amperes(12.0), amperes(1e-9));
   EXPECT_WITHIN(all[2].limit, amperes(12.0), amperes(1e-9));
+}
+
+// A verdict and its readings speak of the same current: an element as large as a reading allows
+// breaks no rule that the reading stands for.
+TEST(ReadingsOf, AgreeWithTheVerdicts) {
+  CircuitDetails shared = on("5-15", Feeds::SeveralOutlets);
+  const Supply twenty{.nominal = volts(120.0), .rating = amperes(20.0), .cableLoop = ohms(0.2)};
+  const auto all = readingsOf(us(), shared, twenty);
+  EXPECT_WITHIN(all.back().limit, amperes(12.0), amperes(1e-9));  // Table 210.21(B)(2), read
+  shared.feeds = Feeds::OneOutlet;
+  shared.outlet = "5-20";
+  shared.otherLoad = watts(600.0);  // 5 A: 15 of 20 A are left, 80 % of that for long
+  const auto beside = readingsOf(us(), shared, twenty);
+  EXPECT_WITHIN(beside.front().limit, amperes(15.0), amperes(1e-9));
+  EXPECT_WITHIN(beside.back().limit, amperes(12.0), amperes(1e-9));
+  const auto with = [&](double ampere) {
+    return judge(us(), shared, load(120.0 * ampere, 120, 120, 20, fullFor(hours(3.5))));
+  };
+  EXPECT_EQ(fitOf(with(12.0), RuleKind::LongUse), Fit::Fits);
+  EXPECT_EQ(fitOf(with(12.1), RuleKind::LongUse), Fit::DoesNotFit);
+  // Both sockets of a Japanese pair: 15 A less 4 A.
+  CircuitDetails pair = on("JIS 15 A", Feeds::NotStated);
+  pair.otherLoad = watts(400.0);
+  const Supply japan{.nominal = volts(100.0), .rating = amperes(20.0), .cableLoop = ohms(0.0)};
+  EXPECT_WITHIN(readingsOf(*rulesOf("Japan"), pair, japan).front().limit, amperes(11.0),
+                amperes(1e-9));
+}
+
+// 5.5 kW may leak 4.1 mA (computed from IEC 60335-1, 13.2, read) within the 4-6 mA of a Class A
+// device (read): expect trips, and never the protection taken away.
+TEST(Judge, ExpectsNuisanceTripsWithinTheBand) {
+  const auto large = judge(us(), {}, load(5500, 240, 240, 30, fullFor(hours(1.0))));
+  EXPECT_TRUE(large.leakageMayTrip);
+  // By its name plate, whatever a cable leaves of it.
+  EXPECT_WITHIN(*judge(us(), {}, load(5500, 240, 240, 30, fullFor(hours(1.0)), 0.5)).leakage,
+                amperes(4.125e-3), amperes(1e-9));
+  EXPECT_NE(find(large, RuleKind::GroundFault)->condition.find("never take the protection away"),
+            std::string::npos);
+  EXPECT_FALSE(judge(us(), {}, load(1500, 120, 120, 15, fullFor(hours(1.0)))).leakageMayTrip);
+}
+
+// V23 read backwards: what the least conductor would be for 5 %: 1.5 mm2 x 5.76 %/5 %.
+TEST(Judge, NamesTheConductorThatKeepsTheDrop) {
+  CircuitDetails details;
+  details.run = CableRun{.area = squareMetres(1.5e-6), .length = metres(35.0)};
+  const auto verdict =
+      judge(uk(), details, load(3000, 230, 230, 16, fullFor(hours(1.0)), 35 * 29e-3));
+  ASSERT_TRUE(find(verdict, RuleKind::VoltageDrop)->least);
+  EXPECT_NEAR(1e6 * inSquareMetres(*find(verdict, RuleKind::VoltageDrop)->least), 1.5 * 5.76 / 5.0,
+              0.005);
 }
 
 // The verdict of a load never improves with more power, more time or a smaller circuit.

@@ -77,9 +77,8 @@ TEST(CostPer, TimesTheVolumeIsTheCost) {
 
 TEST(OverloadsForLong, KnowsTheRulesShare) {
   rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);  // 13.0 A less the cable
-  const ElectricalLoad load = electricalLoad(rig.rig.element, rig.rig.supply);
-  EXPECT_FALSE(rigs::overloads(load, rig.rig.supply));
-  EXPECT_FALSE(rigs::overloadsForLong(rig, load));
+  EXPECT_FALSE(rigs::overloads(rig.rig.element, rig.rig.supply));
+  EXPECT_FALSE(rigs::overloadsForLong(rig));
   rig.continuousShare = 0.8;  // of 16 A: 12.8 A
-  EXPECT_TRUE(rigs::overloadsForLong(rig, load));
+  EXPECT_TRUE(rigs::overloadsForLong(rig));
 }

@@ -67,17 +67,18 @@ TEST(JsonCursor, ReportsEveryProblemWithItsPlace) {
   EXPECT_THAT(
       d.problems,
       ElementsAre(
-          error("/elements/0/power", R"("90 kW" is out of range; accepted is 0.001 kW to 50 kW)"),
+          error("/elements/0/power",
+                R"("90 kW" is out of range; accepted is 0.001 kW to 50 kW, e.g. "3000 W")"),
           error("/elements/1/power",
                 R"("3000" has no unit; write it with one of W, kW, hp, Btu/h, e.g. "3000 W")"),
           error("/elements/2/power", R"("27 L" is a volume; a power is needed, e.g. "3000 W")"),
           error("/elements/3/power", R"("power" is missing; a power is needed, e.g. "3000 W")"),
           error("/elements/4/power",
-                R"(true is no answer; a power as text, e.g. "3000 W", is needed)"),
+                R"(true is no answer; a power as text is needed, e.g. "3000 W")"),
           error("/elements/5/power",
-                R"(null says nothing; a power as text, e.g. "3000 W", is needed)"),
+                R"(null says nothing; a power as text is needed, e.g. "3000 W")"),
           error("/elements/6/power",
-                R"(a list stands here; a power as text, e.g. "3000 W", is needed)")));
+                R"(a list stands here; a power as text is needed, e.g. "3000 W")")));
 }
 
 TEST(JsonCursor, PrintsARangeInTheUnitsOfTheDocument) {
@@ -88,9 +89,12 @@ TEST(JsonCursor, PrintsARangeInTheUnitsOfTheDocument) {
   EXPECT_FALSE(at.quantity<Time>("time", {minutes(0.0), hours(3.0)}));
   EXPECT_THAT(
       d.problems,
-      ElementsAre(error("/mash", R"("500 °F" is out of range; accepted is 32 °F to 212 °F)"),
-                  error("/height", R"("0 in" is out of range; accepted is 1 in or more)"),
-                  error("/time", R"("9 h 30 min" is out of range; accepted is 0 s to 3 h)")));
+      ElementsAre(
+          error("/mash",
+                R"("500 °F" is out of range; accepted is 32 °F to 212 °F, e.g. "66.7 °C")"),
+          error("/height", R"("0 in" is out of range; accepted is 1 in or more, e.g. "400 mm")"),
+          error("/time",
+                R"("9 h 30 min" is out of range; accepted is 0 s to 3 h, e.g. "60 min")")));
 }
 
 // 212 °F misses 100 °C by the last bit; both ends of a range belong to it.
@@ -139,14 +143,15 @@ TEST(JsonCursor, AsksForTheTypeFirst) {
   EXPECT_EQ(at.integer("round", {0, 9}), 4);
   EXPECT_THAT(
       d.problems,
-      ElementsAre(error("/whole", "3.7 is not a whole number"),
-                  error("/truth", "1 is a number; true or false without quotation marks is needed"),
-                  error("/count", "true is no answer; a number without quotation marks is needed"),
-                  error("/text", "5 is a number; text in quotation marks is needed"),
-                  error("/number", R"("5" is text; a number without quotation marks is needed)"),
-                  error("/list", "an object stands here; a list is needed"),
-                  error("/object", "a list stands here; an object is needed"),
-                  error("/huge", "1e+300 is out of range; accepted is 0 to 9")));
+      ElementsAre(
+          error("/whole", "3.7 is not a whole number; 0 to 9 is accepted, e.g. 3"),
+          error("/truth", "1 is a number; true or false without quotation marks is needed"),
+          error("/count", "true is no answer; a number without quotation marks is needed, e.g. 1"),
+          error("/text", R"(5 is a number; text in quotation marks is needed, e.g. "Old kettle")"),
+          error("/number", R"("5" is text; a number without quotation marks is needed, e.g. 1)"),
+          error("/list", "an object stands here; a list is needed"),
+          error("/object", "a list stands here; an object is needed"),
+          error("/huge", "1e+300 is out of range; accepted is 0 to 9, e.g. 1")));
 }
 
 TEST(JsonCursor, SaysWhatIsMissing) {
@@ -161,13 +166,19 @@ TEST(JsonCursor, SaysWhatIsMissing) {
   EXPECT_FALSE(at.oneOf("shape", {"flat", "round"}));
   EXPECT_THAT(
       d.problems,
-      ElementsAre(error("/place", R"("place" is missing; an object is needed)"),
-                  error("/rigs", R"("rigs" is missing; a list is needed)"),
-                  error("/name", R"("name" is missing; text in quotation marks is needed)"),
-                  error("/factor", R"("factor" is missing; a number from 0.5 to 2 is needed)"),
-                  error("/count", R"("count" is missing; a whole number is needed)"),
-                  error("/lid", R"("lid" is missing; true or false is needed)"),
-                  error("/shape", R"("shape" is missing; one of "flat", "round" is needed)")));
+      ElementsAre(
+          error(
+              "/place",
+              R"("place" is missing; an object is needed, e.g. {"altitude": "120 m", "room": "20 C", "water": "12 C"})"),
+          error(
+              "/rigs",
+              R"("rigs" is missing; a list is needed, e.g. [{"name": "A", "from": "40 L steel kettle"}, {"name": "B", "from": "60 L steel kettle"}])"),
+          error("/name",
+                R"("name" is missing; text in quotation marks is needed, e.g. "Old kettle")"),
+          error("/factor", R"("factor" is missing; a number from 0.5 to 2 is needed, e.g. 1)"),
+          error("/count", R"("count" is missing; a whole number from 1 to 2 is needed, e.g. 1)"),
+          error("/lid", R"("lid" is missing; true or false is needed)"),
+          error("/shape", R"("shape" is missing; one of "flat", "round" is needed)")));
 }
 
 TEST(JsonCursor, LimitsLists) {
@@ -176,8 +187,13 @@ TEST(JsonCursor, LimitsLists) {
   const auto mixed = d.root().objects("mixed", {2, 9});
   ASSERT_TRUE(mixed);
   EXPECT_EQ(mixed->size(), 1u);
-  EXPECT_THAT(d.problems, ElementsAre(error("/rigs", "this list has 1 entry; 2 to 9 are accepted"),
-                                      error("/mixed/1", "5 is a number; an object is needed")));
+  EXPECT_THAT(
+      d.problems,
+      ElementsAre(
+          error(
+              "/rigs",
+              R"(this list has 1 entry; 2 to 9 are accepted, e.g. [{"name": "A", "from": "40 L steel kettle"}, {"name": "B", "from": "60 L steel kettle"}])"),
+          error("/mixed/1", "5 is a number; an object is needed")));
 }
 
 TEST(JsonCursor, LimitsText) {
@@ -188,8 +204,69 @@ TEST(JsonCursor, LimitsText) {
   EXPECT_THAT(
       d.problems,
       ElementsAre(
-          error("/long", R"("0123456789" is too long; 9 bytes are accepted)"),
-          error("/bell", R"("a?b" holds a control character; write plain text in one line)")));
+          error("/long",
+                R"("0123456789" is too long with 10 characters; 9 are accepted, e.g. "012345678")"),
+          error(
+              "/bell",
+              R"("a?b" holds a control character; plain text in one line is accepted, e.g. "a b")")));
+}
+
+// Nine characters, of which one takes two bytes.
+TEST(JsonCursor, CountsCharactersAndNotBytes) {
+  Document d(R"({"good": "Ölfässer9"})");
+  EXPECT_EQ(d.root().text("good", 9), "Ölfässer9");
+  EXPECT_FALSE(d.root().text("good", 8));
+  EXPECT_THAT(d.problems,
+              ElementsAre(error("/good", R"("Ölfässer9" is too long with 9 characters; 8 are )"
+                                         R"(accepted, e.g. "Ölfässer")")));
+}
+
+// Null is not absence, and what may be left out by a word says so.
+TEST(JsonCursor, ShowsWhatStandsInPlaceOfNull) {
+  Document d(R"({"place": null, "lid": null, "rests": null})");
+  EXPECT_FALSE(d.root().object("place"));
+  EXPECT_FALSE(d.root().object("lid"));
+  EXPECT_FALSE(d.root().array("rests", {1, 12}));
+  EXPECT_THAT(
+      d.problems,
+      ElementsAre(
+          error("/place", R"(null says nothing; an object is needed, e.g. {"altitude": "120 m", )"
+                          R"("room": "20 C", "water": "12 C"})"),
+          error("/lid", R"(null says nothing; an object is needed, e.g. {"material": "stainless )"
+                        R"(steel", "open": {"boil": "35 %"}}, or "none")"),
+          error("/rests", R"(null says nothing; a list is needed, e.g. [{"temperature": "66 C", )"
+                          R"("time": "60 min"}])")));
+}
+
+// A key has examples of its own, whatever its kind's example is.
+TEST(JsonCursor, FitsTheExampleToTheKeyAndItsRange) {
+  Document d(R"({"altitude": "900", "room": "1e999 C", "water": "warm", "volume": "5 L",
+                 "deep": [{"room": "-300 C"}], "odd": "9 kg"})");
+  const auto at = d.root();
+  const Range<Length> heights{metres(-430.0), metres(5200.0)};
+  const Range<Temperature> rooms{celsius(-10.0), celsius(50.0)};
+  EXPECT_FALSE(at.quantity<Length>("altitude", heights));
+  EXPECT_FALSE(at.quantity<Temperature>("room", rooms));
+  EXPECT_FALSE(at.quantity<Volume>("water", {litres(1.0), litres(2000.0)}));
+  EXPECT_FALSE(at.quantity<Volume>("volume", {litres(2e3), litres(1e6)}));
+  EXPECT_FALSE(at.objects("deep", {1, 1})->front().quantity<Temperature>("room", rooms));
+  EXPECT_FALSE(at.quantity<Mass>("odd", {kilograms(100.0), kilograms(200.0)}));
+  EXPECT_THAT(
+      d.problems,
+      ElementsAre(
+          error("/altitude",
+                R"("900" has no unit; write it with one of mm, cm, m, in, ft, e.g. "900 m")"),
+          error("/room", R"("1e999 C" is too large or too small a number; -10 °C to 50 °C is )"
+                         R"(accepted, e.g. "20 °C")"),
+          error(
+              "/water",
+              R"("warm" does not start with a number; write it with one of L, mL, US gal, US qt, )"
+              R"(imp gal, e.g. "28 L")"),
+          error("/volume", R"("5 L" is out of range; accepted is 2000 L to 1000000 L, e.g. )"
+                           R"("30 m3")"),
+          error("/deep/0/room", R"("-300 C" lies below absolute zero; -10 C to 50 C is accepted, )"
+                                R"(e.g. "20 °C")"),
+          error("/odd", R"("9 kg" is out of range; accepted is 100 kg to 200 kg, e.g. "150 kg")")));
 }
 
 enum class Shape { Flat, Round };

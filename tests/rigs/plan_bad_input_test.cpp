@@ -74,6 +74,15 @@ std::vector<Wrong> wrongBatches() {
                  {"/batch/water", "12 L"},
                  {"/batch/grain/mass", "1 kg"}}),
        kError, "/rigs/1/element", "the boil is longer than the water lasts"},
+      // A wort of that much extract is a syrup long before the outside heater runs dry.
+      {demoWith({{"/batch/boil", "12 h"},
+                 {"/batch/wort", removed()},
+                 {"/batch/water", "20 L"},
+                 {"/batch/grain/mass", "5 kg"},
+                 {"/rigs/1/element/power", "4000 W"},
+                 {"/rigs/1/element/rated_voltage", "120 V"},
+                 {"/rigs/1/element/top_height", "0 mm"}}),
+       kError, "/rigs/1/element", "a syrup of more than 60 % extract, which burns on the element"},
       {demoWith(
            {{"/batch/wort", removed()}, {"/batch/water", "5 L"}, {"/batch/grain/mass", "1 kg"}}),
        kError, "/rigs/0/element", "needs at least 6.43 L"},
@@ -133,11 +142,13 @@ std::vector<Wrong> wrongRigs() {
        "far from the 3.48 kg"},
       {demoWith({{"/rigs/1/element/top_height", "500 mm"}}), kError, "/rigs/1/element",
        "50 cm is not below the vessel's rim at 40.5 cm"},
-      // 120 V on 208 V: (208/120)^2 is 3.0; 140 V: 1.36.
+      // 120 V on 208 V: (208/120)^2 is 3.0; 140 V: 1.36; 125 V: 1.085, which is ordinary.
       {demoWith({{"/rigs/1/supply/from", "North America 208 V 30 A"}}), kError, "/rigs/1/supply",
        "an element of 120 V on 208 V would give 3 times its rated power"},
-      {demoWith({{"/rigs/1/supply/voltage", "140 V"}}), kWarning, "/rigs/1/supply",
-       "an element of 120 V on 140 V gives 1.4 times"},
+      {demoWith({{"/rigs/1/supply/voltage", "140 V"}}), kError, "/rigs/1/supply",
+       "an element of 120 V on 140 V would give 1.36 times"},
+      {demoWith({{"/rigs/1/element/rated_voltage", "115 V"}}), kWarning, "/rigs/1/supply",
+       "an element of 115 V on 120 V gives 1.09 times"},
       {demoWith({{"/rigs/1/supply/from", "Nort America 120 V 15 A"}}), kError,
        "/rigs/1/supply/from", "perhaps \"North America 120 V 15 A\" was meant"},
       {demoWith({{"/rigs/1/cable/loop_resistance", "0.1 ohm"}}), kError, "/rigs/1/cable/length",
@@ -189,6 +200,20 @@ void expectTold(const std::vector<Wrong>& cases) {
 TEST(BadPlan, BatchIsToldWhere) { expectTold(wrongBatches()); }
 TEST(BadPlan, PlaceIsToldWhere) { expectTold(wrongPlaces()); }
 TEST(BadPlan, RigIsToldWhere) { expectTold(wrongRigs()); }
+
+// 60 L of wort in a vessel of 40.1 L, which is 10.6 US gal.
+TEST(BadPlan, ComputedFiguresFollowTheReader) {
+  const auto reading = readChecked(demoWith({{"/batch/wort", "60 L"}}));
+  ASSERT_TRUE(reading.plan);
+  Problems problems;
+  checkPlan(*reading.plan, problems, UnitSystem::UsCustomary);
+  ASSERT_FALSE(problems.empty());
+  EXPECT_THAT(problems.front().message, HasSubstr("and the vessel holds 10.6 US gal"));
+  for (const Problem& problem : problems) {
+    EXPECT_EQ(problem.message.find(" L"), std::string::npos) << problem.message;
+    EXPECT_EQ(problem.message.find(" kg"), std::string::npos) << problem.message;
+  }
+}
 
 TEST(BadPlan, IsToldAllAtOnce) {
   const auto reading = readChecked(demoWith({{"/batch/wort", "23"},

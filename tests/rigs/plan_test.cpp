@@ -174,7 +174,7 @@ TEST(Jacket, HidesTheMetalsEmissivity) {
   EXPECT_EQ(dressed.rig.vessel.base.emissivity, 0.4);
   EXPECT_EQ(dressed.rig.vessel.lid.emissivity, 0.94);
   EXPECT_TRUE(dressed.bare.vessel.lid.insulation.empty());
-  EXPECT_EQ(dressed.jacket,
+  EXPECT_EQ(dressed.jacket.in(UnitSystem::SI),
             "side 13 mm closed-cell rubber foam; lid 13 mm closed-cell rubber foam");
   EXPECT_EQ(dressed.skin, "closed-cell rubber foam");
 }
@@ -206,7 +206,18 @@ TEST(Jacket, LeavesOutTheLidOfAKettleWithoutOne) {
   EXPECT_EQ(plan.rigs[0].rig.vessel.open.strike, 1.0);
   EXPECT_TRUE(plan.rigs[0].jacketed.vessel.lid.insulation.empty());
   EXPECT_EQ(plan.rigs[0].jacketed.vessel.side.insulation.size(), 1U);
-  EXPECT_EQ(plan.rigs[0].jacket, "side 13 mm closed-cell rubber foam");
+  EXPECT_EQ(plan.rigs[0].jacket.in(UnitSystem::SI), "side 13 mm closed-cell rubber foam");
+}
+
+TEST(Jacket, IsToldAsItsAuthorWroteItToReadersOfThatSystem) {
+  const Plan plan =
+      planWith({{"/rigs/0/jacket", {{"side", Json::array({{{"R", "1.8 ft2*h*degF/Btu"}}})}}},
+                {"/rigs/1/jacket",
+                 {{"side", Json::array({{{"material", "cork"}, {"thickness", "1/2 in"}}})}}}});
+  EXPECT_EQ(plan.rigs[0].jacket.in(UnitSystem::UsCustomary), "side R 1.8 ft2*h*degF/Btu");
+  EXPECT_EQ(plan.rigs[0].jacket.in(UnitSystem::SI), "side R 0.317 m²·K/W");
+  EXPECT_EQ(plan.rigs[1].jacket.in(UnitSystem::UsCustomary), "side 1/2 in cork");
+  EXPECT_EQ(plan.rigs[1].jacket.in(UnitSystem::SI), "side 12.7 mm cork");
 }
 
 TEST(Jacket, IsGovernedByItsOutermostLayer) {
@@ -371,6 +382,19 @@ TEST(PlanSchema, NamesOnlyKeysThatAreRead) {
             << where;
     }
   }
+}
+
+// Editors show a description beside each key.
+TEST(PlanSchema, DescribesEveryKey) {
+  const auto visit = [](const auto& self, const Json& node, const std::string& at) -> void {
+    if (node.is_object() && node.contains("properties")) {
+      for (const auto& property : node["properties"].items())
+        EXPECT_TRUE(property.value().contains("description")) << at + '/' + property.key();
+    }
+    if (!node.is_structured()) return;
+    for (const auto& part : node.items()) self(self, part.value(), at + '/' + part.key());
+  };
+  visit(visit, schema(), "");
 }
 
 // Without the warning for a key that nobody knows, its absence above would say nothing.

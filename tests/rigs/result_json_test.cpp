@@ -46,6 +46,77 @@ TEST(ResultJson, WritesCurvesOnlyWhereThereAreAny) {
   EXPECT_GT(json["rigs"][0]["day"]["stages"][0]["curve"].size(), 10u);
 }
 
+TEST(ResultJson, CarriesTheCautionsOfItsVerdictsAndEndsWithTheDeferral) {
+  const rigs::Plan plan = test_support::planInCode();
+  for (const rigs::Depth depth :
+       {rigs::Depth::Day, rigs::Depth::Circuit, rigs::Depth::Room, rigs::Depth::Everything}) {
+    const auto json = nlohmann::json::parse(rigs::resultJson(plan, rigs::answer(plan, depth)));
+    std::string topics;
+    for (const auto& caution : json["cautions"])
+      topics += caution["topic"].get<std::string>() + ';';
+    for (const char* topic : {"dry firing;", "headspace;", "lifting;", "cooling;"})
+      EXPECT_NE(topics.find(topic), std::string::npos) << topic;
+    EXPECT_EQ(topics.find("room;") != std::string::npos, depth == rigs::Depth::Room);
+    const auto& last = json["cautions"].back();
+    EXPECT_EQ(last["topic"], "deferral");
+    EXPECT_NE(last["text"].get<std::string>().find("licensed electrician"), std::string::npos);
+  }
+}
+
+TEST(ResultJson, TellsPricesStartsPaybacksAndCarbonDioxide) {
+  rigs::Plan plan = test_support::planInCode();
+  rigs::Tariff& t = plan.tariff;
+  t.weekday = {{physics::hours(0.0), physics::hours(7.0), 0.1},
+               {physics::hours(7.0), physics::hours(24.0), 0.3}};
+  t.weekend = {{physics::hours(0.0), physics::hours(24.0), 0.2}};
+  t.jacketPrice = 40.0;
+  t.elementPrice = 60.0;
+  t.brewsPerYear = 10.0;
+  t.co2PerKilowattHour = physics::kilograms(0.367);
+  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::DayAndJacket);
+  const auto json = nlohmann::json::parse(rigs::resultJson(plan, answers));
+  const auto& tariff = json["tariff"];
+  EXPECT_EQ(tariff["dated"], "2026-01");
+  EXPECT_EQ(tariff["weekday"][0]["to_s"], 7 * 3600.0);
+  EXPECT_EQ(tariff["weekday"][1]["per_kWh"], 0.3);
+  EXPECT_EQ(tariff["weekend"].size(), 1u);
+  EXPECT_FALSE(tariff.contains("per_kWh"));
+  EXPECT_FALSE(tariff.contains("tiers"));
+  const auto& rig = json["rigs"][1];
+  const double kWh = physics::inKilowattHours(answers.rigs[1].day.total.fromWall());
+  EXPECT_DOUBLE_EQ(rig["co2_kg"].get<double>(), kWh * 0.367);
+  EXPECT_DOUBLE_EQ(rig["cost_per_year"].get<double>(), 10.0 * *answers.rigs[1].cost);
+  EXPECT_LT(rig["cheapest_start"]["cost"], rig["dearest_start"]["cost"]);
+  EXPECT_LE(rig["cheapest_start"]["cost"].get<double>(), *answers.rigs[1].cost);
+  EXPECT_TRUE(rig["jacket_payback"].contains("saved_per_year"));
+  EXPECT_TRUE(rig["jacket"].contains("saved_cost"));
+  EXPECT_EQ(rig["element_payback"]["in_place_of"], "Urn");
+  EXPECT_EQ(json["rigs"][0].contains("element_payback"), false);
+}
+
+TEST(ResultJson, TellsTiersAndTheMonthsUse) {
+  rigs::Plan plan = test_support::planInCode();
+  plan.tariff.tiers = {{physics::kilowattHours(1000.0), 0.093}, {std::nullopt, 0.11}};
+  plan.tariff.usedThisMonth = physics::kilowattHours(990.0);
+  const auto json =
+      nlohmann::json::parse(rigs::resultJson(plan, rigs::answer(plan, rigs::Depth::Day)));
+  EXPECT_NEAR(json["tariff"]["tiers"][0]["up_to_kWh"].get<double>(), 1000.0, 1e-9);
+  EXPECT_FALSE(json["tariff"]["tiers"][1].contains("up_to_kWh"));
+  EXPECT_NEAR(json["tariff"]["used_this_month_kWh"].get<double>(), 990.0, 1e-9);
+}
+
+TEST(ResultJson, SetsTheRoomsNeedBesidePublishedAirflows) {
+  const rigs::Plan plan = test_support::planInCode();
+  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Room);
+  const auto json = nlohmann::json::parse(rigs::resultJson(plan, answers));
+  const auto& room = json["rigs"][0]["room"];
+  ASSERT_EQ(room["published_airflows"].size(), 9u);
+  for (const auto& one : room["published_airflows"])
+    EXPECT_EQ(one["suffices"].get<bool>(), one["airflow_L_per_h"] >= room["airflow_L_per_h"]);
+  EXPECT_TRUE(room.contains("level_humidity_at_peak_vapour"));
+  EXPECT_TRUE(room.contains("dry_air_filled_L"));
+}
+
 TEST(ResultJson, RefusesANumberThatIsNotFinite) {
   const rigs::Plan plan = test_support::planInCode();
   rigs::Answers answers = rigs::answer(plan, rigs::Depth::Day);

@@ -36,6 +36,19 @@ TEST(Sweeps, MorePowerBoilsSoonerAndHarder) {
   }
 }
 
+// Straight lines between the points must not show as kinks: no step where the curve bends is
+// longer than a tenth of what went before.
+TEST(Sweeps, StandCloserWhereTheCurvesBend) {
+  const auto powers = againstPower(demo().rigs[1], demo(), watts(500.0), watts(6000.0), 33);
+  EXPECT_EQ(powers.front().element, watts(500.0));
+  EXPECT_EQ(powers.back().element, watts(6000.0));
+  for (std::size_t i = 1; i < powers.size(); ++i)
+    EXPECT_LT(inWatts(powers[i].element), 1.1 * inWatts(powers[i - 1].element));
+  const auto layers = againstThickness(demo().rigs[2], demo(), millimetres(50.0), 17);
+  EXPECT_LT(inMillimetres(layers[1].thickness), 0.5);
+  EXPECT_EQ(layers.back().thickness, millimetres(50.0));
+}
+
 TEST(Sweeps, TheRigsOwnPowerLiesOnItsCurve) {
   const RigPlan& rig = demo().rigs[1];
   const auto points =
@@ -51,15 +64,17 @@ TEST(Sweeps, ThickerJacketsSaveMoreFromBareOn) {
 
   ASSERT_EQ(points.size(), 6u);
   EXPECT_WITHIN(points.front().savedFromWall, joules(0.0), joules(1.0));
-  for (std::size_t i = 1; i < points.size(); ++i) {
+  // The first film of it only makes the metal duller, which radiates more; from there on it counts.
+  EXPECT_LT(points[1].thickness, millimetres(2.0));
+  for (std::size_t i = 2; i < points.size(); ++i) {
     EXPECT_GT(points[i].savedFromWall, points[i - 1].savedFromWall);
     EXPECT_GT(*points[i].savedMoney, *points[i - 1].savedMoney);
+    EXPECT_GT(points[i].savedFromWall, points.front().savedFromWall);
   }
 }
 
 TEST(Sweeps, AStrongerElementHidesMoreOfWhatAJacketSaves) {
-  const auto points =
-      jacketAgainstPower(demo().rigs[2], demo(), watts(1700.0), watts(6000.0), 5);
+  const auto points = jacketAgainstPower(demo().rigs[2], demo(), watts(1700.0), watts(6000.0), 5);
 
   for (std::size_t i = 1; i < points.size(); ++i) {
     ASSERT_TRUE(points[i].savedToBoil && points[i - 1].savedToBoil);

@@ -2,6 +2,7 @@
 // Rigs, batches and places for tests: plain ones to start from.
 #pragma once
 
+#include <cmath>
 #include <vector>
 
 #include "physics/brewday.hpp"
@@ -102,6 +103,20 @@ inline physics::Vessel nearlyLossless(physics::Vessel vessel) {
   vessel.open = openAt(0.0);
   vessel.support = {.onLegs = false, .solid = squareMetreKelvinsPerWatt(1e6)};
   return vessel;
+}
+
+// A kettle that loses through its base alone, exactly `conductance` W/K times the excess over the
+// room.
+inline physics::Rig constantLoss(double litre, double watt, double conductance) {
+  using namespace physics;
+  Vessel v = nearlyLossless(steelKettle());
+  v.innerDiameter = metres(std::cbrt(4e-3 * litre / 3.14159265358979));
+  v.height = 1.2 * v.innerDiameter;
+  v.mass = kilograms(1e-6);
+  v.base.insulation.clear();
+  const ThermalInsulance metal = v.wallThickness / v.wallConductivity;
+  v.support.solid = crossSection(v) / wattsPerKelvin(conductance) - metal;
+  return rigOf(v, watt);
 }
 
 }  // namespace test_support

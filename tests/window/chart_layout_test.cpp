@@ -131,7 +131,10 @@ TEST(ChartLayout, NamesEverythingInTheLegend) {
     for (const gui::PictureLine& line : one.picture.lines) {
       EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(line.name)) << line.name.toStdString();
     }
+    // A single part is what the axis says.
+    EXPECT_TRUE(one.picture.partNames.size() != 1 || !one.picture.xTitle.isEmpty());
     for (const QString& part : one.picture.partNames) {
+      if (one.picture.partNames.size() == 1) continue;
       EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(part)) << part.toStdString();
     }
     for (const gui::PictureBand& band : one.picture.bands) {
@@ -147,7 +150,8 @@ TEST(ChartLayout, NamesEveryLineAtItsEnd) {
     const ChartLayout layout = gui::layOut(one.picture, {840, 420}, look(false, 13));
     qsizetype drawn = 0;
     for (const gui::PictureLine& line : one.picture.lines) {
-      if (!line.faint && !line.points.isEmpty()) ++drawn;
+      // A rig's; a level is named in the legend.
+      if (!line.faint && line.rig >= 0 && !line.points.isEmpty()) ++drawn;
     }
     EXPECT_EQ(layout.lineEnds.size(), drawn);
   }
@@ -192,6 +196,44 @@ TEST(FullWindow, HoldsAllDataAndSurvivesNone) {
   EXPECT_GT(window.yFrom, 50.0);
   one.lines = {{.rig = 0, .name = {}, .points = {{3.0, 5.0}, {4.0, 5.0}}}};
   EXPECT_LT(gui::fullWindow(one).yFrom, gui::fullWindow(one).yTo);
+}
+
+// Told apart in a legend too: what is not solid shows a gap and the next dash within its sample.
+TEST(TheDashes, ShowInTheLengthOfALegendsSample) {
+  constexpr double kSample = 34.0;  // pixels
+  for (int rig = 0; rig < 6; ++rig) {
+    const auto dashes = gui::dashesOfRig(rig);
+    if (dashes.isEmpty()) continue;
+    EXPECT_LE((dashes[0] + dashes[1] + dashes[2 % dashes.size()]) * gui::kLineWidth, kSample)
+        << rig;
+    EXPECT_GE(dashes[1] * gui::kLineWidth, 4.0) << rig;
+  }
+}
+
+// At the ends of lines, but neither on the axis nor across another line.
+TEST(TheLayout, KeepsLineNamesOffTheAxisAndTheLines) {
+  for (const Question question : {Question::WhichElement, Question::BoilsEnough}) {
+    const gui::Picture picture =
+        gui::answerTo(question, *test_support::solvedDemo(), rigs::UnitSystem::SI).pictures[0];
+    for (const QSizeF size : {QSizeF(700, 330), QSizeF(900, 480)}) {
+      const gui::ChartLayout layout = gui::layOut(picture, size, gui::paperLook());
+      for (const auto& label : layout.lineEnds) {
+        EXPECT_LE(label.box.bottom(), layout.plot.bottom());
+        for (const gui::PictureLine& line : picture.lines) {
+          int inside = 0;
+          for (double x = layout.window.xFrom; x < layout.window.xTo;
+               x += layout.window.width() / 2000.0) {
+            const auto y = gui::valueAt(line.points, x);
+            if (!y) continue;
+            const QPointF at = layout.at({x, *y});  // above or below the plot nothing is drawn
+            if (layout.plot.contains(at) && label.box.adjusted(1, 3, -1, -3).contains(at)) ++inside;
+          }
+          EXPECT_EQ(inside, 0) << label.text.toStdString() << " by " << line.rig << ": "
+                               << picture.title.toStdString();
+        }
+      }
+    }
+  }
 }
 
 }  // namespace

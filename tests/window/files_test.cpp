@@ -9,6 +9,7 @@
 #include <QMimeData>
 #include <QProcess>
 #include <QSettings>
+#include <QSignalSpy>
 #include <QTest>
 #include <QUrl>
 
@@ -216,6 +217,29 @@ TEST_P(AfterACrash, WhatWasTypedComesBack) {
 INSTANTIATE_TEST_SUITE_P(Plans, AfterACrash, testing::Bool(), [](const auto& saved) {
   return saved.param ? "ThatHadAFile" : "ThatWereNeverSaved";
 });
+
+// Two questions at once are asked one after the other; none pushes the other off the screen.
+TEST_F(TheFile, ChangedUnderneathWaitsForTheQuestionBeforeIt) {
+  const QString lost = recoveryFolder() + QStringLiteral("/lost.unsaved");
+  writeFile(lost, "\n" + rigs::withText(demo_, "/title", "Lost"));
+  const QString path = fileIn("mine.json");
+  writeFile(path, demo_);
+  ASSERT_TRUE(window().openPlan(path));
+  window().offerLeftovers();
+  ASSERT_TRUE(window().banner().isVisible());
+  const QString first = window().banner().text();
+  EXPECT_TRUE(first.contains("never saved")) << first.toStdString();
+  QSignalSpy changed(&document(), &gui::PlanDocument::changedOnDisk);
+  writeFile(path, rigs::withText(demo_, "/batch/wort", "25 L"));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return changed.count() > 0; }, 10000));
+  EXPECT_EQ(window().banner().text(), first);
+  clickBanner("Later");
+  ASSERT_TRUE(window().banner().isVisible());
+  EXPECT_TRUE(window().banner().text().contains("mine.json"));
+  clickBanner("Load the file");
+  EXPECT_EQ(textAt("/batch/wort"), "25 L");
+  EXPECT_FALSE(window().banner().isVisible());
+}
 
 TEST_F(TheFile, LeavesNoSafetyCopyAfterAnOrderlyEnd) {
   type("/batch/boil", "80 min");

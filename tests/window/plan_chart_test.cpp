@@ -4,13 +4,16 @@
 
 #include <gtest/gtest.h>
 
+#include <QApplication>
 #include <QComboBox>
 #include <QLabel>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTableWidget>
 #include <QTest>
+#include <QToolButton>
 #include <QXmlStreamReader>
 #include <set>
 
@@ -107,15 +110,30 @@ class Chart : public testing::Test {
 
 TEST_F(Chart, ReadsOutAllRigsAtOnce) {
   showing(pictureOf(Question::HowLong));
-  const QPoint middle = layout().plot.center().toPoint();
-  QTest::mouseMove(&chart_, middle);
+  // Under a display the pointer itself may rest anywhere and speaks up when it likes: events of
+  // our own, not moves of it.
+  const auto move = [this](QPoint to) {
+    QMouseEvent event(QEvent::MouseMove, to, chart_.mapToGlobal(to), Qt::NoButton, Qt::NoButton,
+                      {});
+    QApplication::sendEvent(&chart_, &event);
+  };
+  move(layout().plot.center().toPoint());
   ASSERT_EQ(chart_.readOut().size(), 5);
   for (const char* letter : {"(a)", "(b)", "(c)", "(d)"}) {
     EXPECT_TRUE(chart_.readOut().join(QLatin1Char('\n')).contains(QLatin1String(letter)));
   }
-  EXPECT_TRUE(chart_.readOut()[1].endsWith(QStringLiteral("°C")));
-  QTest::mouseMove(&chart_, QPoint(1, 1));
+  EXPECT_TRUE(chart_.readOut()[1].contains(QStringLiteral("°C")));
+  move(QPoint(1, 1));
   EXPECT_TRUE(chart_.readOut().isEmpty());
+}
+
+TEST_F(Chart, NamesTheStageOfEveryRigWhereAPersonPoints) {
+  showing(pictureOf(Question::HowLong));
+  const physics::Stage& rest =
+      *test_support::solvedDemo()->answers.rigs[1].day.find(physics::StageKind::Rest);
+  chart_.setCrosshair(0.5 * (physics::inMinutes(rest.begin) + physics::inMinutes(rest.end)));
+  EXPECT_TRUE(chart_.readOut()[2].contains("(b)"));
+  EXPECT_TRUE(chart_.readOut()[2].endsWith("Rest 1")) << chart_.readOut()[2].toStdString();
 }
 
 TEST_F(Chart, ReadsOutByKeyboard) {
@@ -140,6 +158,22 @@ TEST_F(Chart, ZoomsAndPansByKeyboard) {
   EXPECT_NE(chart_.grab().toImage(), zoomed);
   QTest::keyClick(&chart_, Qt::Key_0);
   EXPECT_EQ(chart_.grab().toImage(), whole);
+}
+
+// On a US keyboard + is Shift and =, on a German one it is a key of its own.
+TEST_F(Chart, ZoomsByPlusHoweverItIsTyped) {
+  showing(pictureOf(Question::HowLong));
+  const gui::ChartWindow whole = chart_.visibleWindow();
+  const std::pair<Qt::Key, Qt::KeyboardModifiers> keys[] = {{Qt::Key_Plus, {}},
+                                                            {Qt::Key_Plus, Qt::ShiftModifier},
+                                                            {Qt::Key_Plus, Qt::KeypadModifier},
+                                                            {Qt::Key_Equal, {}}};
+  for (const auto& [key, modifiers] : keys) {
+    QTest::keyClick(&chart_, Qt::Key_0);
+    QTest::keyClick(&chart_, key, modifiers);
+    EXPECT_NEAR(chart_.visibleWindow().width(), whole.width() / 1.5, 1e-9);
+    EXPECT_EQ(chart_.visibleWindow().height(), whole.height());
+  }
 }
 
 TEST_F(Chart, DragsTheWantedTime) {
@@ -227,13 +261,23 @@ TEST(ThePlot, LooksTheSameAfterAnEditAsDrawnAfresh) {
 
 TEST(QuestionPage, ShowsSentenceTableAndCautions) {
   gui::QuestionPage page;
-  page.resize(1280, 720);
+  page.resize(700, 640);
   page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
+  int folded = 0;
   for (const Question question : gui::allQuestions()) {
     SCOPED_TRACE(gui::identifierOf(question).toStdString());
     page.setQuestion(question);
     EXPECT_EQ(page.question(), question);
     const gui::Answer answer = page.currentAnswer();
+    auto* more = page.findChild<QToolButton*>("whole answer");
+    more->setChecked(false);
+    if (more->isVisibleTo(&page)) {
+      const QString first = page.findChildren<QLabel*>()[0]->text();
+      EXPECT_TRUE(answer.sentence.startsWith(first));
+      EXPECT_LT(first.size(), answer.sentence.size());
+      more->setChecked(true);
+      ++folded;
+    }
     QStringList said;
     for (const QLabel* label : page.findChildren<QLabel*>()) said += label->text();
     EXPECT_TRUE(said.contains(answer.sentence));
@@ -253,6 +297,7 @@ TEST(QuestionPage, ShowsSentenceTableAndCautions) {
       EXPECT_FALSE(chart->accessibleDescription().isEmpty());
     }
   }
+  EXPECT_GT(folded, 0);
 }
 
 TEST(QuestionPage, SwitchesUnitsAtOnce) {
@@ -289,8 +334,10 @@ TEST(QuestionPage, ChangesItsViewByItsOwnSwitches) {
   EXPECT_EQ(page.view().rig, 1);
   EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::Picture::Kind::StackedBars);
   page.setQuestion(Question::WhatCost);
+  QSignalSpy year(&page, &gui::QuestionPage::yearChanged);
   page.findChild<QSpinBox*>()->setValue(30);
-  EXPECT_EQ(page.view().batchesPerYear, 30);
+  ASSERT_EQ(year.count(), 1);
+  EXPECT_EQ(year[0][0].toInt(), 30);
 }
 
 }  // namespace

@@ -48,7 +48,9 @@ TEST(Answers, AreCompleteForEveryQuestion) {
     EXPECT_GE(answer.pictures.size(), 1);
     EXPECT_LE(answer.pictures.size(), 2);
     EXPECT_GE(answer.cautions.size(), 6);
-    EXPECT_EQ(answer.table.head.size(), 5);
+    if (question != Question::WhereHeat) {  // of one rig, a column a path
+      EXPECT_EQ(answer.table.head.size(), 5);
+    }
     for (const auto& row : answer.table.rows) EXPECT_EQ(row.size(), answer.table.head.size());
   }
 }
@@ -121,11 +123,63 @@ TEST(WhereHeat, PowersAreThoseOfTheCurve) {
   }
 }
 
+TEST(WhereHeat, HasTheNumbersOfItsPictureBeside) {
+  const Answer answer = ask(Question::WhereHeat, UnitSystem::SI, {.rig = 1});
+  const gui::Picture& picture = answer.pictures[0];
+  const physics::BrewDay& day = demo().answers.rigs[1].day;
+  ASSERT_EQ(answer.table.head.size(), 2 + picture.partNames.size());
+  ASSERT_EQ(answer.table.rows.size(), 2 * static_cast<qsizetype>(day.stages.size()));
+  for (std::size_t s = 0; s < day.stages.size(); ++s) {
+    const auto& row = answer.table.rows[2 * static_cast<qsizetype>(s) + 1];
+    const physics::CurvePoint& end = day.stages[s].curve.back();
+    EXPECT_EQ(row[1].toDouble(), std::round(physics::inWatts(end.element)));
+    double sum = 0.0;
+    for (qsizetype part = 2; part < row.size(); ++part) sum += row[part].toDouble();
+    EXPECT_NEAR(sum, physics::inWatts(end.lost.total()), 0.5 * double(row.size()));
+  }
+}
+
+// The lid of the demo's first rig comes off for the boil: up to the boiling point, and down again.
+TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
+  const Answer answer = ask(Question::HowLong);
+  const physics::BrewDay& day = demo().answers.rigs[0].day;
+  ASSERT_NE(day.find(physics::StageKind::Boil), nullptr);
+  double highest = 0.0;
+  for (const QPointF& p : answer.pictures[0].lines[0].points) highest = std::max(highest, p.y());
+  const QString top = QString::number(highest, 'f', 1);
+  const qsizetype said = answer.sentence.indexOf(top);
+  EXPECT_GE(said, 0) << top.toStdString() << answer.sentence.toStdString();
+  EXPECT_GT(answer.sentence.indexOf(QString::number(physics::inCelsius(day.levelsOff->at), 'f', 1)),
+            said);
+  EXPECT_TRUE(answer.sentence.contains("falls back"));
+}
+
+TEST(WhichElement, MarksEveryRigOnItsOwnCurve) {
+  const Answer answer = ask(Question::WhichElement);
+  for (const gui::PictureMark& mark : answer.pictures[0].marks) {
+    const auto& points = answer.pictures[0].lines[mark.rig].points;
+    EXPECT_TRUE(points.contains(mark.at)) << mark.rig;
+  }
+}
+
 TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
   const Answer answer = ask(Question::BoilsEnough);
   const gui::Picture& picture = answer.pictures[0];
-  ASSERT_EQ(picture.bands.size(), 2);
-  for (const gui::PictureBand& band : picture.bands) EXPECT_FALSE(band.source.isEmpty());
+  // A band for every word, without gaps; what is shaded says where it is from.
+  ASSERT_EQ(picture.bands.size(), 5);
+  QStringList sources;
+  double reached = 0.0;
+  for (int i : {0, 1, 2, 3, 4}) {
+    const gui::PictureBand& band = picture.bands[i];
+    EXPECT_EQ(band.from, reached);
+    reached = band.to;
+    EXPECT_EQ(band.shaded, !band.source.isEmpty());
+    if (band.shaded) sources += band.source;
+    EXPECT_TRUE(band.label.startsWith(gui::vigourLabel(static_cast<rigs::Vigour>(i))));
+  }
+  ASSERT_EQ(sources.size(), 2);
+  EXPECT_TRUE(sources[0].contains("Joint Research Centre"));
+  EXPECT_EQ(sources[1], "common practice, no source");
   ASSERT_EQ(picture.marks.size(), 4);
   for (const gui::PictureMark& mark : picture.marks) {
     const auto& boil = demo().answers.rigs[static_cast<std::size_t>(mark.rig)].day.boil;
@@ -148,7 +202,11 @@ TEST(WorthJacket, LeavesOutDaysThatStop) {
     ASSERT_EQ(answer.pictures.size(), 2);
     for (const gui::Picture& picture : answer.pictures) {
       for (const gui::PictureLine& line : picture.lines) {
-        for (const QPointF& p : line.points) EXPECT_GE(p.y(), -1e-9) << line.name.toStdString();
+        for (const QPointF& p : line.points) {
+          // A film of insulation hardly insulates, and radiates more than bright metal.
+          if (thickness && p.x() < 1.0) continue;
+          EXPECT_GE(p.y(), -1e-9) << line.name.toStdString();
+        }
       }
     }
     if (thickness) {
@@ -166,15 +224,6 @@ TEST(WhichElement, CanBeDragged) {
   // Three rigs share a 15 A circuit.
   ASSERT_EQ(picture.limits.size(), 2);
   EXPECT_TRUE(picture.limits[0].label.startsWith(QStringLiteral("(a) (b) (c) 15")));
-}
-
-TEST(WhatCost, CountsTheYear) {
-  const Answer once = ask(Question::WhatCost, UnitSystem::SI, {.batchesPerYear = 1});
-  const Answer often = ask(Question::WhatCost, UnitSystem::SI, {.batchesPerYear = 50});
-  const double cost = *demo().answers.rigs[1].cost;
-  EXPECT_NEAR(cell(once.table, QStringLiteral("a year of 1 "), 1).toDouble(), cost, 0.006);
-  EXPECT_NEAR(cell(often.table, QStringLiteral("a year of 50 "), 1).toDouble(), 50.0 * cost, 0.006);
-  EXPECT_EQ(cell(often.table, QStringLiteral("a year of 50 "), 0), QStringLiteral("–"));
 }
 
 TEST(WhatCost, TellsEnergyWithoutAPrice) {

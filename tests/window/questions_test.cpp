@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every question in the whole window, reached by keyboard.
+#include <QSpinBox>
 #include <QTabBar>
 #include <QTest>
 
+#include "gui/window/language.hpp"
 #include "gui/window/plan_chart.hpp"
 #include "tests/window/window_fixture.hpp"
 
@@ -47,6 +49,46 @@ TEST_F(TheWindow, TakesADraggedGoalAsOneStep) {
   EXPECT_EQ(line("/goals/boil_within")->text(), "40.5 min");
   undo();
   EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheWindow, TakesTheYearAsAnEditOfThePlan) {
+  window().setQuestion(gui::Question::WhatCost);
+  ASSERT_TRUE(settles());
+  auto* batches = window().page().findChild<QSpinBox*>();
+  ASSERT_TRUE(batches && batches->isVisible());
+  EXPECT_EQ(batches->value(), 12);
+  batches->setValue(20);
+  EXPECT_EQ(textAt("/tariff/brews_per_year"), "20");
+  ASSERT_TRUE(settles());
+  EXPECT_TRUE(window().page().currentAnswer().sentence.contains("20 batches"));
+  undo();
+  EXPECT_EQ(textAt("/tariff/brews_per_year"), std::nullopt);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(batches->value(), 12);
+}
+
+// All nine in one row of the smallest window promised, none elided; the whole question above the
+// answer and in the tool tip.
+TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
+  window().resize(1280, 720);
+  for (const char* language : {"en", "de"}) {
+    SCOPED_TRACE(language);
+    gui::speak(QString::fromLatin1(language));
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(settles());
+    const auto* bar = window().findChild<QTabBar*>("questions");
+    ASSERT_EQ(bar->count(), gui::allQuestions().size());
+    for (int i = 0; i < bar->count(); ++i) {
+      const QRect tab = bar->tabRect(i);
+      EXPECT_TRUE(bar->rect().contains(tab)) << bar->tabText(i).toStdString();
+      EXPECT_GT(tab.width(), bar->fontMetrics().horizontalAdvance(bar->tabText(i)));
+      EXPECT_EQ(bar->tabToolTip(i), gui::titleOf(gui::allQuestions().at(i)));
+    }
+    const QRect last = bar->tabRect(bar->count() - 1);
+    EXPECT_LT(bar->mapTo(&window(), last.topRight()).x(),
+              window().findChild<QComboBox*>("units")->mapTo(&window(), QPoint(0, 0)).x());
+  }
+  gui::speak(QStringLiteral("en"));
 }
 
 TEST_F(TheWindow, RemembersWhatWasOnScreen) {

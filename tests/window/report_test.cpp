@@ -6,6 +6,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QPrinter>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -169,6 +170,25 @@ TEST_F(Report, SplitsWideTablesInsteadOfCuttingThem) {
 
 TEST_F(Report, FailsWithASentenceWhereItMayNotWrite) {
   EXPECT_THROW(gui::writeReport("/proc/nowhere/day.pdf", demoInput()), rigs::FileError);
+}
+
+// On the way that File > Print takes, onto paper that is a file.
+TEST_F(Report, PrintsToAPdfPrinter) {
+  QPrinter printer;
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  const QString path = folder_.filePath(QStringLiteral("printed.pdf"));
+  printer.setOutputFileName(path);
+  ASSERT_TRUE(gui::paintReport(printer, demoInput()));
+  const Said said =
+      run(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), path, QStringLiteral("-")});
+  EXPECT_EQ(said.exitCode, 0);
+  EXPECT_TRUE(squeezed(said.text).contains(squeezed(QStringLiteral("How long does it take?"))));
+  EXPECT_TRUE(squeezed(said.text).contains(
+      squeezed(QString::fromStdString(solvedDemo()->answers.rigs[3].name))));
+  const Said info = run(QStringLiteral("pdfinfo"), {path});
+  EXPECT_TRUE(
+      QRegularExpression(QStringLiteral("Pages:\\s+([2-9]|1[0-9])\\b")).match(info.text).hasMatch())
+      << info.text.toStdString();
 }
 
 }  // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Rigs as columns: adding, making variants, moving, renaming, removing; each a step to take back.
 #include <QAction>
+#include <QApplication>
 #include <QMenu>
 #include <QTest>
 #include <QToolButton>
@@ -64,6 +65,22 @@ TEST_F(TheColumns, MakeTheSameWithAJacket) {
   EXPECT_LT(rigs[2].day.total.fromWall(), rigs[1].day.total.fromWall());
   undo();
   EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheColumns, KeepTheHandOnTheRigThatMoves) {
+  QLineEdit* power = line("/rigs/1/element/power");
+  power->setFocus();
+  const std::string name = names()[1];
+  press(Qt::Key_Right, Qt::AltModifier);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), "/rigs/2/element/power");
+  press(Qt::Key_Right, Qt::AltModifier);
+  EXPECT_EQ(names()[3], name);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), "/rigs/3/element/power");
+  press(Qt::Key_Left, Qt::AltModifier);
+  EXPECT_EQ(names()[2], name);
+  press(Qt::Key_D, Qt::ControlModifier);
+  EXPECT_EQ(names()[3], name + ", copy");
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), "/rigs/3/element/power");
 }
 
 TEST_F(TheColumns, MoveAndTakeItBack) {

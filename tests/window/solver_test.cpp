@@ -27,18 +27,74 @@ std::vector<gui::SolutionPtr> solutionsOf(const QSignalSpy& spy) {
   return all;
 }
 
-TEST(TheSolver, ShowsTheDaysFirstAndTheSweepsThen) {
+TEST(TheSolver, ShowsTheDaysFirstThenWhatIsLookedAtThenAll) {
   Solver solver;
+  solver.lookAt({.cooling = true});
   QSignalSpy solved(&solver, &Solver::solved);
   solver.solve(planWithBoil("60 min"), 7);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() == 2; }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() == 3; }, 60000));
   const auto all = solutionsOf(solved);
   EXPECT_EQ(all[0]->answers.rigs.size(), 4U);
-  EXPECT_TRUE(all[0]->sweeps.empty());
-  ASSERT_EQ(all[1]->sweeps.size(), 4U);
-  EXPECT_EQ(all[1]->edition, 7);
-  EXPECT_TRUE(all[1]->answers.rigs[0].sizing.has_value());
-  EXPECT_GT(all[1]->sweeps[0].power.size(), 10U);
+  EXPECT_EQ(all[0]->done, gui::Searches{});
+  EXPECT_TRUE(all[0]->sweeps[0].cooling.empty());
+  EXPECT_EQ(all[1]->done, gui::Searches{.cooling = true});
+  EXPECT_GT(all[1]->sweeps[0].cooling.size(), 10U);
+  EXPECT_EQ(all[2]->done, gui::kEverySearch);
+  ASSERT_EQ(all[2]->sweeps.size(), 4U);
+  EXPECT_EQ(all[2]->edition, 7);
+  EXPECT_TRUE(all[2]->answers.rigs[0].sizing.has_value());
+  EXPECT_GT(all[2]->sweeps[0].power.size(), 10U);
+}
+
+// A goal is searched for anew; no day and no curve depends on it.
+TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  solver.solve(planWithBoil("60 min"), 1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  QTest::qWait(20);
+  const auto before = solutionsOf(solved).back();
+  solved.clear();
+  auto plan = std::make_shared<rigs::Plan>(before->plan);
+  plan->goals.boilWithin = physics::minutes(30.0);
+  solver.solve(plan, 2);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  QTest::qWait(20);
+  const auto after = solutionsOf(solved);
+  ASSERT_EQ(after.size(), 2U);
+  // All but what the goal decides is there at once, and the same.
+  EXPECT_EQ(after[0]->done, (gui::Searches{false, true, true, true, true}));
+  for (std::size_t i = 0; i < 4; ++i) {
+    ASSERT_EQ(after[0]->sweeps[i].power.size(), before->sweeps[i].power.size());
+    EXPECT_EQ(after[0]->sweeps[i].power[9].toBoil, before->sweeps[i].power[9].toBoil);
+  }
+  ASSERT_TRUE(after[1]->answers.rigs[0].sizing && before->answers.rigs[0].sizing);
+  EXPECT_GT(*after[1]->answers.rigs[0].sizing->toBoilWithin.power,
+            *before->answers.rigs[0].sizing->toBoilWithin.power);
+}
+
+// Editing one rig leaves the others' curves alone; in another place they move.
+TEST(TheSolver, KeepsTheCurvesOfRigsThatStayAsTheyAre) {
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  solver.solve(planWithBoil("60 min"), 1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  QTest::qWait(20);
+  const auto before = solutionsOf(solved).back();
+  auto plan = std::make_shared<rigs::Plan>(before->plan);
+  std::swap(plan->rigs[0], plan->rigs[1]);
+  solved.clear();
+  solver.solve(plan, 2);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, 60000));
+  EXPECT_EQ(solutionsOf(solved)[0]->done, gui::kEverySearch);  // the same rigs, in another order
+  EXPECT_EQ(solutionsOf(solved)[0]->sweeps[0].power[9].toBoil, before->sweeps[1].power[9].toBoil);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  solved.clear();
+  plan = std::make_shared<rigs::Plan>(before->plan);
+  plan->place.room = physics::celsius(5.0);
+  solver.solve(plan, 3);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, 60000));
+  EXPECT_EQ(solutionsOf(solved)[0]->done, gui::Searches{});
 }
 
 TEST(TheSolver, LetsTheNewestPlanWin) {

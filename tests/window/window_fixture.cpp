@@ -32,6 +32,9 @@ void WindowTest::reopen(const QString& plan) {
   window_->show();
   ASSERT_TRUE(QTest::qWaitForWindowExposed(window_.get()));
   window_->activateWindow();
+  // Without a window manager nobody makes a window the active one, and short cuts need that.
+  if (!QTest::qWaitFor([this] { return window_->isActiveWindow(); }, 200))
+    QApplication::setActiveWindow(window_.get());
 }
 
 QLineEdit* WindowTest::line(const std::string& pointer) {

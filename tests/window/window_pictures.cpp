@@ -3,7 +3,6 @@
 // named by the only argument. docs/make_window_pictures.sh runs it.
 #include <QApplication>
 #include <QFontDatabase>
-#include <QPalette>
 #include <QPixmap>
 #include <QStyleFactory>
 #include <QTemporaryDir>
@@ -11,6 +10,7 @@
 #include <clocale>
 #include <cstdio>
 
+#include "gui/window/appearance.hpp"
 #include "gui/window/language.hpp"
 #include "gui/window/main_window.hpp"
 
@@ -18,21 +18,6 @@ namespace {
 
 constexpr QSize kSize(1280, 800);
 constexpr int kPatience = 60'000;  // ms
-
-QPalette darkPalette() {
-  const QColor paper(30, 31, 34);
-  const QColor ink(222, 222, 218);
-  QPalette dark(ink, QColor(54, 55, 59), QColor(90, 91, 96), QColor(18, 18, 20), QColor(70, 71, 75),
-                ink, QColor(24, 25, 27));
-  dark.setColor(QPalette::Window, paper);
-  dark.setColor(QPalette::ToolTipBase, paper);
-  dark.setColor(QPalette::ToolTipText, ink);
-  dark.setColor(QPalette::PlaceholderText, QColor(150, 150, 148));
-  dark.setColor(QPalette::Highlight, QColor(92, 112, 138));
-  dark.setColor(QPalette::HighlightedText, QColor(255, 255, 255));
-  dark.setColor(QPalette::Link, QColor(150, 180, 215));
-  return dark;
-}
 
 bool photograph(gui::MainWindow& window, const QString& folder, const QString& light) {
   for (const gui::Question question : gui::allQuestions()) {
@@ -60,12 +45,13 @@ int main(int argc, char** argv) {
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));
   gui::speak(QStringLiteral("en"));
+  QApplication::setPalette(gui::lightPalette());
   const QTemporaryDir recovery;
   gui::MainWindow window({}, recovery.path());
   window.resize(kSize);
   window.show();
   const QString folder = QString::fromLocal8Bit(argv[1]);
   if (!photograph(window, folder, QStringLiteral("light"))) return 1;
-  QApplication::setPalette(darkPalette());
+  QApplication::setPalette(gui::darkPalette());
   return photograph(window, folder, QStringLiteral("dark")) ? 0 : 1;
 }

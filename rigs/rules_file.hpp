@@ -1,0 +1,19 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A region's electrical rules in a file of one's own.
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <string>
+
+#include "rigs/circuit_rules.hpp"
+#include "rigs/problems.hpp"
+
+namespace rigs {
+
+// Null where an error was added. Every problem of the file is told, at `where`, with its own place;
+// warnings are told too.
+std::shared_ptr<const CircuitRules> readRulesFile(const std::filesystem::path& path,
+                                                  const std::string& where, Problems& problems);
+
+}  // namespace rigs

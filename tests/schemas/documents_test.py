@@ -1,0 +1,203 @@
+# SPDX-License-Identifier: GPL-3.0-or-later
+"""Holds every bundled document against its published schema, and checks that the schemas refuse
+documents with one thing wrong. Usage: documents_test.py SOURCE_FOLDER HEATLEDGER"""
+
+import copy
+import json
+import pathlib
+import re
+import subprocess
+import sys
+import unittest
+
+import jsonschema
+
+SOURCE = pathlib.Path(sys.argv[1])
+PROGRAM = sys.argv[2]
+
+
+def read(path):
+    return json.loads(path.read_text(encoding="utf-8"))
+
+
+def schema(name):
+    return read(SOURCE / "rigs" / f"{name}.schema.json")
+
+
+def validator(of):
+    kind = jsonschema.validators.validator_for(of)
+    kind.check_schema(of)
+    return kind(of)
+
+
+def part(of, definition):
+    """The schema of one part of a document."""
+    return {"$schema": of["$schema"], "$ref": f"#/$defs/{definition}", "$defs": of["$defs"]}
+
+
+def bundled(pattern):
+    found = sorted((SOURCE / "rigs").glob(pattern))
+    assert found, pattern
+    return found
+
+
+def wrong(document, path, value):
+    """A copy with one value replaced, or taken away where `value` is None."""
+    other = copy.deepcopy(document)
+    *way, last = path
+    at = other
+    for step in way:
+        at = at[step]
+    if value is None:
+        del at[last]
+    else:
+        at[last] = value
+    return other
+
+
+class Schemas(unittest.TestCase):
+    def accept(self, of, document, name):
+        problems = [f"{list(e.absolute_path)}: {e.message}" for e in validator(of).iter_errors(document)]
+        self.assertEqual(problems, [], name)
+
+    def refuse(self, of, document, path, value):
+        self.assertTrue(validator(of).is_valid(document), "the document that is to be broken")
+        self.assertFalse(validator(of).is_valid(wrong(document, path, value)), f"{path} = {value!r}")
+
+    def test_are_schemas_of_the_dialect_they_name(self):
+        for path in bundled("*.schema.json"):
+            with self.subTest(path.name):
+                validator(read(path))
+
+    def test_accept_the_bundled_rules(self):
+        for path in bundled("rules/*.json"):
+            with self.subTest(path.name):
+                self.accept(schema("rules"), read(path), path.name)
+
+    def test_accept_the_bundled_catalogue(self):
+        for path in bundled("catalogue/*.json"):
+            with self.subTest(path.name):
+                self.accept(schema("catalogue"), read(path), path.name)
+        rig = part(schema("plan"), "rig")
+        for path in bundled("catalogue/rigs/*.json"):
+            with self.subTest(path.name):
+                self.accept(rig, read(path), path.name)
+
+    def test_accept_the_bundled_tariffs(self):
+        for path in bundled("tariffs/*.json"):
+            with self.subTest(path.name):
+                self.accept(schema("tariff"), read(path), path.name)
+
+    def test_say_the_same_of_a_tariff_within_a_plan(self):
+        alone = schema("tariff")
+        within = schema("plan")["$defs"]["tariff"]
+        self.assertEqual({k: v for k, v in alone.items() if k not in ("$schema", "$id", "title")}, within)
+
+    def test_accept_the_bundled_plan_and_those_of_the_documentation(self):
+        for path in bundled("demo/*.json"):
+            with self.subTest(path.name):
+                self.accept(schema("plan"), read(path), path.name)
+        plans = 0
+        for page in sorted((SOURCE / "docs").glob("*.md")):
+            text = page.read_text(encoding="utf-8")
+            blocks = re.findall(r"as `([^`]+\.json)`:?\s+```json\n(.*?)```", text, re.DOTALL)
+            for name, block in blocks:
+                document = json.loads(block)
+                if "rigs" not in document or name == "broken.json":
+                    continue  # a rig of its own, or the one that shows problems
+                plans += 1
+                with self.subTest(name):
+                    self.accept(schema("plan"), document, name)
+        self.assertGreater(plans, 0)
+
+    def test_refuse_wrong_rules(self):
+        rules = read(SOURCE / "rigs/rules/united-states.json")
+        for path, value in [
+            (["format", "name"], "heat-ledger-plan"),
+            (["format", "version"], 2),
+            (["region"], None),
+            (["edition"], None),
+            (["voltages"], None),
+            (["voltages", 0, "clause"], None),
+            (["voltages", 0, "source"], None),
+            (["voltages", 0, "status"], "certain"),
+            (["voltages", 0, "nominal"], "none"),
+            (["voltages", 0, "highest"], 126),
+            (["voltages", 0, "higest"], "126 V"),
+            (["breakers", "sizes"], "15 A"),
+            (["long_use"], {}),
+            (["rulez"], []),
+        ]:
+            with self.subTest(path=path, value=value):
+                self.refuse(schema("rules"), rules, path, value)
+
+    def test_refuse_a_wrong_catalogue(self):
+        supplies = read(SOURCE / "rigs/catalogue/supplies.json")
+        materials = read(SOURCE / "rigs/catalogue/materials.json")
+        for document, path, value in [
+            (supplies, ["supplies", 0, "source"], None),
+            (supplies, ["supplies", 0, "voltage"], 120),
+            (supplies, ["supplies", 0, "amps"], "15 A"),
+            (materials, ["materials", 0, "status"], "sure"),
+            (materials, ["materials", 0, "use"], ["roof"]),
+            (materials, ["materials", 0, "source"], ""),
+        ]:
+            with self.subTest(path=path, value=value):
+                self.refuse(schema("catalogue"), document, path, value)
+
+    def test_refuse_a_wrong_plan(self):
+        plan = read(bundled("demo/*.json")[0])
+        for path, value in [
+            (["format", "version"], 2),
+            (["batch"], None),
+            (["batch", "boil"], 60),
+            (["place", "room"], None),
+            (["rigs"], plan["rigs"][:1]),
+            (["rigs", 0, "name"], ""),
+            (["rigs", 0, "wired"], "star"),
+            (["tariff"], {"dated": "2026-01"}),
+            (["tariff"], {"price": 0.17}),
+            (["tariff"], {"price": "0.17 USD/kWh", "day": "holiday"}),
+            (["tariff"], {"price": "0.17 USD/kWh", "dated": "January"}),
+            (["tariff"], {"price": "0.17 USD/kWh", "tiers": []}),
+            (["tariff"], {"times": {"weekend": []}}),
+            (["tariff"], {"tiers": [{"price": "0.1 CAD/kWh"}]}),
+            (["tariff"], {"price": "0.17 USD/kWh", "brew_from": "8 o'clock"}),
+        ]:
+            with self.subTest(path=path, value=value):
+                self.refuse(schema("plan"), plan, path, value)
+
+    def test_refuse_a_wrong_tariff(self):
+        hours = read(SOURCE / "rigs/tariffs/ontario-time-of-use-2024.json")
+        tiers = read(SOURCE / "rigs/tariffs/ontario-tiered-winter-2024.json")
+        flat = read(SOURCE / "rigs/tariffs/united-states-average-2024.json")
+        for document, path, value in [
+            (hours, ["source"], None),
+            (hours, ["status"], None),
+            (hours, ["status"], "sure"),
+            (hours, ["dated"], None),
+            (hours, ["name"], None),
+            (hours, ["times", "weekday"], None),
+            (hours, ["times", "weekday", 0, "from"], "seven"),
+            (hours, ["times", "weekday", 0, "price"], None),
+            (hours, ["price"], "0.1 CAD/kWh"),
+            (tiers, ["tiers"], tiers["tiers"][:1]),
+            (tiers, ["tiers", 0, "up_to"], 1000),
+            (flat, ["price"], 0.165),
+            (flat, ["price"], None),
+            (flat, ["format", "version"], 2),
+            (flat, ["from"], "Germany average 2025"),
+        ]:
+            with self.subTest(path=path, value=value):
+                self.refuse(schema("tariff"), document, path, value)
+
+    def test_are_printed_by_the_program(self):
+        for path in bundled("*.schema.json"):
+            name = path.name.removesuffix(".schema.json")
+            with self.subTest(name):
+                ran = subprocess.run([PROGRAM, "schema", name], capture_output=True, check=True)
+                self.assertEqual(json.loads(ran.stdout), read(path))
+
+
+if __name__ == "__main__":
+    unittest.main(argv=sys.argv[:1], verbosity=1)
