@@ -51,7 +51,7 @@ class Day {
         contents_(batch, place, joules(0.0) / kelvins(1.0)),
         place_(place),
         losses_(rig.vessel, rig.hose, room_, rig.vessel.height, 0.5, rig.evaporationFactor) {
-    losses_.tabulate(kColdest, kHottest);
+    losses_.tabulate(kHottest);
   }
 
   BrewDay run(Mass water);

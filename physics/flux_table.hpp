@@ -13,38 +13,36 @@
 namespace physics {
 
 // Flux against the excess of a wall's inside over the room. What is remembered is flux over excess
-// against the fourth root of excess: with that root natural convection is a smooth function, so
-// that six-point interpolation is within 1e-8 of the flux (beside a film law's seam, as the water
-// film has at 10 C: some 1e-3).
-// A colder inside has an arm of its own, since film laws turn round at the room's temperature.
-// Each node is asked for when it is first needed: a ramp of ten kelvins needs eight of them.
+// against the fourth root of excess: with that root natural convection is a smooth function.
+// Each node is asked for when it is first needed. How near it comes: HeatLossModel::tabulate.
 class FluxTable {
  public:
-  // Forgets what it knew. Arms of no width cover nothing.
-  void cover(TemperatureDifference below, TemperatureDifference above) {
-    below_ = below;
-    above_ = above;
-    step_ = std::sqrt(std::sqrt(inKelvins(std::max({below, above, kelvins(1.0)})))) /
-            static_cast<double>(kNodes - 1);
-    colder_ = warmer_ = Arm{};
+  // Forgets what it knew. No node lies outside the range, so that a law may bend at its ends.
+  // Not covered, whatever is said: an inside within 4 K of the room or colder, where film laws
+  // turn round and the root bends too much. Nothing is, if that leaves nothing.
+  void cover(TemperatureDifference least, TemperatureDifference most) {
+    least_ = std::max(least, kelvins(4.0));
+    most_ = most;
+    known_ = 0;
+    if (!(most_ > least_)) return;
+    from_ = fourthRoot(inKelvins(least_));
+    step_ = (fourthRoot(inKelvins(most_)) - from_) / static_cast<double>(kNodes - 1);
   }
-  void forget() { cover(below_, above_); }
+  void forget() { known_ = 0; }
 
-  bool covers(TemperatureDifference excess) const { return -below_ <= excess && excess <= above_; }
+  bool covers(TemperatureDifference excess) const { return least_ <= excess && excess <= most_; }
 
   // fluxAt(excess) is asked where nobody asked before. Precondition: covers(excess).
   template <class FluxAt>
   HeatFlux at(TemperatureDifference excess, const FluxAt& fluxAt) {
     const double kelvin = inKelvins(excess);
-    Arm& arm = kelvin < 0.0 ? colder_ : warmer_;
-    const double x = std::sqrt(std::sqrt(std::abs(kelvin))) / step_;
-    const auto cell = static_cast<std::ptrdiff_t>(x);
-    const auto first = static_cast<std::size_t>(
-        std::clamp<std::ptrdiff_t>(cell - 2, 0, static_cast<std::ptrdiff_t>(kNodes) - 6));
-    if (((arm.known >> first) & kSix) != kSix) learn(arm, first, kelvin < 0.0, fluxAt);
+    const double x = std::max(fourthRoot(kelvin) - from_, 0.0) / step_;
+    const std::size_t cell = std::max<std::size_t>(static_cast<std::size_t>(x), 2);
+    const std::size_t first = std::min(cell - 2, kNodes - 6);
+    if (((known_ >> first) & kSix) != kSix) learn(first, fluxAt);
     // Lagrange's polynomial through six neighbours, t counted from the first.
     const double t = x - static_cast<double>(first);
-    const double* f = arm.conductance.data() + first;
+    const double* f = conductance_.data() + first;
     const double t1 = t - 1.0, t2 = t - 2.0, t3 = t - 3.0, t4 = t - 4.0, t5 = t - 5.0;
     const double low = t * t1 * t2;
     const double high = t3 * t4 * t5;
@@ -55,30 +53,29 @@ class FluxTable {
   }
 
  private:
-  static constexpr std::size_t kNodes = 33;
+  static constexpr std::size_t kNodes = 29;
   static constexpr std::uint64_t kSix = 0b111111;
-  struct Arm {
-    std::uint64_t known = 0;                   // a bit per node
-    std::array<double, kNodes> conductance{};  // W/(m2 K)
-  };
+
+  static double fourthRoot(double x) { return std::sqrt(std::sqrt(x)); }
 
   template <class FluxAt>
-  void learn(Arm& arm, std::size_t first, bool colder, const FluxAt& fluxAt) {
+  void learn(std::size_t first, const FluxAt& fluxAt) {
     for (std::size_t i = first; i < first + 6; ++i) {
-      if ((arm.known >> i) & 1U) continue;
-      // The law's limit at no excess stands for itself a millionth of a kelvin away.
-      const double root = std::max(step_ * static_cast<double>(i), 0.0316);
-      const double excess = (colder ? -1.0 : 1.0) * root * root * root * root;
-      arm.conductance[i] = inWattsPerSquareMetre(fluxAt(kelvins(excess))) / excess;
-      arm.known |= std::uint64_t{1} << i;
+      if ((known_ >> i) & 1U) continue;
+      const double root = from_ + step_ * static_cast<double>(i);
+      const double excess = root * root * root * root;
+      conductance_[i] = inWattsPerSquareMetre(fluxAt(kelvins(excess))) / excess;
+      known_ |= std::uint64_t{1} << i;
     }
   }
 
-  double step_ = 1.0;
   // Nothing is covered at first.
-  TemperatureDifference below_ = kelvins(-1.0);
-  TemperatureDifference above_ = kelvins(-1.0);
-  Arm colder_, warmer_;
+  TemperatureDifference least_ = kelvins(1.0);
+  TemperatureDifference most_ = kelvins(0.0);
+  double from_ = 0.0;  // fourth root of the first node's excess
+  double step_ = 1.0;
+  std::uint64_t known_ = 0;                   // a bit per node
+  std::array<double, kNodes> conductance_{};  // W/(m2 K)
 };
 
 }  // namespace physics

@@ -42,8 +42,9 @@ struct Balance {
 // Where an increasing surplus is zero, between low and high: secant steps from a guess, the first
 // with a given slope, halving the bracket whenever a step would leave it. A step's error is about
 // the curvature times itself times the step before, and a film law's curvature a fraction of 1/x:
-// once that is small enough, the last step is taken without asking again, the flows going along
-// the chord. A warm guess needs two trials. The last slope is left for the next, nearby root.
+// once that is small enough, a single flow's last step is taken without asking again, the flow
+// going along the chord. Not where vapour condenses: its law is no film's. The last slope is left
+// for the next, nearby root.
 template <std::size_t N, class F>
 Balance<N> solveBalance(const F& trial, double low, double high, double guess, double& slope,
                         double tolerance) {
@@ -57,9 +58,10 @@ Balance<N> solveBalance(const F& trial, double low, double high, double guess, d
     const bool inside = next > low && next < high;
     if (!inside) next = 0.5 * (low + high);
     const double move = next - x;
-    if (std::abs(move) <= tolerance) break;
+    // The first step goes by another root's slope, which may be far too steep here.
+    if (std::abs(move) <= (i == 0 ? 1e-3 * tolerance : tolerance)) break;
     const double moved = x - before;
-    if (inside && moved != 0.0 && std::abs(move * moved) <= tolerance * std::abs(next)) {
+    if (N == 1 && inside && moved != 0.0 && std::abs(move * moved) <= tolerance * std::abs(next)) {
       for (std::size_t k = 0; k < N; ++k) {
         here.flows[k] += (here.flows[k] - there.flows[k]) * (move / moved);
       }
@@ -174,7 +176,8 @@ double HeatLossModel::Headspace::shareAt(Temperature liquid) const {
 void HeatLossModel::Headspace::remember(Temperature liquid, double newShare) {
   if (!std::isfinite(newShare)) return;
   const double t = inKelvin(liquid);
-  // Two solutions at one place tell no trend: the newer replaces the older.
+  // Two solutions at one place tell no trend, and shareAt() divides by the way between any two:
+  // the newer replaces every older one that near, so that no two ever are.
   const Headspace old = *this;
   known = 1;
   for (std::size_t i = 0; i < old.known && known < kRemembered; ++i) {
@@ -243,11 +246,14 @@ HeatFlux HeatLossModel::throughHose(Temperature liquid) {
       kNoFilm);
 }
 
-void HeatLossModel::tabulate(Temperature coldest, Temperature hottest) {
+void HeatLossModel::tabulate(Temperature hottest) {
   const Temperature room = room_.air.temperature;
-  for (Wall* wall : {&side_, &base_, &lid_, &dry_, &hose_}) {
-    wall->table.cover(room - coldest, hottest - room);
+  for (Wall* wall : {&base_, &lid_, &dry_, &hose_}) {
+    wall->table.cover(kelvins(0.0), hottest - room);
   }
+  // The water film's law bends at both ends of its range, and sharply already above the lower one.
+  side_.table.cover(WaterFilm::kColdest + kelvins(10.0) - room,
+                    std::min(hottest, WaterFilm::kHottest) - room);
 }
 
 void HeatLossModel::enterStage(Length fill, double openFraction, Length hoseLength) {

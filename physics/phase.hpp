@@ -42,8 +42,10 @@ struct Rates {
 enum class PhaseEnd { Elapsed, Event, Guard };
 
 // The next step by the fifth root of the error, of a refused step as of a good one, and no longer
-// than the trend of the last two lets expect (Gustafsson 1994): towards boiling each step must be
-// shorter than the one before, and odeint's own rule has every one of them refused first.
+// than the trend of the last two lets expect: towards boiling each step must be shorter than the
+// one before, and odeint's own rule has every one of them refused first. After Gustafsson's
+// predictive controller (1994), from memory; it chooses steps and judges none, so that accuracy is
+// odeint's.
 class FollowsTheTrend {
  public:
   using time_type = double;
