@@ -19,6 +19,7 @@ const Temperature kColdWort = celsius(20.0);  // where volumes and gravities are
 constexpr TemperatureDifference kLevelled = kelvins(0.25);
 constexpr double kDriest = kThickestWort;
 constexpr Time kLongestStage = hours(48.0);
+constexpr Time kFirstStep = minutes(5.0);  // what a heating usually allows
 constexpr Temperature kColdest = celsius(0.01);
 constexpr Temperature kHottest = celsius(109.0);
 constexpr double kPointsPerStage = 90.0;
@@ -76,7 +77,8 @@ class Day {
 
   Stage begin(StageKind kind) const;
   void end(Stage& stage);
-  HeatLossModel lossModel(double open, bool pumped) const;
+  // The vessel's losses as the stage that begins with what is in it now.
+  HeatLossModel& lossModel(double open, bool pumped);
   Length level(Volume volume) const { return volume / area_; }
   // Of what is in the vessel at t; what would overflow does not widen the walls.
   Length fill(Temperature t) const {
@@ -93,14 +95,15 @@ class Day {
   Area area_;
   Contents contents_;
   const Place& place_;
-  HeatLossModel losses_;  // with half a lid, as the pattern of every stage's
+  HeatLossModel losses_;  // of the stage that lossModel() was asked for last
   Temperature wort_;
   Time clock_;
   BrewDay day_;
 };
 
-HeatLossModel Day::lossModel(double open, bool pumped) const {
-  return losses_.forStage(fill(wort_), open, pumped ? rig_.hose.length : metres(0.0));
+HeatLossModel& Day::lossModel(double open, bool pumped) {
+  losses_.enterStage(fill(wort_), open, pumped ? rig_.hose.length : metres(0.0));
+  return losses_;
 }
 
 Stage Day::begin(StageKind kind) const {
@@ -123,8 +126,7 @@ void Day::end(Stage& stage) {
 
 PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Time longest,
                     std::optional<Temperature> until) {
-  HeatLossModel losses = lossModel(open, pumped);
-  if (longest > seconds(0.0)) losses.tabulate(kHottest);
+  HeatLossModel& losses = lossModel(open, pumped);
   const Volume extractVolume = contents_.wortVolume(wort_) - contents_.water / waterDensity(wort_);
   const Volume besidesWater = extractVolume + contents_.volume(wort_) - contents_.wortVolume(wort_);
   Contents now = contents_;
@@ -187,11 +189,21 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
     return std::max(uncovered, strength - kDriest);
   };
   // A heating's length is not known beforehand: its lossless length sets the spacing.
-  Time expected = longest;
-  if (until && powered) {
-    expected = contents_.heatCapacity(wort_) * (*until - wort_) / most;
-  }
+  const auto lossless = [&](Temperature goal) {
+    return contents_.heatCapacity(wort_) * (goal - wort_) / most;
+  };
+  const Time expected = until && powered ? lossless(*until) : longest;
   const Time watchEvery = options_.curves ? expected / kPointsPerStage : seconds(0.0);
+  // On the way to the boil the laws of loss bend where vapour alone fills the headspace.
+  const Temperature boils = saturationTemperature(pressure_);
+  const bool heats = control == Control::Full;
+  const auto bend = [&](const PhaseState& s) {
+    return heats ? inKelvins(temperatureOf(s) - boils) : 0.0;
+  };
+  // Held or boiling, nothing but the fill changes, and one step may span it all.
+  const bool steady = control == Control::Hold || control == Control::Boiling;
+  Time firstStep = steady ? longest : std::min(kFirstStep, 0.5 * expected);
+  if (heats && wort_ < boils) firstStep = std::min(firstStep, lossless(boils));
   const Time began = clock_;
   const auto watch = [&](Time time, const PhaseState& s) {
     const Rates rates = ratesAt(temperatureOf(s), waterOf(s));
@@ -206,8 +218,8 @@ PhaseEnd Day::phase(Stage& stage, Control control, double open, bool pumped, Tim
   start[kWater] = inKilograms(contents_.water);
 
   const StoredHeat before = contents_.storedHeat(wort_);
-  const PhaseResult result = integratePhase(start, longest, options_.relativeTolerance, ratesAt,
-                                            event, guard, watchEvery, watch);
+  const PhaseResult result = integratePhase(start, longest, firstStep, options_.relativeTolerance,
+                                            ratesAt, event, guard, bend, watchEvery, watch);
   stage.evaporated += contents_.water - waterOf(result.state);
   contents_.water = waterOf(result.state);
   wort_ = temperatureOf(result.state);
@@ -254,7 +266,7 @@ std::optional<LevelsOff> Day::levelOff(HeatLossModel& losses, Power supply,
 
 bool Day::heat(Stage& stage, double open, bool pumped, Temperature goal, Outcome otherwise) {
   if (wort_ >= goal) return true;
-  HeatLossModel losses = lossModel(open, pumped);
+  HeatLossModel& losses = lossModel(open, pumped);
   PhaseEnd ended = PhaseEnd::Event;
   Temperature target = goal;
   day_.levelsOff = levelOff(losses, full_.delivered, goal);
@@ -398,7 +410,7 @@ bool Day::boil() {
   Stage stage = begin(StageKind::Boil);
   stage.goal = day_.boilingPoint;
   const Power most = rig_.boilPower * full_.delivered;
-  HeatLossModel losses = lossModel(rig_.vessel.open.boil, false);
+  HeatLossModel& losses = lossModel(rig_.vessel.open.boil, false);
   const HeatFlows start = losses.flows(wort_, fill(wort_));
   if (most <= start.lost.total()) {
     // The lid comes off, or the power is turned down, and the boil dies.

@@ -134,7 +134,7 @@ FilmEstimate horizontalCylinderFilm(Temperature surface, Temperature ambient, Le
 }
 
 WaterFilm::WaterFilm(Temperature liquid) {
-  const Temperature t = std::clamp(liquid, celsius(10.0), celsius(105.0));
+  const Temperature t = std::clamp(liquid, kColdest, kHottest);
   const WaterProperties water = waterProperties(t);
   // (k/H)^3 Ra per kelvin, with nu = mu/rho and alpha = k/(rho c): the height has gone.
   const auto cube = boost::units::pow<2>(water.conductivity * water.density) * kGravity *

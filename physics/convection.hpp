@@ -58,6 +58,9 @@ TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid);
 // The same, with the liquid's part worked out once for many fluxes.
 class WaterFilm {
  public:
+  // Where the law follows the liquid's temperature.
+  static constexpr Temperature kColdest = celsius(10.0);
+  static constexpr Temperature kHottest = celsius(105.0);
   explicit WaterFilm(Temperature liquid);
   TemperatureDifference drop(HeatFlux q) const;
 

@@ -19,33 +19,62 @@ using std::numbers::pi;
 
 // Water and wetted metal radiate nearly black (standard tables, from memory).
 constexpr double kWaterEmissivity = 0.96;
-constexpr double kSkinTolerance = 1e-11;  // K
-constexpr double kPowerTolerance = 1e-7;  // W, well above what skins within their tolerance give
 constexpr int kMostIterations = 60;
+// How near a balance is solved, K: of a skin, and of a headspace, where a lid gives 1 W per kelvin.
+constexpr double kSkinTolerance = 1e-10;
+constexpr double kHeadspaceTolerance = 1e-7;
 
 // Inside a headspace or a hose, wort or steam meets the wall without a film worth counting.
-constexpr auto kNoDrop = [](HeatFlux) { return kelvins(0.0); };
+constexpr auto kNoFilm = [](Temperature) { return [](HeatFlux) { return kelvins(0.0); }; };
 
-// Root of an increasing f with f(low) <= 0 <= f(high): secant steps from a guess, the first with a
-// given slope, halving the bracket whenever a step would leave it. A warm guess needs two or
-// three evaluations. The last slope is left behind for the next, nearby root.
-template <class F>
-double bracketedSecant(const F& f, double low, double high, double guess, double& slope,
-                       double tolerance) {
+// What a balance is at a trial place, and the flows wanted where it is none.
+template <std::size_t N>
+struct Trial {
+  double surplus;
+  std::array<double, N> flows;
+};
+template <std::size_t N>
+struct Balance {
+  double at;
+  std::array<double, N> flows;
+};
+
+// Where an increasing surplus is zero, between low and high: secant steps from a guess, the first
+// with a given slope, halving the bracket whenever a step would leave it. A step's error is about
+// the curvature times itself times the step before, and a film law's curvature a fraction of 1/x:
+// once that is small enough, a single flow's last step is taken without asking again, the flow
+// going along the chord. Not where vapour condenses: its law is no film's. The last slope is left
+// for the next, nearby root.
+template <std::size_t N, class F>
+Balance<N> solveBalance(const F& trial, double low, double high, double guess, double& slope,
+                        double tolerance) {
   double x = std::clamp(guess, low, high);
-  double y = f(x);
-  for (int i = 0; i < kMostIterations && std::abs(y) > tolerance; ++i) {
-    (y < 0.0 ? low : high) = x;
-    double next = x - y / slope;
-    if (!(next > low && next < high)) next = 0.5 * (low + high);
-    if (next == x) break;
-    const double nextY = f(next);
-    const double chord = (nextY - y) / (next - x);
-    if (chord > 0.0) slope = chord;
+  Trial<N> here = trial(x);
+  double before = x;
+  Trial<N> there = here;
+  for (int i = 0; i < kMostIterations; ++i) {
+    (here.surplus < 0.0 ? low : high) = x;
+    double next = x - here.surplus / slope;
+    const bool inside = next > low && next < high;
+    if (!inside) next = 0.5 * (low + high);
+    const double move = next - x;
+    // The first step goes by another root's slope, which may be far too steep here.
+    if (std::abs(move) <= (i == 0 ? 1e-3 * tolerance : tolerance)) break;
+    const double moved = x - before;
+    if (N == 1 && inside && moved != 0.0 && std::abs(move * moved) <= tolerance * std::abs(next)) {
+      for (std::size_t k = 0; k < N; ++k) {
+        here.flows[k] += (here.flows[k] - there.flows[k]) * (move / moved);
+      }
+      return {next, here.flows};
+    }
+    before = x;
+    there = here;
     x = next;
-    y = nextY;
+    here = trial(x);
+    const double chord = (here.surplus - there.surplus) / move;
+    if (chord > 0.0) slope = chord;
   }
-  return x;
+  return {x, here.flows};
 }
 
 // The last solution as a share of the way, for a guess; any, where there was no way.
@@ -75,7 +104,7 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
       onLegs_(vessel.support.onLegs),
       filmHeight_(std::max(fill, 0.02 * vessel.height)),
       wallAlong_(vessel.wallConductivity * vessel.wallThickness),
-      headspace_{.slope = 50.0 * inSquareMetres(mouth_)} {
+      headspace_{.stiffness = 500.0 * inSquareMetres(mouth_)} {
   assert(openFraction >= 0.0 && openFraction <= 1.0);
   const Length radius = 0.5 * vessel.innerDiameter;
   // First guesses of a lukewarm wall; the first solution replaces them.
@@ -98,44 +127,66 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
   hose_ = wall(hose.wall, 1.0, hose.emissivity);
 }
 
-// Flux per inner area through a wall whose inside is at `inside`, less drop(flux) for a liquid
-// film; film(skin) is the outer convection.
-template <class Film, class InnerDrop>
+// Flux per inner area through a wall whose inside is at `inside`; film(skin) is the outer
+// convection, innerFilm(inside)(flux) the drop across a liquid film.
+template <class Film, class InnerFilm>
 HeatFlux HeatLossModel::through(Wall& wall, Temperature inside, const Film& film,
-                                const InnerDrop& drop) {
+                                const InnerFilm& innerFilm) {
   const Temperature room = room_.air.temperature;
-  const TemperatureDifference whole = inside - room;
-  if (wall.table.covers(whole)) return wall.table.at(whole);
-  HeatFlux flux{};
-  HeatTransferCoefficient h{};
-  const auto excessOfInside = [&](double skin) {
-    const TemperatureDifference excess = kelvins(skin);
-    const Temperature face = room + excess;
-    h = film(face) + radiationFilm(wall.emissivity, face, room);
-    flux = wall.areaRatio * h * excess;
-    return inKelvins(excess + flux * wall.insulance + drop(flux) - whole);
+  const auto solved = [&](TemperatureDifference whole) {
+    const auto drop = innerFilm(room + whole);
+    const auto balance = [&](double skin) {
+      const TemperatureDifference excess = kelvins(skin);
+      const Temperature face = room + excess;
+      const HeatTransferCoefficient h = film(face) + radiationFilm(wall.emissivity, face, room);
+      const HeatFlux flux = wall.areaRatio * h * excess;
+      return Trial<1>{inKelvins(excess + flux * wall.insulance + drop(flux) - whole),
+                      {inWattsPerSquareMetre(flux)}};
+    };
+    // The skin lies between room and inside, about as far between them as last time.
+    const double limit = inKelvins(whole);
+    const Balance<1> skin =
+        solveBalance<1>(balance, std::min(0.0, limit), std::max(0.0, limit),
+                        limit * guessedShare(wall.excess, wall.whole), wall.slope, kSkinTolerance);
+    wall.excess = kelvins(skin.at);
+    wall.whole = whole;
+    return wattsPerSquareMetre(skin.flows[0]);
   };
-  // The skin lies between room and inside, about as far between them as last time.
-  const double limit = inKelvins(whole);
-  wall.excess = kelvins(bracketedSecant(excessOfInside, std::min(0.0, limit), std::max(0.0, limit),
-                                        limit * guessedShare(wall.excess, wall.whole), wall.slope,
-                                        kSkinTolerance));
-  wall.whole = whole;
-  return flux;
+  const TemperatureDifference whole = inside - room;
+  return wall.table.covers(whole) ? wall.table.at(whole, solved) : solved(whole);
 }
 
+// Newton's polynomial through the last solutions; only through those near enough to tell.
 double HeatLossModel::Headspace::shareAt(Temperature liquid) const {
-  return std::clamp(share + perKelvin * inKelvins(liquid - last), 0.0, 1.0);
+  const double t = inKelvin(liquid);
+  std::array<double, kRemembered> difference = share;
+  double guess = difference[0];
+  double product = 1.0;
+  for (std::size_t order = 1; order < known; ++order) {
+    if (std::abs(at[order] - t) > kNear) break;
+    for (std::size_t i = 0; i + order < known; ++i) {
+      difference[i] = (difference[i] - difference[i + 1]) / (at[i] - at[i + order]);
+    }
+    product *= t - at[order - 1];
+    guess += product * difference[0];
+  }
+  return std::clamp(guess, 0.0, 1.0);
 }
 
 void HeatLossModel::Headspace::remember(Temperature liquid, double newShare) {
   if (!std::isfinite(newShare)) return;
-  const double moved = inKelvins(liquid - last);
-  // Neighbours tell the trend; far apart or at the same place they do not.
-  const bool near = std::abs(moved) > 1e-6 && std::abs(moved) < 10.0;
-  perKelvin = near ? (newShare - share) / moved : 0.0;
-  last = liquid;
-  share = newShare;
+  const double t = inKelvin(liquid);
+  // Two solutions at one place tell no trend, and shareAt() divides by the way between any two:
+  // the newer replaces every older one that near, so that no two ever are.
+  const Headspace old = *this;
+  known = 1;
+  for (std::size_t i = 0; i < old.known && known < kRemembered; ++i) {
+    if (std::abs(t - old.at[i]) < 1e-3) continue;
+    at[known] = old.at[i];
+    share[known++] = old.share[i];
+  }
+  at[0] = t;
+  share[0] = newShare;
 }
 
 AirProperties HeatLossModel::filmAir(Temperature skin) const {
@@ -163,28 +214,27 @@ HeatTransferCoefficient HeatLossModel::filmBeside(Temperature face, Length heigh
 }
 
 HeatFlux HeatLossModel::throughSide(Temperature liquid) {
-  const TemperatureDifference whole = liquid - room_.air.temperature;
-  if (side_.table.covers(whole)) return side_.table.at(whole);
-  const WaterFilm film(liquid);
   return through(
       side_, liquid, [&](Temperature skin) { return filmBeside(skin, filmHeight_); },
-      [&](HeatFlux q) { return film.drop(q); });
+      [](Temperature inside) {
+        return [film = WaterFilm(inside)](HeatFlux q) { return film.drop(q); };
+      });
 }
 
 HeatFlux HeatLossModel::throughDryWall(Temperature inner) {
   return through(
-      dry_, inner, [&](Temperature skin) { return filmBeside(skin, height_); }, kNoDrop);
+      dry_, inner, [&](Temperature skin) { return filmBeside(skin, height_); }, kNoFilm);
 }
 
 HeatFlux HeatLossModel::throughLid(Temperature inner) {
   return through(
-      lid_, inner, [&](Temperature skin) { return filmAbove(skin); }, kNoDrop);
+      lid_, inner, [&](Temperature skin) { return filmAbove(skin); }, kNoFilm);
 }
 
 HeatFlux HeatLossModel::throughBase(Temperature liquid) {
   if (!onLegs_) return (liquid - room_.air.temperature) / base_.insulance;
   return through(
-      base_, liquid, [&](Temperature skin) { return filmBelow(skin); }, kNoDrop);
+      base_, liquid, [&](Temperature skin) { return filmBelow(skin); }, kNoFilm);
 }
 
 HeatFlux HeatLossModel::throughHose(Temperature liquid) {
@@ -193,39 +243,29 @@ HeatFlux HeatLossModel::throughHose(Temperature liquid) {
       [&](Temperature skin) {
         return horizontalCylinderFilm(skin, room_.air.temperature, hoseDiameter_, filmAir(skin)).h;
       },
-      kNoDrop);
+      kNoFilm);
 }
 
 void HeatLossModel::tabulate(Temperature hottest) {
   const Temperature room = room_.air.temperature;
-  const TemperatureDifference widest = hottest - room;
-  if (widest <= kelvins(1.0)) return;
-  const auto fill = [&](Wall& wall, const auto& fluxAt) {
-    if (wall.table.covers(widest)) return;
-    FluxTable table;
-    table.fill(widest, [&](TemperatureDifference excess) { return fluxAt(room + excess); });
-    wall.table = table;
-  };
-  fill(side_, [&](Temperature t) { return throughSide(t); });
-  if (open_ < 1.0) {
-    fill(dry_, [&](Temperature t) { return throughDryWall(t); });
-    fill(lid_, [&](Temperature t) { return throughLid(t); });
+  for (Wall* wall : {&base_, &lid_, &dry_, &hose_}) {
+    wall->table.cover(kelvins(0.0), hottest - room);
   }
-  if (onLegs_) fill(base_, [&](Temperature t) { return throughBase(t); });
-  if (hoseLength_ > metres(0.0)) fill(hose_, [&](Temperature t) { return throughHose(t); });
+  // The water film's law bends at both ends of its range, and sharply already above the lower one.
+  side_.table.cover(WaterFilm::kColdest + kelvins(10.0) - room,
+                    std::min(hottest, WaterFilm::kHottest) - room);
 }
 
-HeatLossModel HeatLossModel::forStage(Length fill, double openFraction, Length hoseLength) const {
+void HeatLossModel::enterStage(Length fill, double openFraction, Length hoseLength) {
   assert(openFraction >= 0.0 && openFraction <= 1.0);
-  HeatLossModel other = *this;
-  other.open_ = openFraction;
-  other.hoseLength_ = hoseLength;
+  open_ = openFraction;
+  hoseLength_ = hoseLength;
+  headspace_.known = 1;  // the dry wall may have changed
   const Length film = std::max(fill, 0.02 * height_);
   if (film != filmHeight_) {
-    other.filmHeight_ = film;
-    other.side_.table = FluxTable();
+    filmHeight_ = film;
+    side_.table.forget();
   }
-  return other;
 }
 
 // The dry wall above an open liquid: a straight fin of the wall's metal, its foot at the wort's
@@ -248,26 +288,27 @@ void HeatLossModel::closedMouth(Temperature liquid, SpecificEnergy latent, Area 
   const Pressure p = room_.air.pressure;
   const Length quarter = 0.25 * diameter_;
   const SurfaceAir water = surfaceAir(liquid, p);
-  Power byLid{}, byDryWall{};
-  const auto surplus = [&](double below) {
+  const auto balance = [&](double below) {
     const Temperature inner = liquid - kelvins(below);
     const AirProperties air = dryAir(midpoint(liquid, inner), p);
     const HeatFlux up = latent * headspaceCondensation(water, surfaceAir(inner, p)) +
                         plateFacingUpFilm(liquid, inner, quarter, air).h * (liquid - inner) +
                         radiationBetween(kWaterEmissivity, kWaterEmissivity, 1.0, liquid, inner);
-    byLid = mouth_ * throughLid(inner);
-    byDryWall = dryArea * throughDryWall(inner);
-    return inWatts(up * mouth_ - byLid - byDryWall);
+    const Power byLid = mouth_ * throughLid(inner);
+    const Power byDryWall = dryArea * throughDryWall(inner);
+    return Trial<2>{inWatts(up * mouth_ - byLid - byDryWall), {inWatts(byLid), inWatts(byDryWall)}};
   };
   // The headspace takes a share of the way to the room that changes slowly and steadily with the
-  // wort's temperature: continued from the last two solutions, the guess is nearly right.
+  // wort's temperature: continued from the last solutions, the guess is nearly right.
   const double limit = inKelvins(liquid - room_.air.temperature);
-  const double guess = headspace_.shareAt(liquid);
-  const double below = bracketedSecant(surplus, std::min(0.0, limit), std::max(0.0, limit),
-                                       limit * guess, headspace_.slope, kPowerTolerance);
-  headspace_.remember(liquid, below / limit);
-  flows.lost[Path::Lid] = share * byLid;
-  flows.lost[Path::DryWall] += share * byDryWall;
+  const double guess = limit * headspace_.shareAt(liquid);
+  double slope = headspace_.stiffness / std::max(std::abs(guess), 1e-3);
+  const Balance<2> below = solveBalance<2>(balance, std::min(0.0, limit), std::max(0.0, limit),
+                                           guess, slope, kHeadspaceTolerance);
+  headspace_.stiffness = slope * std::max(std::abs(below.at), 1e-3);
+  headspace_.remember(liquid, below.at / limit);
+  flows.lost[Path::Lid] = share * watts(below.flows[0]);
+  flows.lost[Path::DryWall] += share * watts(below.flows[1]);
 }
 
 HeatFlows HeatLossModel::flows(Temperature liquid, Length fill) {

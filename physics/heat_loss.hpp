@@ -87,11 +87,15 @@ class HeatLossModel {
     return {room + side_.excess, room + base_.excess, room + lid_.excess};
   }
 
-  // Makes flows() several times faster between the room's temperature and `hottest`, by tables
-  // within 1e-8 of each wall's flux. Worth it from about 30 calls on.
+  // Makes flows() several times faster for wort between room and `hottest` by remembering each
+  // wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and 1e-6
+  // behind a headspace full of vapour), and 1e-3
+  // some kelvins either side of where an outer film's law bends (a lid at Ra 4.7e6, an upright wall
+  // at 1e9). An inside within 4 K of the room or colder is solved as ever, and so is a side with
+  // wort below 20 or above 105 C, where the water film's law bends.
   void tabulate(Temperature hottest);
   // The same vessel and room in another stage of the day; keeps what does not depend on it.
-  HeatLossModel forStage(Length fill, double openFraction, Length hoseLength) const;
+  void enterStage(Length fill, double openFraction, Length hoseLength);
 
  private:
   // One face's way from inside to room, per inner area.
@@ -104,17 +108,21 @@ class HeatLossModel {
     double slope;                  // of the balance about it
     FluxTable table;
   };
-  // How far down from wort to room the headspace lies, as solved last.
+  // How far down from wort to room the headspace lies, as solved last, the latest first.
   struct Headspace {
-    double share = 0.1;
-    double perKelvin = 0.0;          // how the share changed with the wort's temperature
-    Temperature last = celsius(60);  // of the wort, then
-    double slope;                    // W/K: how the flow in outgrew the flow out, then
+    static constexpr std::size_t kRemembered = 4;
+    static constexpr double kNear = 10.0;  // K
+    std::array<double, kRemembered> share{0.1, 0.0, 0.0, 0.0};
+    std::array<double, kRemembered> at{};  // K, of the wort then
+    std::size_t known = 1;
+    // W: how the flow in outgrew the flow out with each kelvin, times the kelvins; that product
+    // changes less than the slope itself.
+    double stiffness;
     double shareAt(Temperature liquid) const;
     void remember(Temperature liquid, double newShare);
   };
-  template <class Film, class InnerDrop>
-  HeatFlux through(Wall& wall, Temperature inside, const Film& film, const InnerDrop& drop);
+  template <class Film, class InnerFilm>
+  HeatFlux through(Wall& wall, Temperature inside, const Film& film, const InnerFilm& innerFilm);
   HeatFlux throughSide(Temperature liquid);
   HeatFlux throughDryWall(Temperature inner);
   HeatFlux throughLid(Temperature inner);

@@ -41,6 +41,34 @@ struct Rates {
 
 enum class PhaseEnd { Elapsed, Event, Guard };
 
+// The next step by the fifth root of the error, of a refused step as of a good one, and no longer
+// than the trend of the last two lets expect: towards boiling each step must be shorter than the
+// one before, and odeint's own rule has every one of them refused first. After Gustafsson's
+// predictive controller (1994), from memory; it chooses steps and judges none, so that accuracy is
+// odeint's.
+class FollowsTheTrend {
+ public:
+  using time_type = double;
+  using value_type = double;
+  double decrease_step(double step, double error, int) const { return changed(step, error); }
+  double increase_step(double step, double error, int) {
+    const double least = std::max(error, 1e-4);
+    const double trend = step / step_ * std::pow(error_ / least, 0.2);
+    step_ = step;
+    error_ = least;
+    return changed(step, least) * std::min(1.0, trend);
+  }
+  bool check_step_size_limit(double) const { return true; }
+  double get_max_dt() const { return 0.0; }
+
+ private:
+  static double changed(double step, double error) {
+    return step * std::clamp(0.9 * std::pow(error, -0.2), 0.2, 5.0);
+  }
+  double step_ = 1e-9;  // the last good one, and its error
+  double error_ = 1.0;
+};
+
 struct PhaseResult {
   PhaseEnd ended;
   Time lasted;
@@ -49,12 +77,14 @@ struct PhaseResult {
 
 // Dormand-Prince with dense output over `longest`, or until event(state) turns from negative to
 // zero or above, found on the dense output to the last bits of time. guard(state) works alike and
-// says that something must stop. watch(time, state) is called at `watchEvery` and at the end.
-// Throws std::runtime_error if a step is not finite, which the preconditions exclude.
-template <class RatesAt, class Event, class Guard, class Watch>
-PhaseResult integratePhase(const PhaseState& start, Time longest, double tolerance,
+// says that something must stop. No step but a short one straddles the place where bend(state)
+// turns from negative to zero, where a law bends. The first step is `firstStep`, if it may.
+// watch(time, state) is called at `watchEvery` and at the end. Throws std::runtime_error if a step
+// is not finite, which the preconditions exclude.
+template <class RatesAt, class Event, class Guard, class Bend, class Watch>
+PhaseResult integratePhase(const PhaseState& start, Time longest, Time firstStep, double tolerance,
                            const RatesAt& ratesAt, const Event& event, const Guard& guard,
-                           Time watchEvery, const Watch& watch) {
+                           const Bend& bend, Time watchEvery, const Watch& watch) {
   namespace odeint = boost::numeric::odeint;
   const auto rightHandSide = [&](const PhaseState& s, PhaseState& d, double) {
     const Rates rates = ratesAt(temperatureOf(s), waterOf(s));
@@ -70,12 +100,16 @@ PhaseResult integratePhase(const PhaseState& start, Time longest, double toleran
   if (guard(start) >= 0.0) return {PhaseEnd::Guard, seconds(0.0), start};
   if (event(start) >= 0.0) return {PhaseEnd::Event, seconds(0.0), start};
 
-  auto stepper = odeint::make_dense_output(10.0 * tolerance, std::max(0.1 * tolerance, 1e-13),
-                                           odeint::runge_kutta_dopri5<PhaseState>());
+  using DormandPrince = odeint::runge_kutta_dopri5<PhaseState>;
+  using ErrorChecker = odeint::default_error_checker<double, DormandPrince::algebra_type,
+                                                     DormandPrince::operations_type>;
+  using Controlled = odeint::controlled_runge_kutta<DormandPrince, ErrorChecker, FollowsTheTrend>;
+  odeint::dense_output_runge_kutta<Controlled> stepper(
+      Controlled(ErrorChecker(10.0 * tolerance, std::max(0.1 * tolerance, 1e-13))));
   const double end = inSeconds(longest);
   const double every = inSeconds(watchEvery);
   double nextWatch = 0.0;
-  stepper.initialize(start, 0.0, std::min(60.0, std::max(1.0, end / 8.0)));
+  stepper.initialize(start, 0.0, std::max(1.0, inSeconds(firstStep)));
   PhaseState at = start;
   const auto watchUpTo = [&](double time) {
     while (every > 0.0 && nextWatch < time) {
@@ -103,6 +137,22 @@ PhaseResult integratePhase(const PhaseState& start, Time longest, double toleran
         atTime, from, to, boost::math::tools::eps_tolerance<double>(48), most);
     return bracket.second;
   };
+  // How long until bend(state), negative before it, is zero, by the parabola through the last step;
+  // at least a twentieth of that step, so that it is passed at last.
+  const auto untilBend = [&](double from, double to) {
+    const double half = 0.5 * (to - from);
+    const double now = bend(stepper.current_state());
+    if (now >= 0.0) return std::numeric_limits<double>::infinity();
+    stepper.calc_state(from, at);
+    const double first = bend(at);
+    stepper.calc_state(from + half, at);
+    const double middle = bend(at);
+    const double bending = (now - 2.0 * middle + first) / (half * half);
+    const double rate = (now - middle) / half + 0.5 * half * bending;
+    const double discriminant = rate * rate - 2.0 * bending * now;
+    if (!(rate > 0.0 && discriminant >= 0.0)) return std::numeric_limits<double>::infinity();
+    return std::max(-2.0 * now / (rate + std::sqrt(discriminant)), 0.1 * half);
+  };
 
   if (end <= 0.0) return {PhaseEnd::Elapsed, seconds(0.0), start};
   while (true) {
@@ -127,6 +177,12 @@ PhaseResult integratePhase(const PhaseState& start, Time longest, double toleran
     }
     watchUpTo(last);
     if (last >= end) return finish(PhaseEnd::Elapsed, end);
+    // A step that straddles the bend would be refused, and the next one, five times its length,
+    // too.
+    const double ahead = untilBend(from, to);
+    if (stepper.current_time_step() > ahead) {
+      stepper.initialize(stepper.current_state(), to, ahead);
+    }
   }
 }
 

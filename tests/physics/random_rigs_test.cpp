@@ -9,94 +9,17 @@
 #include "physics/brewday.hpp"
 #include "physics/sizing.hpp"
 #include "tests/support/kettles.hpp"
+#include "tests/support/random_rigs.hpp"
 
 namespace physics {
 namespace {
 
+using test_support::between;
+using test_support::Case;
+using test_support::coin;
 using test_support::layer;
-using test_support::mashOf;
-using test_support::roomAt;
-
-double between(double low, double high) {
-  return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
-}
-bool coin() { return between(0.0, 1.0) < 0.5; }
-
-Covering someCovering() {
-  Covering covering{.insulation = {}, .emissivity = between(0.05, 0.95)};
-  while (covering.insulation.size() < 2 && coin()) {
-    covering.insulation.push_back(layer(between(0.0, 40.0), between(0.025, 0.25)));
-  }
-  return covering;
-}
-
-Support someSupport(Length diameter) {
-  const double kind = between(0.0, 3.0);
-  if (kind < 1.0) return {};
-  if (kind < 2.0) {
-    return onTable(diameter, millimetres(between(10.0, 50.0)),
-                   wattsPerMetreKelvin(between(0.08, 0.3)));
-  }
-  return onThickFloor(diameter, wattsPerMetreKelvin(between(0.1, 2.0)));
-}
-
-double someOpening() {
-  const double kind = between(0.0, 3.0);
-  return kind < 1.0 ? 0.0 : kind < 2.0 ? 1.0 : between(0.0, 1.0);
-}
-
-// Steel, aluminium, copper or plastic; thin or thick.
-Vessel someVessel() {
-  Vessel vessel = test_support::steelKettle();
-  vessel.innerDiameter = metres(between(0.20, 0.50));
-  vessel.height = metres(between(0.20, 0.60));
-  vessel.wallThickness = millimetres(between(0.5, 4.0));
-  vessel.wallConductivity = wattsPerMetreKelvin(std::exp(between(std::log(0.2), std::log(390.0))));
-  vessel.mass = kilograms(between(0.5, 12.0));
-  vessel.specificHeat = joulesPerKilogramKelvin(between(380.0, 1900.0));
-  vessel.side = someCovering();
-  vessel.base = someCovering();
-  vessel.lid = someCovering();
-  vessel.open = {.strike = someOpening(),
-                 .mash = someOpening(),
-                 .heating = someOpening(),
-                 .boil = someOpening()};
-  vessel.support = someSupport(vessel.innerDiameter);
-  return vessel;
-}
-
-struct Case {
-  Rig rig;
-  Batch batch;
-  Place place;
-};
-
-Case someCase() {
-  Case c{.rig = test_support::rigOf(someVessel(), between(300.0, 9000.0)),
-         .batch = {},
-         .place = roomAt(between(-5.0, 40.0))};
-  c.rig.element.topHeight = metres(coin() ? 0.0 : between(0.01, 0.06));
-  c.rig.supply.cableLoop = ohms(between(0.0, 0.5));
-  c.rig.boilPower = coin() ? 1.0 : between(0.5, 1.0);
-  c.rig.evaporationFactor = coin() ? 1.0 : between(0.5, 2.0);
-  if (coin()) c.rig.hose.length = metres(between(0.3, 3.0));
-  c.place.relativeHumidity = between(0.05, 0.95);
-  c.place.pressure = pascals(between(60e3, 105e3));
-  c.place.water = celsius(between(2.0, 30.0));
-  if (coin()) c.place.draught = metresPerSecond(between(0.0, 0.5));
-  const double litre = between(0.3, 0.75) * inLitres(capacity(c.rig.vessel));
-  const double thickness = between(2.5, 6.0);
-  c.batch = mashOf(litre, coin() ? litre / thickness : 0.0, inCelsius(c.place.room));
-  c.batch.mashingIn = minutes(coin() ? 0.0 : between(0.0, 15.0));
-  c.batch.boil = minutes(coin() ? 0.0 : between(0.0, 90.0));
-  if (coin()) {
-    c.batch.mash = UnpluggedMash{celsius(between(60.0, 72.0)), hours(between(0.0, 16.0))};
-  } else {
-    c.batch.mash = HeldMash{{{celsius(between(45.0, 66.0)), minutes(between(0.0, 40.0))},
-                             {celsius(between(60.0, 72.0)), minutes(between(0.0, 40.0))}}};
-  }
-  return c;
-}
+using test_support::someCase;
+using test_support::someOpening;
 
 BrewDay run(const Case& c, const SimulationOptions& options = {}) {
   return simulate(c.rig, c.batch, c.place, options);
