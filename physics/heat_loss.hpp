@@ -89,9 +89,8 @@ class HeatLossModel {
 
   // Makes flows() several times faster for wort between room and `hottest` by remembering each
   // wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and 1e-6
-  // behind a headspace full of vapour), and 1e-3
-  // some kelvins either side of where an outer film's law bends (a lid at Ra 4.7e6, an upright wall
-  // at 1e9). An inside within 4 K of the room or colder is solved as ever, and so is a side with
+  // behind a headspace full of vapour), and 1e-3 some kelvins either side of where an outer film's
+  // law bends (a lid at Ra 4.7e6, an upright wall at 1e9). An inside within 4 K of the room or colder is solved as ever, and so is a side with
   // wort below 20 or above 105 C, where the water film's law bends.
   void tabulate(Temperature hottest);
   // The same vessel and room in another stage of the day; keeps what does not depend on it.
