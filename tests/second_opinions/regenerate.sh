@@ -13,7 +13,7 @@ here=$(cd "$(dirname "$0")" && pwd)
 mkdir -p "$1"
 out=$(cd "$1" && pwd)
 
-npm install --silent --no-audit --no-fund --prefix "$out/npm" psychrolib@1.1.1
+npm install --loglevel=error --no-audit --no-fund --prefix "$out/npm" psychrolib@1.1.1
 /usr/bin/python3 "$here/make_water_table.py" > "$out/water_iapws.csv"
 /usr/bin/python3 "$here/make_dry_air_table.py" > "$out/dry_air_iapws.csv"
 node "$here/make_air_table.mjs" "$out/npm" > "$out/air_psychrolib.csv"
