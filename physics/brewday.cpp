@@ -474,22 +474,6 @@ BrewDay simulateWith(Mass water, const Rig& rig, const Batch& batch, const Place
 
 }  // namespace
 
-ElectricalLoad electricalLoad(const Rig& rig) {
-  const ElectricalLoad first = electricalLoad(rig.element, rig.supply);
-  if (!rig.second) return first;
-  return together(first, electricalLoad(rig.second->element, rig.second->supply));
-}
-
-Temperature boilingPoint(double extract, Pressure pressure) {
-  return saturationTemperature(pressure) + boilingPointRise(extract, pressure);
-}
-
-const Stage* BrewDay::find(StageKind kind) const {
-  const auto found = std::find_if(stages.begin(), stages.end(),
-                                  [&](const Stage& stage) { return stage.kind == kind; });
-  return found == stages.end() ? nullptr : &*found;
-}
-
 BrewDay simulate(const Rig& rig, const Batch& batch, const Place& place,
                  const SimulationOptions& options) {
   const MassDensity cold = waterDensity(kColdWort);
