@@ -97,7 +97,8 @@ RC_GTEST_PROP(AnyVessel, AnswersTheSameHoweverOftenItIsAsked, ()) {
   const Length fill = 0.7 * c.rig.vessel.height;
   const double open = coin() ? 0.0 : between(0.0, 0.9);
   HeatLossModel used(c.rig.vessel, c.rig.hose, room, fill, open);
-  if (coin()) used.tabulate(celsius(109.0));
+  const bool tabled = coin();
+  if (tabled) used.tabulate(celsius(109.0));
   const double boils = inCelsius(saturationTemperature(c.place.pressure));
   const double hot = between(30.0, 100.0);
   const double first = std::max(inCelsius(c.place.room), 1.0);
@@ -108,11 +109,13 @@ RC_GTEST_PROP(AnyVessel, AnswersTheSameHoweverOftenItIsAsked, ()) {
     RC_ASSERT(std::isfinite(inWatts(used.flows(celsius(at), fill).lost.total())));
   }
   HeatLossModel fresh(c.rig.vessel, c.rig.hose, room, fill, open);
-  if (coin()) fresh.tabulate(celsius(109.0));
+  if (tabled) fresh.tabulate(celsius(109.0));
   const Power again = used.flows(celsius(hot), fill).lost.total();
   const Power once = fresh.flows(celsius(hot), fill).lost.total();
-  // A table beside a seam is 1e-3 off its own path.
-  RC_ASSERT(abs(again - once) <= 1e-3 * abs(once) + watts(1e-4));
+  // Two solutions from different guesses agree as HeatLoss.DoesNotDependOnWhatWasAskedBefore says;
+  // so do two tables, which have the same nodes.
+  RC_LOG() << inWatts(again) << " W asked again, " << inWatts(once) << " W asked once\n";
+  RC_ASSERT(abs(again - once) <= watts(1e-5));
 }
 
 }  // namespace
