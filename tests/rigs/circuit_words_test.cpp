@@ -133,6 +133,10 @@ TEST(Arithmetic, TellsAVoltageDropAndTheConductorThatKeepsIt) {
   drop.least = squareMetres(2.88e-6);
   EXPECT_EQ(arithmetic(drop),
             "5.76 % against 3 %, a recommendation; at least 2.88 mm2 of copper would keep it");
+  drop.longest = metres(30.48);
+  EXPECT_EQ(arithmetic(drop),
+            "5.76 % against 3 %, a recommendation; at least 2.88 mm2 of copper would keep it; up "
+            "to 30.5 m (100 ft) of this cable keep it");
 }
 
 // 0.75 mA/kW of 5.6 kW.

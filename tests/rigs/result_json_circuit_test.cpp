@@ -221,6 +221,7 @@ TEST(CircuitJson, LeavesOutWhatAFindingDoesNotHave) {
   drop.share = 0.03;
   drop.foundShare = 0.0576;
   drop.least = squareMetres(2.88e-6);
+  drop.longest = metres(30.5);
   drop.cite = {.clause = "Table 2", .source = "own", .status = Status::Computed, .note = ""};
   verdict.findings = {drop};
   CircuitAnswer answer;
@@ -229,6 +230,7 @@ TEST(CircuitJson, LeavesOutWhatAFindingDoesNotHave) {
   answer.circuits[0].verdicts = {verdict};
   const Json found = circuitJson(answer)["circuits"][0]["verdicts"][0]["findings"][0];
   EXPECT_NEAR(found["least_conductor_mm2"].get<double>(), 2.88, 1e-9);
+  EXPECT_NEAR(found["longest_cable_m"].get<double>(), 30.5, 1e-9);
   EXPECT_EQ(found["found_share"], 0.0576);
   EXPECT_EQ(found["cite"]["status"], "computed");
   for (const char* key : {"load_A", "rating_A", "limit_A", "voltage_V", "full_current_s",
