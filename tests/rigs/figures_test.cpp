@@ -112,11 +112,13 @@ TEST(NetPer, IsTheNetHeatOfTheBoilOverItsVolume) {
   EXPECT_FALSE(rigs::netPer(day, litres(100.0)).has_value());
 }
 
-// 3 kW at 230 V on 115 V without a cable: a quarter.
-TEST(ShareOfRating, IsAQuarterOnHalfTheVoltage) {
+// 3 kW at 230 V, 17.633 ohm, on 115 V: a quarter; and 6.172 A through a cable of 1 ohm: 671.6 W.
+TEST(ShareOfRating, IsAQuarterOnHalfTheVoltageAndLessBehindACable) {
   const Element element{watts(3000.0), volts(230.0), metres(0.0)};
-  const Supply half{.nominal = volts(115.0), .rating = amperes(16.0), .cableLoop = ohms(0.0)};
+  Supply half{.nominal = volts(115.0), .rating = amperes(16.0), .cableLoop = ohms(0.0)};
   EXPECT_NEAR(rigs::shareOfRating(element, electricalLoad(element, half)), 0.25, 1e-12);
+  half.cableLoop = ohms(1.0);
+  EXPECT_NEAR(rigs::shareOfRating(element, electricalLoad(element, half)), 0.2239, 5e-5);
 }
 
 // 16 A at 230 V are 3680 W, 80 % of it 2944 W; two such circuits carry twice that.
@@ -153,6 +155,7 @@ TEST(CostOf, AddsStagesOfAKind) {
   EXPECT_FALSE(rigs::costOf(rig, StageKind::Rest).has_value());  // no price, no costs
   rig.stageCosts = {0.25, 1.0, 0.5};
   EXPECT_NEAR(*rigs::costOf(rig, StageKind::Rest), 0.75, 1e-12);
+  EXPECT_NEAR(*rigs::costOf(rig, StageKind::Ramp), 1.0, 1e-12);
   EXPECT_FALSE(rigs::costOf(rig, StageKind::Boil).has_value());
   EXPECT_FALSE(rigs::costPer(rig, litres(1.0)).has_value());
   rig.cost = 1.75;
