@@ -13,6 +13,7 @@
 #include "gui/commands.hpp"
 #include "gui/problem_text.hpp"
 #include "gui/program.hpp"
+#include "rigs/files.hpp"
 
 namespace gui {
 namespace {
@@ -34,17 +35,6 @@ TextStyle terminalStyle() {
   return style;
 }
 
-// False, with errno, if not everything arrived: a full disk, a reader who has left.
-bool writeAll(int file, std::string_view text) {
-  while (!text.empty()) {
-    const ssize_t written = ::write(file, text.data(), text.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written < 0) return false;
-    text.remove_prefix(static_cast<std::size_t>(written));
-  }
-  return true;
-}
-
 }  // namespace
 
 int runInTerminal(int argc, const char* const* argv, Drawing draw) {
@@ -55,13 +45,13 @@ int runInTerminal(int argc, const char* const* argv, Drawing draw) {
   Finished finished{line.output, line.complaint, line.exitCode};
   if (line.request) finished = carryOut(*line.request, terminal, draw);
   if (!finished.complaint.empty() && finished.complaint.back() != '\n') finished.complaint += '\n';
-  if (!writeAll(STDOUT_FILENO, finished.output)) {
+  if (!rigs::writeAll(STDOUT_FILENO, finished.output)) {
     finished.complaint += complaintText(
         "the answer could not be written: " + std::generic_category().message(errno) + ".",
         terminal.width);
     finished.exitCode = 1;
   }
-  if (!writeAll(STDERR_FILENO, finished.complaint) && finished.exitCode == 0) return 1;
+  if (!rigs::writeAll(STDERR_FILENO, finished.complaint) && finished.exitCode == 0) return 1;
   return finished.exitCode;
 }
 

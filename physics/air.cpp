@@ -67,42 +67,6 @@ MoistAir saturatedAir(Temperature t, Pressure p) { return withVapour(t, saturati
 
 Temperature dewPoint(Pressure vapourPressure) { return saturationTemperature(vapourPressure); }
 
-Temperature wetBulb(const MoistAir& air) {
-  assert(inCelsius(air.temperature) >= 0.0);
-  // Eq. 33 multiplied by both dry-air pressures, so that it stays finite up to pure vapour. It
-  // rises and curves upwards over the bracket: Newton from the hot end comes down to the root.
-  const double p = inPascals(air.pressure);
-  const double vapour = inPascals(air.vapourPressure);
-  const double dry = p - vapour;
-  const double c = inCelsius(air.temperature);
-  const double vapourSide = kMolarMassRatio * vapour;
-  const double hot =
-      std::min(inCelsius(air.temperature), inCelsius(saturationTemperature(air.pressure)));
-  double wet = hot;
-  for (int step = 0; step < 60; ++step) {
-    const double s = inPascals(saturationPressure(celsius(wet)));
-    const double slope = inPascals(saturationPressureSlope(celsius(wet)) * kelvins(1.0));
-    const double latent = kVapourAtZero - (kLiquidHeat - kVapourHeat) * wet;
-    const double rest = kVapourAtZero + kVapourHeat * c - kLiquidHeat * wet;
-    const double dryThere = p - s;
-    const double f = kMolarMassRatio * latent * s * dry - kDryAirHeat * (c - wet) * dryThere * dry -
-                     vapourSide * rest * dryThere;
-    const double df = kMolarMassRatio * dry * (latent * slope - (kLiquidHeat - kVapourHeat) * s) +
-                      kDryAirHeat * dry * (dryThere + (c - wet) * slope) +
-                      vapourSide * (kLiquidHeat * dryThere + rest * slope);
-    const double change = f / df;
-    wet = std::min(wet - change, hot);
-    if (std::abs(change) < 1e-10) break;
-  }
-  return celsius(wet);
-}
-
-Diffusivity vapourDiffusivity(Temperature t, Pressure p) {
-  const double kelvin = inKelvin(t);
-  const double atmospheres = inPascals(p) / 101325.0;
-  return squareMetresPerSecond(1.87e-10 * std::pow(kelvin, 2.072) / atmospheres);
-}
-
 StandardAtmosphere standardAtmosphere(Length altitude) {
   const double metre = inMetres(altitude);
   assert(-5000.0 <= metre && metre <= 11000.0);

@@ -46,12 +46,6 @@ MoistAir saturatedAir(Temperature t, Pressure p);
 // point is higher, by 2 K at the cold end. Range: vapour pressures of 103 Pa (-22 C) to 1 MPa;
 // asserted, so air of zero humidity must not ask.
 Temperature dewPoint(Pressure vapourPressure);
-// Thermodynamic wet bulb, ASHRAE ch. 1 eq. 33 (liquid water branch), t >= 0 C; asserted.
-Temperature wetBulb(const MoistAir& air);
-
-// Water vapour diffusing in air: Marrero & Mason, J. Phys. Chem. Ref. Data 1 (1972) 3,
-// table 13: 1.87e-10 T^2.072 m2/s at 1 atm, 282-450 K, inverse in p. Uncertainty about 4 %.
-Diffusivity vapourDiffusivity(Temperature t, Pressure p);
 
 // The standard atmosphere, geopotential altitude -5000 to 11000 m; asserted.
 // Source: ICAO / ASHRAE Handbook - Fundamentals 2017, ch. 1 eqs 3-4.

@@ -27,18 +27,6 @@ Element combined(const std::vector<Element>& elements, Wiring wiring) {
   return all;
 }
 
-std::vector<Voltage> voltageAcrossEach(const std::vector<Element>& elements, Wiring wiring,
-                                       Voltage acrossAll) {
-  std::vector<Voltage> each(elements.size(), acrossAll);
-  if (wiring == Wiring::Parallel) return each;
-  Resistance whole = ohms(0.0);
-  for (const Element& element : elements) whole += resistance(element);
-  for (std::size_t i = 0; i < elements.size(); ++i) {
-    each[i] = acrossAll * static_cast<double>(resistance(elements[i]) / whole);
-  }
-  return each;
-}
-
 ElectricalLoad together(const ElectricalLoad& first, const ElectricalLoad& second) {
   ElectricalLoad both = first;
   both.delivered += second.delivered;
@@ -76,16 +64,9 @@ Resistance coldResistance(const Element& element, double hotOverCold) {
   return resistance(element) / hotOverCold;
 }
 
-Element fromColdResistance(Resistance cold, Voltage ratedAt, double hotOverCold) {
-  return {.rating = ratedAt * ratedAt / (hotOverCold * cold),
-          .ratedAt = ratedAt,
-          .topHeight = metres(0.0)};
-}
-
-Voltage textbookDrop(Current current, Resistance loop) { return current * loop; }
-
 Length longestCable(double share, Voltage nominal, Current current,
                     ResistancePerLength loopPerLength) {
+  assert(current > amperes(0.0));
   return share * nominal / (current * loopPerLength);
 }
 
@@ -93,17 +74,6 @@ Area leastConductor(double share, Voltage nominal, Current current, Length oneWa
                     Resistivity resistivity) {
   assert(share > 0.0);
   return 2.0 * resistivity * oneWay * current / (share * nominal);
-}
-
-int gaugeOfAtLeast(Area area) {
-  // A tenth of a percent is the rounding of printed circular mils.
-  for (int gauge = 24; gauge > 0; gauge -= 2)
-    if (1.001 * wireGaugeArea(gauge) >= area) return gauge;
-  return 0;
-}
-
-double copperWarming(Temperature from, Temperature to) {
-  return (230.0 + inCelsius(to)) / (230.0 + inCelsius(from));
 }
 
 double ambientFactor(Temperature conductorLimit, Temperature tabledAmbient, Temperature ambient) {

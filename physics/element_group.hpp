@@ -17,10 +17,6 @@ enum class Wiring { Parallel, Series };
 // asserted.
 Element combined(const std::vector<Element>& elements, Wiring wiring);
 
-// The voltage each of them gets while `acrossAll` lies across the group, in the same order.
-std::vector<Voltage> voltageAcrossEach(const std::vector<Element>& elements, Wiring wiring,
-                                       Voltage acrossAll);
-
 // An element with the supply that feeds it: one of two circuits.
 struct Feed {
   Element element;
@@ -57,23 +53,16 @@ LoadSpread loadSpread(const Element& element, const Supply& supply, Voltage lowe
 // 2.6 % up to 500 C (alloy data sheets); a sheathed element under water runs at a few hundred.
 inline constexpr double kHotOverCold = 1.012;
 Resistance coldResistance(const Element& element, double hotOverCold = kHotOverCold);
-// The element whose cold resistance was measured.
-Element fromColdResistance(Resistance cold, Voltage ratedAt, double hotOverCold = kHotOverCold);
 
-// The textbook's voltage drop, for a current that does not notice the cable.
-Voltage textbookDrop(Current current, Resistance loop);
-// How far a cable may run, one way, until that drop is this share of the voltage. `loopPerLength`
-// counts there and back.
+// How far a cable may run, one way, until the textbook's voltage drop, for a current that does not
+// notice the cable, is this share of the voltage. `loopPerLength` counts there and back.
 Length longestCable(double share, Voltage nominal, Current current,
                     ResistancePerLength loopPerLength);
-// The least cross-section that keeps that drop, and the even American gauge that has it (0 at
-// most). NFPA 70's constant K is such a resistivity: 12.9 ohm circular mil per foot.
+// The least cross-section that keeps that drop. NFPA 70's constant K is such a resistivity: 12.9
+// ohm circular mil per foot.
 using Resistivity = decltype(ohms(1.0) * metres(1.0));
 Area leastConductor(double share, Voltage nominal, Current current, Length oneWay,
                     Resistivity resistivity);
-int gaugeOfAtLeast(Area area);
-// Resistance at another conductor temperature: R proportional to 230 + t (IEC 60228, copper).
-double copperWarming(Temperature from, Temperature to);
 
 // Ampacity at another ambient temperature: the root of what is left of the temperature rise
 // (NFPA 70 310.15(B), equation; IEC 60364-5-52 agrees). 0 where nothing is left.

@@ -30,20 +30,4 @@ SpecificEnergy maltSlakingHeat(double moisture) {
   return rise * (2.68 * joulesPerKilogramKelvin(4186.0) + maltSpecificHeat(m));
 }
 
-Temperature mashTemperature(HeatCapacity hotSide, Temperature water, const Grain& grain) {
-  const HeatCapacity cold = grain.mass * grain.specificHeat;
-  const Energy slaking = grain.mass * grain.slakingHeat;
-  assert(hotSide > joulesPerKelvin(0.0));
-  const TemperatureDifference drop =
-      (cold * (water - grain.temperature) - slaking) / (hotSide + cold);
-  return water - drop;
-}
-
-Temperature strikeTemperature(HeatCapacity hotSide, Temperature mash, const Grain& grain) {
-  const HeatCapacity cold = grain.mass * grain.specificHeat;
-  const Energy slaking = grain.mass * grain.slakingHeat;
-  assert(hotSide > joulesPerKelvin(0.0));
-  return mash + (cold * (mash - grain.temperature) - slaking) / hotSide;
-}
-
 }  // namespace physics

@@ -24,10 +24,4 @@ SpecificHeat maltSpecificHeat(double moisture);
 // 38 kJ/kg bone dry, 19 at 4 %, 13 at 8 %; linear between its rows. Range 0-0.08; held beyond.
 SpecificEnergy maltSlakingHeat(double moisture);
 
-// Temperature after mixing water (and whatever else is already at its temperature, e.g. the
-// vessel) with grain. The heat capacity counts all that starts at `water`.
-Temperature mashTemperature(HeatCapacity hotSide, Temperature water, const Grain& grain);
-// The inverse: how hot the water must be to give `mash` after mixing.
-Temperature strikeTemperature(HeatCapacity hotSide, Temperature mash, const Grain& grain);
-
 }  // namespace physics

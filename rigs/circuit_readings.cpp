@@ -56,8 +56,4 @@ Current allowedLeakage(const Leakage& leakage, Power power) {
   return std::clamp(byPower, leakage.atLeast, leakage.atMost);
 }
 
-Time groundFaultTripTime(Current fault) {
-  return seconds(std::pow(20.0 / (1e3 * inAmperes(fault)), 1.43));
-}
-
 }  // namespace rigs

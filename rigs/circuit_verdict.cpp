@@ -291,8 +291,13 @@ class Judge {
       finding.fit = Fit::OnlyIf;
       finding.condition = "more than the recommended drop is accepted";
     }
-    if (finding.fit == Fit::Fits || !details_.run || details_.run->length <= metres(0.0)) return;
+    if (!details_.run || details_.run->length <= metres(0.0)) return;
     const CableRun& run = *details_.run;
+    const Length longest = longestCable(rule.share, judged_.supply.nominal, own_,
+                                        judged_.supply.cableLoop / run.length);
+    // The textbook's length is the shorter one. Within that little of the limit it stays unsaid.
+    if (finding.fit != Fit::Fits || longest >= run.length) finding.longest = longest;
+    if (finding.fit == Fit::Fits) return;
     const Resistivity resistivity = judged_.supply.cableLoop * run.area / (2.0 * run.length);
     finding.least =
         leastConductor(rule.share, judged_.supply.nominal, own_, run.length, resistivity);

@@ -81,8 +81,9 @@ struct Finding {
   std::optional<double> foundShare;         // the voltage's, in the cable
   std::optional<physics::Voltage> voltage;  // of the element or the outlet
   std::optional<physics::Time> full, enabled, needed, within;
-  std::optional<physics::Area> least;  // the conductor that would keep the drop
-  std::string condition;               // what OnlyIf hangs on; what CannotSay lacks
+  std::optional<physics::Area> least;      // the conductor that would keep the drop
+  std::optional<physics::Length> longest;  // how far the plan's own cable keeps it
+  std::string condition;                   // what OnlyIf hangs on; what CannotSay lacks
   Cite cite;
 };
 
@@ -129,8 +130,6 @@ std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails&
 
 // What an element of this power may leak to earth by the standard.
 physics::Current allowedLeakage(const Leakage& leakage, physics::Power power);
-// How long a Class A ground-fault device may take: T[s] = (20/I[mA])^1.43 (UL 943), 6-264 mA.
-physics::Time groundFaultTripTime(physics::Current fault);
 
 // Whether a day makes a load a long one: surely, by its current; perhaps, by the time in which the
 // element is merely enabled; or not.

@@ -78,7 +78,10 @@ std::string arithmetic(const Finding& f) {
       return percent(*f.foundShare) + " against " + percent(*f.share) +
              (f.binding ? "" : ", a recommendation") +
              (f.least ? "; at least " + formatLike(*f.least, "1 mm2") + " of copper would keep it"
-                      : std::string());
+                      : std::string()) +
+             (f.longest ? "; up to " + formatLike(*f.longest, "1 m") + " (" +
+                              formatLike(*f.longest, "1 ft") + ") of this cable keep it"
+                        : std::string());
     case RuleKind::GroundFault:
       return f.load ? "an element of this power may leak " + amp(*f.load) +
                           ", the device may trip from " + amp(*f.limit)

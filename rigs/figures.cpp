@@ -61,11 +61,6 @@ std::optional<physics::Energy> fromWall(const physics::BrewDay& day, physics::St
   return sum;
 }
 
-double shareOfSupplied(const physics::Ledger& ledger, physics::Energy part) {
-  if (ledger.supplied() <= physics::joules(0.0)) return 0.0;
-  return part / ledger.supplied();
-}
-
 double shareOfRating(const physics::Element& element, const physics::ElectricalLoad& load) {
   return load.delivered / element.rating;
 }

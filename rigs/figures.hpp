@@ -43,8 +43,6 @@ bool finished(const physics::BrewDay& day, const physics::Stage& stage);
 
 // Of all stages of this kind together; empty if there was none.
 std::optional<physics::Energy> fromWall(const physics::BrewDay& day, physics::StageKind kind);
-// Of what the element and the grain's wetting gave.
-double shareOfSupplied(const physics::Ledger& ledger, physics::Energy part);
 // A ledger closes if less than this share of it is unaccounted for.
 inline constexpr double kLedgerCloses = 1e-6;
 

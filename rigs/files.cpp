@@ -73,16 +73,6 @@ class Draft {
   fs::path path_;
 };
 
-bool writeAll(int file, std::string_view text) {
-  while (!text.empty()) {
-    const ssize_t written = ::write(file, text.data(), text.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written < 0) return false;
-    text.remove_prefix(static_cast<std::size_t>(written));
-  }
-  return true;
-}
-
 // A new file beside `target`, with a name that nobody else has.
 int createBeside(const fs::path& target, fs::path& draft) {
   for (int attempt = 0; attempt < 1000; ++attempt) {
@@ -95,6 +85,16 @@ int createBeside(const fs::path& target, fs::path& draft) {
 }
 
 }  // namespace
+
+bool writeAll(int file, std::string_view text) {
+  while (!text.empty()) {
+    const ssize_t written = ::write(file, text.data(), text.size());
+    if (written < 0 && errno == EINTR) continue;
+    if (written < 0) return false;
+    text.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return true;
+}
 
 std::string readText(const fs::path& path, std::size_t largest) {
   // Without O_NONBLOCK a named pipe without a writer would be waited for, forever.

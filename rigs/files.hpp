@@ -26,4 +26,8 @@ std::string readText(const std::filesystem::path& path, std::size_t largest = kL
 // stay as they are.
 void saveText(const std::filesystem::path& path, std::string_view text);
 
+// All of it to an open file. False, with errno, if not everything arrived: a full disk, a reader
+// who has left.
+bool writeAll(int file, std::string_view text);
+
 }  // namespace rigs

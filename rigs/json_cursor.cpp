@@ -146,9 +146,6 @@ void JsonCursor::error(std::string message) const {
 void JsonCursor::error(std::string_view key, std::string message) const {
   problems_->push_back({Severity::Error, pointerTo(key), std::move(message)});
 }
-void JsonCursor::warn(std::string message) const {
-  problems_->push_back({Severity::Warning, where_, std::move(message)});
-}
 void JsonCursor::warn(std::string_view key, std::string message) const {
   problems_->push_back({Severity::Warning, pointerTo(key), std::move(message)});
 }
@@ -203,14 +200,6 @@ std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key, Qua
 }
 
 bool JsonCursor::has(std::string_view key) const { return given(key).has_value(); }
-bool JsonCursor::isObject(std::string_view key) const {
-  const auto child = given(key);
-  return child && child->node_->is_object();
-}
-bool JsonCursor::isArray(std::string_view key) const {
-  const auto child = given(key);
-  return child && child->node_->is_array();
-}
 bool JsonCursor::isText(std::string_view key) const {
   const auto child = given(key);
   return child && child->node_->is_string();
@@ -310,11 +299,6 @@ std::optional<std::string> JsonCursor::optionalText(std::string_view key, std::s
   const auto child = given(key);
   return child ? child->asText(longest) : std::optional<std::string>(absent);
 }
-std::optional<std::string> JsonCursor::textIfGiven(std::string_view key,
-                                                   std::size_t longest) const {
-  const auto child = given(key);
-  return child ? child->asText(longest) : std::nullopt;
-}
 std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
   if (!node_->is_string()) {
     wrongType(kTextNeeded);
@@ -380,10 +364,6 @@ std::optional<int> JsonCursor::asInteger(Range<int> range) const {
   return std::nullopt;
 }
 
-std::optional<bool> JsonCursor::boolean(std::string_view key) const {
-  const auto child = required(key, "true or false is needed");
-  return child ? child->asBoolean() : std::nullopt;
-}
 std::optional<bool> JsonCursor::optionalBoolean(std::string_view key, bool absent) const {
   const auto child = given(key);
   return child ? child->asBoolean() : std::optional<bool>(absent);

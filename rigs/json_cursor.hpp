@@ -48,8 +48,6 @@ class JsonCursor {
 
   // Objects within objects.
   bool has(std::string_view key) const;
-  bool isObject(std::string_view key) const;
-  bool isArray(std::string_view key) const;
   bool isText(std::string_view key) const;
   std::optional<JsonCursor> object(std::string_view key) const;
   std::optional<JsonCursor> objectIfGiven(std::string_view key) const;
@@ -86,7 +84,6 @@ class JsonCursor {
   std::optional<std::string> text(std::string_view key, std::size_t longest) const;
   std::optional<std::string> optionalText(std::string_view key, std::string_view absent,
                                           std::size_t longest) const;
-  std::optional<std::string> textIfGiven(std::string_view key, std::size_t longest) const;
 
   // Bare numbers, for what has no unit.
   std::optional<double> number(std::string_view key, Range<double> range) const;
@@ -94,7 +91,6 @@ class JsonCursor {
                                        Range<double> range) const;
   std::optional<int> integer(std::string_view key, Range<int> range) const;
   std::optional<int> optionalInteger(std::string_view key, int absent, Range<int> range) const;
-  std::optional<bool> boolean(std::string_view key) const;
   std::optional<bool> optionalBoolean(std::string_view key, bool absent) const;
 
   // One of some words: oneOf("shape", {"flat", "round"}), or with what each of them stands for:
@@ -136,7 +132,6 @@ class JsonCursor {
   // Problems that the caller found, at this place or at one of its keys.
   void error(std::string message) const;
   void error(std::string_view key, std::string message) const;
-  void warn(std::string message) const;
   void warn(std::string_view key, std::string message) const;
 
  private:

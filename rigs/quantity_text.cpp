@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "physics/element.hpp"
 #include "rigs/quantity_kinds.hpp"
 
 namespace rigs {
@@ -191,7 +192,7 @@ std::optional<Parsed> labelledInsulance(std::string_view plain) {
   return result;
 }
 
-// ASTM B258: diameter 0.127 mm * 92^((36 - n)/39), where 4/0 counts as -3.
+// 4/0 counts as -3.
 std::optional<Parsed> wireGauge(std::string_view plain) {
   const auto isGaugeWord = [](std::string_view w) { return w == "AWG" || w == "awg"; };
   if (plain.size() < 4) return std::nullopt;
@@ -212,9 +213,7 @@ std::optional<Parsed> wireGauge(std::string_view plain) {
   if (error != std::errc{} || end != plain.data() + plain.size() || !inTable)
     return failed(R"(is no wire gauge; they run from "4/0 AWG" to "40 AWG")");
   const double n = zeros ? 1.0 - gauge : gauge;
-  const double diameter = 0.127e-3 * std::pow(92.0, (36.0 - n) / 39.0);  // m
-  constexpr double kQuarterPi = 0.785398163397448309616;
-  return finished(kQuarterPi * diameter * diameter, QuantityKind::Area);
+  return finished(physics::inSquareMetres(physics::wireGaugeArea(n)), QuantityKind::Area);
 }
 
 Parsed bareNumber(double number, std::string_view digits, QuantityKind kind) {

@@ -41,7 +41,8 @@ Json finding(const Finding& f) {
       .setIf("enabled", f.enabled)
       .setIf("counts_from", f.needed)
       .setIf("within", f.within)
-      .setIf("least_conductor", f.least);
+      .setIf("least_conductor", f.least)
+      .setIf("longest_cable", f.longest);
   if (!f.condition.empty()) object.set("condition", std::string_view(f.condition));
   if (!f.cite.clause.empty()) object.put("cite", cite(f.cite));
   return object.set("text", std::string_view(findingText(f))).take();

@@ -1733,10 +1733,6 @@
         <translation>Ein Kabel oder eine Verlängerung hat eine eigene, niedrigere Grenze; nur auf Zeit, ganz abgewickelt und unbedeckt, mit Schutzleiter. Ist Stecker oder Kabel mehr als warm: ausschalten.</translation>
     </message>
     <message>
-        <source>At %1 bare skin burns to the second degree in %2, at %3 in %4 (after Moritz &amp; Henriques 1947); children and older people faster. Keep children and pets at least %5 away.</source>
-        <translation>Bei %1 verbrennt bloße Haut in %2 zweiten Grades, bei %3 in %4 (nach Moritz &amp; Henriques 1947); bei Kindern und Älteren geht es schneller. Halten Sie Kinder und Tiere mindestens %5 fern.</translation>
-    </message>
-    <message>
         <source>A full kettle weighs up to %1, more than the %2 that one person lifts under ideal conditions (NIOSH). Do not carry hot liquid: let it run, pump or siphon.</source>
         <translation>Ein voller Kessel wiegt bis zu %1, mehr als die %2, die eine Person unter besten Umständen hebt (NIOSH). Heißes nicht tragen: laufen lassen, pumpen oder hebern.</translation>
     </message>
@@ -1775,6 +1771,14 @@
     <message>
         <source>outlet %1</source>
         <translation>Steckdose %1</translation>
+    </message>
+    <message>
+        <source>at least %1 of copper would keep it</source>
+        <translation>mit mindestens %1 Kupfer wäre das eingehalten</translation>
+    </message>
+    <message>
+        <source>up to %1 (%2) of this cable keep it</source>
+        <translation>bis %1 (%2) Länge wäre das mit diesem Kabel eingehalten</translation>
     </message>
 </context>
 <context>

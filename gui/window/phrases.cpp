@@ -134,6 +134,8 @@ constexpr std::array kPhrases{
                       "current flows for %1 without a break, the element is enabled for %2 on "
                       "end, the rule counts from %3"),
     QT_TRANSLATE_NOOP("Phrases", "%1 against %2, a recommendation"),
+    QT_TRANSLATE_NOOP("Phrases", "at least %1 of copper would keep it"),
+    QT_TRANSLATE_NOOP("Phrases", "up to %1 (%2) of this cable keep it"),
     QT_TRANSLATE_NOOP("Phrases", "%1 of %2 = %3 against %4, without it %5"),
     QT_TRANSLATE_NOOP("Phrases", "%1 against %2 of %3 = %4"),
     QT_TRANSLATE_NOOP("Phrases", "%1 against %2"),

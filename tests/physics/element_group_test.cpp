@@ -62,13 +62,11 @@ TEST(RatingTolerance, SpansTheCatalogueAndTheStandard) {
   EXPECT_WITHIN(mostRating(of(300, 230), standard), watts(320.0), watts(1e-6));
 }
 
-// E10: cold 10.30 ohm on 240 V, and with nichrome's 1.012 at 200 C (alloy data sheet, read).
+// E10: 10.30 ohm on 240 V are 5592 W; with nichrome's 1.012 at 200 C (alloy data sheet, read) the
+// element that shows 10.30 ohm when cold gives 5526 W.
 TEST(ColdResistance, OverstatesTheHotPower) {
-  EXPECT_WITHIN(fromColdResistance(ohms(10.30), volts(240.0), 1.0).rating, watts(5592.0),
-                watts(0.5));
-  EXPECT_WITHIN(fromColdResistance(ohms(10.30), volts(240.0)).rating, watts(5526.0), watts(0.5));
-  EXPECT_WITHIN(coldResistance(fromColdResistance(ohms(10.30), volts(240.0))), ohms(10.30),
-                ohms(1e-9));
+  EXPECT_WITHIN(coldResistance(of(5592, 240), 1.0), ohms(10.30), ohms(0.001));
+  EXPECT_WITHIN(coldResistance(of(5526, 240)), ohms(10.30), ohms(0.001));
 }
 
 // E12: two 2250 W elements of 240 V.
@@ -78,8 +76,6 @@ TEST(Combined, QuartersInSeriesWhatItAddsInParallel) {
                 watts(1e-6));
   EXPECT_WITHIN(electricalLoad(combined(two, Wiring::Series), at(240)).delivered, watts(1125.0),
                 watts(1e-6));
-  EXPECT_WITHIN(voltageAcrossEach(two, Wiring::Series, volts(240.0)).front(), volts(120.0),
-                volts(1e-9));
 }
 
 // E16: 4500 W/240 V made 10 % weak, on 228 V.
@@ -96,37 +92,6 @@ TEST(RatingTolerance, IsNotQuiteTheInverseOfTheResistances) {
   const Resistance r = resistance(of(1000, 230));
   EXPECT_NEAR(volts(230.0) * volts(230.0) / (1.10 * r) / watts(1000.0), 1.0 - 0.0909, 5e-5);
   EXPECT_NEAR(volts(230.0) * volts(230.0) / (0.95 * r) / watts(1000.0), 1.0526, 5e-5);
-}
-
-struct Drop {
-  const char* id;
-  double ampere, volt, ohm;
-  double dropsVolt, percent;
-};
-
-TEST(TextbookDrop, GivesThePrintedVolts) {
-  const Drop kCases[] = {{"V1 pub.", 16, 120, loop(50, 1.2), 1.92, 1.6},
-                         {"V3 pub.", 20, 120, loop(100, 12.9e3 / 6530), 7.90, 6.6},
-                         {"V3 pub., 8 AWG", 20, 120, loop(100, 12.9e3 / 16510), 3.13, 2.6},
-                         {"V5 pub., page rounds to 16.7 %", 4, 24, loop(100, 4.99), 3.99, 16.63},
-                         {"V7", 22.917, 240, loop(60, 1.24), 3.41, 1.42},
-                         {"V12", 13.04, 230, 18e-3 * 20, 4.69, 2.04},
-                         {"V13", 16, 230, 18e-3 * 25, 7.20, 3.13},
-                         {"V14", 26.09, 230, 11e-3 * 18, 5.17, 2.25},
-                         {"V15", 13.043, 230, 32e-3 * 25, 10.43, 4.54},
-                         {"V16 pub.", 8, 120, loop(100, 2.0), 3.2, 2.67},
-                         {"V17 pub.", 20, 240, loop(100, 1.98), 7.92, 3.3},
-                         {"V23", 13.04, 230, 29e-3 * 35, 13.24, 5.76},
-                         {"V24", 39.1, 230, 4.4e-3 * 16, 2.75, 1.20},
-                         {"V27", 13, 230, 32e-3 * 50, 20.8, 9.04}};
-  for (const Drop& c : kCases) {
-    SCOPED_TRACE(c.id);
-    const Voltage drop = textbookDrop(amperes(c.ampere), ohms(c.ohm));
-    EXPECT_WITHIN(drop, volts(c.dropsVolt), volts(0.006));
-    // The printed percentages of V3 have one decimal.
-    EXPECT_NEAR(100.0 * static_cast<double>(drop / volts(c.volt)), c.percent,
-                c.id[1] == '3' ? 0.05 : 0.006);
-  }
 }
 
 struct ThroughCable {
@@ -188,14 +153,9 @@ TEST(LeastConductor, ReversesTheDropForTheSize) {
   const Resistivity k = ohms(12.9 * circularMil / kFoot) * metres(1.0);
   const Area least = leastConductor(0.03, volts(240.0), amperes(40.0), metres(230.0 * kFoot), k);
   EXPECT_NEAR(inSquareMetres(least) / circularMil, 32967.0, 0.5);
-  EXPECT_EQ(gaugeOfAtLeast(least), 4);
+  EXPECT_LT(least, wireGaugeArea(4));
+  EXPECT_GT(least, wireGaugeArea(6));
   EXPECT_NEAR(inSquareMetres(wireGaugeArea(4)) / circularMil, 41740.0, 0.002 * 41740.0);
-}
-
-// V26: 2.5 mm2 of class 2, 7.41 ohm/km at 20 C (IEC 60228), there and back at 70 C; the table of
-// BS 7671 rounds it to 18 (from memory).
-TEST(CopperWarming, TurnsTheColdResistanceIntoTheTables) {
-  EXPECT_NEAR(2.0 * 7.41 * copperWarming(celsius(20.0), celsius(70.0)), 17.78, 0.006);
 }
 
 // A3, A8: the root law against the rounded tables (NFPA 70 310.15(B)(1): 0.67 and 0.58).

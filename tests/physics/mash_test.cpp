@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "physics/brewday.hpp"
+#include "physics/contents.hpp"
 #include "tests/support/kettles.hpp"
 #include "tests/support/within.hpp"
 
@@ -30,6 +31,19 @@ Grain grain(double kilogram, double celsiusGrain, double shareOfWater, double sl
           .temperature = celsius(celsiusGrain),
           .specificHeat = joulesPerKilogramKelvin(kWater * shareOfWater),
           .slakingHeat = joulesPerKilogram(slaking)};
+}
+
+// The old tables' water of one heat capacity at all temperatures: a vessel's metal has that, too.
+Contents of(HeatCapacity hotSide, const Grain& malt) {
+  Batch batch = mashOf(1.0, 1.0);
+  batch.grain = malt;
+  return Contents(batch, roomAt(18.0), hotSide);
+}
+Temperature mashTemperature(HeatCapacity hotSide, Temperature water, const Grain& malt) {
+  return of(hotSide, malt).settled(water, malt);
+}
+Temperature strikeTemperature(HeatCapacity hotSide, Temperature mash, const Grain& malt) {
+  return of(hotSide, malt).strikeFor(mash, malt);
 }
 
 // A maltster's brewing-room handbook (1984/85), specific heat relative to water by moisture.
@@ -125,9 +139,11 @@ TEST(StrikeTemperature, IsReachedInTheKettleToo) {
 }
 
 RC_GTEST_PROP(StrikeTemperature, IsTheInverseOfMixing, ()) {
-  const HeatCapacity hot = joulesPerKelvin(between(1e3, 5e5));
+  const double water = between(1.0, 120.0);
+  const HeatCapacity hot = liquor(water);
+  // Down to 2 kg/kg, where the strike water of a hot mash all but boils.
   const Grain malt =
-      grain(between(0.0, 20.0), between(-5.0, 35.0), between(0.3, 0.5), between(0.0, 40e3));
+      grain(between(0.0, 0.5 * water), between(-5.0, 35.0), between(0.3, 0.5), between(0.0, 40e3));
   const Temperature goal = celsius(between(35.0, 80.0));
   const Temperature strike = strikeTemperature(hot, goal, malt);
   RC_ASSERT(abs(mashTemperature(hot, strike, malt) - goal) < kelvins(1e-9));

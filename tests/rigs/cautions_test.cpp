@@ -59,6 +59,37 @@ TEST_F(CautionsFor, SizingKnowsElementHeadspaceWeightAndWarmHours) {
   }
 }
 
+std::string textOf(const char* topic, const Plan& plan, const Answers& answers) {
+  for (const Caution& caution : cautionsFor(About::Circuit, plan, answers, UnitSystem::SI))
+    if (caution.topic == topic) return caution.text;
+  return {};
+}
+
+// 0.75 mA/kW of 5.6 kW are 4.2 mA, and a Class A device trips between 4 and 6 mA.
+TEST_F(CautionsFor, SaysWhereALargeElementMayTripItsProtection) {
+  Plan plan = plan_;
+  plan.region = "United States";
+  plan.rigs.resize(1);
+  EXPECT_THAT(textOf("leakage", plan, answer(plan, Depth::Day)),
+              HasSubstr("An element that was stored damp may leak"));
+  plan.rigs[0].rig.element.rating = physics::watts(5600.0);
+  plan.rigs[0].rig.supply.rating = physics::amperes(30.0);
+  EXPECT_THAT(textOf("leakage", plan, answer(plan, Depth::Day)),
+              AllOf(HasSubstr("may leak up to 4.2 mA by its standard"),
+                    HasSubstr("may trip from 4 mA"), HasSubstr("never take the protection away")));
+}
+
+TEST_F(CautionsFor, WarnsOfACordAndNotOfBuildingWire) {
+  Plan plan = plan_;
+  plan.rigs[1].circuits.resize(1);
+  CircuitDetails& details = plan.rigs[1].circuits[0].details;
+  details.cable = CableAsked{};
+  details.cable->use = CableUse::BuildingWire;
+  EXPECT_EQ(textOf("cord", plan, day_), "");
+  details.cable->use = CableUse::ExtensionSet;
+  EXPECT_THAT(textOf("cord", plan, day_), HasSubstr("fully uncoiled and uncovered"));
+}
+
 TEST_F(CautionsFor, TellsOfWarmHoursWithBothOfFoodServicesLimits) {
   Plan plan = plan_;
   plan.batch.mash = physics::UnpluggedMash{physics::celsius(54.0), physics::hours(2.0)};

@@ -5,6 +5,7 @@
 #include <rapidcheck/gtest.h>
 
 #include <array>
+#include <utility>
 
 #include "tests/gui/plan_in_code.hpp"
 #include "tests/support/within.hpp"
@@ -81,4 +82,137 @@ TEST(OverloadsForLong, KnowsTheRulesShare) {
   EXPECT_FALSE(rigs::overloadsForLong(rig));
   rig.continuousShare = 0.8;  // of 16 A: 12.8 A
   EXPECT_TRUE(rigs::overloadsForLong(rig));
+}
+
+TEST(Vigour, IsNamedByTheShareBoiledOffInAnHour) {
+  const auto wordAt = [](double share) {
+    BoilFigures boil{};
+    boil.shareOfPreBoilPerHour = share;
+    return rigs::vigourWord(rigs::vigourOf(boil));
+  };
+  EXPECT_EQ(wordAt(0.0499), "simmer");
+  EXPECT_EQ(wordAt(0.05), "gentle");
+  EXPECT_EQ(wordAt(0.08), "steady");
+  EXPECT_EQ(wordAt(0.10), "strong");
+  EXPECT_EQ(wordAt(0.1499), "strong");
+  EXPECT_EQ(wordAt(0.15), "fierce");
+  BoilFigures boil{};
+  boil.shareOfPreBoilPerHour = 0.09;
+  EXPECT_NEAR(3600.0 * static_cast<double>(rigs::boilOffRate(boil) * seconds(1.0)), 0.09, 1e-12);
+}
+
+TEST(NetPer, IsTheNetHeatOfTheBoilOverItsVolume) {
+  BrewDay day;
+  day.preBoilCold = litres(30.0);
+  EXPECT_FALSE(rigs::netPer(day, litres(100.0)).has_value());
+  day.boil = BoilFigures{};
+  day.boil->net = watts(1500.0);
+  EXPECT_WITHIN(*rigs::netPer(day, litres(100.0)), watts(5000.0), watts(1e-9));
+  day.preBoilCold = litres(0.0);
+  EXPECT_FALSE(rigs::netPer(day, litres(100.0)).has_value());
+}
+
+// 3 kW at 230 V, 17.633 ohm, on 115 V: a quarter; and 6.172 A through a cable of 1 ohm: 671.6 W.
+TEST(ShareOfRating, IsAQuarterOnHalfTheVoltageAndLessBehindACable) {
+  const Element element{watts(3000.0), volts(230.0), metres(0.0)};
+  Supply half{.nominal = volts(115.0), .rating = amperes(16.0), .cableLoop = ohms(0.0)};
+  EXPECT_NEAR(rigs::shareOfRating(element, electricalLoad(element, half)), 0.25, 1e-12);
+  half.cableLoop = ohms(1.0);
+  EXPECT_NEAR(rigs::shareOfRating(element, electricalLoad(element, half)), 0.2239, 5e-5);
+}
+
+// 16 A at 230 V are 3680 W, 80 % of it 2944 W; two such circuits carry twice that.
+TEST(Carries, AsksTheRatingAndTheShareForLongUse) {
+  rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);
+  rig.rig.supply.cableLoop = ohms(0.0);
+  rig.continuousShare = 0.8;
+  const auto carried = [&](double watt) {
+    return rigs::carriesWord(
+        rigs::carries(rig, {.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None}));
+  };
+  EXPECT_EQ(carried(2943.0), "yes");
+  EXPECT_EQ(carried(2945.0), "for short use only");
+  EXPECT_EQ(carried(3679.0), "for short use only");
+  EXPECT_EQ(carried(3681.0), "no");
+  EXPECT_EQ(rigs::carries(rig, {}), rigs::Carries::No);  // no power at all does it
+  EXPECT_WITHIN(rigs::longUseCurrent(rig), amperes(12.8), amperes(1e-9));
+  rig.rig.second = Feed{.element = rig.rig.element, .supply = rig.rig.supply};
+  EXPECT_EQ(carried(5887.0), "yes");
+  EXPECT_EQ(carried(7361.0), "no");
+}
+
+TEST(OtherVoltage, BeginsBeyondAHundredth) {
+  EXPECT_FALSE(rigs::otherVoltage(test_support::kettle("any", 3000.0, 230.0, 232.0).rig));
+  EXPECT_TRUE(rigs::otherVoltage(test_support::kettle("any", 3000.0, 230.0, 233.0).rig));
+}
+
+// 0.25 and 0.5 for two rests; 1.75 for 20 L are 0.0875 a litre.
+TEST(CostOf, AddsStagesOfAKind) {
+  rigs::RigAnswer rig;
+  rig.day.stages.resize(3);
+  rig.day.stages[0].kind = rig.day.stages[2].kind = StageKind::Rest;
+  rig.day.stages[1].kind = StageKind::Ramp;
+  EXPECT_FALSE(rigs::costOf(rig, StageKind::Rest).has_value());  // no price, no costs
+  rig.stageCosts = {0.25, 1.0, 0.5};
+  EXPECT_NEAR(*rigs::costOf(rig, StageKind::Rest), 0.75, 1e-12);
+  EXPECT_NEAR(*rigs::costOf(rig, StageKind::Ramp), 1.0, 1e-12);
+  EXPECT_FALSE(rigs::costOf(rig, StageKind::Boil).has_value());
+  EXPECT_FALSE(rigs::costPer(rig, litres(1.0)).has_value());
+  rig.cost = 1.75;
+  EXPECT_FALSE(rigs::costPer(rig, litres(1.0)).has_value());  // nothing came of it
+  rig.day.resultCold = litres(20.0);
+  EXPECT_NEAR(*rigs::costPer(rig, litres(1.0)), 0.0875, 1e-12);
+}
+
+// 2 kWh and 1.5 kWh at 0.30.
+TEST(MoneySaved, ComparesWholeDaysOnly) {
+  const auto dayOf = [](double kWh) {
+    BrewDay day;
+    Stage stage{};
+    stage.end = hours(1.0);
+    stage.ledger.element = kilowattHours(kWh);
+    day.stages = {stage};
+    day.total = stage.ledger;
+    return day;
+  };
+  rigs::Plan plan = test_support::planInCode();
+  BrewDay bare = dayOf(2.0);
+  const BrewDay jacketed = dayOf(1.5);
+  EXPECT_NEAR(*rigs::moneySaved(bare, jacketed, plan), 0.15, 1e-9);
+  EXPECT_NEAR(*rigs::moneySaved(jacketed, bare, plan), -0.15, 1e-9);
+  const rigs::Tariff stated = std::exchange(plan.tariff, rigs::Tariff{});
+  EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan).has_value());
+  plan.tariff = stated;
+  bare.outcome = Outcome::DoesNotBoil;
+  EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan).has_value());
+}
+
+// 6 of 40 minutes.
+TEST(ShareOfHeatingSaved, IsOfTheBareRigsHeating) {
+  JacketEffect effect{};
+  EXPECT_FALSE(rigs::shareOfHeatingSaved(effect).has_value());
+  effect.bare.stages.resize(1);
+  effect.bare.stages[0].kind = StageKind::HeatingToBoil;
+  effect.bare.stages[0].begin = minutes(10.0);
+  effect.bare.stages[0].end = minutes(50.0);
+  EXPECT_FALSE(rigs::shareOfHeatingSaved(effect).has_value());
+  effect.savedToBoil = minutes(6.0);
+  EXPECT_NEAR(*rigs::shareOfHeatingSaved(effect), 0.15, 1e-12);
+}
+
+TEST(WorstImbalance, IsTheWorstStagesOrTheDays) {
+  const auto gap = [](double kWh) {  // of 1 kWh supplied, all but this stored
+    Ledger ledger{};
+    ledger.element = kilowattHours(1.0);
+    ledger.wort = kilowattHours(1.0 - kWh);
+    return ledger;
+  };
+  BrewDay day;
+  day.total = gap(0.01);
+  EXPECT_NEAR(rigs::worstImbalance(day), day.total.imbalance(), 1e-15);
+  day.stages.resize(2);
+  day.stages[0].ledger = gap(0.03);
+  day.stages[1].ledger = gap(0.02);
+  EXPECT_NEAR(rigs::worstImbalance(day), day.stages[0].ledger.imbalance(), 1e-15);
+  EXPECT_GT(rigs::worstImbalance(day), 0.02);
 }

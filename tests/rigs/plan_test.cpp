@@ -130,6 +130,32 @@ TEST(Plan, MayDoWithoutGrain) {
   EXPECT_EQ(day.find(StageKind::MashingIn), nullptr);
 }
 
+TEST(Plan, MayLeaveTheMashAlone) {
+  const Plan plan =
+      planWith({{"/batch/mash/rests", removed()},
+                {"/batch/mash/unplugged", {{"temperature", "67 C"}, {"time", "90 min"}}}});
+  const auto* mash = std::get_if<UnpluggedMash>(&plan.batch.mash);
+  ASSERT_TRUE(mash);
+  EXPECT_WITHIN(mash->start, celsius(67.0), kelvins(1e-9));
+  EXPECT_WITHIN(mash->duration, minutes(90.0), seconds(1e-9));
+}
+
+TEST(Plan, TakesACablesResistanceInPlaceOfItsSize) {
+  const Plan plan = planWith({{"/rigs/1/cable", {{"loop_resistance", "0.25 ohm"}}}});
+  EXPECT_WITHIN(plan.rigs[1].rig.supply.cableLoop, ohms(0.25), ohms(1e-12));
+  EXPECT_FALSE(plan.rigs[1].circuits.at(0).details.run);
+}
+
+// On the supply's own voltage unless it says otherwise.
+TEST(Plan, PutsAPumpOnTheFirstCircuit) {
+  const Plan plan = planWith({{"/rigs/0/pump", {{"power", "60 W"}}},
+                              {"/rigs/3/pump", {{"power", "60 W"}, {"voltage", "120 V"}}}});
+  EXPECT_WITHIN(*plan.rigs[0].circuits.at(0).details.pump, watts(60.0), watts(1e-9));
+  EXPECT_WITHIN(plan.rigs[0].circuits.at(0).details.pumpAt, volts(120.0), volts(1e-9));
+  EXPECT_WITHIN(plan.rigs[3].circuits.at(0).details.pumpAt, volts(120.0), volts(1e-9));
+  EXPECT_FALSE(plan.rigs[1].circuits.at(0).details.pump);
+}
+
 TEST(Plan, TakesAPressureInPlaceOfAnAltitude) {
   const Plan plan = planWith({{"/place/altitude", removed()}, {"/place/pressure", "1013.25 hPa"}});
   EXPECT_WITHIN(plan.place.pressure, pascals(101325.0), pascals(1e-6));

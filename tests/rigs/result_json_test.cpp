@@ -6,6 +6,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 #include <stdexcept>
+#include <utility>
 
 #include "tests/gui/plan_in_code.hpp"
 
@@ -126,6 +127,62 @@ TEST(ResultJson, RefusesANumberThatIsNotFinite) {
     FAIL() << "a NaN was written";
   } catch (const std::domain_error& error) {
     EXPECT_NE(std::string(error.what()).find("result_gravity"), std::string::npos);
+  }
+}
+
+// Programs read these words: each has its own, and none is empty.
+TEST(ResultJson, HasAWordForEveryOutcomeLimitVerdictAndStage) {
+  using physics::JacketVerdict;
+  using physics::Limit;
+  using physics::Outcome;
+  using physics::StageKind;
+  const rigs::Plan plan = test_support::planInCode();
+  rigs::Answers answers = rigs::answer(plan, rigs::Depth::Everything);
+  rigs::RigAnswer& rig = answers.rigs[0];
+  const auto written = [&] {
+    return nlohmann::json::parse(rigs::resultJson(plan, answers))["rigs"][0];
+  };
+  for (const auto& [outcome, word] : std::initializer_list<std::pair<Outcome, const char*>>{
+           {Outcome::Done, "done"},
+           {Outcome::DoesNotReachStrike, "does not reach strike"},
+           {Outcome::DoesNotReachRest, "does not reach rest"},
+           {Outcome::DoesNotBoil, "does not boil"},
+           {Outcome::UncoversElement, "uncovers element"},
+           {Outcome::StrikeTooHot, "strike too hot"}}) {
+    rig.day.outcome = outcome;
+    EXPECT_EQ(written()["day"]["outcome"], word);
+  }
+  for (const auto& [limit, word] : std::initializer_list<std::pair<Limit, const char*>>{
+           {Limit::None, "none"},
+           {Limit::Circuit, "circuit"},
+           {Limit::Vessel, "vessel"},
+           {Limit::BoilVigour, "boil-off"},
+           {Limit::Boiling, "boiling"},
+           {Limit::SmallestBatch, "smallest batch"},
+           {Limit::TimeAllowed, "time allowed"}}) {
+    rig.sizing->largest.stoppedBy = rig.sizing->toBoilWithin.stoppedBy = limit;
+    EXPECT_EQ(written()["sizing"]["largest_batch"]["stopped_by"], word);
+    EXPECT_EQ(written()["sizing"]["to_boil_within"]["stopped_by"], word);
+  }
+  for (const auto& [verdict, word] : std::initializer_list<std::pair<JacketVerdict, const char*>>{
+           {JacketVerdict::MakesItBoil, "makes it boil"},
+           {JacketVerdict::GetsFurther, "gets further"},
+           {JacketVerdict::Worthwhile, "worthwhile"},
+           {JacketVerdict::TimeNotWorthIt, "worthwhile, but not for the time"},
+           {JacketVerdict::NotWorthIt, "not worth it"}}) {
+    rig.jacket->verdict = verdict;
+    EXPECT_EQ(written()["jacket"]["verdict"], word);
+  }
+  for (const auto& [kind, word] : std::initializer_list<std::pair<StageKind, const char*>>{
+           {StageKind::Strike, "strike"},
+           {StageKind::MashingIn, "mashing in"},
+           {StageKind::Ramp, "ramp"},
+           {StageKind::Rest, "rest"},
+           {StageKind::UnpluggedRest, "unplugged rest"},
+           {StageKind::HeatingToBoil, "heating to boil"},
+           {StageKind::Boil, "boil"}}) {
+    rig.day.stages[0].kind = kind;
+    EXPECT_EQ(written()["day"]["stages"][0]["stage"], word);
   }
 }
 

@@ -77,6 +77,22 @@ inline std::vector<Wrong> wrongBatches() {
       {demoWith(
            {{"/batch/wort", removed()}, {"/batch/water", "5 L"}, {"/batch/grain/mass", "1 kg"}}),
        kError, "/rigs/0/element", "needs at least 6.43 L"},
+      {demoWith(
+           {{"/batch/wort", removed()}, {"/batch/water", "5 L"}, {"/batch/grain/mass", "1 kg"}}),
+       kError, "/rigs/0/element",
+       "the element would run dry during heating the strike water: only "},
+      {demoWith({{"/batch/wort", removed()}, {"/batch/water", "5 L"}, {"/batch/grain", removed()}}),
+       kError, "/rigs/0/element", "would run dry during heating to the boil: only "},
+      // An open kettle loses litres of its mash in a day, until the element stands out of it.
+      {demoWith({{"/batch/wort", removed()},
+                 {"/batch/water", "8 L"},
+                 {"/batch/grain/mass", "1 kg"},
+                 {"/batch/mash/rests/0/time", "24 h"},
+                 {"/rigs/1/lid", "none"}}),
+       kError, "/rigs/1/element", "would run dry during the mash rest: only "},
+      {demoWith({{"/batch/mash/rests", removed()},
+                 {"/batch/mash/unplugged", {{"temperature", "98 C"}, {"time", "8 h"}}}}),
+       kError, "/batch/mash/unplugged/temperature", "water boils at 97 °C here"},
   };
 }
 
@@ -112,6 +128,7 @@ inline std::vector<Wrong> wrongPlaces() {
 inline std::vector<Wrong> wrongRigs() {
   const Json cork = Json::array({{{"material", "cork"}, {"thickness", "10 mm"}}});
   const Json nothing = Json::array({{{"material", "cork"}, {"thickness", "0 mm"}}});
+  const Json small{{"power", "500 W"}, {"rated_voltage", "120 V"}, {"top_height", "50 mm"}};
   return {
       {demoWith({{"/rigs", Json::array({{{"name", "A"}, {"from", "40 L steel kettle"}}})}}), kError,
        "/rigs", "2 to 12 are accepted"},
@@ -144,6 +161,14 @@ inline std::vector<Wrong> wrongRigs() {
        "/rigs/1/supply/from", "perhaps \"North America 120 V 15 A\" was meant"},
       {demoWith({{"/rigs/1/cable/loop_resistance", "0.1 ohm"}}), kError, "/rigs/1/cable/length",
        "keep one"},
+      {demoWith({{"/rigs/1/cable", {{"loop_resistance", "12 ohm"}}}}), kError,
+       "/rigs/1/cable/loop_resistance", "accepted is 0 Ω to 10 Ω"},
+      {demoWith({{"/rigs/1/element", removed()},
+                 {"/rigs/1/elements", Json::array({small, small, small})},
+                 {"/rigs/1/wired", "two circuits"}}),
+       kError, "/rigs/1/elements", "two circuits feed two elements, not 3"},
+      {demoWith({{"/rigs/1/pump", {{"power", "6 kW"}}}}), kError, "/rigs/1/pump/power",
+       "accepted is 0.001 kW to 5 kW"},
       {demoWith({{"/rigs/1/cable/length", "150 m"}}), kWarning, "/rigs/1/cable", "as heat"},
       {demoWith({{"/rigs/2/lid", "none"}}), kError, "/rigs/2/jacket/lid", "the rig has none"},
       {demoWith({{"/rigs/2/lid/open/boil", "0 %"}}), kWarning, "/rigs/2/lid/open/boil",
