@@ -64,12 +64,15 @@ void scaleLayers(physics::Covering& covering, double factor) {
 }  // namespace
 
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
-                                     physics::Power strongest, int count) {
+                                     physics::Power strongest, int count,
+                                     std::optional<physics::Power> also) {
   assert(count >= 2);
   const physics::Batch batch = poured(rig.rig, plan);
+  std::vector<physics::Power> ratings;
+  for (int i = 0; i < count; ++i) ratings.push_back(between(weakest, strongest, i, count));
+  if (also) ratings.insert(std::lower_bound(ratings.begin(), ratings.end(), *also), *also);
   std::vector<PowerPoint> points;
-  for (int i = 0; i < count; ++i) {
-    const physics::Power rating = between(weakest, strongest, i, count);
+  for (const physics::Power& rating : ratings) {
     const BrewDay day =
         physics::simulate(withRating(rig.rig, rating), batch, plan.place, kForPictures);
     PowerPoint point{.element = rating,

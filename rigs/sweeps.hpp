@@ -24,8 +24,10 @@ struct PowerPoint {
   std::optional<physics::VolumeFlow> boilOff;  // as cold water
 };
 // `count` >= 2 points from `weakest` to `strongest` rating; the water poured is the plan's own.
+// `also` is one more, wherever it belongs among them.
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
-                                     physics::Power strongest, int count);
+                                     physics::Power strongest, int count,
+                                     std::optional<physics::Power> also = std::nullopt);
 
 // The rig's jacket (its own or the one to compare) thinner and thicker; 0 is bare metal.
 struct JacketPoint {

@@ -304,10 +304,6 @@
         <translation>um %1 zu verdampfen</translation>
     </message>
     <message>
-        <source>most its circuit carries</source>
-        <translation>das Meiste, was der Stromkreis trägt</translation>
-    </message>
-    <message>
         <source>No boil is planned.</source>
         <translation>Es ist kein Kochen geplant.</translation>
     </message>
@@ -814,6 +810,46 @@
     <message>
         <source>%1 ends, %2</source>
         <translation>%1 endet, %2</translation>
+    </message>
+    <message>
+        <source>more than its circuit carries</source>
+        <translation>mehr als sein Stromkreis trägt</translation>
+    </message>
+    <message>
+        <source>Power written on the element, W</source>
+        <translation>Leistung laut Aufdruck des Heizelements, W</translation>
+    </message>
+    <message>
+        <source>Most its circuit carries</source>
+        <translation>Das Meiste, was der Stromkreis trägt</translation>
+    </message>
+    <message>
+        <source>element rated at the supply, W</source>
+        <translation>Heizelement, bei Netzspannung, W</translation>
+    </message>
+    <message>
+        <source>the same, rated as its own is, W</source>
+        <translation>dasselbe, bei der Nennspannung des eigenen, W</translation>
+    </message>
+    <message>
+        <source>from mash to boil with that, min</source>
+        <translation>damit von der Maische zum Kochen, min</translation>
+    </message>
+    <message>
+        <source>for three hours or longer, rated at the supply, W</source>
+        <translation>für drei Stunden oder länger, bei Netzspannung, W</translation>
+    </message>
+    <message>
+        <source>and then</source>
+        <translation>und dann</translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <translation>%1, an %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 on %3</source>
+        <translation>%1, %2 an %3</translation>
     </message>
 </context>
 <context>
@@ -1731,10 +1767,6 @@
     <message>
         <source>A flexible cord or extension has its own, lower limit; for a time only, fully uncoiled and uncovered, with an earth wire. If a plug or cord is more than warm, switch off.</source>
         <translation>Ein Kabel oder eine Verlängerung hat eine eigene, niedrigere Grenze; nur auf Zeit, ganz abgewickelt und unbedeckt, mit Schutzleiter. Ist Stecker oder Kabel mehr als warm: ausschalten.</translation>
-    </message>
-    <message>
-        <source>At %1 bare skin burns to the second degree in %2, at %3 in %4 (after Moritz &amp; Henriques 1947); children and older people faster. Keep children and pets at least %5 away.</source>
-        <translation>Bei %1 verbrennt bloße Haut in %2 zweiten Grades, bei %3 in %4 (nach Moritz &amp; Henriques 1947); bei Kindern und Älteren geht es schneller. Halten Sie Kinder und Tiere mindestens %5 fern.</translation>
     </message>
     <message>
         <source>A full kettle weighs up to %1, more than the %2 that one person lifts under ideal conditions (NIOSH). Do not carry hot liquid: let it run, pump or siphon.</source>
@@ -4060,6 +4092,14 @@
     <message>
         <source>Shows or folds away what follows the first sentence</source>
         <translation>Zeigt oder verbirgt, was auf den ersten Satz folgt</translation>
+    </message>
+    <message>
+        <source>power written on the element</source>
+        <translation>Leistung laut Aufdruck</translation>
+    </message>
+    <message>
+        <source>power at the supply&apos;s voltage</source>
+        <translation>Leistung bei Netzspannung</translation>
     </message>
 </context>
 <context>

@@ -279,7 +279,13 @@ class Layouter {
     QVector<Label> ends;
     for (const PictureLine& line : picture_.lines) {
       if (line.faint || line.rig < 0) continue;
-      const auto runs = clipped(line.points, layout_.window);
+      auto runs = clipped(line.points, layout_.window);
+      // One that goes on thin ends where that ends.
+      for (const PictureLine& other : picture_.lines) {
+        const bool goesOn = other.faint && other.rig == line.rig && !line.points.isEmpty() &&
+                            other.points.value(0) == line.points.back();
+        if (goesOn) runs += clipped(other.points, layout_.window);
+      }
       if (runs.isEmpty()) continue;
       ends.push_back({.text = letterOfRig(line.rig), .box = {}, .index = line.rig});
       ends.back().anchor = layout_.at(runs.back().back());

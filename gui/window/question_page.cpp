@@ -22,6 +22,7 @@ namespace {
 // From this width two pictures stand side by side.
 constexpr int kSideBySide = 1050;
 constexpr int kShortestPicture = 300;
+constexpr int kShortestPlot = 180;
 constexpr int kTitleInSight = 24;
 // Below this height of the page an answer of more lines than these folds.
 constexpr int kLowPage = 760;
@@ -33,6 +34,22 @@ QString firstSentence(const QString& all) {
   const QString line = all.section(QLatin1Char('\n'), 0, 0);
   const qsizetype stop = line.indexOf(QLatin1String(". "));
   return stop < 0 ? line : line.left(stop + 1);
+}
+
+// Titles, ticks and legend.
+int aroundPlot(const PlanChart& chart, int width) {
+  constexpr double kAmple = 800.0;
+  const ChartLook look = lookOf(chart.palette(), chart.font(), chart.locale());
+  return qCeil(kAmple - layOut(chart.picture(), QSizeF(width, kAmple), look).plot.height());
+}
+
+QStringList legendTexts(const QVector<Picture>& pictures) {
+  QStringList texts;
+  for (const Picture& picture : pictures) {
+    for (const LegendEntry& entry : legendOf(picture)) texts += entry.text;
+    texts += QString::number(picture.limits.size());
+  }
+  return texts;
 }
 
 }  // namespace
@@ -79,6 +96,7 @@ struct QuestionPage::Parts {
   QScrollArea* scroll;
   QBoxLayout* pictures;
   QVector<PlanChart*> charts;
+  QStringList arrangedFor;  // what stands around the plots
   AnswerTable* table;
   QLabel* notes;
   QLabel* cautions;
@@ -117,6 +135,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   batches = new QSpinBox(options);
   batches->setRange(1, 1000);
   batches->setKeyboardTracking(false);
+  for (QComboBox* box : {kind, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   kindLabel->setBuddy(kind);
   rigLabel->setBuddy(rig);
   batchesLabel->setBuddy(batches);
@@ -174,6 +193,7 @@ void QuestionPage::Parts::optionChanged() {
   changed.rig = std::max(0, rig->currentIndex());
   if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
   if (question == Question::WorthJacket) changed.overThickness = kind->currentIndex() == 0;
+  if (question == Question::WhichElement) changed.asWritten = kind->currentIndex() == 0;
   page->setView(changed);
 }
 
@@ -188,6 +208,9 @@ void QuestionPage::Parts::relabel() {
       question == Question::WhereHeat
           ? QStringList{translate("QuestionPage", "power over time, one rig"),
                         translate("QuestionPage", "energy of the day, all rigs")}
+      : question == Question::WhichElement
+          ? QStringList{translate("QuestionPage", "power written on the element"),
+                        translate("QuestionPage", "power at the supply's voltage")}
           : QStringList{translate("QuestionPage", "thickness of the insulation"),
                         translate("QuestionPage", "power of the element")};
   const QSignalBlocker quiet(kind);
@@ -203,7 +226,8 @@ void QuestionPage::Parts::relabel() {
 }
 
 void QuestionPage::Parts::fillOptions() {
-  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket;
+  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket ||
+                     question == Question::WhichElement;
   // Bars show every rig, but the sentence is still about one.
   const bool oneRig = question == Question::WhereHeat;
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
@@ -231,8 +255,10 @@ void QuestionPage::Parts::fillOptions() {
     rig->addItems(names);
   }
   rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
-  kind->setCurrentIndex(question == Question::WhereHeat ? (view.asBars ? 1 : 0)
-                                                        : (view.overThickness ? 0 : 1));
+  const bool first = question == Question::WhereHeat      ? !view.asBars
+                     : question == Question::WhichElement ? view.asWritten
+                                                          : view.overThickness;
+  kind->setCurrentIndex(first ? 0 : 1);
   if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
 }
 
@@ -249,6 +275,10 @@ void QuestionPage::Parts::arrange() {
     height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
   }
   height = std::max(kShortestPicture, height);
+  // A tall legend must not squeeze the curves.
+  const int each = beside ? width / static_cast<int>(charts.size()) : width;
+  for (PlanChart* chart : charts)
+    height = std::max(height, std::min(room, kShortestPlot + aroundPlot(*chart, each)));
   for (PlanChart* chart : charts) {
     if (chart->minimumHeight() != height) chart->setFixedHeight(height);
   }
@@ -327,6 +357,10 @@ void QuestionPage::Parts::refresh() {
   for (qsizetype i = 0; i < charts.size(); ++i) {
     charts[i]->show(answer.pictures[i]);
     charts[i]->setAccessibleDescription(answer.sentence);
+  }
+  if (const QStringList around = legendTexts(answer.pictures); around != arrangedFor) {
+    arrangedFor = around;
+    arrange();
   }
   table->fill(answer.table);
 }

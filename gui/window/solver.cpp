@@ -27,8 +27,12 @@ rigs::Plan onlyRig(const rigs::Plan& plan, std::size_t index) {
   return one;
 }
 
-// From what warms a mash to what a large single-phase circuit carries; the same for all rigs, so
-// that their curves share one axis.
+Power mostOnCircuit(const Rig& rig) {
+  return largestElementOn(rig.supply, rig.element.topHeight).rating;
+}
+
+// From what warms a mash to beyond what a large single-phase circuit carries; the same for all
+// rigs, so that their curves share one axis.
 struct Powers {
   Power weakest, strongest;
 };
@@ -36,7 +40,8 @@ Powers powersOf(const rigs::Plan& plan) {
   Powers powers{watts(500.0), watts(6000.0)};
   for (const rigs::RigPlan& rig : plan.rigs) {
     powers.weakest = std::min(powers.weakest, 0.5 * rig.rig.element.rating);
-    powers.strongest = std::max(powers.strongest, 1.5 * rig.rig.element.rating);
+    powers.strongest =
+        std::max({powers.strongest, 1.5 * rig.rig.element.rating, 1.2 * mostOnCircuit(rig.rig)});
   }
   return powers;
 }
@@ -103,7 +108,8 @@ FoundSweeps withSweeps(const rigs::Plan& plan, std::size_t index, const Searches
   const bool jacket = rig.jacketIsCompared;
   RigSweeps& curves = found.curves;
   if (wanted.power && !found.done.power) {
-    curves.power = rigs::againstPower(rig, plan, powers.weakest, powers.strongest, kPowers);
+    curves.power = rigs::againstPower(rig, plan, powers.weakest, powers.strongest, kPowers,
+                                      mostOnCircuit(rig.rig));
     found.done.power = true;
   }
   if (wanted.thickness && !found.done.thickness) {

@@ -154,14 +154,6 @@ TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
   EXPECT_TRUE(answer.sentence.contains("falls back"));
 }
 
-TEST(WhichElement, MarksEveryRigOnItsOwnCurve) {
-  const Answer answer = ask(Question::WhichElement);
-  for (const gui::PictureMark& mark : answer.pictures[0].marks) {
-    const auto& points = answer.pictures[0].lines[mark.rig].points;
-    EXPECT_TRUE(points.contains(mark.at)) << mark.rig;
-  }
-}
-
 TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
   const Answer answer = ask(Question::BoilsEnough);
   const gui::Picture& picture = answer.pictures[0];
@@ -214,16 +206,6 @@ TEST(WorthJacket, LeavesOutDaysThatStop) {
       EXPECT_FALSE(answer.pictures[0].lines[1].points.isEmpty());
     }
   }
-}
-
-TEST(WhichElement, CanBeDragged) {
-  const Answer answer = ask(Question::WhichElement);
-  const gui::Picture& picture = answer.pictures[0];
-  ASSERT_TRUE(picture.draggable);
-  EXPECT_DOUBLE_EQ(*picture.draggable, physics::inMinutes(demo().plan.goals.boilWithin));
-  // Three rigs share a 15 A circuit.
-  ASSERT_EQ(picture.limits.size(), 2);
-  EXPECT_TRUE(picture.limits[0].label.startsWith(QStringLiteral("(a) (b) (c) 15")));
 }
 
 TEST(WhatCost, TellsEnergyWithoutAPrice) {
