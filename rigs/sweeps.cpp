@@ -63,6 +63,13 @@ void scaleLayers(physics::Covering& covering, double factor) {
 
 }  // namespace
 
+JacketDay jacketDay(const BrewDay& day, const Plan& plan) {
+  return {.done = day.outcome == physics::Outcome::Done,
+          .toBoil = timeOf(day, physics::StageKind::HeatingToBoil),
+          .fromWall = day.total.fromWall(),
+          .cost = dayCost(day, plan.tariff, plan.startOfDay)};
+}
+
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
                                      physics::Power strongest, int count,
                                      std::optional<physics::Power> also) {
@@ -117,7 +124,9 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                       .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
                                                   timeOf(day, physics::StageKind::Strike)),
                       .savedFromWall = saved,
-                      .savedMoney = moneySaved(bare, day, plan)});
+                      .savedMoney = moneySaved(bare, day, plan),
+                      .bare = jacketDay(bare, plan),
+                      .jacketed = jacketDay(day, plan)});
   }
   return points;
 }
@@ -141,7 +150,9 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
          .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
                                    timeOf(jacketed, physics::StageKind::HeatingToBoil)),
          .savedFromWall = saved,
-         .savedMoney = moneySaved(bare, jacketed, plan)});
+         .savedMoney = moneySaved(bare, jacketed, plan),
+         .bare = jacketDay(bare, plan),
+         .jacketed = jacketDay(jacketed, plan)});
   }
   return points;
 }

@@ -476,10 +476,6 @@
         <translation>gespart</translation>
     </message>
     <message>
-        <source>saved, %1</source>
-        <translation>gespart, %1</translation>
-    </message>
-    <message>
         <source>Lost at the boil, W</source>
         <translation>Verlust beim Kochen, W</translation>
     </message>
@@ -850,6 +846,30 @@
     <message>
         <source>%1, %2 on %3</source>
         <translation>%1, %2 an %3</translation>
+    </message>
+    <message>
+        <source>Time from mash to boil, with a jacket and without</source>
+        <translation>Zeit von der Maische zum Kochen, mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>Minutes from mash to boil; thin: without jacket</source>
+        <translation>Minuten von der Maische zum Kochen; dünn: ohne Mantel</translation>
+    </message>
+    <message>
+        <source>Cost of a batch, with a jacket and without</source>
+        <translation>Kosten eines Suds, mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>%1 a batch; thin: without jacket</source>
+        <translation>%1 je Sud; dünn: ohne Mantel</translation>
+    </message>
+    <message>
+        <source>Energy of a batch, with a jacket and without</source>
+        <translation>Energie eines Suds, mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>Cost of a batch, %1</source>
+        <translation>Kosten eines Suds, %1</translation>
     </message>
 </context>
 <context>
@@ -4100,6 +4120,14 @@
     <message>
         <source>power at the supply&apos;s voltage</source>
         <translation>Leistung bei Netzspannung</translation>
+    </message>
+    <message>
+        <source>with a jacket and without</source>
+        <translation>mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>what a jacket saves</source>
+        <translation>was ein Mantel spart</translation>
     </message>
 </context>
 <context>

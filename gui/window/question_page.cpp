@@ -87,6 +87,8 @@ struct QuestionPage::Parts {
   QLabel* sentence;
   QToolButton* more;
   QWidget* options;
+  QLabel* shownLabel;
+  QComboBox* shown;
   QLabel* rigLabel;
   QComboBox* rig;
   QLabel* kindLabel;
@@ -129,17 +131,21 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   row->setContentsMargins(0, 0, 0, 0);
   kindLabel = new QLabel(options);
   kind = new QComboBox(options);
+  shownLabel = new QLabel(options);
+  shown = new QComboBox(options);
   rigLabel = new QLabel(options);
   rig = new QComboBox(options);
   batchesLabel = new QLabel(options);
   batches = new QSpinBox(options);
   batches->setRange(1, 1000);
   batches->setKeyboardTracking(false);
-  for (QComboBox* box : {kind, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  for (QComboBox* box : {kind, shown, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   kindLabel->setBuddy(kind);
+  shownLabel->setBuddy(shown);
   rigLabel->setBuddy(rig);
   batchesLabel->setBuddy(batches);
   for (QWidget* widget : {static_cast<QWidget*>(kindLabel), static_cast<QWidget*>(kind),
+                          static_cast<QWidget*>(shownLabel), static_cast<QWidget*>(shown),
                           static_cast<QWidget*>(rigLabel), static_cast<QWidget*>(rig),
                           static_cast<QWidget*>(batchesLabel), static_cast<QWidget*>(batches)}) {
     row->addWidget(widget);
@@ -183,6 +189,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
+  QObject::connect(shown, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
   scroll->viewport()->installEventFilter(of);
@@ -192,7 +199,10 @@ void QuestionPage::Parts::optionChanged() {
   QuestionView changed = view;
   changed.rig = std::max(0, rig->currentIndex());
   if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
-  if (question == Question::WorthJacket) changed.overThickness = kind->currentIndex() == 0;
+  if (question == Question::WorthJacket) {
+    changed.overThickness = kind->currentIndex() == 0;
+    changed.savings = shown->currentIndex() == 1;
+  }
   if (question == Question::WhichElement) changed.asWritten = kind->currentIndex() == 0;
   page->setView(changed);
 }
@@ -216,6 +226,11 @@ void QuestionPage::Parts::relabel() {
   const QSignalBlocker quiet(kind);
   kind->clear();
   kind->addItems(kinds);
+  shownLabel->setText(translate("QuestionPage", "&Show"));
+  const QSignalBlocker quietShown(shown);
+  shown->clear();
+  shown->addItems({translate("QuestionPage", "with a jacket and without"),
+                   translate("QuestionPage", "what a jacket saves")});
   table->setAccessibleName(translate("QuestionPage", "The same numbers as a table"));
   notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
@@ -233,6 +248,8 @@ void QuestionPage::Parts::fillOptions() {
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
   kindLabel->setVisible(kinds);
   kind->setVisible(kinds);
+  shownLabel->setVisible(question == Question::WorthJacket);
+  shown->setVisible(question == Question::WorthJacket);
   rigLabel->setVisible(oneRig);
   rig->setVisible(oneRig);
   batchesLabel->setVisible(cost);
@@ -240,6 +257,7 @@ void QuestionPage::Parts::fillOptions() {
   options->setVisible(kinds || oneRig || cost);
   const QSignalBlocker quietRig(rig);
   const QSignalBlocker quietKind(kind);
+  const QSignalBlocker quietShown(shown);
   const QSignalBlocker quietBatches(batches);
   QStringList names;
   if (solution) {
@@ -248,9 +266,9 @@ void QuestionPage::Parts::fillOptions() {
                                            QString::fromStdString(solution->answers.rigs[i].name));
     }
   }
-  QStringList shown;
-  for (int i = 0; i < rig->count(); ++i) shown += rig->itemText(i);
-  if (shown != names) {
+  QStringList before;
+  for (int i = 0; i < rig->count(); ++i) before += rig->itemText(i);
+  if (before != names) {
     rig->clear();
     rig->addItems(names);
   }
@@ -259,6 +277,7 @@ void QuestionPage::Parts::fillOptions() {
                      : question == Question::WhichElement ? view.asWritten
                                                           : view.overThickness;
   kind->setCurrentIndex(first ? 0 : 1);
+  shown->setCurrentIndex(view.savings ? 1 : 0);
   if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
 }
 

@@ -63,6 +63,7 @@ struct SweepInputs {
   Batch batch;
   Place place;
   rigs::Tariff tariff;
+  Time startOfDay;  // where it decides the price
   Power weakest, strongest;
   Length thickest;
   Time alone;
@@ -79,6 +80,7 @@ SweepInputs sweepInputs(const rigs::Plan& plan, std::size_t index) {
                      .batch = plan.batch,
                      .place = plan.place,
                      .tariff = plan.tariff,
+                     .startOfDay = plan.tariff.dependsOnTheHour() ? plan.startOfDay : hours(0.0),
                      .weakest = powers.weakest,
                      .strongest = powers.strongest,
                      .thickest = thickestOf(plan),

@@ -187,27 +187,6 @@ TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
   }
 }
 
-// The demo's rigs (b) and (c) are the same kettle, once planned bare and once with its jacket.
-TEST(WorthJacket, LeavesOutDaysThatStop) {
-  for (const bool thickness : {true, false}) {
-    const Answer answer = ask(Question::WorthJacket, UnitSystem::SI, {.overThickness = thickness});
-    ASSERT_EQ(answer.pictures.size(), 2);
-    for (const gui::Picture& picture : answer.pictures) {
-      for (const gui::PictureLine& line : picture.lines) {
-        for (const QPointF& p : line.points) {
-          // A film of insulation hardly insulates, and radiates more than bright metal.
-          if (thickness && p.x() < 1.0) continue;
-          EXPECT_GE(p.y(), -1e-9) << line.name.toStdString();
-        }
-      }
-    }
-    if (thickness) {
-      EXPECT_TRUE(answer.pictures[0].lines[0].points.isEmpty());
-      EXPECT_FALSE(answer.pictures[0].lines[1].points.isEmpty());
-    }
-  }
-}
-
 TEST(WhatCost, TellsEnergyWithoutAPrice) {
   gui::Solution free = demo();
   free.plan.tariff = {};

@@ -73,6 +73,31 @@ TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
             *before->answers.rigs[0].sizing->toBoilWithin.power);
 }
 
+// Where the hour decides the price, another start is another saving.
+TEST(TheSolver, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
+  auto plan = std::make_shared<rigs::Plan>(*planWithBoil("60 min"));
+  plan->rigs.resize(2);
+  for (auto* windows : {&plan->tariff.weekday, &plan->tariff.weekend})
+    *windows = {{physics::hours(0.0), physics::hours(14.0), 0.1},
+                {physics::hours(14.0), physics::hours(24.0), 0.5}};
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  for (const double hour : {6.0, 15.0}) {
+    plan = std::make_shared<rigs::Plan>(*plan);
+    plan->startOfDay = physics::hours(hour);
+    solver.solve(plan, static_cast<int>(hour));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    QTest::qWait(20);
+    const auto last = solutionsOf(solved).back();
+    ASSERT_EQ(last->done, gui::kEverySearch);
+    const auto afresh = gui::solveAtOnce(*plan);
+    EXPECT_EQ(last->sweeps[1].thickness.back().savedMoney,
+              afresh->sweeps[1].thickness.back().savedMoney);
+    EXPECT_EQ(last->sweeps[1].jacketPower.back().bare.cost,
+              afresh->sweeps[1].jacketPower.back().bare.cost);
+  }
+}
+
 // Editing one rig leaves the others' curves alone; in another place they move.
 TEST(TheSolver, KeepsTheCurvesOfRigsThatStayAsTheyAre) {
   Solver solver;
