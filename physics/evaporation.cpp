@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
+#include <limits>
 
 #include "physics/water.hpp"
 
@@ -14,19 +15,25 @@ namespace {
 constexpr double kDryAirGasConstant = 287.042;  // J/(kg K)
 constexpr double kVapourGasConstant = 287.042 / 0.621945;
 
-}  // namespace
+// With the slopes of both densities against temperature. Above boiling nothing changes any more.
+struct SlopedSurfaceAir {
+  SurfaceAir air;
+  double dryAirSlope;  // kg/(m3 K)
+  double vapourSlope;
+};
 
-SurfaceAir surfaceAir(Temperature t, Pressure p) {
-  const Pressure unbounded = saturationPressure(t);
-  const bool boils = unbounded >= p;
-  const Pressure pw = boils ? p : unbounded;
+SlopedSurfaceAir slopedSurfaceAir(Temperature t, Pressure p) {
+  const SlopedPressure saturated = slopedSaturationPressure(t);
+  const bool boils = saturated.pressure >= p;
   const double kelvin = inKelvin(boils ? saturationTemperature(p) : t);
-  return {.dryAir = inPascals(p - pw) / (kDryAirGasConstant * kelvin),
-          .vapour = inPascals(pw) / (kVapourGasConstant * kelvin),
-          .vapourPressure = inPascals(pw)};
+  const double pw = inPascals(boils ? p : saturated.pressure);
+  const double dryAir = (inPascals(p) - pw) / (kDryAirGasConstant * kelvin);
+  const double vapour = pw / (kVapourGasConstant * kelvin);
+  const double slope = inPascals(saturated.slope * kelvins(1.0));
+  return {.air = {.dryAir = dryAir, .vapour = vapour, .vapourPressure = pw},
+          .dryAirSlope = boils ? 0.0 : -(slope / kDryAirGasConstant + dryAir) / kelvin,
+          .vapourSlope = boils ? 0.0 : (slope / kVapourGasConstant - vapour) / kelvin};
 }
-
-namespace {
 
 SurfaceAir roomAir(const MoistAir& room) {
   const double pw = inPascals(room.vapourPressure);
@@ -35,42 +42,64 @@ SurfaceAir roomAir(const MoistAir& room) {
           .vapourPressure = pw};
 }
 
-// Both forms give kg/(m2 h). Air that is not the lighter at the surface does not rise: 0, also with
-// steam alone on both sides. Air moister than the surface is such a case, and the forced form is
-// negative there, so that the larger of the two is 0.
-double naturalForm(const SurfaceAir& surface, const SurfaceAir& room) {
-  const double lift = room.dryAir - surface.dryAir;
-  if (lift <= 0.0) return 0.0;
+// kg/(m2 h), and its slope against the temperature of `far`; K until no air rises any more.
+struct NaturalForm {
+  double flux;
+  double slope;
+  double rises;
+};
+
+// Air that is not the lighter at the surface does not rise: 0, also with steam alone on both
+// sides. Air moister than the surface is such a case.
+NaturalForm naturalForm(const SurfaceAir& surface, const SlopedSurfaceAir& far) {
+  const double lift = far.air.dryAir - surface.dryAir;
+  if (lift <= 0.0) return {0.0, 0.0, std::numeric_limits<double>::infinity()};
   // rho_w (W_w - W_r)
-  const double excess = surface.vapour - surface.dryAir * (room.vapour / room.dryAir);
-  return 35.0 * std::cbrt(lift) * excess;
+  const double ratio = far.air.vapour / far.air.dryAir;
+  const double excess = surface.vapour - surface.dryAir * ratio;
+  const double root = std::cbrt(lift);
+  const double excessSlope =
+      -surface.dryAir * (far.vapourSlope - ratio * far.dryAirSlope) / far.air.dryAir;
+  return {35.0 * root * excess,
+          35.0 * root * (excessSlope + excess * far.dryAirSlope / (3.0 * lift)),
+          -lift / far.dryAirSlope};
 }
+
+// kg/(m2 h); negative in air moister than the surface, so that the larger form is the natural's 0.
 double forcedForm(const SurfaceAir& surface, const SurfaceAir& room) {
   return 5e-5 * (surface.vapourPressure - room.vapourPressure);
 }
 
 }  // namespace
 
+SurfaceAir surfaceAir(Temperature t, Pressure p) { return slopedSurfaceAir(t, p).air; }
+
 MassFlux openSurfaceEvaporation(Temperature water, const MoistAir& room) {
   return draughtyEvaporation(water, room, metresPerSecond(0.0));
 }
 
 MassFlux draughtyEvaporation(Temperature water, const MoistAir& room, Velocity draught) {
+  return draughtyEvaporation(surfaceAir(water, room.pressure), room, draught);
+}
+
+MassFlux draughtyEvaporation(const SurfaceAir& water, const MoistAir& room, Velocity draught) {
   assert(draught >= metresPerSecond(0.0));
-  const SurfaceAir surface = surfaceAir(water, room.pressure);
   const SurfaceAir far = roomAir(room);
+  const double natural =
+      naturalForm(water, {.air = far, .dryAirSlope = 0.0, .vapourSlope = 0.0}).flux;
   const double raised = (0.089 + 0.0782 * inMetresPerSecond(draught)) / 0.089;
-  const double perHour = std::max(naturalForm(surface, far), raised * forcedForm(surface, far));
+  const double perHour = std::max(natural, raised * forcedForm(water, far));
   return kilogramsPerSquareMetreSecond(perHour / 3600.0);
 }
 
 MassFlux headspaceCondensation(Temperature water, Temperature lid, Pressure p) {
-  return headspaceCondensation(surfaceAir(water, p), surfaceAir(lid, p));
+  return headspaceCondensation(surfaceAir(water, p), lid, p).flux;
 }
 
-MassFlux headspaceCondensation(const SurfaceAir& water, const SurfaceAir& lid) {
-  const double perHour = naturalForm(water, lid);
-  return kilogramsPerSquareMetreSecond(perHour / 3600.0);
+SlopedMassFlux headspaceCondensation(const SurfaceAir& water, Temperature lid, Pressure p) {
+  const NaturalForm perHour = naturalForm(water, slopedSurfaceAir(lid, p));
+  return {kilogramsPerSquareMetreSecond(perHour.flux / 3600.0), perHour.slope / 3600.0,
+          kelvins(perHour.rises)};
 }
 
 }  // namespace physics

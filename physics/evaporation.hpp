@@ -31,11 +31,19 @@ struct SurfaceAir {
   double vapourPressure;
 };
 SurfaceAir surfaceAir(Temperature water, Pressure p);
+MassFlux draughtyEvaporation(const SurfaceAir& water, const MoistAir& room, Velocity draught);
 
 // Vapour crossing a closed headspace from water to a wetter, cooler lid underside: the natural
 // form of Shah's law with the "room" saturated at the lid's temperature. Zero if the lid is not
 // colder. Own application of the law, no published check; the outer film controls anyway.
 MassFlux headspaceCondensation(Temperature water, Temperature lid, Pressure p);
-MassFlux headspaceCondensation(const SurfaceAir& water, const SurfaceAir& lid);
+// The same, and how it changes with the lid's temperature; and how many kelvins hotter the lid
+// could be until no air rises any more, there going by their cube root; infinite where none does.
+struct SlopedMassFlux {
+  MassFlux flux;
+  double perKelvinOfLid;  // kg/(m2 s K)
+  TemperatureDifference rises;
+};
+SlopedMassFlux headspaceCondensation(const SurfaceAir& water, Temperature lid, Pressure p);
 
 }  // namespace physics

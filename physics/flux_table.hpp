@@ -8,74 +8,118 @@
 #include <cstddef>
 #include <cstdint>
 
+#include "physics/six_neighbours.hpp"
 #include "physics/units.hpp"
 
 namespace physics {
 
+// A flux, and how it grows with the temperature of the wall's inside.
+struct SlopedFlux {
+  HeatFlux flux;
+  HeatTransferCoefficient slope;
+};
+
 // Flux against the excess of a wall's inside over the room. What is remembered is flux over excess
-// against the fourth root of excess: with that root natural convection is a smooth function.
-// Each node is asked for when it is first needed. How near it comes: HeatLossModel::tabulate.
+// against the fourth root of excess: with that root natural convection is a smooth function, down
+// to no excess at all. Below the room other laws hold, so that each side has nodes of its own, and
+// those within 4 K above, where little flows, lie wider apart. Each node is asked for when it is
+// first needed. How near it comes: HeatLossModel::tabulate.
 class FluxTable {
  public:
-  // Forgets what it knew. No node lies outside the range, so that a law may bend at its ends.
-  // Not covered, whatever is said: an inside within 4 K of the room or colder, where film laws
-  // turn round and the root bends too much. Nothing is, if that leaves nothing.
+  // An excess, found once for all tables that cover the same range. Precondition: it is covered.
+  class Place {
+   public:
+    Place(const FluxTable& table, TemperatureDifference excess)
+        : excess_(inKelvins(excess)),
+          span_(excess_ < 0.0    ? kBelow
+                : excess_ < kFar ? kNear
+                                 : kAbove),
+          root_(fourthRoot(std::abs(excess_))),
+          step_(table.spans_[span_].step),
+          near_(std::max(root_ - table.spans_[span_].from, 0.0) / step_, kNodes[span_]) {}
+
+   private:
+    friend FluxTable;
+    double excess_;
+    std::size_t span_;
+    double root_;
+    double step_;
+    SixNeighbours near_;
+  };
+
+  // From `least`, which may lie below the room, to `most` above it. Forgets what it knew. No node
+  // lies outside the range, so that a law may bend at its ends.
   void cover(TemperatureDifference least, TemperatureDifference most) {
-    least_ = std::max(least, kelvins(4.0));
-    most_ = most;
-    known_ = 0;
-    if (!(most_ > least_)) return;
-    from_ = fourthRoot(inKelvins(least_));
-    step_ = (fourthRoot(inKelvins(most_)) - from_) / static_cast<double>(kNodes - 1);
+    least_ = inKelvins(least);
+    most_ = inKelvins(most);
+    spans_ = {};
+    place(kBelow, kNearest, -least_);
+    place(kNear, std::max(least_, kNearest), std::min(most_, kFar));
+    place(kAbove, std::max(least_, kFar), most_);
   }
-  void forget() { known_ = 0; }
+  void forget() {
+    for (Span& span : spans_) span.known = 0;
+  }
 
-  bool covers(TemperatureDifference excess) const { return least_ <= excess && excess <= most_; }
+  bool covers(TemperatureDifference excess) const {
+    return least_ <= inKelvins(excess) && inKelvins(excess) <= most_;
+  }
 
-  // fluxAt(excess) is asked where nobody asked before. Precondition: covers(excess).
+  // fluxAt(excess) is asked where nobody asked before. Precondition: the place was found in a
+  // table that covers the same range as this one.
   template <class FluxAt>
-  HeatFlux at(TemperatureDifference excess, const FluxAt& fluxAt) {
-    const double kelvin = inKelvins(excess);
-    const double x = std::max(fourthRoot(kelvin) - from_, 0.0) / step_;
-    const std::size_t cell = std::max<std::size_t>(static_cast<std::size_t>(x), 2);
-    const std::size_t first = std::min(cell - 2, kNodes - 6);
-    if (((known_ >> first) & kSix) != kSix) learn(first, fluxAt);
-    // Lagrange's polynomial through six neighbours, t counted from the first.
-    const double t = x - static_cast<double>(first);
-    const double* f = conductance_.data() + first;
-    const double t1 = t - 1.0, t2 = t - 2.0, t3 = t - 3.0, t4 = t - 4.0, t5 = t - 5.0;
-    const double low = t * t1 * t2;
-    const double high = t3 * t4 * t5;
-    const double value =
-        high * (t * t2 * f[1] / 24.0 - t1 * t2 * f[0] / 120.0 - t * t1 * f[2] / 12.0) +
-        low * (t4 * t5 * f[3] / 12.0 - t3 * t5 * f[4] / 24.0 + t3 * t4 * f[5] / 120.0);
-    return wattsPerSquareMetre(value * kelvin);
+  SlopedFlux at(const Place& place, const FluxAt& fluxAt) {
+    Span& span = spans_[place.span_];
+    const SixNeighbours& near = place.near_;
+    if (((span.known >> near.first) & kSix) != kSix) {
+      learn(span, near.first, place.span_ == kBelow ? -1.0 : 1.0, fluxAt);
+    }
+    const double conductance = near.valueOf(span.conductance.data());
+    // The root grows with a quarter of itself over the excess, on either side of the room.
+    const double bend = near.slopeOf(span.conductance.data()) * (0.25 * place.root_ / place.step_);
+    return {wattsPerSquareMetre(conductance * place.excess_),
+            perSquareMetreKelvin(conductance + bend)};
   }
 
  private:
-  static constexpr std::size_t kNodes = 29;
+  enum : std::size_t { kBelow, kNear, kAbove };
+  static constexpr std::array<std::size_t, 3> kNodes{29, 15, 29};
   static constexpr std::uint64_t kSix = 0b111111;
+  static constexpr double kFar = 4.0;  // K
+  // Nearer to the room a skin, solved to 1e-10 K, has too few digits; its conductance stands.
+  static constexpr double kNearest = 1e-4;  // K
+
+  struct Span {
+    double from = 0.0;                          // fourth root of the first node's excess
+    double step = 1.0;                          // to the next
+    std::uint64_t known = 0;                    // a bit per node
+    std::array<double, kNodes[0]> conductance;  // W/(m2 K)
+  };
 
   static double fourthRoot(double x) { return std::sqrt(std::sqrt(x)); }
 
+  void place(std::size_t span, double least, double most) {
+    if (!(most > least)) return;
+    spans_[span].from = fourthRoot(least);
+    spans_[span].step =
+        (fourthRoot(most) - spans_[span].from) / static_cast<double>(kNodes[span] - 1);
+  }
+
   template <class FluxAt>
-  void learn(std::size_t first, const FluxAt& fluxAt) {
+  static void learn(Span& span, std::size_t first, double sign, const FluxAt& fluxAt) {
     for (std::size_t i = first; i < first + 6; ++i) {
-      if ((known_ >> i) & 1U) continue;
-      const double root = from_ + step_ * static_cast<double>(i);
-      const double excess = root * root * root * root;
-      conductance_[i] = inWattsPerSquareMetre(fluxAt(kelvins(excess))) / excess;
-      known_ |= std::uint64_t{1} << i;
+      if ((span.known >> i) & 1U) continue;
+      const double root = span.from + span.step * static_cast<double>(i);
+      const double excess = sign * root * root * root * root;
+      span.conductance[i] = inWattsPerSquareMetre(fluxAt(kelvins(excess))) / excess;
+      span.known |= std::uint64_t{1} << i;
     }
   }
 
   // Nothing is covered at first.
-  TemperatureDifference least_ = kelvins(1.0);
-  TemperatureDifference most_ = kelvins(0.0);
-  double from_ = 0.0;  // fourth root of the first node's excess
-  double step_ = 1.0;
-  std::uint64_t known_ = 0;                   // a bit per node
-  std::array<double, kNodes> conductance_{};  // W/(m2 K)
+  double least_ = 1.0;
+  double most_ = 0.0;
+  std::array<Span, 3> spans_{};
 };
 
 }  // namespace physics

@@ -19,39 +19,42 @@ using std::numbers::pi;
 
 // Water and wetted metal radiate nearly black (standard tables, from memory).
 constexpr double kWaterEmissivity = 0.96;
-constexpr int kMostIterations = 60;
+constexpr int kMostIterations = 100;
+constexpr Temperature kColdestLiquid = celsius(0.0);
 // How near a balance is solved, K: of a skin, and of a headspace, where a lid gives 1 W per kelvin.
 constexpr double kSkinTolerance = 1e-10;
 constexpr double kHeadspaceTolerance = 1e-7;
+// The last of Newton's steps errs by its square times a curvature, which is that of a power law
+// with so many kelvins to go, and by the few thousandths that slopes may be wrong.
+constexpr double kHeadspaceLastStep = 3e-5;
+// Between two faces that radiate like water.
+constexpr double kHeadspaceExchange = kWaterEmissivity / (2.0 - kWaterEmissivity);
 
 // Inside a headspace or a hose, wort or steam meets the wall without a film worth counting.
 constexpr auto kNoFilm = [](Temperature) { return [](HeatFlux) { return kelvins(0.0); }; };
 
-// What a balance is at a trial place, and the flows wanted where it is none.
-template <std::size_t N>
+// What a balance is at a trial place, and the flow wanted where it is none.
 struct Trial {
   double surplus;
-  std::array<double, N> flows;
+  double flow;
 };
-template <std::size_t N>
 struct Balance {
   double at;
-  std::array<double, N> flows;
+  double flow;
 };
 
 // Where an increasing surplus is zero, between low and high: secant steps from a guess, the first
 // with a given slope, halving the bracket whenever a step would leave it. A step's error is about
 // the curvature times itself times the step before, and a film law's curvature a fraction of 1/x:
-// once that is small enough, a single flow's last step is taken without asking again, the flow
-// going along the chord. Not where vapour condenses: its law is no film's. The last slope is left
-// for the next, nearby root.
-template <std::size_t N, class F>
-Balance<N> solveBalance(const F& trial, double low, double high, double guess, double& slope,
-                        double tolerance) {
+// once that is small enough, the last step is taken without asking again, the flow going along the
+// chord. The last slope is left for the next, nearby root.
+template <class F>
+Balance solveBalance(const F& trial, double low, double high, double guess, double& slope,
+                     double tolerance) {
   double x = std::clamp(guess, low, high);
-  Trial<N> here = trial(x);
+  Trial here = trial(x);
   double before = x;
-  Trial<N> there = here;
+  Trial there = here;
   for (int i = 0; i < kMostIterations; ++i) {
     (here.surplus < 0.0 ? low : high) = x;
     double next = x - here.surplus / slope;
@@ -61,11 +64,8 @@ Balance<N> solveBalance(const F& trial, double low, double high, double guess, d
     // The first step goes by another root's slope, which may be far too steep here.
     if (std::abs(move) <= (i == 0 ? 1e-3 * tolerance : tolerance)) break;
     const double moved = x - before;
-    if (N == 1 && inside && moved != 0.0 && std::abs(move * moved) <= tolerance * std::abs(next)) {
-      for (std::size_t k = 0; k < N; ++k) {
-        here.flows[k] += (here.flows[k] - there.flows[k]) * (move / moved);
-      }
-      return {next, here.flows};
+    if (inside && moved != 0.0 && std::abs(move * moved) <= tolerance * std::abs(next)) {
+      return {next, here.flow + (here.flow - there.flow) * (move / moved)};
     }
     before = x;
     there = here;
@@ -74,7 +74,52 @@ Balance<N> solveBalance(const F& trial, double low, double high, double guess, d
     const double chord = (here.surplus - there.surplus) / move;
     if (chord > 0.0) slope = chord;
   }
-  return {x, here.flows};
+  return {x, here.flow};
+}
+
+// A headspace at a trial place below the wort: what comes up and does not go out, and the two ways
+// out, in W; each with its slope against the kelvins below, in W/K.
+struct HeadspaceTrial {
+  double surplus, surplusSlope;
+  double lid, lidSlope;
+  double dryWall, dryWallSlope;
+  double rises;  // K until no vapour rises any more
+  bool exact;    // the slopes, to a few thousandths; else they are guesses
+};
+
+// Where an increasing surplus is zero, between low and high: Newton's steps from a guess, or secant
+// steps where slopes are guesses, halving the bracket whenever a step would leave it or is not half
+// as long as the one before, as where vapour begins to rise and the surplus with it. A step short
+// enough by exact slopes is taken without asking again, the flows going along theirs.
+template <class F>
+HeadspaceTrial solveHeadspace(const F& trial, double low, double high, double& x) {
+  x = std::clamp(x, low, high);
+  HeadspaceTrial here = trial(x);
+  double slope = here.surplusSlope;
+  double before = high - low;
+  for (int i = 0; i < kMostIterations; ++i) {
+    (here.surplus < 0.0 ? low : high) = x;
+    double next = x - here.surplus / slope;
+    const bool fast = next > low && next < high && std::abs(next - x) < 0.5 * before;
+    if (!fast) next = 0.5 * (low + high);
+    const double move = next - x;
+    before = std::abs(move);
+    // Where vapour only just rises the surplus is so steep that a step says little.
+    const bool steep = std::abs(move) > 0.01 * here.rises;
+    if (!steep && std::abs(move) <= (here.exact || i > 0 ? 1.0 : 1e-3) * kHeadspaceTolerance) break;
+    x = next;
+    if (here.exact && fast && std::abs(move) <= kHeadspaceLastStep &&
+        move * move <= 0.1 * kHeadspaceTolerance * here.rises) {
+      here.lid += here.lidSlope * move;
+      here.dryWall += here.dryWallSlope * move;
+      break;
+    }
+    const double surplus = here.surplus;
+    here = trial(x);
+    const double chord = (here.surplus - surplus) / move;
+    slope = here.exact ? here.surplusSlope : chord > 0.0 ? chord : slope;
+  }
+  return here;
 }
 
 // The last solution as a share of the way, for a guess; any, where there was no way.
@@ -104,7 +149,7 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
       onLegs_(vessel.support.onLegs),
       filmHeight_(std::max(fill, 0.02 * vessel.height)),
       wallAlong_(vessel.wallConductivity * vessel.wallThickness),
-      headspace_{.stiffness = 500.0 * inSquareMetres(mouth_)} {
+      headspace_{} {
   assert(openFraction >= 0.0 && openFraction <= 1.0);
   const Length radius = 0.5 * vessel.innerDiameter;
   // First guesses of a lukewarm wall; the first solution replaces them.
@@ -127,33 +172,41 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
   hose_ = wall(hose.wall, 1.0, hose.emissivity);
 }
 
-// Flux per inner area through a wall whose inside is at `inside`; film(skin) is the outer
-// convection, innerFilm(inside)(flux) the drop across a liquid film.
+// Flux per inner area through a wall whose inside is `whole` above the room; film(skin) is the
+// outer convection, innerFilm(inside)(flux) the drop across a liquid film. The slope is a guess:
+// a film law's.
+template <class Film, class InnerFilm>
+SlopedFlux HeatLossModel::solved(Wall& wall, TemperatureDifference whole, const Film& film,
+                                 const InnerFilm& innerFilm) {
+  const Temperature room = room_.air.temperature;
+  const auto drop = innerFilm(room + whole);
+  HeatTransferCoefficient outer{};
+  const auto balance = [&](double skin) {
+    const TemperatureDifference excess = kelvins(skin);
+    const Temperature face = room + excess;
+    outer = wall.areaRatio * (film(face) + radiationFilm(wall.emissivity, face, room));
+    const HeatFlux flux = outer * excess;
+    return Trial{inKelvins(excess + flux * wall.insulance + drop(flux) - whole),
+                 inWattsPerSquareMetre(flux)};
+  };
+  // The skin lies between room and inside, about as far between them as last time.
+  const double limit = inKelvins(whole);
+  const Balance skin =
+      solveBalance(balance, std::min(0.0, limit), std::max(0.0, limit),
+                   limit * guessedShare(wall.excess, wall.whole), wall.slope, kSkinTolerance);
+  wall.excess = kelvins(skin.at);
+  wall.whole = whole;
+  return {wattsPerSquareMetre(skin.flow), 1.2 / (1.0 / outer + wall.insulance)};
+}
+
+// The same from the table, where it covers.
 template <class Film, class InnerFilm>
 HeatFlux HeatLossModel::through(Wall& wall, Temperature inside, const Film& film,
                                 const InnerFilm& innerFilm) {
-  const Temperature room = room_.air.temperature;
-  const auto solved = [&](TemperatureDifference whole) {
-    const auto drop = innerFilm(room + whole);
-    const auto balance = [&](double skin) {
-      const TemperatureDifference excess = kelvins(skin);
-      const Temperature face = room + excess;
-      const HeatTransferCoefficient h = film(face) + radiationFilm(wall.emissivity, face, room);
-      const HeatFlux flux = wall.areaRatio * h * excess;
-      return Trial<1>{inKelvins(excess + flux * wall.insulance + drop(flux) - whole),
-                      {inWattsPerSquareMetre(flux)}};
-    };
-    // The skin lies between room and inside, about as far between them as last time.
-    const double limit = inKelvins(whole);
-    const Balance<1> skin =
-        solveBalance<1>(balance, std::min(0.0, limit), std::max(0.0, limit),
-                        limit * guessedShare(wall.excess, wall.whole), wall.slope, kSkinTolerance);
-    wall.excess = kelvins(skin.at);
-    wall.whole = whole;
-    return wattsPerSquareMetre(skin.flows[0]);
-  };
-  const TemperatureDifference whole = inside - room;
-  return wall.table.covers(whole) ? wall.table.at(whole, solved) : solved(whole);
+  const TemperatureDifference whole = inside - room_.air.temperature;
+  const auto solve = [&](TemperatureDifference w) { return solved(wall, w, film, innerFilm).flux; };
+  if (!wall.table.covers(whole)) return solve(whole);
+  return wall.table.at(FluxTable::Place(wall.table, whole), solve).flux;
 }
 
 // Newton's polynomial through the last solutions; only through those near enough to tell.
@@ -221,16 +274,6 @@ HeatFlux HeatLossModel::throughSide(Temperature liquid) {
       });
 }
 
-HeatFlux HeatLossModel::throughDryWall(Temperature inner) {
-  return through(
-      dry_, inner, [&](Temperature skin) { return filmBeside(skin, height_); }, kNoFilm);
-}
-
-HeatFlux HeatLossModel::throughLid(Temperature inner) {
-  return through(
-      lid_, inner, [&](Temperature skin) { return filmAbove(skin); }, kNoFilm);
-}
-
 HeatFlux HeatLossModel::throughBase(Temperature liquid) {
   if (!onLegs_) return (liquid - room_.air.temperature) / base_.insulance;
   return through(
@@ -249,10 +292,11 @@ HeatFlux HeatLossModel::throughHose(Temperature liquid) {
 void HeatLossModel::tabulate(Temperature hottest) {
   const Temperature room = room_.air.temperature;
   for (Wall* wall : {&base_, &lid_, &dry_, &hose_}) {
-    wall->table.cover(kelvins(0.0), hottest - room);
+    wall->table.cover(kColdestLiquid - room, hottest - room);
   }
   // The water film's law bends at both ends of its range, and sharply already above the lower one.
-  side_.table.cover(WaterFilm::kColdest + kelvins(10.0) - room,
+  // Where that lies below the room, tables begin at the room.
+  side_.table.cover(std::max(WaterFilm::kColdest + kelvins(10.0) - room, kelvins(0.0)),
                     std::min(hottest, WaterFilm::kHottest) - room);
 }
 
@@ -283,38 +327,74 @@ Power HeatLossModel::fin(Temperature liquid, Length dry) const {
 }
 
 // Wort, headspace, then lid and dry wall side by side: their inner faces share one temperature.
-void HeatLossModel::closedMouth(Temperature liquid, SpecificEnergy latent, Area dryArea,
-                                double share, HeatFlows& flows) {
+void HeatLossModel::closedMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent,
+                                Area dryArea, double share, HeatFlows& flows) {
+  const Temperature room = room_.air.temperature;
   const Pressure p = room_.air.pressure;
   const Length quarter = 0.25 * diameter_;
-  const SurfaceAir water = surfaceAir(liquid, p);
-  const auto balance = [&](double below) {
-    const Temperature inner = liquid - kelvins(below);
+  const double mouth = inSquareMetres(mouth_);
+  const double dry = inSquareMetres(dryArea);
+  const auto besideDryWall = [&](TemperatureDifference whole) {
+    return solved(
+        dry_, whole, [&](Temperature skin) { return filmBeside(skin, height_); }, kNoFilm);
+  };
+  const auto aboveLid = [&](TemperatureDifference whole) {
+    return solved(
+        lid_, whole, [&](Temperature skin) { return filmAbove(skin); }, kNoFilm);
+  };
+  const auto fluxOf = [](const auto& solve) {
+    return [&solve](TemperatureDifference whole) { return solve(whole).flux; };
+  };
+  const auto trial = [&](double below) {
+    const TemperatureDifference drop = kelvins(below);
+    const Temperature inner = liquid - drop;
+    const TemperatureDifference whole = inner - room;
+    const bool tabled = lid_.table.covers(whole);
+    SlopedFlux lid, wall;
+    if (tabled) {
+      const FluxTable::Place place(lid_.table, whole);
+      lid = lid_.table.at(place, fluxOf(aboveLid));
+      wall = dry_.table.at(place, fluxOf(besideDryWall));
+    } else {
+      lid = aboveLid(whole);
+      wall = besideDryWall(whole);
+    }
+    const SlopedMassFlux drips = headspaceCondensation(water, inner, p);
     const AirProperties air = dryAir(midpoint(liquid, inner), p);
-    const HeatFlux up = latent * headspaceCondensation(water, surfaceAir(inner, p)) +
-                        plateFacingUpFilm(liquid, inner, quarter, air).h * (liquid - inner) +
-                        radiationBetween(kWaterEmissivity, kWaterEmissivity, 1.0, liquid, inner);
-    const Power byLid = mouth_ * throughLid(inner);
-    const Power byDryWall = dryArea * throughDryWall(inner);
-    return Trial<2>{inWatts(up * mouth_ - byLid - byDryWall), {inWatts(byLid), inWatts(byDryWall)}};
+    const HeatTransferCoefficient film = plateFacingUpFilm(liquid, inner, quarter, air).h;
+    const HeatFlux up =
+        latent * drips.flux + film * drop + radiationFilm(kHeadspaceExchange, liquid, inner) * drop;
+    // Films follow the fourth root of their difference, or little more.
+    const double upSlope =
+        -inJoulesPerKilogram(latent) * drips.perKelvinOfLid +
+        inWattsPerSquareMetreKelvin(1.25 * film + radiationFilm(kHeadspaceExchange, inner, inner));
+    HeadspaceTrial t{};
+    t.lid = mouth * inWattsPerSquareMetre(lid.flux);
+    t.lidSlope = -mouth * inWattsPerSquareMetreKelvin(lid.slope);
+    t.dryWall = dry * inWattsPerSquareMetre(wall.flux);
+    t.dryWallSlope = -dry * inWattsPerSquareMetreKelvin(wall.slope);
+    t.surplus = mouth * inWattsPerSquareMetre(up) - t.lid - t.dryWall;
+    t.surplusSlope = mouth * upSlope - t.lidSlope - t.dryWallSlope;
+    t.rises = inKelvins(drips.rises);
+    t.exact = tabled;
+    return t;
   };
   // The headspace takes a share of the way to the room that changes slowly and steadily with the
   // wort's temperature: continued from the last solutions, the guess is nearly right.
-  const double limit = inKelvins(liquid - room_.air.temperature);
-  const double guess = limit * headspace_.shareAt(liquid);
-  double slope = headspace_.stiffness / std::max(std::abs(guess), 1e-3);
-  const Balance<2> below = solveBalance<2>(balance, std::min(0.0, limit), std::max(0.0, limit),
-                                           guess, slope, kHeadspaceTolerance);
-  headspace_.stiffness = slope * std::max(std::abs(below.at), 1e-3);
-  headspace_.remember(liquid, below.at / limit);
-  flows.lost[Path::Lid] = share * watts(below.flows[0]);
-  flows.lost[Path::DryWall] += share * watts(below.flows[1]);
+  const double limit = inKelvins(liquid - room);
+  double below = limit * headspace_.shareAt(liquid);
+  const HeadspaceTrial found =
+      solveHeadspace(trial, std::min(0.0, limit), std::max(0.0, limit), below);
+  headspace_.remember(liquid, below / limit);
+  flows.lost[Path::Lid] = share * watts(found.lid);
+  flows.lost[Path::DryWall] += share * watts(found.dryWall);
 }
 
 HeatFlows HeatLossModel::flows(Temperature liquid, Length fill) {
   const Temperature room = room_.air.temperature;
   const Length dry = std::max(height_ - fill, metres(0.0));
-  const SpecificEnergy latent = latentHeat(liquid);
+  const SpecificEnergy latent = tabledLatentHeat(liquid);
+  const SurfaceAir water = surfaceAir(liquid, room_.air.pressure);
   HeatFlows flows{};
 
   flows.lost[Path::Side] = pi * diameter_ * fill * throughSide(liquid);
@@ -325,11 +405,13 @@ HeatFlows HeatLossModel::flows(Temperature liquid, Length fill) {
     flows.lost[Path::SurfaceConvection] = surface * filmAbove(liquid) * (liquid - room);
     flows.lost[Path::SurfaceRadiation] = surface * radiationToRoom(kWaterEmissivity, liquid, room);
     flows.vapour =
-        surface * (evaporationFactor_ * draughtyEvaporation(liquid, room_.air, room_.draught));
+        surface * (evaporationFactor_ * draughtyEvaporation(water, room_.air, room_.draught));
     flows.lost[Path::Evaporation] = flows.vapour * latent;
     flows.lost[Path::DryWall] = open_ * fin(liquid, dry);
   }
-  if (open_ < 1.0) closedMouth(liquid, latent, pi * diameter_ * dry, 1.0 - open_, flows);
+  if (open_ < 1.0) {
+    closedMouth(liquid, water, latent, pi * diameter_ * dry, 1.0 - open_, flows);
+  }
 
   if (hoseLength_ > metres(0.0)) {
     flows.lost[Path::Hose] = pi * hoseDiameter_ * hoseLength_ * throughHose(liquid);

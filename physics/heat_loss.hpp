@@ -6,6 +6,7 @@
 #include <cstddef>
 
 #include "physics/air.hpp"
+#include "physics/evaporation.hpp"
 #include "physics/flux_table.hpp"
 #include "physics/units.hpp"
 #include "physics/vessel.hpp"
@@ -87,11 +88,13 @@ class HeatLossModel {
     return {room + side_.excess, room + base_.excess, room + lid_.excess};
   }
 
-  // Makes flows() several times faster for wort between room and `hottest` by remembering each
-  // wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and 1e-6
-  // behind a headspace full of vapour), and 1e-3 some kelvins either side of where an outer film's
-  // law bends (a lid at Ra 4.7e6, an upright wall at 1e9). An inside within 4 K of the room or colder is solved as ever, and so is a side with
-  // wort below 20 or above 105 C, where the water film's law bends.
+  // Makes flows() several times faster for wort between the ice point and `hottest` by remembering
+  // each wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and
+  // 1e-6 behind a headspace full of vapour; less than 4 K above the room and below it, where
+  // little flows, 1e-6 and 10 uW), and 1e-3 some kelvins either side of where an outer film's law
+  // bends (a lid, or a base colder than the room, at Ra 4.7e6, an upright wall at 1e9). A side with
+  // wort below 20 or above 105 C, where the water film's law bends, or below the room is solved as
+  // ever.
   void tabulate(Temperature hottest);
   // The same vessel and room in another stage of the day; keeps what does not depend on it.
   void enterStage(Length fill, double openFraction, Length hoseLength);
@@ -114,17 +117,15 @@ class HeatLossModel {
     std::array<double, kRemembered> share{0.1, 0.0, 0.0, 0.0};
     std::array<double, kRemembered> at{};  // K, of the wort then
     std::size_t known = 1;
-    // W: how the flow in outgrew the flow out with each kelvin, times the kelvins; that product
-    // changes less than the slope itself.
-    double stiffness;
     double shareAt(Temperature liquid) const;
     void remember(Temperature liquid, double newShare);
   };
   template <class Film, class InnerFilm>
+  SlopedFlux solved(Wall& wall, TemperatureDifference whole, const Film& film,
+                    const InnerFilm& innerFilm);
+  template <class Film, class InnerFilm>
   HeatFlux through(Wall& wall, Temperature inside, const Film& film, const InnerFilm& innerFilm);
   HeatFlux throughSide(Temperature liquid);
-  HeatFlux throughDryWall(Temperature inner);
-  HeatFlux throughLid(Temperature inner);
   HeatFlux throughBase(Temperature liquid);
   HeatFlux throughHose(Temperature liquid);
   AirProperties filmAir(Temperature skin) const;
@@ -132,8 +133,8 @@ class HeatLossModel {
   HeatTransferCoefficient filmBelow(Temperature face) const;
   HeatTransferCoefficient filmBeside(Temperature face, Length height) const;
   Power fin(Temperature liquid, Length dry) const;
-  void closedMouth(Temperature liquid, SpecificEnergy latent, Area dryArea, double share,
-                   HeatFlows& flows);
+  void closedMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Area dryArea,
+                   double share, HeatFlows& flows);
 
   Surroundings room_;
   Length diameter_, height_, hoseLength_, hoseDiameter_;

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "physics/water.hpp"
 
+#include <algorithm>
+#include <array>
 #include <cassert>
 #include <cmath>
+
+#include "physics/six_neighbours.hpp"
 
 namespace physics {
 namespace {
@@ -235,9 +239,14 @@ Pressure saturationPressure(Temperature t) {
   return pascals(kCriticalPascals * std::exp(logPressure(inKelvin(t), belowCritical(t)).value));
 }
 
-PressurePerTemperature saturationPressureSlope(Temperature t) {
+SlopedPressure slopedSaturationPressure(Temperature t) {
   const LogPressure ln = logPressure(inKelvin(t), belowCritical(t));
-  return pascals(kCriticalPascals * std::exp(ln.value) * ln.slope) / kelvins(1.0);
+  const Pressure p = pascals(kCriticalPascals * std::exp(ln.value));
+  return {p, p * ln.slope / kelvins(1.0)};
+}
+
+PressurePerTemperature saturationPressureSlope(Temperature t) {
+  return slopedSaturationPressure(t).slope;
 }
 
 MassDensity saturatedLiquidDensity(Temperature t) {
@@ -258,6 +267,22 @@ SpecificEnergy latentHeat(Temperature t) {
   const double slope = kCriticalPascals * std::exp(ln.value) * ln.slope;
   return joulesPerKilogram(
       kelvin * (1.0 / vapourDensity(theta, third) - 1.0 / liquidDensity(theta, third)) * slope);
+}
+
+SpecificEnergy tabledLatentHeat(Temperature t) {
+  constexpr double kFrom = 253.15;  // K
+  constexpr double kStep = 2.0;
+  constexpr std::size_t kNodes = 66;
+  static const auto nodes = [] {
+    std::array<double, kNodes> latent{};
+    for (std::size_t i = 0; i < kNodes; ++i) {
+      latent[i] = inJoulesPerKilogram(latentHeat(kelvin(kFrom + kStep * static_cast<double>(i))));
+    }
+    return latent;
+  }();
+  assert(isWithinTheRelease(t));
+  const double x = std::max(inKelvin(t) - kFrom, 0.0) / kStep;
+  return joulesPerKilogram(SixNeighbours(x, kNodes).valueOf(nodes.data()));
 }
 
 Temperature saturationTemperature(Pressure p) {

@@ -37,11 +37,18 @@ WaterProperties waterProperties(Temperature t);
 // over supercooled liquid, for cold rooms: 0.11 % above Murphy & Koop 2005 at 250 K.
 Pressure saturationPressure(Temperature t);
 PressurePerTemperature saturationPressureSlope(Temperature t);  // dp/dT
+struct SlopedPressure {
+  Pressure pressure;
+  PressurePerTemperature slope;
+};
+SlopedPressure slopedSaturationPressure(Temperature t);  // both, hardly dearer than one
 MassDensity saturatedLiquidDensity(Temperature t);
 MassDensity saturatedVapourDensity(Temperature t);
 
 // Heat taken up by evaporation at t, by the Clapeyron equation from the three above.
 SpecificEnergy latentHeat(Temperature t);
+// The same from a table of it, for inner loops: within 1e-10 from -20 to 110 C, asserted.
+SpecificEnergy tabledLatentHeat(Temperature t);
 
 // The inverse of saturationPressure, to 1e-10 K. Range: 103 Pa to 1 MPa; asserted.
 Temperature saturationTemperature(Pressure p);

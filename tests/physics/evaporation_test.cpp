@@ -215,6 +215,29 @@ RC_GTEST_PROP(HeadspaceCondensation, RisesWithWaterAndFallsWithTheLidsTemperatur
   RC_ASSERT(flux(water, lid - 0.01) > flux(water, lid));
 }
 
+// Newton's steps go by this slope.
+RC_GTEST_PROP(HeadspaceCondensation, KnowsItsSlope, ()) {
+  const double lid = between(5.0, 98.0);
+  const SurfaceAir water = surfaceAir(celsius(lid + between(0.5, 99.9 - lid)), kAtmosphere);
+  const auto flux = [&](double l) { return headspaceCondensation(water, celsius(l), kAtmosphere); };
+  const double step = 1e-4;
+  const double change =
+      inKilogramsPerSecond((flux(lid + step).flux - flux(lid - step).flux) * squareMetres(1.0)) /
+      (2.0 * step);
+  RC_ASSERT(std::abs(change / flux(lid).perKelvinOfLid - 1.0) < 1e-4);
+}
+
+// The air's density falls nearly evenly over a kelvin.
+TEST(HeadspaceCondensation, KnowsWhereAirRisesNoMore) {
+  const SurfaceAir water = surfaceAir(celsius(80.0), kAtmosphere);
+  const auto rises = [&](double lid) {
+    return inKelvins(headspaceCondensation(water, celsius(lid), kAtmosphere).rises);
+  };
+  EXPECT_NEAR(rises(79.9), 0.1, 1e-3);
+  EXPECT_NEAR(rises(79.0), 1.0, 0.05);
+  EXPECT_TRUE(std::isinf(rises(80.5)));
+}
+
 // A lid's balance is solved by bracketing, which must not meet a step where the two meet.
 TEST(HeadspaceCondensation, FadesAsTheLidWarmsUp) {
   const auto flux = [](double lid) {

@@ -254,5 +254,27 @@ TEST(HeatLoss, IsTheSameFromTablesToAMillionth) {
   }
 }
 
+// Above boiling nothing rises to a lid that is nearly as hot, and much to one a little colder: the
+// balance is found all the same, and vapour brings what lid and dry wall pass on.
+TEST(HeatLoss, FindsTheLidsBalanceAboveBoiling) {
+  for (double t = 100.5; t < 105.0; t += 0.5) {
+    SCOPED_TRACE(t);
+    Vessel v = steelKettle();
+    v.lid = {{layer(20.0, 0.04)}, 0.85};
+    HeatLossModel direct(v, Hose{}, still(20.0), metres(0.3), 0.0);
+    HeatLossModel tabulated = direct;
+    tabulated.tabulate(celsius(109.0));
+    const double lid = inW(direct.flows(celsius(t), metres(0.3)).lost[Path::Lid]);
+    EXPECT_NEAR(inW(tabulated.flows(celsius(t), metres(0.3)).lost[Path::Lid]), lid, 1e-6 * lid);
+    // The lid's inside is where steam begins to condense at one atmosphere.
+    const double area = inSquareMetres(crossSection(v));
+    const double inner =
+        inCelsius(direct.skins().lid) +
+        lid / area *
+            (0.02 / 0.04 + inMetres(v.wallThickness) / inWattsPerMetreKelvin(v.wallConductivity));
+    EXPECT_NEAR(inner, 99.974, 0.02);
+  }
+}
+
 }  // namespace
 }  // namespace physics

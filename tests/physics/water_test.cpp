@@ -5,9 +5,11 @@
 #include <rapidcheck/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <vector>
 
+#include "physics/six_neighbours.hpp"
 #include "tests/second_opinions/read_table.hpp"
 #include "tests/support/within.hpp"
 
@@ -208,6 +210,29 @@ RC_GTEST_PROP(SaturationLine, RisesWithTemperatureWhileLatentHeatFalls, ()) {
   RC_ASSERT(saturationPressure(kelvin(a)) < saturationPressure(kelvin(b)));
   RC_ASSERT(saturatedVapourDensity(kelvin(a)) < saturatedVapourDensity(kelvin(b)));
   RC_ASSERT(latentHeat(kelvin(a)) > latentHeat(kelvin(b)));
+}
+
+RC_GTEST_PROP(LatentHeat, IsTheSameFromATable, ()) {
+  const Temperature t = celsius(between(-20.0, 110.0));
+  RC_ASSERT(abs(tabledLatentHeat(t) / latentHeat(t) - 1.0) < 1e-10);
+}
+
+// Through six points goes one quintic, whose slope is known.
+RC_GTEST_PROP(SixNeighbours, FollowAnyQuintic, ()) {
+  std::array<double, 6> c{};
+  for (double& one : c) one = between(-1.0, 1.0);
+  const auto power = [&](double x) {
+    return c[0] + x * (c[1] + x * (c[2] + x * (c[3] + x * (c[4] + x * c[5]))));
+  };
+  const auto slope = [&](double x) {
+    return c[1] + x * (2.0 * c[2] + x * (3.0 * c[3] + x * (4.0 * c[4] + x * 5.0 * c[5])));
+  };
+  std::array<double, 9> nodes{};
+  for (std::size_t i = 0; i < nodes.size(); ++i) nodes[i] = power(0.25 * static_cast<double>(i));
+  const double x = between(0.0, 8.0);
+  const SixNeighbours near(x, nodes.size());
+  RC_ASSERT(std::abs(near.valueOf(nodes.data()) - power(0.25 * x)) < 1e-12);
+  RC_ASSERT(std::abs(near.slopeOf(nodes.data()) - 0.25 * slope(0.25 * x)) < 1e-11);
 }
 
 }  // namespace
