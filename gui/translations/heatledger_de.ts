@@ -871,6 +871,26 @@
         <source>Cost of a batch, %1</source>
         <translation>Kosten eines Suds, %1</translation>
     </message>
+    <message>
+        <source>mash done</source>
+        <translation>Maischen beendet</translation>
+    </message>
+    <message>
+        <source>strike reached</source>
+        <translation>Einmaischtemperatur erreicht</translation>
+    </message>
+    <message>
+        <source>mashed in</source>
+        <translation>eingemaischt</translation>
+    </message>
+    <message>
+        <source>rest reached</source>
+        <translation>Rast erreicht</translation>
+    </message>
+    <message>
+        <source>rest done</source>
+        <translation>Rast beendet</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

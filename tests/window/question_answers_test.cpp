@@ -90,6 +90,24 @@ TEST(HowLong, TellsTheDaysOwnTimes) {
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("does not boil")));
 }
 
+// At the end of every stage that was finished.
+TEST(HowLong, NamesEveryEventOfTheDay) {
+  const gui::Picture picture = ask(Question::HowLong).pictures[0];
+  QStringList events;
+  QVector<double> moments;
+  for (const gui::PictureMark& mark : picture.marks) {
+    if (mark.rig != 1) continue;
+    events += mark.event;
+    moments += mark.at.x();
+  }
+  EXPECT_EQ(events, (QStringList{"strike reached", "mashed in", "rest reached", "rest done",
+                                 "rest reached", "mash done", "boil begins", "boil ends"}));
+  const auto& stages = demo().answers.rigs[1].day.stages;
+  ASSERT_EQ(stages.size(), 8U);
+  for (std::size_t s = 0; s < stages.size(); ++s)
+    EXPECT_NEAR(moments[static_cast<qsizetype>(s)], physics::inMinutes(stages[s].end), 1e-9);
+}
+
 TEST(WhereHeat, BarsAddUpToWhatCameIn) {
   const Answer answer = ask(Question::WhereHeat, UnitSystem::SI, {.asBars = true});
   for (const gui::PictureStack& stack : answer.pictures[0].stacks) {
