@@ -9,6 +9,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSpinBox>
+#include <QTimer>
 #include <QToolButton>
 #include <algorithm>
 
@@ -27,6 +28,7 @@ constexpr int kTitleInSight = 24;
 // Below this height of the page an answer of more lines than these folds.
 constexpr int kLowPage = 760;
 constexpr int kMostLines = 4;
+constexpr int kHandRests = 120;      // ms
 constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
 // Up to the line's end, or a full stop that a space follows.
@@ -65,7 +67,7 @@ Searches searchesFor(Question question, const QuestionView& view) {
     case Question::HowFarCools:
       return {.cooling = true};
     case Question::Circuit:
-      return {.sizing = true};
+      return {.circuit = true};
     default:
       return {};
   }
@@ -101,8 +103,12 @@ struct QuestionPage::Parts {
   QStringList arrangedFor;  // what stands around the plots
   AnswerTable* table;
   QLabel* notes;
+  QString noted;        // what the notes are to say
+  QTimer* writesNotes;  // out of sight, when the hand rests
   QLabel* cautions;
 
+  void note(const QString& below);
+  void writeNotes();
   void choose();
   void refresh();
   void relabel();
@@ -169,6 +175,9 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   notes->setWordWrap(true);
   notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
   notes->setContentsMargins(0, 8, 0, 8);
+  writesNotes = new QTimer(of);
+  writesNotes->setSingleShot(true);
+  writesNotes->setInterval(kHandRests);
   stack->addWidget(notes);
   stack->addStretch(1);
   scroll->setWidget(inside);
@@ -192,7 +201,30 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   QObject::connect(shown, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
+  QObject::connect(writesNotes, &QTimer::timeout, of, [this] { writeNotes(); });
+  QObject::connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, of, [this] {
+    if (writesNotes->isActive()) writeNotes();
+  });
   scroll->viewport()->installEventFilter(of);
+}
+
+// Breaking pages of text into lines takes longer than drawing the picture that is dragged: what
+// nobody sees can wait until the hand rests.
+void QuestionPage::Parts::note(const QString& below) {
+  noted = below;
+  if (noted == notes->text()) {
+    writesNotes->stop();
+  } else if (notes->text().isEmpty() || noted.isEmpty() || !notes->visibleRegion().isEmpty()) {
+    writeNotes();
+  } else {
+    writesNotes->start();
+  }
+  notes->setVisible(!noted.isEmpty());
+}
+
+void QuestionPage::Parts::writeNotes() {
+  writesNotes->stop();
+  if (notes->text() != noted) notes->setText(noted);
 }
 
 void QuestionPage::Parts::optionChanged() {
@@ -360,8 +392,7 @@ void QuestionPage::Parts::refresh() {
   say();
   cautions->setText(answer.cautions.join(QLatin1Char(' ')));
   const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
-  if (notes->text() != below) notes->setText(below);
-  notes->setVisible(!below.isEmpty());
+  note(below);
   while (charts.size() > answer.pictures.size()) delete charts.takeLast();
   while (charts.size() < answer.pictures.size()) {
     auto* chart = new PlanChart(scroll->widget());
@@ -404,6 +435,7 @@ void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
 SolutionPtr QuestionPage::solution() const { return parts_->solution; }
 SolutionPtr QuestionPage::newestSolution() const { return parts_->newest; }
 SolutionPtr QuestionPage::wholeSolution() const { return parts_->whole; }
+bool QuestionPage::isWritten() const { return !parts_->writesNotes->isActive(); }
 Searches QuestionPage::needed() const { return searchesFor(parts_->question, parts_->view); }
 
 void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
@@ -424,6 +456,7 @@ void QuestionPage::setQuestion(Question question) {
   parts_->question = question;
   parts_->relabel();
   parts_->refresh();
+  parts_->writeNotes();
   parts_->arrange();
   parts_->scroll->verticalScrollBar()->setValue(0);
   Q_EMIT questionChanged(question);
