@@ -129,8 +129,8 @@ std::optional<Power> leastForTheDay(const Rig& rig, const Batch& batch, const Pl
 // The least power whose day is not short of what is asked; every answer also gets through the day.
 template <class SurplusOf>
 PowerAnswer searchPower(const Rig& rig, const Batch& batch, const Place& place, Limit otherwise,
-                        const SurplusOf& surplusOf) {
-  const auto least = leastForTheDay(rig, batch, place);
+                        const PowerAnswer* atAll, const SurplusOf& surplusOf) {
+  const auto least = atAll ? atAll->power : leastForTheDay(rig, batch, place);
   if (!least) return answer(rig, std::nullopt, Limit::Boiling);
   Days days(rig, batch, place);
   const auto surplus = [&](double watt) { return surplusOf(days.with(watts(watt))); };
@@ -179,27 +179,31 @@ PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& pl
   return answer(rig, least ? std::optional(inWatts(*least)) : std::nullopt, Limit::Boiling);
 }
 
-PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within) {
-  return searchPower(rig, batch, place, Limit::TimeAllowed, [&](const BrewDay& day) {
+PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within,
+                              const PowerAnswer* atAll) {
+  return searchPower(rig, batch, place, Limit::TimeAllowed, atAll, [&](const BrewDay& day) {
     const auto taken = lasted(day, StageKind::HeatingToBoil);
     return taken ? inMinutes(within - *taken) : -1e4;
   });
 }
 
-PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
-                                Time within) {
+PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place, Time within,
+                                const PowerAnswer* atAll) {
   if (batch.grain.mass <= kilograms(0.0)) return {};
-  return searchPower(rig, batch, place, Limit::TimeAllowed, [&](const BrewDay& day) {
+  return searchPower(rig, batch, place, Limit::TimeAllowed, atAll, [&](const BrewDay& day) {
     const auto taken = lasted(day, StageKind::Strike);
     return taken ? inMinutes(within - *taken) : -1e4;
   });
 }
 
 PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& place,
-                            double sharePerHour) {
+                            double sharePerHour, const PowerAnswer* atAll) {
   Batch boiling = batch;
-  if (boiling.boil <= seconds(0.0)) boiling.boil = minutes(60.0);
-  return searchPower(rig, boiling, place, Limit::BoilVigour, [&](const BrewDay& day) {
+  if (boiling.boil <= seconds(0.0)) {
+    boiling.boil = minutes(60.0);
+    atAll = nullptr;  // of another batch
+  }
+  return searchPower(rig, boiling, place, Limit::BoilVigour, atAll, [&](const BrewDay& day) {
     return day.boil ? day.boil->shareOfPreBoilPerHour - sharePerHour : -1.0;
   });
 }

@@ -33,14 +33,17 @@ inline constexpr Power kStrongestElement = watts(60e3);
 // Least power that gets through the whole day and keeps the boil going. The other answers are never
 // less: a wort that comes to the boil soon enough under its lid may die once the lid is off.
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place);
+// The other searches begin there. `atAll` is that answer where it is known, for the very same rig,
+// batch and place; with it they need not find it first, and give the same.
 // Power that takes the lifted wort to the boil within `within`.
-PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within);
+PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within,
+                              const PowerAnswer* atAll = nullptr);
 // Power that takes the poured water to strike within `within`. None if there is no grain.
-PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place,
-                                Time within);
+PowerAnswer powerToStrikeWithin(const Rig& rig, const Batch& batch, const Place& place, Time within,
+                                const PowerAnswer* atAll = nullptr);
 // Power that boils off this share of the pre-boil volume per hour.
 PowerAnswer powerForBoilOff(const Rig& rig, const Batch& batch, const Place& place,
-                            double sharePerHour);
+                            double sharePerHour, const PowerAnswer* atAll = nullptr);
 
 // The largest cold volume of finished wort, water and grain in proportion, that this rig brings to
 // a boil of at least `sharePerHour`, leaving `headspace` of the vessel free. A boil harder than

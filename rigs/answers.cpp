@@ -6,24 +6,6 @@
 namespace rigs {
 namespace {
 
-SizingAnswer sizing(const physics::Rig& rig, const Plan& plan) {
-  const physics::Element largest = physics::largestElementOn(rig.supply, rig.element.topHeight);
-  physics::Rig filled = rig;
-  filled.element = largest;
-  const Goals& goals = plan.goals;
-  return {
-      .asIs = physics::electricalLoad(rig),
-      .mostOnCircuit = physics::electricalLoad(largest, rig.supply).delivered,
-      .toBoilAtAll = physics::powerToBoilAtAll(rig, plan.batch, plan.place),
-      .toBoilWithin = physics::powerToBoilWithin(rig, plan.batch, plan.place, goals.boilWithin),
-      .toStrikeWithin = physics::powerToStrikeWithin(rig, plan.batch, plan.place, goals.boilWithin),
-      .forBoilOff = physics::powerForBoilOff(rig, plan.batch, plan.place, goals.boilOffPerHour),
-      .largest =
-          physics::largestBatch(rig, plan.batch, plan.place, goals.boilOffPerHour, goals.headspace),
-      .largestOnCircuit = physics::largestBatch(filled, plan.batch, plan.place,
-                                                goals.boilOffPerHour, goals.headspace)};
-}
-
 RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
   const physics::Place& place = plan.place;
   const RoomPlan& asked = plan.room;
@@ -69,11 +51,7 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
   // Curves without everything are for a picture that follows a dragging hand: no searches then.
   const bool advise = !curves || depth == Depth::Everything;
-  if (advise && one.day.levelsOff) {
-    const bool mayGetAJacket = rigPlan.jacketIsCompared && !rigPlan.hasJacket;
-    one.whatWouldBoil = physics::whatWouldBoil(
-        rigPlan.rig, mayGetAJacket ? &rigPlan.jacketed : nullptr, plan.batch, plan.place);
-  }
+  if (advise) one.whatWouldBoil = adviceFor(rigPlan, plan, one.day);
   if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
     one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
                                         plan.goals.unplugged);
@@ -85,11 +63,58 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
     if (!curves)
       for (physics::Stage& stage : one.day.stages) stage.curve.clear();
   }
-  if (depth == Depth::Everything) one.sizing = sizing(rigPlan.rig, plan);
+  if (depth == Depth::Everything) {
+    one.sizing = powersNeeded(rigPlan, plan);
+    addLargestBatches(*one.sizing, rigPlan, plan);
+  }
   return one;
 }
 
+// The rig with the largest element its circuit carries: what is searched for must not depend, not
+// even in its last digits, on the element that happens to be in the vessel.
+physics::Rig filled(const physics::Rig& rig) {
+  physics::Rig other = rig;
+  other.element = physics::largestElementOn(rig.supply, rig.element.topHeight);
+  return other;
+}
+
 }  // namespace
+
+SizingAnswer powersNeeded(const RigPlan& rigPlan, const Plan& plan, const SizingAnswer* known) {
+  const physics::Rig rig = filled(rigPlan.rig);
+  const physics::Batch& batch = plan.batch;
+  const physics::Place& place = plan.place;
+  const Goals& goals = plan.goals;
+  SizingAnswer sizing;
+  sizing.asIs = physics::electricalLoad(rigPlan.rig);
+  sizing.mostOnCircuit = physics::electricalLoad(rig.element, rig.supply).delivered;
+  sizing.toBoilAtAll = known ? known->toBoilAtAll : physics::powerToBoilAtAll(rig, batch, place);
+  const physics::PowerAnswer* atAll = &sizing.toBoilAtAll;
+  sizing.toBoilWithin = physics::powerToBoilWithin(rig, batch, place, goals.boilWithin, atAll);
+  sizing.toStrikeWithin = physics::powerToStrikeWithin(rig, batch, place, goals.boilWithin, atAll);
+  sizing.forBoilOff =
+      known ? known->forBoilOff
+            : physics::powerForBoilOff(rig, batch, place, goals.boilOffPerHour, atAll);
+  return sizing;
+}
+
+void addLargestBatches(SizingAnswer& sizing, const RigPlan& rig, const Plan& plan) {
+  const Goals& goals = plan.goals;
+  const auto largest = [&](const physics::Rig& one) {
+    return physics::largestBatch(one, plan.batch, plan.place, goals.boilOffPerHour,
+                                 goals.headspace);
+  };
+  sizing.largest = largest(rig.rig);
+  sizing.largestOnCircuit = largest(filled(rig.rig));
+}
+
+std::optional<physics::WhatWouldBoil> adviceFor(const RigPlan& rig, const Plan& plan,
+                                                const physics::BrewDay& day) {
+  if (!day.levelsOff) return std::nullopt;
+  const bool mayGetAJacket = rig.jacketIsCompared && !rig.hasJacket;
+  return physics::whatWouldBoil(rig.rig, mayGetAJacket ? &rig.jacketed : nullptr, plan.batch,
+                                plan.place);
+}
 
 Answers answer(const Plan& plan, Depth depth, bool curves) {
   // Rigs know nothing of each other: each on a thread of its own, in the plan's order again here.

@@ -68,4 +68,17 @@ enum class Depth { Day, DayAndJacket, Circuit, Room, Everything };
 // errors.
 Answers answer(const Plan& plan, Depth depth, bool curves = false);
 
+// The pieces of a rig's answer with everything, for who shows them one by one; each is what
+// answer() has there.
+//
+// All but the largest batches. None of the powers depends on what the rig's element is rated.
+// `known` has them for the same rig, batch, place and boil-off with another time that is wanted:
+// what does not depend on that time is taken from there.
+SizingAnswer powersNeeded(const RigPlan& rig, const Plan& plan,
+                          const SizingAnswer* known = nullptr);
+void addLargestBatches(SizingAnswer& sizing, const RigPlan& rig, const Plan& plan);
+// For a day that levels off.
+std::optional<physics::WhatWouldBoil> adviceFor(const RigPlan& rig, const Plan& plan,
+                                                const physics::BrewDay& day);
+
 }  // namespace rigs

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 #include <array>
+#include <memory>
+#include <utility>
 
 #include "rigs/figures.hpp"
 
@@ -43,6 +45,23 @@ std::optional<Time> heatingTime(const BrewDay& day) {
 // Enough for times that are read in minutes.
 constexpr SimulationOptions kCoarse{.curves = false, .relativeTolerance = 1e-7};
 
+// Several readings and regions leave the same amperes: their day is simulated once.
+class FilledDays {
+ public:
+  explicit FilledDays(const Plan& plan) : plan_(plan) {}
+  const BrewDay& of(const Rig& filled) {
+    for (const auto& [rig, day] : days_)
+      if (rig == filled) return *day;
+    days_.push_back({filled, std::make_unique<const BrewDay>(
+                                 simulate(filled, plan_.batch, plan_.place, kCoarse))});
+    return *days_.back().second;
+  }
+
+ private:
+  const Plan& plan_;
+  std::vector<std::pair<Rig, std::unique_ptr<const BrewDay>>> days_;
+};
+
 // What a reading leaves for the element; the pump runs beside it.
 Supply limitedTo(const Reading& reading, const CircuitDetails& details, const Supply& supply) {
   Supply limited = supply;
@@ -52,8 +71,8 @@ Supply limitedTo(const Reading& reading, const CircuitDetails& details, const Su
 }
 bool leavesSomething(const Supply& limited) { return limited.rating > amperes(0.1); }
 
-std::vector<ReadingDay> readingDays(const Plan& plan, const RigPlan& rig,
-                                    const CircuitLoad& first) {
+std::vector<ReadingDay> readingDays(const Plan& plan, const RigPlan& rig, const CircuitLoad& first,
+                                    FilledDays& filledDays) {
   std::vector<ReadingDay> days;
   const CircuitDetails& details = detailsOf(rig, 0);
   for (const CircuitRules* rules : rulesFor(plan, details)) {
@@ -62,7 +81,7 @@ std::vector<ReadingDay> readingDays(const Plan& plan, const RigPlan& rig,
       if (!leavesSomething(limited)) continue;
       Rig filled = rig.rig;
       filled.element = largestElementOn(limited, rig.rig.element.topHeight);
-      const BrewDay day = simulate(filled, plan.batch, plan.place, kCoarse);
+      const BrewDay& day = filledDays.of(filled);
       days.push_back({.region = rules->region,
                       .reading = reading,
                       .largest = filled.element,
@@ -95,8 +114,8 @@ const Reading& strictest(const std::vector<Reading>& readings) {
                            [](const Reading& a, const Reading& b) { return a.limit < b.limit; });
 }
 
-ShortestDay shortestDay(const Plan& plan, const RigPlan& rig, const Rig& filled) {
-  const BrewDay day = simulate(filled, plan.batch, plan.place, kCoarse);
+ShortestDay shortestDay(const RigPlan& rig, const Rig& filled, FilledDays& filledDays) {
+  const BrewDay& day = filledDays.of(filled);
   ShortestDay shortest;
   shortest.elements.push_back(filled.element);
   if (filled.second) shortest.elements.push_back(filled.second->element);
@@ -110,7 +129,8 @@ ShortestDay shortestDay(const Plan& plan, const RigPlan& rig, const Rig& filled)
 
 // More power never makes a day longer, so the shortest is the largest element's: under the widest
 // and under the strictest reading, with one element and with one on each of two circuits.
-std::vector<ShortestDay> shortestDays(const Plan& plan, const RigPlan& rig) {
+std::vector<ShortestDay> shortestDays(const Plan& plan, const RigPlan& rig,
+                                      FilledDays& filledDays) {
   std::vector<ShortestDay> days;
   const Pair pair = pairOf(rig);
   const Length top = rig.rig.element.topHeight;
@@ -133,7 +153,7 @@ std::vector<ShortestDay> shortestDays(const Plan& plan, const RigPlan& rig) {
         if (both)
           filled.second =
               Feed{.element = largestElementOn(limitedTwo, top), .supply = pair.supply[1]};
-        ShortestDay day = shortestDay(plan, rig, filled);
+        ShortestDay day = shortestDay(rig, filled, filledDays);
         day.region = rules->region;
         day.reading = one.name;
         day.limits.push_back(limitedOne.rating);
@@ -220,8 +240,9 @@ CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const BrewDay&
   const auto with = heatingTime(day);
   const auto without = heatingTime(simulate(direct, plan.batch, plan.place, kCoarse));
   if (with && without) answer.addedByCable = *with - *without;
-  answer.readings = readingDays(plan, rig, answer.circuits.front());
-  answer.shortest = shortestDays(plan, rig);
+  FilledDays filledDays(plan);
+  answer.readings = readingDays(plan, rig, answer.circuits.front(), filledDays);
+  answer.shortest = shortestDays(plan, rig, filledDays);
   answer.split = splitOf(plan, rig, answer.duty);
   return answer;
 }

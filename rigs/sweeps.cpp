@@ -63,13 +63,23 @@ void scaleLayers(physics::Covering& covering, double factor) {
 
 }  // namespace
 
+JacketDay jacketDay(const BrewDay& day, const Plan& plan) {
+  return {.done = day.outcome == physics::Outcome::Done,
+          .toBoil = timeOf(day, physics::StageKind::HeatingToBoil),
+          .fromWall = day.total.fromWall(),
+          .cost = dayCost(day, plan.tariff, plan.startOfDay)};
+}
+
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
-                                     physics::Power strongest, int count) {
+                                     physics::Power strongest, int count,
+                                     std::optional<physics::Power> also) {
   assert(count >= 2);
   const physics::Batch batch = poured(rig.rig, plan);
+  std::vector<physics::Power> ratings;
+  for (int i = 0; i < count; ++i) ratings.push_back(between(weakest, strongest, i, count));
+  if (also) ratings.insert(std::lower_bound(ratings.begin(), ratings.end(), *also), *also);
   std::vector<PowerPoint> points;
-  for (int i = 0; i < count; ++i) {
-    const physics::Power rating = between(weakest, strongest, i, count);
+  for (const physics::Power& rating : ratings) {
     const BrewDay day =
         physics::simulate(withRating(rig.rig, rating), batch, plan.place, kForPictures);
     PowerPoint point{.element = rating,
@@ -114,7 +124,9 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                       .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
                                                   timeOf(day, physics::StageKind::Strike)),
                       .savedFromWall = saved,
-                      .savedMoney = moneySaved(bare, day, plan)});
+                      .savedMoney = moneySaved(bare, day, plan),
+                      .bare = jacketDay(bare, plan),
+                      .jacketed = jacketDay(day, plan)});
   }
   return points;
 }
@@ -138,7 +150,9 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
          .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
                                    timeOf(jacketed, physics::StageKind::HeatingToBoil)),
          .savedFromWall = saved,
-         .savedMoney = moneySaved(bare, jacketed, plan)});
+         .savedMoney = moneySaved(bare, jacketed, plan),
+         .bare = jacketDay(bare, plan),
+         .jacketed = jacketDay(jacketed, plan)});
   }
   return points;
 }

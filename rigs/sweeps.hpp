@@ -24,8 +24,20 @@ struct PowerPoint {
   std::optional<physics::VolumeFlow> boilOff;  // as cold water
 };
 // `count` >= 2 points from `weakest` to `strongest` rating; the water poured is the plan's own.
+// `also` is one more, wherever it belongs among them.
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
-                                     physics::Power strongest, int count);
+                                     physics::Power strongest, int count,
+                                     std::optional<physics::Power> also = std::nullopt);
+
+// One side of a comparison.
+struct JacketDay {
+  bool done = false;                    // boils to the end
+  std::optional<physics::Time> toBoil;  // heating after the mash
+  physics::Energy fromWall;
+  std::optional<double> cost;  // begun when the plan says
+};
+
+JacketDay jacketDay(const physics::BrewDay& day, const Plan& plan);
 
 // The rig's jacket (its own or the one to compare) thinner and thicker; 0 is bare metal.
 struct JacketPoint {
@@ -34,6 +46,7 @@ struct JacketPoint {
   std::optional<physics::Time> savedToStrike;
   physics::Energy savedFromWall;
   std::optional<double> savedMoney;
+  JacketDay bare, jacketed;
 };
 std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                                           physics::Length thickest, int count);
@@ -43,6 +56,7 @@ struct JacketPowerPoint {
   std::optional<physics::Time> savedToBoil;
   physics::Energy savedFromWall;
   std::optional<double> savedMoney;
+  JacketDay bare, jacketed;
 };
 std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan& plan,
                                                  physics::Power weakest, physics::Power strongest,

@@ -304,10 +304,6 @@
         <translation>um %1 zu verdampfen</translation>
     </message>
     <message>
-        <source>most its circuit carries</source>
-        <translation>das Meiste, was der Stromkreis trägt</translation>
-    </message>
-    <message>
         <source>No boil is planned.</source>
         <translation>Es ist kein Kochen geplant.</translation>
     </message>
@@ -478,10 +474,6 @@
     <message>
         <source>saved</source>
         <translation>gespart</translation>
-    </message>
-    <message>
-        <source>saved, %1</source>
-        <translation>gespart, %1</translation>
     </message>
     <message>
         <source>Lost at the boil, W</source>
@@ -814,6 +806,90 @@
     <message>
         <source>%1 ends, %2</source>
         <translation>%1 endet, %2</translation>
+    </message>
+    <message>
+        <source>more than its circuit carries</source>
+        <translation>mehr als sein Stromkreis trägt</translation>
+    </message>
+    <message>
+        <source>Power written on the element, W</source>
+        <translation>Leistung laut Aufdruck des Heizelements, W</translation>
+    </message>
+    <message>
+        <source>Most its circuit carries</source>
+        <translation>Das Meiste, was der Stromkreis trägt</translation>
+    </message>
+    <message>
+        <source>element rated at the supply, W</source>
+        <translation>Heizelement, bei Netzspannung, W</translation>
+    </message>
+    <message>
+        <source>the same, rated as its own is, W</source>
+        <translation>dasselbe, bei der Nennspannung des eigenen, W</translation>
+    </message>
+    <message>
+        <source>from mash to boil with that, min</source>
+        <translation>damit von der Maische zum Kochen, min</translation>
+    </message>
+    <message>
+        <source>for three hours or longer, rated at the supply, W</source>
+        <translation>für drei Stunden oder länger, bei Netzspannung, W</translation>
+    </message>
+    <message>
+        <source>and then</source>
+        <translation>und dann</translation>
+    </message>
+    <message>
+        <source>%1, on %2</source>
+        <translation>%1, an %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 on %3</source>
+        <translation>%1, %2 an %3</translation>
+    </message>
+    <message>
+        <source>Time from mash to boil, with a jacket and without</source>
+        <translation>Zeit von der Maische zum Kochen, mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>Minutes from mash to boil; thin: without jacket</source>
+        <translation>Minuten von der Maische zum Kochen; dünn: ohne Mantel</translation>
+    </message>
+    <message>
+        <source>Cost of a batch, with a jacket and without</source>
+        <translation>Kosten eines Suds, mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>%1 a batch; thin: without jacket</source>
+        <translation>%1 je Sud; dünn: ohne Mantel</translation>
+    </message>
+    <message>
+        <source>Energy of a batch, with a jacket and without</source>
+        <translation>Energie eines Suds, mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>Cost of a batch, %1</source>
+        <translation>Kosten eines Suds, %1</translation>
+    </message>
+    <message>
+        <source>mash done</source>
+        <translation>Maischen beendet</translation>
+    </message>
+    <message>
+        <source>strike reached</source>
+        <translation>Einmaischtemperatur erreicht</translation>
+    </message>
+    <message>
+        <source>mashed in</source>
+        <translation>eingemaischt</translation>
+    </message>
+    <message>
+        <source>rest reached</source>
+        <translation>Rast erreicht</translation>
+    </message>
+    <message>
+        <source>rest done</source>
+        <translation>Rast beendet</translation>
     </message>
 </context>
 <context>
@@ -4064,6 +4140,22 @@
     <message>
         <source>Shows or folds away what follows the first sentence</source>
         <translation>Zeigt oder verbirgt, was auf den ersten Satz folgt</translation>
+    </message>
+    <message>
+        <source>power written on the element</source>
+        <translation>Leistung laut Aufdruck</translation>
+    </message>
+    <message>
+        <source>power at the supply&apos;s voltage</source>
+        <translation>Leistung bei Netzspannung</translation>
+    </message>
+    <message>
+        <source>with a jacket and without</source>
+        <translation>mit Mantel und ohne</translation>
+    </message>
+    <message>
+        <source>what a jacket saves</source>
+        <translation>was ein Mantel spart</translation>
     </message>
 </context>
 <context>

@@ -11,8 +11,9 @@
 namespace gui {
 namespace {
 
-constexpr int kHeadEdge = 10;          // around the text of the head
-constexpr int kNarrowestNumbers = 84;  // a column; then the table scrolls sideways
+constexpr qsizetype kLongestNumber = 8;  // characters
+constexpr int kHeadEdge = 10;            // around the text of the head
+constexpr int kNarrowestNumbers = 84;    // a column; then the table scrolls sideways
 
 bool isHeading(const QVector<QString>& row) {
   return std::all_of(row.begin() + 1, row.end(),
@@ -43,9 +44,17 @@ void AnswerTable::fill(const PictureTable& from) {
     setColumnCount(columns);
     setRowCount(rows);
   }
-  setHorizontalHeaderLabels({from.head.begin(), from.head.end()});
+  bool reshaped = !sameShape;  // what may change a height
   for (int column = 0; column < columns; ++column) {
-    QTableWidgetItem& head = *horizontalHeaderItem(column);
+    QTableWidgetItem* titled = horizontalHeaderItem(column);
+    if (titled && titled->text() == from.head[column]) continue;
+    reshaped = true;
+    if (!titled) {
+      titled = new QTableWidgetItem;
+      setHorizontalHeaderItem(column, titled);
+    }
+    titled->setText(from.head[column]);
+    QTableWidgetItem& head = *titled;
     const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
     // The type has no name for wrapping, the header heeds it all the same.
     head.setTextAlignment(
@@ -61,23 +70,30 @@ void AnswerTable::fill(const PictureTable& from) {
       QTableWidgetItem* cell = item(row, column);
       if (!cell) {
         cell = new QTableWidgetItem;
+        cell->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
+                                           : Qt::AlignRight | Qt::AlignVCenter);
         setItem(row, column, cell);
       }
       const QString& text = from.rows[row][column];
-      if (cell->text() != text) cell->setText(text);
-      cell->setToolTip(text.size() > 24 ? text : QString());
-      cell->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
-                                         : Qt::AlignRight | Qt::AlignVCenter);
+      if (cell->text() != text) {
+        // Numbers are as tall as numbers; words wrap.
+        reshaped |= column == 0 || std::max(cell->text().size(), text.size()) > kLongestNumber;
+        cell->setText(text);
+        cell->setToolTip(text.size() > 24 ? text : QString());
+      }
       QFont weight = font();
       weight.setBold(heading);
-      if (cell->font() != weight) cell->setFont(weight);
+      if (cell->font() != weight) {
+        reshaped = true;
+        cell->setFont(weight);
+      }
     }
   }
   if (!sameShape) {
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
   }
-  fit();
+  if (reshaped) fit();
 }
 
 void AnswerTable::fit() {

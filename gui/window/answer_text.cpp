@@ -207,6 +207,13 @@ QStringList stageLabels(const physics::BrewDay& day) {
   return names;
 }
 
+void addPoint(PictureLine& line, QPointF own) {
+  if (line.points.isEmpty()) return;
+  const auto after = std::lower_bound(line.points.begin(), line.points.end(), own.x(),
+                                      [](const QPointF& p, double x) { return p.x() < x; });
+  line.points.insert(after, own);
+}
+
 Extremes extremesOf(const Telling& tell, const std::function<std::optional<double>(int)>& figure) {
   Extremes extremes;
   double least = 0.0;

@@ -99,6 +99,10 @@ QString vigourLabel(rigs::Vigour vigour);
 // "Strike", "Rest 1", ... of a day.
 QStringList stageLabels(const physics::BrewDay& day);
 
+// A rig's own point belongs to its curve, which otherwise has only round numbers. A line without
+// points stays without.
+void addPoint(PictureLine& line, QPointF own);
+
 // Rigs ordered by a figure; those without one are left out.
 struct Extremes {
   int least = -1, most = -1;

@@ -159,7 +159,7 @@ void MainWindow::setUnits(rigs::UnitSystem units) {
 
 bool MainWindow::isSettled() const {
   const SolutionPtr newest = page_->newestSolution();
-  return solver_.isIdle() &&
+  return solver_.isIdle() && page_->isWritten() &&
          (!document_.plan() || (newest && newest->edition == document_.edition()));
 }
 

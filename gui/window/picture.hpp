@@ -28,7 +28,8 @@ struct PictureLine {
 struct PictureMark {  // an event, an operating point
   int rig = 0;
   QPointF at;
-  QString label;  // short; empty: a dot
+  QString label;       // short; empty: a dot
+  QString event = {};  // what happens there: told where a person points, and beside one such dot
 };
 
 struct PictureBand {  // a published range of y (or of x), with its source

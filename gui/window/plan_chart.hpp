@@ -41,8 +41,8 @@ class Plot {
   std::unique_ptr<Parts> parts_;
 };
 
-// The picture on the screen: cross-hair with a read-out of all rigs, zoom (wheel, +, -, 0), pan
-// (drag, arrows with Shift), and the draggable line.
+// The picture on the screen: cross-hair with a read-out of all rigs (Ctrl and an arrow go from
+// event to event), zoom (wheel, +, -, 0), pan (drag, arrows with Shift), and the draggable line.
 class PlanChart : public QWidget {
   Q_OBJECT
 

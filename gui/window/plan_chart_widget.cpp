@@ -46,6 +46,40 @@ struct PlanChart::Parts {
     return std::abs(layout.at({0.0, *picture.draggable}).y() - at.y()) <= kGrip &&
            layout.plot.adjusted(-kGrip, -kGrip, kGrip, kGrip).contains(at);
   }
+  // What happens to a rig there, as near as a hand can point.
+  QString eventAt(int rig, double x, const ChartWindow& w) const {
+    constexpr double kNear = 0.005;  // of the width
+    QString event;
+    double nearest = kNear * w.width();
+    for (const PictureMark& mark : picture.marks) {
+      if (mark.rig != rig || mark.event.isEmpty() || std::abs(mark.at.x() - x) > nearest) continue;
+      nearest = std::abs(mark.at.x() - x);
+      event = mark.event;
+    }
+    return event;
+  }
+  // The mark under the pointer, if it tells of an event.
+  const PictureMark* markAt(QPointF at) const {
+    double nearest = 8.0;  // pixels
+    const PictureMark* found = nullptr;
+    for (const PictureMark& mark : picture.marks) {
+      const QPointF off = layout.at(mark.at) - at;
+      if (mark.event.isEmpty() || std::hypot(off.x(), off.y()) > nearest) continue;
+      nearest = std::hypot(off.x(), off.y());
+      found = &mark;
+    }
+    return found;
+  }
+  // The next event along x.
+  std::optional<double> eventAfter(double x, double sign) const {
+    std::optional<double> next;
+    for (const PictureMark& mark : picture.marks) {
+      const double ahead = sign * (mark.at.x() - x);
+      if (mark.event.isEmpty() || ahead <= 1e-9) continue;
+      if (!next || ahead < sign * (*next - x)) next = mark.at.x();
+    }
+    return next;
+  }
   ChartWindow visible() const {
     if (held) return *held;
     return window.value_or(fullWindow(picture));
@@ -182,7 +216,12 @@ QStringList PlanChart::readOut() const {
     const auto phase =
         std::find_if(line.phases.begin(), line.phases.end(),
                      [&](const PicturePhase& one) { return *p.crosshair <= one.until; });
-    if (phase != line.phases.end()) text += QStringLiteral("  ") + phase->name;
+    const QString event = p.eventAt(line.rig, *p.crosshair, w);
+    if (!event.isEmpty()) {
+      text += QStringLiteral("  ") + event;
+    } else if (phase != line.phases.end()) {
+      text += QStringLiteral("  ") + phase->name;
+    }
     lines += text;
   }
   for (qsizetype i = p.picture.areas.size(); i-- > 0;) {
@@ -307,7 +346,8 @@ void PlanChart::mouseMoveEvent(QMouseEvent* event) {
   }
   setCursor(p.onGrip(at) ? Qt::SizeVerCursor : Qt::ArrowCursor);
   if (p.layout.plot.contains(at)) {
-    setCrosshair(p.xAt(at.x()));
+    const PictureMark* mark = p.markAt(at);
+    setCrosshair(mark ? mark->at.x() : p.xAt(at.x()));
   } else {
     clearCrosshair();
   }
@@ -366,8 +406,13 @@ void PlanChart::keyPressEvent(QKeyEvent* event) {
   const bool shift = event->modifiers().testFlag(Qt::ShiftModifier);
   const double middle = p.crosshair.value_or(0.5 * (w.xFrom + w.xTo));
   const auto step = [&](double sign) {
+    const auto next = event->modifiers().testFlag(Qt::ControlModifier)
+                          ? p.eventAfter(p.crosshair.value_or(w.xFrom - 1.0), sign)
+                          : std::nullopt;
     if (shift) {
       p.pan(sign * 0.1 * w.width(), 0.0);
+    } else if (next) {
+      setCrosshair(*next);
     } else {
       setCrosshair(middle + sign * w.width() / 100.0);
     }

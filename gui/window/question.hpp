@@ -31,7 +31,10 @@ QString identifierOf(Question question);  // "how-long", for files and options; 
 struct QuestionView {
   int rig = 0;  // whose power by path is drawn (WhereHeat), whose jacket (WorthJacket)
   bool overThickness = true;  // WorthJacket: against thickness, else against element power
-  bool asBars = false;        // WhereHeat: energy of all rigs as stacked bars, else power over time
+  bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
+  // WhichElement: against the power written on the element, else rated at its supply's voltage.
+  bool asWritten = true;
+  bool asBars = false;  // WhereHeat: energy of all rigs as stacked bars, else power over time
 };
 
 struct Answer {

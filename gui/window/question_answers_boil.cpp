@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Does it boil hard enough? What element do I need?
+// Does it boil hard enough?
 #include <algorithm>
 #include <cmath>
 
@@ -18,14 +18,6 @@ physics::Power operatingPoint(const rigs::RigPlan& rig) {
 }
 
 double percentPerHour(double share) { return 100.0 * share; }
-
-// The rig's own point belongs to its curve, which otherwise has only round powers.
-void insert(PictureLine& line, QPointF own) {
-  if (line.points.isEmpty()) return;
-  const auto after = std::lower_bound(line.points.begin(), line.points.end(), own.x(),
-                                      [](const QPointF& p, double x) { return p.x() < x; });
-  line.points.insert(after, own);
-}
 
 QString boilSentence(const Telling& tell, int i, const QString& text) {
   const physics::BoilFigures& boil = *tell.rig(i).day.boil;
@@ -96,7 +88,7 @@ Picture boilOffPicture(const Telling& tell) {
     const auto& boil = tell.rig(i).day.boil;
     const bool boils = boil && tell.rig(i).day.outcome == physics::Outcome::Done;
     const double y = boils ? percentPerHour(boil->shareOfPreBoilPerHour) : 0.0;
-    if (boils) insert(line, {x, y});
+    if (boils) addPoint(line, {x, y});
     picture.lines.push_back(line);
     picture.marks.push_back({i,
                              {x, y},
@@ -164,170 +156,6 @@ PictureTable boilTable(const Telling& tell) {
   return table.take();
 }
 
-std::optional<double> toBoilMinutes(const Telling& tell, int i) {
-  const auto time = rigs::timeOf(tell.rig(i).day, StageKind::HeatingToBoil);
-  return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
-}
-
-QString enoughText(const Telling& tell, int i) {
-  const rigs::RigAnswer& rig = tell.rig(i);
-  const rigs::Goals& goals = tell.plan.goals;
-  const QString within = tell.write.time(goals.boilWithin);
-  const QString rate = tell.write.text(rigs::perHour(goals.boilOffPerHour));
-  const physics::PowerAnswer needed = rigs::neededPower(*rig.sizing);
-  if (!needed.power) {
-    return translate(
-               "Answer",
-               "No element takes %1 to strike and to the boil within %2 each and boils off %3.")
-        .arg(tell.named(i), within, rate);
-  }
-  const auto element = rigs::elementFor(tell.planned(i).rig, needed);
-  if (!element) {
-    return translate("Answer",
-                     "%1 of heat is what %2 needs to strike and boil within %3 each and boil off "
-                     "%4: more than its cable can carry.")
-        .arg(tell.write.watts(*needed.power), tell.named(i), within, rate);
-  }
-  QString text;
-  if (*needed.power <= rig.day.electrical.delivered) {
-    text = translate("Answer",
-                     "%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; "
-                     "its own is stronger.");
-  } else {
-    switch (rigs::carries(tell.planned(i), needed)) {
-      case rigs::Carries::Yes:
-        text = translate("Answer",
-                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
-                         "%4; its own is too weak, its circuit carries that.");
-        break;
-      case rigs::Carries::ForShortUseOnly:
-        text = translate("Answer",
-                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
-                         "%4; its own is too weak, and its circuit carries that for short use "
-                         "only, not for three hours.");
-        break;
-      case rigs::Carries::No:
-        text = translate("Answer",
-                         "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "
-                         "%4; its own is too weak, and its circuit does not carry that.");
-        break;
-    }
-  }
-  return text.arg(tell.write.watts(element->rating), tell.named(i), within, rate,
-                  tell.write.text(element->ratedAt));
-}
-
-// One line for all rigs whose circuits carry the same.
-void addCircuits(const Telling& tell, Picture& picture) {
-  for (int i = 0; i < tell.count(); ++i) {
-    const physics::Rig& rig = tell.planned(i).rig;
-    const double most =
-        tell.write.axis(physics::largestElementOn(rig.supply, rig.element.topHeight).rating);
-    const auto same = std::find_if(
-        picture.limits.begin(), picture.limits.end(),
-        [&](const PictureLimit& limit) { return std::abs(limit.x - most) < 0.01 * most; });
-    if (same != picture.limits.end()) {
-      same->label.insert(same->label.lastIndexOf(QLatin1Char(')')) + 1,
-                         QLatin1Char(' ') + letterOfRig(i));
-      continue;
-    }
-    picture.limits.push_back(
-        {most, QStringLiteral("%1 %2").arg(letterOfRig(i), tell.write.text(rig.supply.rating))});
-  }
-}
-
-Picture elementPicture(const Telling& tell) {
-  Picture picture;
-  picture.title = translate("Answer", "Time from mash to boil against element power");
-  picture.xUnit = QStringLiteral("W");
-  picture.xTitle = translate("Answer", "Element, rated at its supply's voltage, W");
-  picture.yUnit = QStringLiteral("min");
-  picture.yTitle = translate("Answer", "Minutes from mash to boil; dotted: what a circuit carries");
-  double slowest = 60.0;
-  for (int i = 0; i < tell.count(); ++i) {
-    PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
-    if (const RigSweeps* sweeps = tell.sweeps(i)) {
-      for (const rigs::PowerPoint& point : sweeps->power) {
-        if (!point.toBoil || !point.boilOffPerHour) continue;
-        line.points.push_back({tell.write.axis(point.element), physics::inMinutes(*point.toBoil)});
-      }
-    }
-    const auto minutes = toBoilMinutes(tell, i);
-    const bool boils = minutes && tell.rig(i).day.outcome == physics::Outcome::Done;
-    const double own = tell.write.axis(operatingPoint(tell.planned(i)));
-    if (boils) insert(line, {own, *minutes});
-    picture.lines.push_back(line);
-    if (!boils) continue;
-    picture.marks.push_back(
-        {i,
-         {own, *minutes},
-         QStringLiteral("%1 %2 min").arg(letterOfRig(i), tell.write.plain(*minutes, 0))});
-    slowest = std::max(slowest, *minutes);
-  }
-  addCircuits(tell, picture);
-  picture.draggable = physics::inMinutes(tell.plan.goals.boilWithin);
-  picture.draggableLabel =
-      translate("Answer", "wanted: %1").arg(tell.write.time(tell.plan.goals.boilWithin));
-  picture.yFrom = 0.0;
-  // Not from the wanted time alone: the axis would run away from the hand that drags it.
-  picture.yTo = std::max(1.5 * slowest, 1.02 * *picture.draggable);
-  return picture;
-}
-
-PictureTable elementTable(const Telling& tell) {
-  TableOf table(tell);
-  const auto planned = [&](const QString& label, auto of, int decimals) {
-    table.row(label,
-              [&](int i) -> std::optional<QString> { return tell.write.number(of(i), decimals); });
-  };
-  table.heading(translate("Answer", "Now"));
-  planned(
-      translate("Answer", "element rated, W"),
-      [&](int i) { return tell.planned(i).rig.element.rating; }, 0);
-  planned(
-      translate("Answer", "rated at, V"),
-      [&](int i) { return tell.planned(i).rig.element.ratedAt; }, 0);
-  planned(
-      translate("Answer", "supply, V"), [&](int i) { return tell.planned(i).rig.supply.nominal; },
-      0);
-  planned(
-      translate("Answer", "circuit, A"), [&](int i) { return tell.planned(i).rig.supply.rating; },
-      0);
-  planned(
-      translate("Answer", "current, A"), [&](int i) { return tell.rig(i).day.electrical.current; },
-      1);
-  planned(
-      translate("Answer", "reaches the vessel, W"),
-      [&](int i) { return tell.rig(i).day.electrical.delivered; }, 0);
-  table.row(translate("Answer", "from mash to boil, min"), [&](int i) -> std::optional<QString> {
-    const auto minutes = toBoilMinutes(tell, i);
-    return minutes ? std::optional(tell.write.plain(*minutes, 0)) : std::nullopt;
-  });
-  table.heading(translate("Answer", "Element needed, rated at the supply, W"));
-  const auto needed = [&](const QString& label, physics::PowerAnswer rigs::SizingAnswer::*wish) {
-    table.row(label, [&, wish](int i) -> std::optional<QString> {
-      if (!tell.rig(i).sizing) return std::nullopt;
-      const auto element = rigs::elementFor(tell.planned(i).rig, (*tell.rig(i).sizing).*wish);
-      return element ? std::optional(tell.write.number(element->rating, 0)) : std::nullopt;
-    });
-  };
-  const QString within = tell.write.time(tell.plan.goals.boilWithin);
-  needed(translate("Answer", "to boil at all"), &rigs::SizingAnswer::toBoilAtAll);
-  needed(translate("Answer", "from mash to boil within %1").arg(within),
-         &rigs::SizingAnswer::toBoilWithin);
-  needed(translate("Answer", "to strike within %1").arg(within),
-         &rigs::SizingAnswer::toStrikeWithin);
-  needed(translate("Answer", "to boil off %1")
-             .arg(tell.write.text(rigs::perHour(tell.plan.goals.boilOffPerHour))),
-         &rigs::SizingAnswer::forBoilOff);
-  table.row(translate("Answer", "most its circuit carries"), [&](int i) -> std::optional<QString> {
-    const physics::Rig& rig = tell.planned(i).rig;
-    return tell.write.number(physics::largestElementOn(rig.supply, rig.element.topHeight).rating,
-                             0);
-  });
-  return table.take();
-}
-
 }  // namespace
 
 Answer boilsEnough(const Telling& tell) {
@@ -345,19 +173,6 @@ Answer boilsEnough(const Telling& tell) {
   answer.sentence = told.join(QLatin1Char(' '));
   answer.pictures = {boilOffPicture(tell)};
   answer.table = boilTable(tell);
-  return answer;
-}
-
-Answer whichElement(const Telling& tell) {
-  Answer answer;
-  QStringList told;
-  for (int i = 0; i < tell.count(); ++i) {
-    if (tell.rig(i).sizing) told += enoughText(tell, i);
-  }
-  if (told.isEmpty()) told += translate("Answer", "Being worked out …");
-  answer.sentence = told.join(QLatin1Char('\n'));
-  answer.pictures = {elementPicture(tell)};
-  answer.table = elementTable(tell);
   return answer;
 }
 

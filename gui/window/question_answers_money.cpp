@@ -6,6 +6,7 @@
 #include "gui/window/catalogue_words.hpp"
 #include "gui/window/chart_layout.hpp"
 #include "rigs/figures.hpp"
+#include "rigs/sweeps.hpp"
 
 namespace gui {
 namespace {
@@ -98,21 +99,41 @@ std::vector<Saving> savings(const Telling& tell, int i) {
   return all;
 }
 
-Picture savedPicture(const Telling& tell, bool money) {
+QString xTitleOf(const Telling& tell) {
+  return tell.view.overThickness
+             ? translate("Answer", "Insulation on the side, %1").arg(tell.write.thicknessUnit())
+             : translate("Answer", "Element, rated at its supply's voltage, W");
+}
+
+Picture emptyPicture(const Telling& tell) {
   Picture picture;
-  const bool thickness = tell.view.overThickness;
-  picture.xUnit = thickness ? tell.write.thicknessUnit() : QStringLiteral("W");
-  picture.xTitle = thickness ? translate("Answer", "Insulation on the side, %1").arg(picture.xUnit)
-                             : translate("Answer", "Element, rated at its supply's voltage, W");
-  const QString currency = QString::fromStdString(tell.plan.tariff.currency);
+  picture.xUnit = tell.view.overThickness ? tell.write.thicknessUnit() : QStringLiteral("W");
+  picture.xTitle = xTitleOf(tell);
+  return picture;
+}
+
+QString currencyOf(const Telling& tell) {
+  return QString::fromStdString(tell.plan.tariff.currency);
+}
+
+// Where the rig as planned stands along the picture.
+double ownPlace(const Telling& tell, int i) {
+  const rigs::RigPlan& rig = tell.planned(i);
+  return tell.view.overThickness
+             ? tell.write.thickness(jacketThickness(rig))
+             : tell.write.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
+}
+
+Picture savedPicture(const Telling& tell, bool money) {
+  Picture picture = emptyPicture(tell);
   if (!money) {
     picture.title = translate("Answer", "Time a jacket saves");
     picture.yTitle = translate("Answer", "Minutes saved from mash to boil");
     picture.yUnit = QStringLiteral("min");
   } else if (priced(tell)) {
     picture.title = translate("Answer", "Money a jacket saves");
-    picture.yTitle = translate("Answer", "%1 saved a batch").arg(currency);
-    picture.yUnit = currency;
+    picture.yUnit = currencyOf(tell);
+    picture.yTitle = translate("Answer", "%1 saved a batch").arg(picture.yUnit);
   } else {
     picture.title = translate("Answer", "Energy a jacket saves");
     picture.yUnit = tell.write.unit<physics::Energy>();
@@ -130,22 +151,88 @@ Picture savedPicture(const Telling& tell, bool money) {
     picture.lines.push_back(line);
     const auto& effect = tell.rig(i).jacket;
     if (!effect || effect->bare.outcome != physics::Outcome::Done) continue;
-    const rigs::RigPlan& rig = tell.planned(i);
-    const double x = thickness
-                         ? tell.write.thickness(jacketThickness(rig))
-                         : tell.write.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
     if (!effect->savedFromWall) continue;
+    const double x = ownPlace(tell, i);
     const Saving own{x, effect->savedToBoil, *effect->savedFromWall,
                      rigs::moneySaved(effect->bare, effect->jacketed, tell.plan)};
     const auto y = value(own);
     if (!y) continue;
     picture.marks.push_back({i, {x, *y}, {}});
-    // The rig's own point belongs to its curve.
-    Points& points = picture.lines.back().points;
-    if (points.isEmpty()) continue;
-    points.insert(std::lower_bound(points.begin(), points.end(), x,
-                                   [](const QPointF& p, double to) { return p.x() < to; }),
-                  {x, *y});
+    addPoint(picture.lines.back(), {x, *y});
+  }
+  return picture;
+}
+
+// Both days at one place along the picture.
+struct Compared {
+  double x = 0.0;
+  rigs::JacketDay bare, jacketed;
+};
+std::vector<Compared> comparisons(const Telling& tell, int i) {
+  std::vector<Compared> all;
+  const RigSweeps* sweeps = tell.sweeps(i);
+  if (!sweeps) return all;
+  if (tell.view.overThickness) {
+    for (const rigs::JacketPoint& p : sweeps->thickness)
+      all.push_back({tell.write.thickness(p.thickness), p.bare, p.jacketed});
+  } else {
+    for (const rigs::JacketPowerPoint& p : sweeps->jacketPower)
+      all.push_back({tell.write.axis(p.element), p.bare, p.jacketed});
+  }
+  return all;
+}
+
+Picture comparedPicture(const Telling& tell, bool money) {
+  Picture picture = emptyPicture(tell);
+  if (!money) {
+    picture.title = translate("Answer", "Time from mash to boil, with a jacket and without");
+    picture.yTitle = translate("Answer", "Minutes from mash to boil; thin: without jacket");
+    picture.yUnit = QStringLiteral("min");
+  } else if (priced(tell)) {
+    picture.title = translate("Answer", "Cost of a batch, with a jacket and without");
+    picture.yUnit = currencyOf(tell);
+    picture.yTitle = translate("Answer", "%1 a batch; thin: without jacket").arg(picture.yUnit);
+  } else {
+    picture.title = translate("Answer", "Energy of a batch, with a jacket and without");
+    picture.yUnit = tell.write.unit<physics::Energy>();
+    picture.yTitle = translate("Answer", "%1 a batch; thin: without jacket").arg(picture.yUnit);
+  }
+  const int decimals = money ? 2 : 0;
+  // A day that stops early has nothing to compare.
+  const auto value = [&](const rigs::JacketDay& day) -> std::optional<double> {
+    if (!day.done) return std::nullopt;
+    if (!money) return day.toBoil ? std::optional(physics::inMinutes(*day.toBoil)) : std::nullopt;
+    return priced(tell) ? day.cost : std::optional(tell.write.axis(day.fromWall));
+  };
+  for (int i = 0; i < tell.count(); ++i) {
+    PictureLine jacketed{.rig = i, .name = tell.name(i), .points = {}};
+    PictureLine bare{.rig = i,
+                     .name = translate("Answer", "the same without its jacket"),
+                     .points = {},
+                     .faint = true};
+    for (const Compared& at : comparisons(tell, i)) {
+      if (const auto y = value(at.jacketed)) jacketed.points.push_back({at.x, *y});
+      if (const auto y = value(at.bare)) bare.points.push_back({at.x, *y});
+    }
+    if (const auto& effect = tell.rig(i).jacket) {
+      const double x = ownPlace(tell, i);
+      const auto with = value(rigs::jacketDay(effect->jacketed, tell.plan));
+      const auto without = value(rigs::jacketDay(effect->bare, tell.plan));
+      const auto text = [&](double y) { return tell.write.plain(y, decimals); };
+      if (without) {
+        picture.marks.push_back({i, {x, *without}, {}});
+        addPoint(bare, {x, *without});
+      }
+      if (with) {
+        const QString told =
+            without ? QStringLiteral("%1 → %2").arg(text(*without), text(*with)) : text(*with);
+        picture.marks.push_back(
+            {i, {x, *with}, QStringLiteral("%1 %2 %3").arg(letterOfRig(i), told, picture.yUnit)});
+        addPoint(jacketed, {x, *with});
+      }
+    }
+    picture.lines.push_back(jacketed);
+    picture.lines.push_back(bare);
   }
   return picture;
 }
@@ -197,11 +284,17 @@ PictureTable jacketTable(const Telling& tell) {
     return tell.write.number(*e.savedFromWall, 3);
   });
   if (priced(tell)) {
-    of(translate("Answer", "saved, %1").arg(QString::fromStdString(tell.plan.tariff.currency)),
-       [&](const JacketEffect& e) -> std::optional<QString> {
-         const auto cost = rigs::moneySaved(e.bare, e.jacketed, tell.plan);
-         return cost ? std::optional(tell.write.plain(*cost, 3)) : std::nullopt;
-       });
+    table.heading(translate("Answer", "Cost of a batch, %1").arg(currencyOf(tell)));
+    const auto cost = [&](const physics::BrewDay& day) -> std::optional<QString> {
+      const rigs::JacketDay one = rigs::jacketDay(day, tell.plan);
+      return one.done && one.cost ? std::optional(tell.write.plain(*one.cost, 2)) : std::nullopt;
+    };
+    of(without, [&](const JacketEffect& e) { return cost(e.bare); });
+    of(with, [&](const JacketEffect& e) { return cost(e.jacketed); });
+    of(translate("Answer", "saved"), [&](const JacketEffect& e) -> std::optional<QString> {
+      const auto less = rigs::moneySaved(e.bare, e.jacketed, tell.plan);
+      return less ? std::optional(tell.write.plain(*less, 3)) : std::nullopt;
+    });
   }
   table.heading(translate("Answer", "Lost at the boil, W"));
   of(without, [&](const JacketEffect& e) -> std::optional<QString> {
@@ -231,7 +324,9 @@ Answer worthJacket(const Telling& tell) {
     if (e.least != e.most) told += savingText(tell, e.least);
   }
   answer.sentence = told.join(QLatin1Char(' '));
-  answer.pictures = {savedPicture(tell, false), savedPicture(tell, true)};
+  answer.pictures = tell.view.savings
+                        ? QVector{savedPicture(tell, false), savedPicture(tell, true)}
+                        : QVector{comparedPicture(tell, false), comparedPicture(tell, true)};
   answer.table = jacketTable(tell);
   return answer;
 }

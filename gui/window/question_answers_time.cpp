@@ -19,6 +19,36 @@ std::optional<physics::Time> duration(const BrewDay& day) {
   return day.duration();
 }
 
+bool ofTheMash(StageKind kind) {
+  return kind == StageKind::MashingIn || kind == StageKind::Ramp || kind == StageKind::Rest ||
+         kind == StageKind::UnpluggedRest;
+}
+
+// What the end of a stage is called; empty for a stage that could not be finished.
+QString eventAtEnd(const BrewDay& day, std::size_t s) {
+  const physics::Stage& stage = day.stages[s];
+  if (!rigs::finished(day, stage)) return {};
+  const bool mashEnds = ofTheMash(stage.kind) && stage.kind != StageKind::MashingIn &&
+                        (s + 1 == day.stages.size() || !ofTheMash(day.stages[s + 1].kind));
+  if (mashEnds) return translate("Answer", "mash done");
+  switch (stage.kind) {
+    case StageKind::Strike:
+      return translate("Answer", "strike reached");
+    case StageKind::MashingIn:
+      return translate("Answer", "mashed in");
+    case StageKind::Ramp:
+      return translate("Answer", "rest reached");
+    case StageKind::Rest:
+    case StageKind::UnpluggedRest:
+      return translate("Answer", "rest done");
+    case StageKind::HeatingToBoil:
+      return translate("Answer", "boil begins");
+    case StageKind::Boil:
+      return translate("Answer", "boil ends");
+  }
+  return {};
+}
+
 Picture temperatures(const Telling& tell) {
   Picture picture;
   picture.title = translate("Answer", "Temperature of the wort over the day");
@@ -33,7 +63,8 @@ Picture temperatures(const Telling& tell) {
     for (std::size_t s = 0; s < day.stages.size(); ++s)
       line.phases.push_back(
           {physics::inMinutes(day.stages[s].end), names.value(static_cast<qsizetype>(s))});
-    for (const physics::Stage& stage : day.stages) {
+    for (std::size_t s = 0; s < day.stages.size(); ++s) {
+      const physics::Stage& stage = day.stages[s];
       for (const physics::CurvePoint& point : stage.curve) {
         line.points.push_back({physics::inMinutes(point.time), tell.write.axis(point.wort)});
       }
@@ -41,9 +72,10 @@ Picture temperatures(const Telling& tell) {
       const QPointF begin(physics::inMinutes(stage.begin), tell.write.axis(stage.first));
       const QPointF end(physics::inMinutes(stage.end), tell.write.axis(stage.last));
       if (boils) {
-        picture.marks.push_back({i, begin,
-                                 translate("Answer", "%1 boil %2")
-                                     .arg(letterOfRig(i), hoursAndMinutesText(begin.x()))});
+        picture.marks.push_back(
+            {i, begin,
+             translate("Answer", "%1 boil %2").arg(letterOfRig(i), hoursAndMinutesText(begin.x())),
+             translate("Answer", "boil begins")});
       }
       const bool fails = !rigs::finished(day, stage);
       const bool heatsToBoil =
@@ -55,7 +87,8 @@ Picture temperatures(const Telling& tell) {
       picture.marks.push_back(
           {i, end,
            fails ? translate("Answer", "%1 %2").arg(letterOfRig(i), outcomeLabel(day.outcome))
-                 : QString()});
+                 : QString(),
+           eventAtEnd(day, s)});
     }
     picture.lines.push_back(line);
   }

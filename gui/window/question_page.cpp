@@ -9,6 +9,7 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QSpinBox>
+#include <QTimer>
 #include <QToolButton>
 #include <algorithm>
 
@@ -22,10 +23,12 @@ namespace {
 // From this width two pictures stand side by side.
 constexpr int kSideBySide = 1050;
 constexpr int kShortestPicture = 300;
+constexpr int kShortestPlot = 180;
 constexpr int kTitleInSight = 24;
 // Below this height of the page an answer of more lines than these folds.
 constexpr int kLowPage = 760;
 constexpr int kMostLines = 4;
+constexpr int kHandRests = 120;      // ms
 constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
 // Up to the line's end, or a full stop that a space follows.
@@ -33,6 +36,22 @@ QString firstSentence(const QString& all) {
   const QString line = all.section(QLatin1Char('\n'), 0, 0);
   const qsizetype stop = line.indexOf(QLatin1String(". "));
   return stop < 0 ? line : line.left(stop + 1);
+}
+
+// Titles, ticks and legend.
+int aroundPlot(const PlanChart& chart, int width) {
+  constexpr double kAmple = 800.0;
+  const ChartLook look = lookOf(chart.palette(), chart.font(), chart.locale());
+  return qCeil(kAmple - layOut(chart.picture(), QSizeF(width, kAmple), look).plot.height());
+}
+
+QStringList legendTexts(const QVector<Picture>& pictures) {
+  QStringList texts;
+  for (const Picture& picture : pictures) {
+    for (const LegendEntry& entry : legendOf(picture)) texts += entry.text;
+    texts += QString::number(picture.limits.size());
+  }
+  return texts;
 }
 
 }  // namespace
@@ -48,7 +67,7 @@ Searches searchesFor(Question question, const QuestionView& view) {
     case Question::HowFarCools:
       return {.cooling = true};
     case Question::Circuit:
-      return {.sizing = true};
+      return {.circuit = true};
     default:
       return {};
   }
@@ -70,6 +89,8 @@ struct QuestionPage::Parts {
   QLabel* sentence;
   QToolButton* more;
   QWidget* options;
+  QLabel* shownLabel;
+  QComboBox* shown;
   QLabel* rigLabel;
   QComboBox* rig;
   QLabel* kindLabel;
@@ -79,10 +100,15 @@ struct QuestionPage::Parts {
   QScrollArea* scroll;
   QBoxLayout* pictures;
   QVector<PlanChart*> charts;
+  QStringList arrangedFor;  // what stands around the plots
   AnswerTable* table;
   QLabel* notes;
+  QString noted;        // what the notes are to say
+  QTimer* writesNotes;  // out of sight, when the hand rests
   QLabel* cautions;
 
+  void note(const QString& below);
+  void writeNotes();
   void choose();
   void refresh();
   void relabel();
@@ -111,16 +137,21 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   row->setContentsMargins(0, 0, 0, 0);
   kindLabel = new QLabel(options);
   kind = new QComboBox(options);
+  shownLabel = new QLabel(options);
+  shown = new QComboBox(options);
   rigLabel = new QLabel(options);
   rig = new QComboBox(options);
   batchesLabel = new QLabel(options);
   batches = new QSpinBox(options);
   batches->setRange(1, 1000);
   batches->setKeyboardTracking(false);
+  for (QComboBox* box : {kind, shown, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   kindLabel->setBuddy(kind);
+  shownLabel->setBuddy(shown);
   rigLabel->setBuddy(rig);
   batchesLabel->setBuddy(batches);
   for (QWidget* widget : {static_cast<QWidget*>(kindLabel), static_cast<QWidget*>(kind),
+                          static_cast<QWidget*>(shownLabel), static_cast<QWidget*>(shown),
                           static_cast<QWidget*>(rigLabel), static_cast<QWidget*>(rig),
                           static_cast<QWidget*>(batchesLabel), static_cast<QWidget*>(batches)}) {
     row->addWidget(widget);
@@ -144,6 +175,9 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   notes->setWordWrap(true);
   notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
   notes->setContentsMargins(0, 8, 0, 8);
+  writesNotes = new QTimer(of);
+  writesNotes->setSingleShot(true);
+  writesNotes->setInterval(kHandRests);
   stack->addWidget(notes);
   stack->addStretch(1);
   scroll->setWidget(inside);
@@ -164,16 +198,44 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
+  QObject::connect(shown, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
   QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
+  QObject::connect(writesNotes, &QTimer::timeout, of, [this] { writeNotes(); });
+  QObject::connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, of, [this] {
+    if (writesNotes->isActive()) writeNotes();
+  });
   scroll->viewport()->installEventFilter(of);
+}
+
+// Breaking pages of text into lines takes longer than drawing the picture that is dragged: what
+// nobody sees can wait until the hand rests.
+void QuestionPage::Parts::note(const QString& below) {
+  noted = below;
+  if (noted == notes->text()) {
+    writesNotes->stop();
+  } else if (notes->text().isEmpty() || noted.isEmpty() || !notes->visibleRegion().isEmpty()) {
+    writeNotes();
+  } else {
+    writesNotes->start();
+  }
+  notes->setVisible(!noted.isEmpty());
+}
+
+void QuestionPage::Parts::writeNotes() {
+  writesNotes->stop();
+  if (notes->text() != noted) notes->setText(noted);
 }
 
 void QuestionPage::Parts::optionChanged() {
   QuestionView changed = view;
   changed.rig = std::max(0, rig->currentIndex());
   if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
-  if (question == Question::WorthJacket) changed.overThickness = kind->currentIndex() == 0;
+  if (question == Question::WorthJacket) {
+    changed.overThickness = kind->currentIndex() == 0;
+    changed.savings = shown->currentIndex() == 1;
+  }
+  if (question == Question::WhichElement) changed.asWritten = kind->currentIndex() == 0;
   page->setView(changed);
 }
 
@@ -188,11 +250,19 @@ void QuestionPage::Parts::relabel() {
       question == Question::WhereHeat
           ? QStringList{translate("QuestionPage", "power over time, one rig"),
                         translate("QuestionPage", "energy of the day, all rigs")}
+      : question == Question::WhichElement
+          ? QStringList{translate("QuestionPage", "power written on the element"),
+                        translate("QuestionPage", "power at the supply's voltage")}
           : QStringList{translate("QuestionPage", "thickness of the insulation"),
                         translate("QuestionPage", "power of the element")};
   const QSignalBlocker quiet(kind);
   kind->clear();
   kind->addItems(kinds);
+  shownLabel->setText(translate("QuestionPage", "&Show"));
+  const QSignalBlocker quietShown(shown);
+  shown->clear();
+  shown->addItems({translate("QuestionPage", "with a jacket and without"),
+                   translate("QuestionPage", "what a jacket saves")});
   table->setAccessibleName(translate("QuestionPage", "The same numbers as a table"));
   notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
@@ -203,12 +273,15 @@ void QuestionPage::Parts::relabel() {
 }
 
 void QuestionPage::Parts::fillOptions() {
-  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket;
+  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket ||
+                     question == Question::WhichElement;
   // Bars show every rig, but the sentence is still about one.
   const bool oneRig = question == Question::WhereHeat;
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
   kindLabel->setVisible(kinds);
   kind->setVisible(kinds);
+  shownLabel->setVisible(question == Question::WorthJacket);
+  shown->setVisible(question == Question::WorthJacket);
   rigLabel->setVisible(oneRig);
   rig->setVisible(oneRig);
   batchesLabel->setVisible(cost);
@@ -216,6 +289,7 @@ void QuestionPage::Parts::fillOptions() {
   options->setVisible(kinds || oneRig || cost);
   const QSignalBlocker quietRig(rig);
   const QSignalBlocker quietKind(kind);
+  const QSignalBlocker quietShown(shown);
   const QSignalBlocker quietBatches(batches);
   QStringList names;
   if (solution) {
@@ -224,15 +298,18 @@ void QuestionPage::Parts::fillOptions() {
                                            QString::fromStdString(solution->answers.rigs[i].name));
     }
   }
-  QStringList shown;
-  for (int i = 0; i < rig->count(); ++i) shown += rig->itemText(i);
-  if (shown != names) {
+  QStringList before;
+  for (int i = 0; i < rig->count(); ++i) before += rig->itemText(i);
+  if (before != names) {
     rig->clear();
     rig->addItems(names);
   }
   rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
-  kind->setCurrentIndex(question == Question::WhereHeat ? (view.asBars ? 1 : 0)
-                                                        : (view.overThickness ? 0 : 1));
+  const bool first = question == Question::WhereHeat      ? !view.asBars
+                     : question == Question::WhichElement ? view.asWritten
+                                                          : view.overThickness;
+  kind->setCurrentIndex(first ? 0 : 1);
+  shown->setCurrentIndex(view.savings ? 1 : 0);
   if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
 }
 
@@ -249,6 +326,10 @@ void QuestionPage::Parts::arrange() {
     height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
   }
   height = std::max(kShortestPicture, height);
+  // A tall legend must not squeeze the curves.
+  const int each = beside ? width / static_cast<int>(charts.size()) : width;
+  for (PlanChart* chart : charts)
+    height = std::max(height, std::min(room, kShortestPlot + aroundPlot(*chart, each)));
   for (PlanChart* chart : charts) {
     if (chart->minimumHeight() != height) chart->setFixedHeight(height);
   }
@@ -311,8 +392,7 @@ void QuestionPage::Parts::refresh() {
   say();
   cautions->setText(answer.cautions.join(QLatin1Char(' ')));
   const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
-  if (notes->text() != below) notes->setText(below);
-  notes->setVisible(!below.isEmpty());
+  note(below);
   while (charts.size() > answer.pictures.size()) delete charts.takeLast();
   while (charts.size() < answer.pictures.size()) {
     auto* chart = new PlanChart(scroll->widget());
@@ -327,6 +407,10 @@ void QuestionPage::Parts::refresh() {
   for (qsizetype i = 0; i < charts.size(); ++i) {
     charts[i]->show(answer.pictures[i]);
     charts[i]->setAccessibleDescription(answer.sentence);
+  }
+  if (const QStringList around = legendTexts(answer.pictures); around != arrangedFor) {
+    arrangedFor = around;
+    arrange();
   }
   table->fill(answer.table);
 }
@@ -351,6 +435,7 @@ void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
 SolutionPtr QuestionPage::solution() const { return parts_->solution; }
 SolutionPtr QuestionPage::newestSolution() const { return parts_->newest; }
 SolutionPtr QuestionPage::wholeSolution() const { return parts_->whole; }
+bool QuestionPage::isWritten() const { return !parts_->writesNotes->isActive(); }
 Searches QuestionPage::needed() const { return searchesFor(parts_->question, parts_->view); }
 
 void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
@@ -371,6 +456,7 @@ void QuestionPage::setQuestion(Question question) {
   parts_->question = question;
   parts_->relabel();
   parts_->refresh();
+  parts_->writeNotes();
   parts_->arrange();
   parts_->scroll->verticalScrollBar()->setValue(0);
   Q_EMIT questionChanged(question);

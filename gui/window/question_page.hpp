@@ -29,6 +29,7 @@ class QuestionPage : public QWidget {
   SolutionPtr solution() const;        // that is seen
   SolutionPtr newestSolution() const;  // perhaps still without what the question needs
   SolutionPtr wholeSolution() const;   // the newest with everything; null before the first
+  bool isWritten() const;              // all of it, text below the pictures included
   Searches needed() const;             // by the question as it is looked at
   // The wanted time as the plan has it now: its line is an input and waits for no solution.
   void setWantedMinutes(std::optional<double> minutes);

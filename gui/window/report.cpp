@@ -42,8 +42,10 @@ QVector<Answer> answersTo(Question question, const ReportInput& input) {
       for (int rig = 0; rig < rigs; ++rig) all.push_back(answer({.rig = rig}));
       break;
     case Question::WorthJacket:
-      all.push_back(answer({.overThickness = true}));
-      all.push_back(answer({.overThickness = false}));
+      for (const bool savings : {false, true}) {
+        all.push_back(answer({.overThickness = true, .savings = savings}));
+        all.push_back(answer({.overThickness = false, .savings = savings}));
+      }
       break;
     default:
       all.push_back(answer({}));

@@ -24,20 +24,31 @@ struct RigSweeps {
 
 // What takes longer than the days, and may therefore be missing for a moment.
 struct Searches {
-  bool sizing = false;  // and what would make a kettle boil
+  bool sizing = false;  // the powers that the plan's goals need
   bool power = false;
   bool thickness = false;
   bool jacketPower = false;
   bool cooling = false;
+  bool circuit = false;  // what the readings of the rules leave
+  bool rest = false;     // largest batches, and what would make a kettle boil: no picture shows it
 
   bool covers(const Searches& needed) const {
     return (sizing || !needed.sizing) && (power || !needed.power) &&
            (thickness || !needed.thickness) && (jacketPower || !needed.jacketPower) &&
-           (cooling || !needed.cooling);
+           (cooling || !needed.cooling) && (circuit || !needed.circuit) && (rest || !needed.rest);
   }
   bool operator==(const Searches&) const = default;
 };
-inline constexpr Searches kEverySearch{true, true, true, true, true};
+inline Searches both(const Searches& a, const Searches& b) {
+  return {a.sizing && b.sizing,
+          a.power && b.power,
+          a.thickness && b.thickness,
+          a.jacketPower && b.jacketPower,
+          a.cooling && b.cooling,
+          a.circuit && b.circuit,
+          a.rest && b.rest};
+}
+inline constexpr Searches kEverySearch{true, true, true, true, true, true, true};
 
 // Immutable once made: shared between threads and views.
 struct Solution {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <chrono>
 #include <future>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -27,8 +28,12 @@ rigs::Plan onlyRig(const rigs::Plan& plan, std::size_t index) {
   return one;
 }
 
-// From what warms a mash to what a large single-phase circuit carries; the same for all rigs, so
-// that their curves share one axis.
+Power mostOnCircuit(const Rig& rig) {
+  return largestElementOn(rig.supply, rig.element.topHeight).rating;
+}
+
+// From what warms a mash to beyond what a large single-phase circuit carries; the same for all
+// rigs, so that their curves share one axis.
 struct Powers {
   Power weakest, strongest;
 };
@@ -36,7 +41,8 @@ Powers powersOf(const rigs::Plan& plan) {
   Powers powers{watts(500.0), watts(6000.0)};
   for (const rigs::RigPlan& rig : plan.rigs) {
     powers.weakest = std::min(powers.weakest, 0.5 * rig.rig.element.rating);
-    powers.strongest = std::max(powers.strongest, 1.5 * rig.rig.element.rating);
+    powers.strongest =
+        std::max({powers.strongest, 1.5 * rig.rig.element.rating, 1.2 * mostOnCircuit(rig.rig)});
   }
   return powers;
 }
@@ -58,6 +64,7 @@ struct SweepInputs {
   Batch batch;
   Place place;
   rigs::Tariff tariff;
+  Time startOfDay;  // where it decides the price
   Power weakest, strongest;
   Length thickest;
   Time alone;
@@ -74,6 +81,7 @@ SweepInputs sweepInputs(const rigs::Plan& plan, std::size_t index) {
                      .batch = plan.batch,
                      .place = plan.place,
                      .tariff = plan.tariff,
+                     .startOfDay = plan.tariff.dependsOnTheHour() ? plan.startOfDay : hours(0.0),
                      .weakest = powers.weakest,
                      .strongest = powers.strongest,
                      .thickest = thickestOf(plan),
@@ -90,39 +98,110 @@ rigs::Plan dayInputs(const rigs::Plan& plan, std::size_t index) {
   return one;
 }
 
-struct FoundSweeps {
-  RigSweeps curves;
-  Searches done;
+// What the powers that goals need depend on: not what the rig's own element is rated.
+struct PowersInputs {
+  Rig rig;
+  Batch batch;
+  Place place;
+  double boilOffPerHour = 0.0;
+  Time within;
+
+  bool operator==(const PowersInputs&) const = default;
+};
+PowersInputs powersInputs(const rigs::Plan& plan, std::size_t index) {
+  PowersInputs inputs{.rig = plan.rigs[index].rig,
+                      .batch = plan.batch,
+                      .place = plan.place,
+                      .boilOffPerHour = plan.goals.boilOffPerHour,
+                      .within = plan.goals.boilWithin};
+  inputs.rig.name.clear();
+  inputs.rig.element.rating = watts(0.0);
+  inputs.rig.element.ratedAt = inputs.rig.supply.nominal;
+  return inputs;
+}
+
+// What no picture shows.
+struct Rest {
+  BatchAnswer largest, largestOnCircuit;
+  std::optional<WhatWouldBoil> whatWouldBoil;
 };
 
-// Adds those of `wanted` that are missing.
-FoundSweeps withSweeps(const rigs::Plan& plan, std::size_t index, const Searches& wanted,
-                       FoundSweeps found) {
+// Of one rig.
+struct Found {
+  RigSweeps curves;
+  Searches sweeps;  // those of the curves that are done
+  std::optional<rigs::SizingAnswer> powers;
+  std::optional<rigs::CircuitAnswer> circuit;
+  std::optional<Rest> rest;
+
+  Searches done() const {
+    Searches all = sweeps;
+    all.sizing = powers.has_value();
+    all.circuit = circuit.has_value();
+    all.rest = rest.has_value();
+    return all;
+  }
+};
+
+void addSweeps(const rigs::Plan& plan, std::size_t index, const Searches& wanted, Found& found) {
   const rigs::RigPlan& rig = plan.rigs[index];
   const Powers powers = powersOf(plan);
   const bool jacket = rig.jacketIsCompared;
   RigSweeps& curves = found.curves;
-  if (wanted.power && !found.done.power) {
-    curves.power = rigs::againstPower(rig, plan, powers.weakest, powers.strongest, kPowers);
-    found.done.power = true;
+  Searches& done = found.sweeps;
+  if (wanted.power && !done.power) {
+    curves.power = rigs::againstPower(rig, plan, powers.weakest, powers.strongest, kPowers,
+                                      mostOnCircuit(rig.rig));
+    done.power = true;
   }
-  if (wanted.thickness && !found.done.thickness) {
+  if (wanted.thickness && !done.thickness) {
     if (jacket)
       curves.thickness = rigs::againstThickness(rig, plan, thickestOf(plan), kThicknesses);
-    found.done.thickness = true;
+    done.thickness = true;
   }
-  if (wanted.jacketPower && !found.done.jacketPower) {
+  if (wanted.jacketPower && !done.jacketPower) {
     if (jacket)
       curves.jacketPower =
           rigs::jacketAgainstPower(rig, plan, powers.weakest, powers.strongest, kJacketPowers);
-    found.done.jacketPower = true;
+    done.jacketPower = true;
   }
-  if (wanted.cooling && !found.done.cooling) {
+  if (wanted.cooling && !done.cooling) {
     if (jacket)
       curves.cooling = rigs::leftAlone(rig, plan, std::max(plan.goals.unplugged, hours(4.0)));
-    found.done.cooling = true;
+    done.cooling = true;
   }
+}
+
+// Adds those of `wanted` that are missing. `known`: powers for another time that is wanted.
+Found with(const rigs::Plan& plan, std::size_t index, const physics::BrewDay& day,
+           const Searches& wanted, const rigs::SizingAnswer* known, Found found) {
+  const rigs::RigPlan& rig = plan.rigs[index];
+  if (wanted.sizing && !found.powers) found.powers = rigs::powersNeeded(rig, plan, known);
+  if (wanted.circuit && !found.circuit) found.circuit = rigs::circuitAnswer(plan, rig, day, true);
+  if (wanted.rest && !found.rest) {
+    rigs::SizingAnswer sizing;
+    rigs::addLargestBatches(sizing, rig, plan);
+    found.rest = Rest{.largest = sizing.largest,
+                      .largestOnCircuit = sizing.largestOnCircuit,
+                      .whatWouldBoil = rigs::adviceFor(rig, plan, day)};
+  }
+  addSweeps(plan, index, wanted, found);
   return found;
+}
+
+// What was found, where an answer shows it.
+void tell(const Found& found, const rigs::RigPlan& rig, rigs::RigAnswer& answer) {
+  if (found.powers) {
+    answer.sizing = *found.powers;
+    answer.sizing->asIs = electricalLoad(rig.rig);  // remembered from another element
+  }
+  if (found.circuit) answer.circuit = *found.circuit;
+  if (!found.rest) return;
+  if (answer.sizing) {
+    answer.sizing->largest = found.rest->largest;
+    answer.sizing->largestOnCircuit = found.rest->largestOnCircuit;
+  }
+  answer.whatWouldBoil = found.rest->whatWouldBoil;
 }
 
 // The last few findings by what they depend on.
@@ -130,8 +209,12 @@ template <class Inputs, class Finding>
 class Remembered {
  public:
   const Finding* find(const Inputs& inputs) const {
+    return findIf([&](const Inputs& from) { return from == inputs; });
+  }
+  template <class Suits>
+  const Finding* findIf(const Suits& suits) const {
     for (const auto& [from, finding] : all_) {
-      if (from == inputs) return &finding;
+      if (suits(from)) return &finding;
     }
     return nullptr;
   }
@@ -165,10 +248,36 @@ auto forEachRig(std::size_t count, Make make, Stop stop) {
 
 class Solver::Memory {
  public:
-  Remembered<rigs::Plan, rigs::RigAnswer> days;    // by dayInputs()
-  Remembered<rigs::Plan, rigs::RigAnswer> sizing;  // by onlyRig()
-  Remembered<SweepInputs, FoundSweeps> sweeps;
+  Remembered<rigs::Plan, rigs::RigAnswer> days;          // by dayInputs()
+  Remembered<rigs::Plan, rigs::CircuitAnswer> circuits;  // likewise
+  Remembered<rigs::Plan, Rest> rests;                    // by onlyRig()
+  Remembered<PowersInputs, rigs::SizingAnswer> powers;
+  Remembered<SweepInputs, std::pair<RigSweeps, Searches>> sweeps;
   std::optional<std::pair<rigs::Plan, rigs::Problems>> checked;
+
+  Found find(const rigs::Plan& plan, std::size_t i) const {
+    Found found;
+    if (const auto* before = sweeps.find(sweepInputs(plan, i)))
+      std::tie(found.curves, found.sweeps) = *before;
+    if (const auto* before = powers.find(powersInputs(plan, i))) found.powers = *before;
+    if (const auto* before = circuits.find(dayInputs(plan, i))) found.circuit = *before;
+    if (const auto* before = rests.find(onlyRig(plan, i))) found.rest = *before;
+    return found;
+  }
+  void keep(const rigs::Plan& plan, std::size_t i, const Found& found) {
+    sweeps.keep(sweepInputs(plan, i), {found.curves, found.sweeps});
+    if (found.powers) powers.keep(powersInputs(plan, i), *found.powers);
+    if (found.circuit) circuits.keep(dayInputs(plan, i), *found.circuit);
+    if (found.rest) rests.keep(onlyRig(plan, i), *found.rest);
+  }
+  // The powers for another time that is wanted.
+  const rigs::SizingAnswer* powersFor(const rigs::Plan& plan, std::size_t i) const {
+    PowersInputs inputs = powersInputs(plan, i);
+    return powers.findIf([&](const PowersInputs& from) {
+      inputs.within = from.within;
+      return from == inputs;
+    });
+  }
 };
 
 Solver::Solver(QObject* parent) : QObject(parent) {
@@ -243,24 +352,15 @@ void Solver::compute(const Job& job, Memory& memory) {
   if (rigs::hasErrors(problems)) return;
 
   Solution now{.plan = plan, .answers = {}, .sweeps = {}, .done = {}, .edition = job.edition};
-  std::vector<SweepInputs> inputs;
-  std::vector<FoundSweeps> found(count);
-  std::vector<std::optional<rigs::RigAnswer>> sized(count);
-  for (std::size_t i = 0; i < count; ++i) {
-    inputs.push_back(sweepInputs(plan, i));
-    if (const FoundSweeps* before = memory.sweeps.find(inputs[i])) found[i] = *before;
-    if (const rigs::RigAnswer* before = memory.sizing.find(onlyRig(plan, i))) sized[i] = *before;
-  }
+  std::vector<Found> found;
+  for (std::size_t i = 0; i < count; ++i) found.push_back(memory.find(plan, i));
   const auto show = [&] {
     now.sweeps.clear();
     now.done = kEverySearch;
     for (std::size_t i = 0; i < count; ++i) {
-      if (sized[i]) now.answers.rigs[i] = *sized[i];
+      tell(found[i], plan.rigs[i], now.answers.rigs[i]);
       now.sweeps.push_back(found[i].curves);
-      const Searches& done = found[i].done;
-      now.done = {now.done.sizing && sized[i], now.done.power && done.power,
-                  now.done.thickness && done.thickness, now.done.jacketPower && done.jacketPower,
-                  now.done.cooling && done.cooling};
+      now.done = both(now.done, found[i].done());
     }
     QMetaObject::invokeMethod(this, [this, solution = std::make_shared<const Solution>(now)] {
       if (solution->edition < shown_) return;
@@ -288,18 +388,11 @@ void Solver::compute(const Job& job, Memory& memory) {
     const auto all = forEachRig(
         count,
         [&](std::size_t i) {
-          auto answer = sized[i];
-          if (wanted.sizing && !answer)
-            answer = rigs::answer(onlyRig(plan, i), rigs::Depth::Everything, true).rigs.front();
-          return std::pair{std::move(answer), withSweeps(plan, i, wanted, found[i])};
+          return with(plan, i, now.answers.rigs[i].day, wanted, memory.powersFor(plan, i),
+                      found[i]);
         },
         stop);
-    for (std::size_t i = 0; i < all.size(); ++i) {
-      sized[i] = all[i].first;
-      found[i] = all[i].second;
-      if (sized[i]) memory.sizing.keep(onlyRig(plan, i), *sized[i]);
-      memory.sweeps.keep(inputs[i], found[i]);
-    }
+    for (std::size_t i = 0; i < all.size(); ++i) memory.keep(plan, i, found[i] = all[i]);
     return all.size() == count;
   };
   Searches lookedAt;
@@ -320,7 +413,8 @@ void Solver::compute(const Job& job, Memory& memory) {
   }
   for (const Searches& one :
        {Searches{.sizing = true}, Searches{.power = true}, Searches{.thickness = true},
-        Searches{.jacketPower = true}, Searches{.cooling = true}}) {
+        Searches{.jacketPower = true}, Searches{.cooling = true}, Searches{.circuit = true},
+        Searches{.rest = true}}) {
     if (!now.done.covers(one) && !search(one, stop)) return;
   }
   show();
@@ -337,7 +431,12 @@ SolutionPtr solveAtOnce(const rigs::Plan& plan) {
       never);
   whole.sweeps = forEachRig(
       plan.rigs.size(),
-      [&plan](std::size_t i) { return withSweeps(plan, i, kEverySearch, {}).curves; }, never);
+      [&plan](std::size_t i) {
+        Found found;
+        addSweeps(plan, i, kEverySearch, found);
+        return found.curves;
+      },
+      never);
   return std::make_shared<const Solution>(std::move(whole));
 }
 

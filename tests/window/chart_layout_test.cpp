@@ -38,6 +38,8 @@ std::vector<Case> allPictures() {
       view.rig = 1;
       view.asBars = other;
       view.overThickness = !other;
+      view.savings = other;
+      view.asWritten = !other;
       for (const rigs::UnitSystem units : {rigs::UnitSystem::SI, rigs::UnitSystem::UsCustomary}) {
         const auto answer = gui::answerTo(question, *test_support::solvedDemo(), units, view);
         for (const Picture& picture : answer.pictures) {
@@ -207,6 +209,35 @@ TEST(TheDashes, ShowInTheLengthOfALegendsSample) {
     EXPECT_LE((dashes[0] + dashes[1] + dashes[2 % dashes.size()]) * gui::kLineWidth, kSample)
         << rig;
     EXPECT_GE(dashes[1] * gui::kLineWidth, 4.0) << rig;
+  }
+}
+
+// Where there is room the events stand beside a dot, each once, and off the lines. That nothing
+// overlaps or is cut is tested above for every label.
+TEST(TheLayout, NamesEventsBesideTheirDots) {
+  const Picture picture =
+      gui::answerTo(Question::HowLong, *test_support::solvedDemo(), rigs::UnitSystem::SI)
+          .pictures[0];
+  for (const QSizeF size : {QSizeF(690, 500), QSizeF(1240, 500), QSizeF(2500, 1000)}) {
+    SCOPED_TRACE(size.width());
+    const ChartLayout layout = gui::layOut(picture, size, look(false, 12));
+    QStringList told;
+    for (const auto& mark : layout.marks) {
+      if (mark.box.isEmpty() || mark.text.startsWith(QLatin1Char('('))) continue;
+      told += mark.text;
+      EXPECT_GE(mark.box.width(),
+                QFontMetricsF(layout.smallFont).horizontalAdvance(mark.text) - 0.01);
+      for (const gui::PictureLine& line : picture.lines) {
+        for (double x = layout.window.xFrom; x < layout.window.xTo;
+             x += layout.window.width() / 4000.0) {
+          const auto y = gui::valueAt(line.points, x);
+          EXPECT_FALSE(y && mark.box.adjusted(1, 3, -1, -3).contains(layout.at({x, *y})))
+              << mark.text.toStdString() << " on " << line.rig;
+        }
+      }
+    }
+    for (const char* event : {"strike reached", "mashed in", "mash done"})
+      EXPECT_EQ(told.count(QString::fromLatin1(event)), 1) << event;
   }
 }
 

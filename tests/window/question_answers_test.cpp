@@ -90,6 +90,24 @@ TEST(HowLong, TellsTheDaysOwnTimes) {
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("does not boil")));
 }
 
+// At the end of every stage that was finished.
+TEST(HowLong, NamesEveryEventOfTheDay) {
+  const gui::Picture picture = ask(Question::HowLong).pictures[0];
+  QStringList events;
+  QVector<double> moments;
+  for (const gui::PictureMark& mark : picture.marks) {
+    if (mark.rig != 1) continue;
+    events += mark.event;
+    moments += mark.at.x();
+  }
+  EXPECT_EQ(events, (QStringList{"strike reached", "mashed in", "rest reached", "rest done",
+                                 "rest reached", "mash done", "boil begins", "boil ends"}));
+  const auto& stages = demo().answers.rigs[1].day.stages;
+  ASSERT_EQ(stages.size(), 8U);
+  for (std::size_t s = 0; s < stages.size(); ++s)
+    EXPECT_NEAR(moments[static_cast<qsizetype>(s)], physics::inMinutes(stages[s].end), 1e-9);
+}
+
 TEST(WhereHeat, BarsAddUpToWhatCameIn) {
   const Answer answer = ask(Question::WhereHeat, UnitSystem::SI, {.asBars = true});
   for (const gui::PictureStack& stack : answer.pictures[0].stacks) {
@@ -154,14 +172,6 @@ TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
   EXPECT_TRUE(answer.sentence.contains("falls back"));
 }
 
-TEST(WhichElement, MarksEveryRigOnItsOwnCurve) {
-  const Answer answer = ask(Question::WhichElement);
-  for (const gui::PictureMark& mark : answer.pictures[0].marks) {
-    const auto& points = answer.pictures[0].lines[mark.rig].points;
-    EXPECT_TRUE(points.contains(mark.at)) << mark.rig;
-  }
-}
-
 TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
   const Answer answer = ask(Question::BoilsEnough);
   const gui::Picture& picture = answer.pictures[0];
@@ -193,37 +203,6 @@ TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
     ASSERT_TRUE(y);
     EXPECT_NEAR(*y, mark.at.y(), 1e-9);
   }
-}
-
-// The demo's rigs (b) and (c) are the same kettle, once planned bare and once with its jacket.
-TEST(WorthJacket, LeavesOutDaysThatStop) {
-  for (const bool thickness : {true, false}) {
-    const Answer answer = ask(Question::WorthJacket, UnitSystem::SI, {.overThickness = thickness});
-    ASSERT_EQ(answer.pictures.size(), 2);
-    for (const gui::Picture& picture : answer.pictures) {
-      for (const gui::PictureLine& line : picture.lines) {
-        for (const QPointF& p : line.points) {
-          // A film of insulation hardly insulates, and radiates more than bright metal.
-          if (thickness && p.x() < 1.0) continue;
-          EXPECT_GE(p.y(), -1e-9) << line.name.toStdString();
-        }
-      }
-    }
-    if (thickness) {
-      EXPECT_TRUE(answer.pictures[0].lines[0].points.isEmpty());
-      EXPECT_FALSE(answer.pictures[0].lines[1].points.isEmpty());
-    }
-  }
-}
-
-TEST(WhichElement, CanBeDragged) {
-  const Answer answer = ask(Question::WhichElement);
-  const gui::Picture& picture = answer.pictures[0];
-  ASSERT_TRUE(picture.draggable);
-  EXPECT_DOUBLE_EQ(*picture.draggable, physics::inMinutes(demo().plan.goals.boilWithin));
-  // Three rigs share a 15 A circuit.
-  ASSERT_EQ(picture.limits.size(), 2);
-  EXPECT_TRUE(picture.limits[0].label.startsWith(QStringLiteral("(a) (b) (c) 15")));
 }
 
 TEST(WhatCost, TellsEnergyWithoutAPrice) {

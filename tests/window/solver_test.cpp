@@ -5,6 +5,7 @@
 
 #include <QSignalSpy>
 #include <QTest>
+#include <functional>
 
 #include "rigs/json_edit.hpp"
 #include "rigs/plan_writer.hpp"
@@ -70,7 +71,7 @@ TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
   const auto after = solutionsOf(solved);
   ASSERT_EQ(after.size(), 2U);
   // All but what the goal decides is there at once, and the same.
-  EXPECT_EQ(after[0]->done, (gui::Searches{false, true, true, true, true}));
+  EXPECT_EQ(after[0]->done, (gui::Searches{false, true, true, true, true, true, false}));
   for (std::size_t i = 0; i < 4; ++i) {
     ASSERT_EQ(after[0]->sweeps[i].power.size(), before->sweeps[i].power.size());
     EXPECT_EQ(after[0]->sweeps[i].power[9].toBoil, before->sweeps[i].power[9].toBoil);
@@ -78,6 +79,81 @@ TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
   ASSERT_TRUE(after[1]->answers.rigs[0].sizing && before->answers.rigs[0].sizing);
   EXPECT_GT(*after[1]->answers.rigs[0].sizing->toBoilWithin.power,
             *before->answers.rigs[0].sizing->toBoilWithin.power);
+}
+
+// What is remembered from plan to plan is what the new plan alone would give, to the last digit.
+TEST(TheSolver, GivesTheSameAfterEditsAsAtOnce) {
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  auto plan = std::make_shared<rigs::Plan>(*planWithBoil("60 min"));
+  const auto change = [&](const std::function<void(rigs::Plan&)>& edit) {
+    plan = std::make_shared<rigs::Plan>(*plan);
+    edit(*plan);
+    solver.solve(plan, static_cast<int>(solved.count()) + 1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    QTest::qWait(20);
+  };
+  change([](rigs::Plan&) {});
+  change([](rigs::Plan& edited) {
+    for (rigs::RigPlan& rig : edited.rigs)
+      for (physics::Rig* one : {&rig.rig, &rig.bare, &rig.jacketed})
+        one->element.rating += physics::watts(90.0);
+  });
+  change([](rigs::Plan& edited) { edited.goals.boilWithin = physics::minutes(37.0); });
+  const gui::SolutionPtr last = solutionsOf(solved).back();
+  const gui::SolutionPtr afresh = gui::solveAtOnce(*plan);
+  ASSERT_EQ(last->done, gui::kEverySearch);
+  for (std::size_t i = 0; i < 4; ++i) {
+    SCOPED_TRACE(i);
+    const rigs::RigAnswer& mine = last->answers.rigs[i];
+    const rigs::RigAnswer& other = afresh->answers.rigs[i];
+    ASSERT_TRUE(mine.sizing && other.sizing);
+    for (const auto which :
+         {&rigs::SizingAnswer::toBoilAtAll, &rigs::SizingAnswer::toBoilWithin,
+          &rigs::SizingAnswer::toStrikeWithin, &rigs::SizingAnswer::forBoilOff}) {
+      EXPECT_EQ(((*mine.sizing).*which).power, ((*other.sizing).*which).power);
+      EXPECT_EQ(((*mine.sizing).*which).onThisSupply, ((*other.sizing).*which).onThisSupply);
+    }
+    EXPECT_EQ(mine.sizing->asIs.delivered, other.sizing->asIs.delivered);
+    EXPECT_EQ(mine.sizing->mostOnCircuit, other.sizing->mostOnCircuit);
+    EXPECT_EQ(mine.sizing->largest.wort, other.sizing->largest.wort);
+    EXPECT_EQ(mine.sizing->largestOnCircuit.wort, other.sizing->largestOnCircuit.wort);
+    EXPECT_EQ(mine.whatWouldBoil.has_value(), other.whatWouldBoil.has_value());
+    ASSERT_EQ(mine.circuit.readings.size(), other.circuit.readings.size());
+    ASSERT_FALSE(mine.circuit.readings.empty());
+    for (std::size_t k = 0; k < mine.circuit.readings.size(); ++k) {
+      EXPECT_EQ(mine.circuit.readings[k].day, other.circuit.readings[k].day);
+      EXPECT_EQ(mine.circuit.readings[k].fits, other.circuit.readings[k].fits);
+    }
+    ASSERT_EQ(last->sweeps[i].power.size(), afresh->sweeps[i].power.size());
+    for (std::size_t k = 0; k < last->sweeps[i].power.size(); ++k)
+      EXPECT_EQ(last->sweeps[i].power[k].toBoil, afresh->sweeps[i].power[k].toBoil);
+  }
+}
+
+// Where the hour decides the price, another start is another saving.
+TEST(TheSolver, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
+  auto plan = std::make_shared<rigs::Plan>(*planWithBoil("60 min"));
+  plan->rigs.resize(2);
+  for (auto* windows : {&plan->tariff.weekday, &plan->tariff.weekend})
+    *windows = {{physics::hours(0.0), physics::hours(14.0), 0.1},
+                {physics::hours(14.0), physics::hours(24.0), 0.5}};
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  for (const double hour : {6.0, 15.0}) {
+    plan = std::make_shared<rigs::Plan>(*plan);
+    plan->startOfDay = physics::hours(hour);
+    solver.solve(plan, static_cast<int>(hour));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    QTest::qWait(20);
+    const auto last = solutionsOf(solved).back();
+    ASSERT_EQ(last->done, gui::kEverySearch);
+    const auto afresh = gui::solveAtOnce(*plan);
+    EXPECT_EQ(last->sweeps[1].thickness.back().savedMoney,
+              afresh->sweeps[1].thickness.back().savedMoney);
+    EXPECT_EQ(last->sweeps[1].jacketPower.back().bare.cost,
+              afresh->sweeps[1].jacketPower.back().bare.cost);
+  }
 }
 
 // Editing one rig leaves the others' curves alone; in another place they move.
