@@ -52,6 +52,8 @@ Length outerRadius(Length innerRadius, std::span<const Layer> layers) {
   return radius;
 }
 
+Length criticalRadius(ThermalConductivity k, HeatTransferCoefficient h) { return k / h; }
+
 HeatFlux radiationToRoom(double emissivity, Temperature surface, Temperature room) {
   return radiationFilm(emissivity, surface, room) * (surface - room);
 }

@@ -29,6 +29,10 @@ ThermalInsulance flatInsulance(std::span<const Layer> layers);
 ThermalInsulance cylindricalInsulance(Length innerRadius, std::span<const Layer> layers);
 Length outerRadius(Length innerRadius, std::span<const Layer> layers);
 
+// Below this outer radius more insulation loses more heat: k/h. About 4 mm for a kettle's
+// foam, so it matters for hoses and thermometer wells, never for kettles.
+Length criticalRadius(ThermalConductivity k, HeatTransferCoefficient h);
+
 // Net grey radiation of a small body to a large room, per area: eps sigma (T^4 - Troom^4).
 // Emissivity 0-1; asserted.
 HeatFlux radiationToRoom(double emissivity, Temperature surface, Temperature room);

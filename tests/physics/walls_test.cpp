@@ -188,19 +188,22 @@ TEST(FlatInsulance, ReproducesTheGapThatFoamFillsBetterThanAir) {
 // Holman, example 2.5: a pipe of 50 mm at 200 C in 20 C air, h 3, cover of k 0.17. Printed:
 // critical radius 5.67 cm, where it loses 105.7 W/m; bare 84.8 W/m.
 TEST(CriticalRadius, IsWhereACoveredPipeLosesMost) {
-  const double worst = 1e3 * 0.17 / 3.0;  // k/h
+  const Length worst = criticalRadius(wattsPerMetreKelvin(0.17), perSquareMetreKelvin(3.0));
+  EXPECT_WITHIN(worst, metres(0.0567), metres(0.00005));
   const auto loss = [](double outer) {
     return Pipe{25.0, {layer(outer - 25.0, 0.17)}, 3.0}.wattsPerMetre(180.0);
   };
-  EXPECT_NEAR(loss(worst), 105.7, 0.05);
+  EXPECT_NEAR(loss(inMillimetres(worst)), 105.7, 0.05);
   EXPECT_NEAR(loss(25.0), 84.8, 0.05);
-  EXPECT_LT(loss(worst - 5.0), loss(worst));
-  EXPECT_LT(loss(worst + 5.0), loss(worst));
+  EXPECT_LT(loss(inMillimetres(worst) - 5.0), loss(inMillimetres(worst)));
+  EXPECT_LT(loss(inMillimetres(worst) + 5.0), loss(inMillimetres(worst)));
 }
 
 // Lienhard, example 2.7: a wire of 2.5 mm radius, cover k 0.074, h 20. Printed: critical radius
 // 3.7 mm, and the bare wire's loss is met again at 5.8 mm.
 TEST(CriticalRadius, IsPassedByAThickerCover) {
+  EXPECT_WITHIN(criticalRadius(wattsPerMetreKelvin(0.074), perSquareMetreKelvin(20.0)),
+                millimetres(3.7), millimetres(0.05));
   const auto loss = [](double outer) {
     return Pipe{2.5, {layer(outer - 2.5, 0.074)}, 20.0}.wattsPerMetre(1.0);
   };
