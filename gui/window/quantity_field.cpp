@@ -108,6 +108,9 @@ void PlanComboBox::paintEvent(QPaintEvent*) {
   initStyleOption(&option);
   painter.drawComplexControl(QStyle::CC_ComboBox, option);
   option.currentText = shownChoice();
+  // Not stated here, as the other fields' placeholders.
+  if (currentData().toString().isEmpty())
+    option.palette.setColor(QPalette::ButtonText, palette().color(QPalette::PlaceholderText));
   painter.drawControl(QStyle::CE_ComboBoxLabel, option);
 }
 
@@ -116,7 +119,18 @@ QString PlanComboBox::shownChoice() const {
   initStyleOption(&option);
   const QRect room =
       style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
-  return fontMetrics().elidedText(option.currentText, Qt::ElideRight, room.width() - 3);
+  const int width = room.width() - 3;
+  // What stands in brackets behind a choice says where it is from: the first that can go. Circuits
+  // differ in the amperes at their end.
+  QString text = option.currentText;
+  const qsizetype bracket = text.lastIndexOf(QLatin1String(" ("));
+  if (currentData().toString().isEmpty() && bracket > 0 &&
+      fontMetrics().horizontalAdvance(text) > width) {
+    text.truncate(bracket);
+  }
+  const QString end = text.section(QLatin1Char(' '), -2);
+  const bool amount = std::any_of(end.begin(), end.end(), [](QChar c) { return c.isDigit(); });
+  return fontMetrics().elidedText(text, amount ? Qt::ElideLeft : Qt::ElideRight, width);
 }
 
 void PlanComboBox::wheelEvent(QWheelEvent* event) {

@@ -62,7 +62,7 @@ class PlanComboBox : public QComboBox {
 
  public:
   explicit PlanComboBox(QWidget* parent = nullptr);
-  QString shownChoice() const;  // as far as there is room, "…" in place of the rest
+  QString shownChoice() const;  // as far as there is room, "…" in place of what is cut
 
  Q_SIGNALS:
   void left();
