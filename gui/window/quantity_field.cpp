@@ -109,7 +109,7 @@ void PlanComboBox::paintEvent(QPaintEvent*) {
   painter.drawComplexControl(QStyle::CC_ComboBox, option);
   option.currentText = shownChoice();
   // Not stated here, as the other fields' placeholders.
-  if (currentData().toString().isEmpty())
+  if (isUnstated())
     option.palette.setColor(QPalette::ButtonText, palette().color(QPalette::PlaceholderText));
   painter.drawControl(QStyle::CE_ComboBoxLabel, option);
 }
@@ -124,13 +124,21 @@ QString PlanComboBox::shownChoice() const {
   // differ in the amperes at their end.
   QString text = option.currentText;
   const qsizetype bracket = text.lastIndexOf(QLatin1String(" ("));
-  if (currentData().toString().isEmpty() && bracket > 0 &&
-      fontMetrics().horizontalAdvance(text) > width) {
+  if (isUnstated() && bracket > 0 && fontMetrics().horizontalAdvance(text) > width) {
     text.truncate(bracket);
   }
-  const QString end = text.section(QLatin1Char(' '), -2);
-  const bool amount = std::any_of(end.begin(), end.end(), [](QChar c) { return c.isDigit(); });
-  return fontMetrics().elidedText(text, amount ? Qt::ElideLeft : Qt::ElideRight, width);
+  if (fontMetrics().horizontalAdvance(text) <= width) return text;
+  for (qsizetype i = 1; i < text.size(); ++i) {
+    const QString end = QChar(0x2026) + text.mid(i);
+    const bool amount = text[i - 1] == QLatin1Char(' ') && text[i].isDigit();
+    if (amount && fontMetrics().horizontalAdvance(end) <= width) return end;
+  }
+  return fontMetrics().elidedText(text, Qt::ElideRight, width);
+}
+
+bool PlanComboBox::isUnstated() const {
+  const QVariant choice = currentData();
+  return choice.typeId() == QMetaType::QString && choice.toString().isEmpty();
 }
 
 void PlanComboBox::wheelEvent(QWheelEvent* event) {
