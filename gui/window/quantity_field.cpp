@@ -108,6 +108,9 @@ void PlanComboBox::paintEvent(QPaintEvent*) {
   initStyleOption(&option);
   painter.drawComplexControl(QStyle::CC_ComboBox, option);
   option.currentText = shownChoice();
+  // Not stated here, as the other fields' placeholders.
+  if (isUnstated())
+    option.palette.setColor(QPalette::ButtonText, palette().color(QPalette::PlaceholderText));
   painter.drawControl(QStyle::CE_ComboBoxLabel, option);
 }
 
@@ -116,7 +119,26 @@ QString PlanComboBox::shownChoice() const {
   initStyleOption(&option);
   const QRect room =
       style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
-  return fontMetrics().elidedText(option.currentText, Qt::ElideRight, room.width() - 3);
+  const int width = room.width() - 3;
+  // What stands in brackets behind a choice says where it is from: the first that can go. Circuits
+  // differ in the amperes at their end.
+  QString text = option.currentText;
+  const qsizetype bracket = text.lastIndexOf(QLatin1String(" ("));
+  if (isUnstated() && bracket > 0 && fontMetrics().horizontalAdvance(text) > width) {
+    text.truncate(bracket);
+  }
+  if (fontMetrics().horizontalAdvance(text) <= width) return text;
+  for (qsizetype i = 1; i < text.size(); ++i) {
+    const QString end = QChar(0x2026) + text.mid(i);
+    const bool amount = text[i - 1] == QLatin1Char(' ') && text[i].isDigit();
+    if (amount && fontMetrics().horizontalAdvance(end) <= width) return end;
+  }
+  return fontMetrics().elidedText(text, Qt::ElideRight, width);
+}
+
+bool PlanComboBox::isUnstated() const {
+  const QVariant choice = currentData();
+  return choice.typeId() == QMetaType::QString && choice.toString().isEmpty();
 }
 
 void PlanComboBox::wheelEvent(QWheelEvent* event) {

@@ -62,7 +62,7 @@ class PlanComboBox : public QComboBox {
 
  public:
   explicit PlanComboBox(QWidget* parent = nullptr);
-  QString shownChoice() const;  // as far as there is room, "…" in place of the rest
+  QString shownChoice() const;  // as far as there is room, "…" in place of what is cut
 
  Q_SIGNALS:
   void left();
@@ -71,6 +71,9 @@ class PlanComboBox : public QComboBox {
   void focusOutEvent(QFocusEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
+
+ private:
+  bool isUnstated() const;  // the choice that leaves it to something else
 };
 
 // What is wrong, or worth a remark, below the field that it is about. Empty: no space taken.
