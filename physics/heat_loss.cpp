@@ -291,11 +291,12 @@ HeatFlux HeatLossModel::throughHose(Temperature liquid) {
 
 void HeatLossModel::tabulate(Temperature hottest) {
   const Temperature room = room_.air.temperature;
-  for (Wall* wall : {&base_, &lid_, &dry_, &hose_}) {
+  for (Wall* wall : {&lid_, &dry_, &hose_}) {
     wall->table.cover(kColdestLiquid - room, hottest - room);
   }
+  // Below a base colder than the room air falls as it rises above a warm lid, by a law that bends.
+  base_.table.cover(kelvins(0.0), hottest - room);
   // The water film's law bends at both ends of its range, and sharply already above the lower one.
-  // Where that lies below the room, tables begin at the room.
   side_.table.cover(std::max(WaterFilm::kColdest + kelvins(10.0) - room, kelvins(0.0)),
                     std::min(hottest, WaterFilm::kHottest) - room);
 }

@@ -92,9 +92,8 @@ class HeatLossModel {
   // each wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and
   // 1e-6 behind a headspace full of vapour; less than 4 K above the room and below it, where
   // little flows, 1e-6 and 10 uW), and 1e-3 some kelvins either side of where an outer film's law
-  // bends (a lid, or a base colder than the room, at Ra 4.7e6, an upright wall at 1e9). A side with
-  // wort below 20 or above 105 C, where the water film's law bends, or below the room is solved as
-  // ever.
+  // bends (a lid at Ra 4.7e6, an upright wall at 1e9). A side or base below the room, and a side
+  // with wort below 20 or above 105 C, where the water film's law bends, is solved as ever.
   void tabulate(Temperature hottest);
   // The same vessel and room in another stage of the day; keeps what does not depend on it.
   void enterStage(Length fill, double openFraction, Length hoseLength);
