@@ -10,6 +10,7 @@
 #include <QRectF>
 #include <QSizeF>
 #include <QString>
+#include <QStringList>
 #include <QVector>
 #include <optional>
 
@@ -82,6 +83,10 @@ QVector<LegendEntry> legendOf(const Picture& picture);
 ChartWindow fullWindow(const Picture& picture);
 ChartLayout layOut(const Picture& picture, QSizeF size, const ChartLook& look,
                    std::optional<ChartWindow> window = std::nullopt);
+// What titles, ticks and legend of a picture so wide take of its height, rounded up; and what that
+// depends on besides.
+int aroundPlot(const Picture& picture, int width, const ChartLook& look);
+QStringList aroundTexts(const QVector<Picture>& pictures);
 // One value along an axis as text, finer than a tick.
 QString readingText(double value, double range, bool clock, const QLocale& locale);
 

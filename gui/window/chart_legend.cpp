@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include <QtMath>
+
 #include "gui/window/chart_layout.hpp"
 
 namespace gui {
@@ -35,6 +37,20 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
     entries.push_back({text, 0, Sample::Band});
   }
   return entries;
+}
+
+int aroundPlot(const Picture& picture, int width, const ChartLook& look) {
+  constexpr double kAmple = 800.0;
+  return qCeil(kAmple - layOut(picture, QSizeF(width, kAmple), look).plot.height());
+}
+
+QStringList aroundTexts(const QVector<Picture>& pictures) {
+  QStringList texts;
+  for (const Picture& picture : pictures) {
+    for (const LegendEntry& entry : legendOf(picture)) texts += entry.text;
+    texts += QString::number(picture.limits.size());
+  }
+  return texts;
 }
 
 }  // namespace gui

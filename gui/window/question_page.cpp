@@ -38,22 +38,6 @@ QString firstSentence(const QString& all) {
   return stop < 0 ? line : line.left(stop + 1);
 }
 
-// Titles, ticks and legend.
-int aroundPlot(const PlanChart& chart, int width) {
-  constexpr double kAmple = 800.0;
-  const ChartLook look = lookOf(chart.palette(), chart.font(), chart.locale());
-  return qCeil(kAmple - layOut(chart.picture(), QSizeF(width, kAmple), look).plot.height());
-}
-
-QStringList legendTexts(const QVector<Picture>& pictures) {
-  QStringList texts;
-  for (const Picture& picture : pictures) {
-    for (const LegendEntry& entry : legendOf(picture)) texts += entry.text;
-    texts += QString::number(picture.limits.size());
-  }
-  return texts;
-}
-
 }  // namespace
 
 Searches searchesFor(Question question, const QuestionView& view) {
@@ -113,6 +97,7 @@ struct QuestionPage::Parts {
   void refresh();
   void relabel();
   void placeWanted(Picture& picture) const;
+  void putWanted();
   void say();
   void holdStill(bool still);
   void fillOptions();
@@ -329,7 +314,10 @@ void QuestionPage::Parts::arrange() {
   // A tall legend must not squeeze the curves.
   const int each = beside ? width / static_cast<int>(charts.size()) : width;
   for (PlanChart* chart : charts)
-    height = std::max(height, std::min(room, kShortestPlot + aroundPlot(*chart, each)));
+    height = std::max(
+        height, std::min(room, kShortestPlot + aroundPlot(chart->picture(), each,
+                                                          lookOf(chart->palette(), chart->font(),
+                                                                 chart->locale()))));
   for (PlanChart* chart : charts) {
     if (chart->minimumHeight() != height) chart->setFixedHeight(height);
   }
@@ -350,6 +338,15 @@ void QuestionPage::Parts::placeWanted(Picture& picture) const {
   picture.draggable = wanted;
   picture.draggableLabel = translate("Answer", "wanted: %1")
                                .arg(Writer(units, page->locale()).time(physics::minutes(*wanted)));
+}
+
+// Where the plan has it: also when the hand lets go, for that is not always where the hand was.
+void QuestionPage::Parts::putWanted() {
+  for (qsizetype i = 0; i < std::min(charts.size(), answer.pictures.size()); ++i) {
+    Picture& picture = answer.pictures[i];
+    placeWanted(picture);
+    if (picture.draggable) charts[i]->setDraggable(*picture.draggable, picture.draggableLabel);
+  }
 }
 
 // In a low window the first sentence decides and the rest folds away, so that the picture and the
@@ -397,7 +394,10 @@ void QuestionPage::Parts::refresh() {
   while (charts.size() < answer.pictures.size()) {
     auto* chart = new PlanChart(scroll->widget());
     QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
-    QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) { holdStill(on); });
+    QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) {
+      holdStill(on);
+      if (!on) putWanted();
+    });
     pictures->addWidget(chart, 1);
     if (!charts.isEmpty()) QWidget::setTabOrder(charts.back(), chart);
     charts.push_back(chart);
@@ -408,7 +408,7 @@ void QuestionPage::Parts::refresh() {
     charts[i]->show(answer.pictures[i]);
     charts[i]->setAccessibleDescription(answer.sentence);
   }
-  if (const QStringList around = legendTexts(answer.pictures); around != arrangedFor) {
+  if (const QStringList around = aroundTexts(answer.pictures); around != arrangedFor) {
     arrangedFor = around;
     arrange();
   }
@@ -441,12 +441,7 @@ Searches QuestionPage::needed() const { return searchesFor(parts_->question, par
 void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
   if (parts_->wanted == minutes) return;
   parts_->wanted = minutes;
-  for (qsizetype i = 0; i < parts_->charts.size(); ++i) {
-    Picture& picture = parts_->answer.pictures[i];
-    parts_->placeWanted(picture);
-    if (picture.draggable)
-      parts_->charts[i]->setDraggable(*picture.draggable, picture.draggableLabel);
-  }
+  parts_->putWanted();
 }
 
 rigs::UnitSystem QuestionPage::units() const { return parts_->units; }
