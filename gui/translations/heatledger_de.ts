@@ -1146,14 +1146,6 @@
 <context>
     <name>Circuit</name>
     <message>
-        <source>only if …</source>
-        <translation>nur wenn …</translation>
-    </message>
-    <message>
-        <source>fits only under a condition</source>
-        <translation>passt nur unter einer Bedingung</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -1234,10 +1226,6 @@
         <translation>Stromkreis, A</translation>
     </message>
     <message>
-        <source>current, A</source>
-        <translation>Strom, A</translation>
-    </message>
-    <message>
         <source>mean over the day, A</source>
         <translation>Mittel über den Tag, A</translation>
     </message>
@@ -1270,10 +1258,6 @@
         <translation>zweiter Stromkreis, A</translation>
     </message>
     <message>
-        <source>current in it, A</source>
-        <translation>Strom darin, A</translation>
-    </message>
-    <message>
         <source>Duty</source>
         <translation>Betrieb</translation>
     </message>
@@ -1288,10 +1272,6 @@
     <message>
         <source>share of the day with current, %</source>
         <translation>Anteil des Tages mit Strom, %</translation>
-    </message>
-    <message>
-        <source>all together</source>
-        <translation>alle zusammen</translation>
     </message>
     <message>
         <source>next standard breaker, for information</source>
@@ -1314,16 +1294,72 @@
         <translation>Rat</translation>
     </message>
     <message>
-        <source>%1, circuit %2, by %3: %4.</source>
-        <translation>%1, Stromkreis %2, nach %3: %4.</translation>
-    </message>
-    <message>
-        <source>from %1 to %2 of supply: %3 to %4, %5 to %6, the element&apos;s tolerance included.</source>
-        <translation>bei %1 bis %2: %3 bis %4, %5 bis %6, samt Toleranz des Heizelements.</translation>
-    </message>
-    <message>
         <source>The next standard breakers and their conductors are information, not to be installed by this.</source>
         <translation>Die nächsten üblichen Sicherungen und ihre Leiter dienen der Kenntnis; danach ist nichts zu installieren.</translation>
+    </message>
+    <message>
+        <source>%1 circuit %2</source>
+        <translation>%1 Stromkreis %2</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 of supply (%3), the element&apos;s tolerance included</source>
+        <translation>%1 bis %2 Netzspannung (%3), mit der Toleranz des Heizelements</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3 to %4</source>
+        <translation>%1 bis %2, %3 bis %4</translation>
+    </message>
+    <message>
+        <source>fits only if …</source>
+        <translation>passt nur, wenn …</translation>
+    </message>
+    <message>
+        <source>The rig&apos;s own power on two such circuits</source>
+        <translation>Die eigene Leistung auf zwei solchen Stromkreisen</translation>
+    </message>
+    <message>
+        <source>on the first, W</source>
+        <translation>auf dem ersten, W</translation>
+    </message>
+    <message>
+        <source>on the second, W</source>
+        <translation>auf dem zweiten, W</translation>
+    </message>
+    <message>
+        <source>all rules together</source>
+        <translation>alle Regeln zusammen</translation>
+    </message>
+    <message>
+        <source>The whole day with it, h:min</source>
+        <translation>Der ganze Tag damit, h:min</translation>
+    </message>
+    <message>
+        <source>The whole day with one on each of two such circuits, h:min</source>
+        <translation>Der ganze Tag mit je einem auf zwei solchen Stromkreisen, h:min</translation>
+    </message>
+    <message>
+        <source>%1 on circuit %2 of %3: %4.</source>
+        <translation>%1 auf Stromkreis %2 von %3: %4.</translation>
+    </message>
+    <message>
+        <source>current, as codes count, A</source>
+        <translation>Strom, wie Normen zählen, A</translation>
+    </message>
+    <message>
+        <source>current, cable included, A</source>
+        <translation>Strom, mit dem Kabel, A</translation>
+    </message>
+    <message>
+        <source>current in it, as codes count, A</source>
+        <translation>Strom darin, wie Normen zählen, A</translation>
+    </message>
+    <message>
+        <source>current in it, cable included, A</source>
+        <translation>Strom darin, mit dem Kabel, A</translation>
     </message>
 </context>
 <context>
@@ -1731,10 +1767,6 @@
     <message>
         <source>A flexible cord or extension has its own, lower limit; for a time only, fully uncoiled and uncovered, with an earth wire. If a plug or cord is more than warm, switch off.</source>
         <translation>Ein Kabel oder eine Verlängerung hat eine eigene, niedrigere Grenze; nur auf Zeit, ganz abgewickelt und unbedeckt, mit Schutzleiter. Ist Stecker oder Kabel mehr als warm: ausschalten.</translation>
-    </message>
-    <message>
-        <source>At %1 bare skin burns to the second degree in %2, at %3 in %4 (after Moritz &amp; Henriques 1947); children and older people faster. Keep children and pets at least %5 away.</source>
-        <translation>Bei %1 verbrennt bloße Haut in %2 zweiten Grades, bei %3 in %4 (nach Moritz &amp; Henriques 1947); bei Kindern und Älteren geht es schneller. Halten Sie Kinder und Tiere mindestens %5 fern.</translation>
     </message>
     <message>
         <source>A full kettle weighs up to %1, more than the %2 that one person lifts under ideal conditions (NIOSH). Do not carry hot liquid: let it run, pump or siphon.</source>

@@ -2,6 +2,7 @@
 // Questions about circuit, room and tariff, as a person asks them.
 #include <gtest/gtest.h>
 
+#include <cctype>
 #include <nlohmann/json.hpp>
 
 #include "tests/program/run_program.hpp"
@@ -65,6 +66,30 @@ TEST(CircuitCommand, NamesKeptRulesAndShowsThemWhenAsked) {
   for (const char* part : {"What is the shortest day within the current?", "two such circuits"})
     EXPECT_NE(brief.output.find(part), std::string::npos) << part;
   EXPECT_EQ(runProgram({"day", "--every-rule"}).exitCode, 2);
+}
+
+// Word for word: what a program reads and what a person sees.
+TEST(CircuitCommand, ShowsEveryFindingThatProgramsGet) {
+  // Lines end where the terminal does.
+  const auto squeezed = [](std::string text) {
+    std::erase_if(text, [](unsigned char c) { return std::isspace(c) != 0; });
+    return text;
+  };
+  const auto ran = runProgram({"circuit", "--every-rule"});
+  ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
+  const std::string output = squeezed(ran.output);
+  int shown = 0;
+  const auto json = nlohmann::json::parse(runProgram({"circuit", "--json"}).output);
+  for (const auto& rig : json["rigs"]) {
+    for (const auto& verdict : rig["circuit"]["circuits"][0]["verdicts"]) {
+      EXPECT_NE(output.find(squeezed(verdict["text"])), std::string::npos) << verdict["text"];
+      for (const auto& finding : verdict["findings"]) {
+        ++shown;
+        EXPECT_NE(output.find(squeezed(finding["text"])), std::string::npos) << finding["text"];
+      }
+    }
+  }
+  EXPECT_GT(shown, 20);
 }
 
 // What decides or is conditional stands once for each code, with its edition and source.

@@ -186,8 +186,9 @@ TEST_F(Report, PrintsToAPdfPrinter) {
   EXPECT_TRUE(squeezed(said.text).contains(
       squeezed(QString::fromStdString(solvedDemo()->answers.rigs[3].name))));
   const Said info = run(QStringLiteral("pdfinfo"), {path});
-  EXPECT_TRUE(
-      QRegularExpression(QStringLiteral("Pages:\\s+([2-9]|[1-9][0-9])\\b")).match(info.text).hasMatch())
+  EXPECT_TRUE(QRegularExpression(QStringLiteral("Pages:\\s+([2-9]|[1-9][0-9])\\b"))
+                  .match(info.text)
+                  .hasMatch())
       << info.text.toStdString();
 }
 
