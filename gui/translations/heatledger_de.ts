@@ -3979,10 +3979,6 @@
         <translation>%1 hat keinen Dateinamen</translation>
     </message>
     <message>
-        <source>%1 is larger than %2, too large for a plan</source>
-        <translation>%1 ist größer als %2, zu groß für einen Plan</translation>
-    </message>
-    <message>
         <source>line %1, column %2: %3</source>
         <translation>Zeile %1, Spalte %2: %3</translation>
     </message>
@@ -4033,6 +4029,138 @@
     <message>
         <source>a bracket or a quotation mark is not closed</source>
         <translation>eine Klammer oder ein Anführungszeichen ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>the lowest voltage is above the nominal one, %1</source>
+        <translation>die niedrigste Spannung liegt über der Nennspannung, %1</translation>
+    </message>
+    <message>
+        <source>write one below it</source>
+        <translation>schreiben Sie eine darunter</translation>
+    </message>
+    <message>
+        <source>the highest voltage is below the nominal one, %1</source>
+        <translation>die höchste Spannung liegt unter der Nennspannung, %1</translation>
+    </message>
+    <message>
+        <source>write one above it</source>
+        <translation>schreiben Sie eine darüber</translation>
+    </message>
+    <message>
+        <source>the sizes must stand in ascending order</source>
+        <translation>die Größen müssen aufsteigend stehen</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2, too large to be read here</source>
+        <translation>%1 ist größer als %2, zu groß, um hier gelesen zu werden</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 kann nicht gelesen werden: %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be saved: %2</source>
+        <translation>%1 kann nicht gespeichert werden: %2</translation>
+    </message>
+    <message>
+        <source>Interrupted system call</source>
+        <translation>der Aufruf wurde unterbrochen</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Fehler beim Lesen oder Schreiben</translation>
+    </message>
+    <message>
+        <source>No such device or address</source>
+        <translation>dieses Gerät oder diese Adresse gibt es nicht</translation>
+    </message>
+    <message>
+        <source>Bad file descriptor</source>
+        <translation>die Datei ist nicht mehr geöffnet</translation>
+    </message>
+    <message>
+        <source>Resource temporarily unavailable</source>
+        <translation>im Augenblick nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Cannot allocate memory</source>
+        <translation>der Speicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>Device or resource busy</source>
+        <translation>das Gerät ist belegt</translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>Invalid cross-device link</source>
+        <translation>die Orte liegen auf verschiedenen Datenträgern</translation>
+    </message>
+    <message>
+        <source>No such device</source>
+        <translation>dieses Gerät gibt es nicht</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>ein Teil des Pfades ist kein Ordner</translation>
+    </message>
+    <message>
+        <source>Invalid argument</source>
+        <translation>unzulässige Angabe</translation>
+    </message>
+    <message>
+        <source>Too many open files in system</source>
+        <translation>im System sind zu viele Dateien geöffnet</translation>
+    </message>
+    <message>
+        <source>Too many open files</source>
+        <translation>zu viele Dateien sind geöffnet</translation>
+    </message>
+    <message>
+        <source>Text file busy</source>
+        <translation>die Datei wird gerade ausgeführt</translation>
+    </message>
+    <message>
+        <source>File too large</source>
+        <translation>die Datei ist zu groß</translation>
+    </message>
+    <message>
+        <source>Too many links</source>
+        <translation>zu viele Verweise</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>der Dateiname ist zu lang</translation>
+    </message>
+    <message>
+        <source>Too many levels of symbolic links</source>
+        <translation>zu viele Verweise führen aufeinander</translation>
+    </message>
+    <message>
+        <source>Value too large for defined data type</source>
+        <translation>ein Wert ist zu groß</translation>
+    </message>
+    <message>
+        <source>Operation not supported</source>
+        <translation>das wird hier nicht unterstützt</translation>
+    </message>
+    <message>
+        <source>Connection timed out</source>
+        <translation>die Verbindung hat zu lange gebraucht</translation>
+    </message>
+    <message>
+        <source>Host is down</source>
+        <translation>der Rechner ist nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>Stale file handle</source>
+        <translation>die Datei ist auf dem Server nicht mehr da</translation>
+    </message>
+    <message>
+        <source>Remote I/O error</source>
+        <translation>Fehler beim Lesen oder Schreiben auf dem Server</translation>
     </message>
 </context>
 <context>
