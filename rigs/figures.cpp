@@ -194,7 +194,10 @@ std::optional<double> moneySaved(const physics::BrewDay& without, const physics:
 }
 
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {
-  if (!rig.cost || rig.day.resultCold <= physics::litres(0.0)) return std::nullopt;
+  // What is left of a day that stalls is no finished wort.
+  if (!rig.cost || rig.day.outcome != physics::Outcome::Done ||
+      rig.day.resultCold <= physics::litres(0.0))
+    return std::nullopt;
   return *rig.cost * static_cast<double>(wort / rig.day.resultCold);
 }
 

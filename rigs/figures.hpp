@@ -79,7 +79,7 @@ bool otherVoltage(const physics::Rig& rig);
 
 // Money for all stages of this kind; empty without a price or such a stage.
 std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind);
-// Money for this much finished wort, if the batch has a price.
+// Money for this much finished wort; empty without a price and for a day that stops early.
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort);
 
 // What one day costs less than the other, both begun when the plan says; empty without a price and

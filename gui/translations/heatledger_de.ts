@@ -1401,24 +1401,12 @@
         <translation>Ein Heizelement dieser Größe darf nach seiner Norm bis zu %1 ableiten, und ein Schutzgerät (%2) kann ab %3 auslösen: Solange es feucht ist, ist damit zu rechnen. Trocknen lassen oder ersetzen; den Schutz niemals entfernen oder überbrücken.</translation>
     </message>
     <message>
-        <source>%1: %2 That may be so for %3: %4 in place of %5. An inspector&apos;s or electrician&apos;s reading decides; the stricter result is shown.</source>
-        <translation>%1: %2 Das kann für %3 gelten: %4 anstelle von %5. Es entscheidet, wie Prüfer oder Elektriker das lesen; gezeigt ist das strengere Ergebnis.</translation>
-    </message>
-    <message>
         <source>A load is continuous unless it is shown not to persist for more than 1 h in any 2 h (up to 225 A); without a marking for 100 % it may then take 80 % of the circuit.</source>
         <translation>Eine Last ist eine Dauerlast, wenn nicht gezeigt ist, dass sie in keinen 2 h länger als 1 h anhält (bis 225 A); ohne Kennzeichnung für 100 % darf sie dann 80 % des Stromkreises nehmen.</translation>
     </message>
     <message>
         <source>A load whose maximum current is expected to continue for 3 h or more; circuit and conductor then need 125 % of it.</source>
         <translation>Eine Last, deren größter Strom voraussichtlich 3 h oder länger anhält; Stromkreis und Leiter brauchen dann 125 % davon.</translation>
-    </message>
-    <message>
-        <source>Below its rated voltage an element gives less: %1. Do not fit a larger one to make up for it without having the circuit checked again.</source>
-        <translation>Unter seiner Nennspannung gibt ein Heizelement weniger: %1. Kein größeres zum Ausgleich einbauen, ohne den Stromkreis erneut prüfen zu lassen.</translation>
-    </message>
-    <message>
-        <source>%1 gets %2 of its element&apos;s rating, %3 on %4, and all times here count with that</source>
-        <translation>%1 bekommt %2 der Nennleistung seines Heizelements, %3 an %4, und alle Zeiten hier rechnen damit</translation>
     </message>
     <message>
         <source>%1, the hottest of this mash. %2. (After Moritz &amp; Henriques 1947, tabled up to %3.) Children and older people burn faster, and wort clings. Keep children and pets at least %4 away.</source>
@@ -1793,10 +1781,6 @@
         <translation>Dieser Tag setzt bis zu %1 Wasserdampf frei. Führen Sie ihn ins Freie ab und lassen Sie Luft nachströmen. Prüfen Sie, dass Feuerstätten dabei nicht zurückziehen.</translation>
     </message>
     <message>
-        <source>%1 needs %2 over its element and has %3 at the least with it on</source>
-        <translation>%1 braucht %2 über dem Heizelement und hat bei eingeschaltetem mindestens %3</translation>
-    </message>
-    <message>
         <source>%1 keeps %2</source>
         <translation>%1 behält %2</translation>
     </message>
@@ -1807,6 +1791,26 @@
     <message>
         <source>outlet %1</source>
         <translation>Steckdose %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 That may be so here: %3. An inspector&apos;s or electrician&apos;s reading decides; the stricter result is shown.</source>
+        <translation>%1: %2 Das kann hier gelten: %3. Es entscheidet, wie Prüfer oder Elektriker das lesen; gezeigt ist das strengere Ergebnis.</translation>
+    </message>
+    <message>
+        <source>Below its rated voltage an element gives less: %1. All times here count with that. Do not fit a larger one to make up for it without having the circuit checked again.</source>
+        <translation>Unter seiner Nennspannung gibt ein Heizelement weniger: %1. Alle Zeiten hier rechnen damit. Kein größeres zum Ausgleich einbauen, ohne den Stromkreis erneut prüfen zu lassen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of its element&apos;s rating, %3 on %4</source>
+        <translation>%1: %2 der Nennleistung seines Heizelements, %3 an %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 in place of %3</source>
+        <translation>%1: %2 anstelle von %3</translation>
+    </message>
+    <message>
+        <source>%1 needs %2 to cover its element and has %3 at the least with it on</source>
+        <translation>%1 braucht %2, um das Heizelement zu bedecken, und hat bei eingeschaltetem mindestens %3</translation>
     </message>
 </context>
 <context>

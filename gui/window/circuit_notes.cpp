@@ -28,7 +28,8 @@ QString outcomeOf(const Finding& f) {
   const QString condition = phrase(f.condition);
   if (f.kind == rigs::RuleKind::GroundFault) return QStringLiteral("%1. %2").arg(sum, condition);
   QString text = sum.isEmpty() ? QString() : sum + QStringLiteral(": ");
-  if (!f.binding) text += translate("Circuit", "advice") + QStringLiteral(": ");
+  if (!f.binding && f.fit != Fit::CannotSay)
+    text += translate("Circuit", "advice") + QStringLiteral(": ");
   text += phrase(rigs::fitWords(f.fit));
   if (!condition.isEmpty() && sum != condition) {
     text += (f.fit == Fit::CannotSay ? QStringLiteral(": ") : QStringLiteral(" ")) + condition;

@@ -144,6 +144,21 @@ TEST(CircuitCommand, ReadsRulesFromAFile) {
     EXPECT_NE(wrong.complaint.find(part), std::string::npos) << part << "\n" << wrong.complaint;
 }
 
+// A file that is not there is no mistake in its rules.
+TEST(CircuitCommand, FailsWhereARulesFileCannotBeRead) {
+  const test_support::Folder folder;
+  for (const std::string& path : {folder.file("none.json"), folder.file(".")}) {
+    const auto ran = runProgram({"circuit", "--rules", path});
+    EXPECT_EQ(ran.exitCode, 1) << path;
+    EXPECT_EQ(ran.output, "");
+    EXPECT_NE(ran.complaint.find(path == folder.file(".") ? "is a folder" : "is not there"),
+              std::string::npos)
+        << ran.complaint;
+  }
+  EXPECT_EQ(runProgram({"report", "--rules", "none.json", "--to", folder.file("a.pdf")}).exitCode,
+            1);
+}
+
 TEST(CircuitCommand, TellsProgramsTheSplitAndTheShortestDays) {
   const auto json =
       nlohmann::json::parse(runProgram({"circuit", "--region", "Canada", "--json"}).output);

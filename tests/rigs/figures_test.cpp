@@ -77,6 +77,14 @@ TEST(CostPer, TimesTheVolumeIsTheCost) {
   }
 }
 
+TEST(CostPer, IsNothingForADayThatStalls) {
+  const rigs::Plan plan = test_support::planInCode(true);
+  const rigs::RigAnswer stalled = rigs::answer(plan, rigs::Depth::Day).rigs[2];
+  ASSERT_EQ(stalled.day.outcome, Outcome::DoesNotBoil);
+  EXPECT_TRUE(stalled.cost);
+  EXPECT_FALSE(rigs::costPer(stalled, litres(1.0)));
+}
+
 TEST(OverloadsForLong, KnowsTheRulesShare) {
   rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);  // 13.0 A less the cable
   EXPECT_FALSE(rigs::overloads(rig.rig.element, rig.rig.supply));
