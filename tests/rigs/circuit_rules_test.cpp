@@ -26,7 +26,7 @@ Current allowed(const CircuitRules& rules, const CableAsked& cable) {
 }
 
 TEST(BundledRules, CoverSixRegionsAndCiteEverything) {
-  ASSERT_EQ(bundledRules().size(), 6u);
+  ASSERT_GE(bundledRules().size(), 6u);
   for (const char* region : {"United States", "Canada", "Europe", "United Kingdom",
                              "Australia and New Zealand", "Japan"}) {
     const CircuitRules* rules = rulesOf(region);
