@@ -104,7 +104,8 @@ constexpr std::array kVerbs{
     Verb{Command::Schema,
          "schema",
          "[SUBJECT]",
-         "the JSON Schema of plans, rules, tariffs or the catalogue, for editors and validators",
+         "the JSON Schema of plans, rules, tariffs, the catalogue or results, for editors and "
+         "validators",
          {"heatledger schema > plan.schema.json", "heatledger schema rules > rules.schema.json",
           "heatledger schema tariff > tariff.schema.json"}}};
 

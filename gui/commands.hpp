@@ -29,7 +29,7 @@ enum class Form { Text, Json, Csv };
 
 struct Request {
   Command command = Command::Answer;
-  std::string file;     // plan to read, or file to write; "" for the bundled example
+  std::string file;  // plan to read, or file to write; "" for the bundled example
   // Of List: "materials", "supplies", "rigs"; of Schema: "plan", "rules"; of Picture: the question.
   std::string subject;
   Form form = Form::Text;

@@ -7,6 +7,7 @@
 #include <functional>
 
 #include "physics/air.hpp"
+#include "rigs/files.hpp"
 #include "rigs/json_examples.hpp"
 #include "rigs/quantity_text.hpp"
 #include "rigs/ranges.hpp"
@@ -123,7 +124,9 @@ void region(const Override& given, Plan& plan, rigs::Problems& problems) {
                                   rigs::quotedText(given.text), known)});
 }
 
+// A file that cannot be read is no mistake in the rules: like a plan's, its error is thrown.
 void rulesFile(const Override& given, Plan& plan, rigs::Problems& problems) {
+  static_cast<void>(rigs::readText(given.text, rigs::kLargestRules));
   if (auto rules = rigs::readRulesFile(given.text, given.option, problems)) {
     plan.ownRules = std::move(rules);
     plan.region.clear();

@@ -28,7 +28,8 @@ struct OverrideKind {
 // In the order of the help.
 const std::vector<OverrideKind>& overrideKinds();
 
-// Every problem names its option where a document's would name its place.
+// Every problem names its option where a document's would name its place. Throws rigs::FileError
+// where a rules file cannot be read.
 void applyOverrides(const Overrides& overrides, rigs::Plan& plan, rigs::Problems& problems);
 
 }  // namespace gui

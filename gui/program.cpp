@@ -201,9 +201,10 @@ Finished schema(const Request& request, const TextStyle& style) {
   }
   const rigs::Problems problems{
       {rigs::Severity::Error, "schema",
-       fmt::format("{} was given; plan, rules, tariff or catalogue is accepted, for example "
-                   "\"heatledger schema rules\"",
-                   rigs::quotedText(wanted))}};
+       fmt::format(
+           "{} was given; plan, rules, tariff, catalogue or result is accepted, for example "
+           "\"heatledger schema rules\"",
+           rigs::quotedText(wanted))}};
   return {{}, problemText(problems, "the command", style), 2};
 }
 

@@ -18,6 +18,22 @@ std::string gapText(double share) {
   return fmt::format("{:.0e}", share);
 }
 
+void addSecondCircuit(RigTable& table) {
+  const auto ofSecond = [](const auto& of) {
+    return [of](const RigPlan& plan, const RigAnswer&) {
+      using Q = std::decay_t<decltype(of(*plan.rig.second))>;
+      return plan.rig.second ? std::optional<Q>(of(*plan.rig.second)) : std::nullopt;
+    };
+  };
+  using physics::Feed;
+  table.quantity("second element, rated",
+                 ofSecond([](const Feed& feed) { return feed.element.rating; }));
+  table.quantity("its circuit", ofSecond([](const Feed& feed) { return feed.supply.rating; }));
+  table.quantity("its current", ofSecond([](const Feed& feed) {
+                   return physics::electricalLoad(feed.element, feed.supply).current;
+                 }));
+}
+
 void addElementRows(RigTable& table, UnitSystem) {
   table.heading("Element");
   table.quantity("rated",
@@ -31,6 +47,7 @@ void addElementRows(RigTable& table, UnitSystem) {
                  [](const RigPlan&, const RigAnswer& rig) { return rig.day.electrical.current; });
   table.quantity("circuit",
                  [](const RigPlan& plan, const RigAnswer&) { return plan.rig.supply.rating; });
+  addSecondCircuit(table);
   table.quantity("reaches the vessel",
                  [](const RigPlan&, const RigAnswer& rig) { return rig.day.electrical.delivered; });
   // The search pours the water that its own power needs, so that it is one number everywhere.

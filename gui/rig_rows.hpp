@@ -6,6 +6,8 @@
 
 namespace gui {
 
+// Of rigs that have two; no rows where none has.
+void addSecondCircuit(RigTable& table);
 void addElementRows(RigTable& table, UnitSystem units);
 void addTimeRows(RigTable& table, const rigs::Plan& plan);
 void addWortRows(RigTable& table, UnitSystem units);

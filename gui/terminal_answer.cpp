@@ -18,8 +18,8 @@ Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const RigAnswer& rig = answers.rigs[i];
     const std::string element = elementText(plan.rigs[i], rig.day.electrical, units) + ' ' +
-                                enoughText(plan.rigs[i], rig, plan.goals, units);
-    page.say(letter(i), besideCircuit(plan.rigs[i], element, units));
+                                enoughText(plan, plan.rigs[i], rig, units);
+    page.say(letter(i), besideCircuit(plan, plan.rigs[i], element));
   }
 
   page.heading("Does insulation shorten the heat-up?");
@@ -38,7 +38,7 @@ Page answerPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem
     const RigAnswer& rig = answers.rigs[i];
     page.say(letter(i),
              boilText(plan.rigs[i], rig.day, units) + ' ' + costText(rig, plan.tariff, units));
-    for (const std::string& text : whatWouldBoilTexts(plan.rigs[i], rig, units)) {
+    for (const std::string& text : whatWouldBoilTexts(plan, plan.rigs[i], rig, units)) {
       page.say("   ", text);
     }
   }

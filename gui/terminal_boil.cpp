@@ -28,7 +28,7 @@ Page boilPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
           rig.day.preBoilGravity, rig.day.resultGravity);
     }
     page.say(letter(i), text);
-    for (const std::string& one : whatWouldBoilTexts(plan.rigs[i], rig, units)) {
+    for (const std::string& one : whatWouldBoilTexts(plan, plan.rigs[i], rig, units)) {
       page.say("   ", one);
     }
   }

@@ -98,10 +98,19 @@ std::string closely(physics::Current current, UnitSystem units) {
   return format(current, units, {.significantDigits = 4, .decimals = {}});
 }
 
-void sayCircuit(Page& page, const std::string& lead, const rigs::CircuitLoad& circuit,
-                UnitSystem units, bool everyRule) {
+// The worst of all the rules that judge one circuit, in words.
+std::string worstText(const rigs::CircuitLoad& circuit) {
+  if (circuit.verdicts.empty()) return std::string(rigs::fitWords(rigs::Fit::CannotSay));
+  rigs::Fit worst = rigs::Fit::Fits;
+  for (const rigs::CircuitVerdict& verdict : circuit.verdicts)
+    worst = std::max(worst, verdict.overall);
+  return std::string(rigs::fitWords(worst)) + (worst == rigs::Fit::OnlyIf ? " …" : "");
+}
+
+void sayCircuit(Page& page, const std::string& lead, const std::string& which,
+                const rigs::CircuitLoad& circuit, UnitSystem units, bool everyRule) {
   const bool cable = circuit.supply.cableLoop > physics::ohms(0.0);
-  page.say(lead, fmt::format("{} at {}{}, {} on average over the day.",
+  page.say(lead, fmt::format("{}{} at {}{}, {} on average over the day.", which,
                              closely(circuit.branch, units), format(circuit.supply.nominal, units),
                              cable ? fmt::format(" as codes count, {} through the cable",
                                                  closely(circuit.load.current, units))
@@ -159,7 +168,9 @@ void sayReadings(Page& page, const std::string& lead, const rigs::CircuitAnswer&
                            wattsText(day.delivered), dayText(day.outcome, day.toBoil, day.day),
                            day.fits ? " What the rig has stays within." : ""));
   }
-  merged.say(page, lead);
+  if (circuit.circuits.size() < 2) return merged.say(page, lead);
+  page.say(lead, "On the first circuit, the second as planned:");
+  merged.say(page, "   ");
 }
 
 std::string elementsText(const rigs::ShortestDay& day, UnitSystem units) {
@@ -215,8 +226,14 @@ Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyste
   page.heading("Can the circuit carry it?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const rigs::CircuitAnswer& circuit = answers.rigs[i].circuit;
-    for (std::size_t k = 0; k < circuit.circuits.size(); ++k) {
-      sayCircuit(page, k == 0 ? letter(i) : "   ", circuit.circuits[k], units, everyRule);
+    const auto& all = circuit.circuits;
+    if (all.size() < 2) {
+      sayCircuit(page, letter(i), {}, all.front(), units, everyRule);
+    } else {
+      page.say(letter(i), fmt::format("Two circuits: first: {}; second: {}.", worstText(all[0]),
+                                      worstText(all[1])));
+      sayCircuit(page, "   ", "First circuit: ", all[0], units, everyRule);
+      sayCircuit(page, "   ", "Second circuit: ", all[1], units, everyRule);
     }
     if (circuit.addedByCable && *circuit.addedByCable > physics::seconds(1.0)) {
       page.say("   ", fmt::format("The cable adds {} to heating to the boil.",

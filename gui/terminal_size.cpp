@@ -2,6 +2,7 @@
 // What element, what circuit, how large a batch?
 #include <fmt/format.h>
 
+#include "gui/rig_rows.hpp"
 #include "gui/rig_table.hpp"
 #include "gui/terminal.hpp"
 #include "rigs/cautions.hpp"
@@ -13,7 +14,7 @@ using rigs::format;
 using rigs::RigAnswer;
 using rigs::RigPlan;
 
-void addWish(RigTable& table, const std::string& label,
+void addWish(RigTable& table, const rigs::Plan& whole, const std::string& label,
              physics::PowerAnswer rigs::SizingAnswer::*wish) {
   table.heading(label);
   table.quantity("heat into the vessel", [wish](const RigPlan&, const RigAnswer& rig) {
@@ -23,10 +24,10 @@ void addWish(RigTable& table, const std::string& label,
     const auto element = rigs::elementFor(plan.rig, (*rig.sizing).*wish);
     return element ? std::optional(element->rating) : std::nullopt;
   });
-  table.words("the circuit carries it", [wish](const RigPlan& plan, const RigAnswer& rig) {
+  table.words("the circuit carries it", [&whole, wish](const RigPlan& plan, const RigAnswer& rig) {
     const physics::PowerAnswer& answer = (*rig.sizing).*wish;
     if (answer.power) {
-      const rigs::Carries carried = rigs::carries(plan, answer);
+      const rigs::Carries carried = rigs::carries(whole, plan, answer);
       return carried == rigs::Carries::ForShortUseOnly ? std::string("short use")
                                                        : std::string(rigs::carriesWord(carried));
     }
@@ -44,21 +45,27 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const physics::ElectricalLoad& load = answers.rigs[i].sizing->asIs;
     std::string text = elementText(plan.rigs[i], load, units);
-    text += fmt::format(" {} flow through {}", format(load.current, units),
-                        format(physics::resistance(plan.rigs[i].rig.element), units));
+    text += ' ';
+    const auto feeds = rigs::feedsOf(plan.rigs[i].rig);
+    for (std::size_t k = 0; k < feeds.size(); ++k) {
+      text += fmt::format(
+          "{}{} flow through {}", k == 0 ? "" : " and ",
+          format(physics::electricalLoad(feeds[k].element, feeds[k].supply).current, units),
+          format(physics::resistance(feeds[k].element), units));
+    }
     text += load.inCable > physics::watts(0.0)
                 ? fmt::format("; {} stay in the cable.", wattsText(load.inCable))
                 : ".";
-    page.say(letter(i), besideCircuit(plan.rigs[i], text, units));
+    page.say(letter(i), besideCircuit(plan, plan.rigs[i], text));
   }
 
   page.heading("What would it take?");
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
-    page.say(letter(i), enoughText(plan.rigs[i], answers.rigs[i], plan.goals, units) + ' ' +
+    page.say(letter(i), enoughText(plan, plan.rigs[i], answers.rigs[i], units) + ' ' +
                             largestText(answers.rigs[i].sizing->largest, plan.goals, units));
     const std::string unfinished = unfinishedText(plan.rigs[i], answers.rigs[i].day, units);
     if (!unfinished.empty()) page.say("   ", unfinished);
-    for (const std::string& one : whatWouldBoilTexts(plan.rigs[i], answers.rigs[i], units)) {
+    for (const std::string& one : whatWouldBoilTexts(plan, plan.rigs[i], answers.rigs[i], units)) {
       page.say("   ", one);
     }
   }
@@ -77,6 +84,7 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
   t.quantity("circuit", [](const RigPlan& rig, const RigAnswer&) { return rig.rig.supply.rating; });
   t.quantity("current",
              [](const RigPlan&, const RigAnswer& rig) { return rig.sizing->asIs.current; });
+  addSecondCircuit(t);
   t.quantity("at the element's terminals",
              [](const RigPlan&, const RigAnswer& rig) { return rig.sizing->asIs.atTerminals; });
   t.quantity("reaches the vessel",
@@ -85,12 +93,12 @@ Page sizePage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSystem u
              [](const RigPlan&, const RigAnswer& rig) { return rig.sizing->asIs.inCable; });
   t.quantity("most on this circuit",
              [](const RigPlan&, const RigAnswer& rig) { return rig.sizing->mostOnCircuit; });
-  addWish(t, "To boil at all", &rigs::SizingAnswer::toBoilAtAll);
-  addWish(t, "To strike within " + roughTime(plan.goals.boilWithin),
+  addWish(t, plan, "To boil at all", &rigs::SizingAnswer::toBoilAtAll);
+  addWish(t, plan, "To strike within " + roughTime(plan.goals.boilWithin),
           &rigs::SizingAnswer::toStrikeWithin);
-  addWish(t, "From mash to boil within " + roughTime(plan.goals.boilWithin),
+  addWish(t, plan, "From mash to boil within " + roughTime(plan.goals.boilWithin),
           &rigs::SizingAnswer::toBoilWithin);
-  addWish(t, "To boil off " + format(rigs::perHour(plan.goals.boilOffPerHour), units),
+  addWish(t, plan, "To boil off " + format(rigs::perHour(plan.goals.boilOffPerHour), units),
           &rigs::SizingAnswer::forBoilOff);
   t.heading(fmt::format("Largest batch, {} and {} of the vessel free",
                         format(rigs::perHour(plan.goals.boilOffPerHour), units),

@@ -222,6 +222,15 @@ std::string unfinishedText(const rigs::RigPlan&, const physics::BrewDay& day, Un
 std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
                         UnitSystem) {
   const physics::Element& element = plan.rig.element;
+  if (plan.rig.second) {
+    const physics::Feed& second = *plan.rig.second;
+    return fmt::format(
+        "{} reach the vessel from two elements: {} at {} on {}, and {} at {} on a second circuit "
+        "of {}.",
+        wattsText(load.delivered), wattsText(element.rating), volts(element.ratedAt),
+        volts(plan.rig.supply.nominal), wattsText(second.element.rating),
+        volts(second.element.ratedAt), volts(second.supply.nominal));
+  }
   if (rigs::otherVoltage(plan.rig)) {
     return fmt::format("{} reach the vessel, {} of the element's {} at {}: its supply has {}.",
                        wattsText(load.delivered), percent(rigs::shareOfRating(element, load)),
@@ -232,28 +241,35 @@ std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad
                      wattsText(element.rating), volts(plan.rig.supply.nominal));
 }
 
-std::string circuitText(const rigs::RigPlan& plan, UnitSystem) {
-  // As codes count it: at the nominal voltage, the cable left out.
-  const physics::Current drawn = physics::branchCurrent(plan.rig.element, plan.rig.supply);
-  if (rigs::overloads(plan.rig.element, plan.rig.supply)) {
-    return fmt::format(
-        "Codes count {}, the cable aside: too much for its circuit of {}; it will "
-        "trip, or worse.",
-        amperes(drawn), amperes(plan.rig.supply.rating));
+std::string circuitText(const rigs::Plan& whole, const rigs::RigPlan& plan) {
+  std::string told;
+  const auto feeds = rigs::feedsOf(plan.rig);
+  for (std::size_t k = 0; k < feeds.size(); ++k) {
+    // As codes count it: at the nominal voltage, the cable left out.
+    const physics::Current drawn = physics::branchCurrent(feeds[k].element, feeds[k].supply);
+    const char* its = feeds.size() < 2 ? "its" : k == 0 ? "its first" : "its second";
+    const std::string rated = amperes(feeds[k].supply.rating);
+    std::string one;
+    if (rigs::overloads(feeds[k].element, feeds[k].supply)) {
+      one = fmt::format(
+          "Codes count {}, the cable aside: too much for {} circuit of {}; it will trip, or worse.",
+          amperes(drawn), its, rated);
+    } else if (rigs::overloadsForLong(whole, plan, k)) {
+      one = fmt::format(
+          "Codes count {}, the cable aside: within {} {} circuit, but more than the {} that rules "
+          "grant to long use.",
+          amperes(drawn), its, rated, amperes(rigs::longUseCurrent(whole, plan, k)));
+    }
+    if (!one.empty()) told += (told.empty() ? "" : " ") + one;
   }
-  if (rigs::overloadsForLong(plan)) {
-    return fmt::format(
-        "Codes count {}, the cable aside: within its {} circuit, but more than the {} that rules "
-        "grant to long use.",
-        amperes(drawn), amperes(plan.rig.supply.rating), amperes(rigs::longUseCurrent(plan)));
-  }
-  return {};
+  return told;
 }
 
-std::string besideCircuit(const rigs::RigPlan& plan, const std::string& text, UnitSystem units) {
-  const std::string circuit = circuitText(plan, units);
+std::string besideCircuit(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                          const std::string& text) {
+  const std::string circuit = circuitText(whole, plan);
   if (circuit.empty()) return text;
-  return rigs::overloads(plan.rig.element, plan.rig.supply) ? circuit + ' ' + text : text + ' ' + circuit;
+  return rigs::overloadsAny(plan.rig) ? circuit + ' ' + text : text + ' ' + circuit;
 }
 
 std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted,
@@ -270,12 +286,13 @@ std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnsw
   return text;
 }
 
-std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted) {
+std::string carriesText(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                        const physics::PowerAnswer& wanted) {
   const bool two = plan.rig.second.has_value();
   const std::string its = two ? "Its circuits" : "Its circuit";
-  switch (rigs::carries(plan, wanted)) {
+  switch (rigs::carries(whole, plan, wanted)) {
     case rigs::Carries::Yes: {
-      const bool limited = rigs::longUseCurrent(plan) < plan.rig.supply.rating;
+      const bool limited = rigs::longUseCurrent(whole, plan) < plan.rig.supply.rating;
       return fmt::format("{} {} that{}.", its, two ? "carry" : "carries",
                          limited ? ", in long use too" : "");
     }
@@ -286,7 +303,7 @@ std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& w
       if (!two && element) {
         text += fmt::format(": it draws {}, and rules grant {} to long use",
                             amperes(physics::branchCurrent(*element, plan.rig.supply)),
-                            amperes(rigs::longUseCurrent(plan)));
+                            amperes(rigs::longUseCurrent(whole, plan)));
       }
       return text + '.';
     }
@@ -296,12 +313,13 @@ std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& w
   return {};
 }
 
-std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
-                       const rigs::Goals& goals, UnitSystem units) {
+std::string enoughText(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                       const rigs::RigAnswer& rig, UnitSystem units) {
   struct Wish {
     std::string words;
     physics::PowerAnswer answer;
   };
+  const rigs::Goals& goals = whole.goals;
   const rigs::SizingAnswer& sizing = *rig.sizing;
   const std::string within = roughTime(goals.boilWithin);
   const bool mashes =
@@ -326,7 +344,7 @@ std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
           fmt::format("{}, which takes {}", wish.words, wattsText(*wish.answer.power)));
     }
   }
-  const bool overloaded = rigs::overloads(plan.rig.element, plan.rig.supply);
+  const bool overloaded = rigs::overloadsAny(plan.rig);
   std::string text;
   if (!impossible.empty()) {
     text = fmt::format("No element up to {} is enough {}. ", wattsText(physics::kStrongestElement),
@@ -353,7 +371,7 @@ std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
                        wattsText(*needed.power));
   }
   return fmt::format("{}{}{}, from {}. {}", text, all, wattsText(*needed.power), element,
-                     carriesText(plan, needed));
+                     carriesText(whole, plan, needed));
 }
 
 std::string largestText(const physics::BatchAnswer& largest, const rigs::Goals& goals,

@@ -40,8 +40,8 @@ std::string largestText(const physics::BatchAnswer& largest, const rigs::Goals& 
                         UnitSystem units);
 // Which of the plan's goals the element is enough for, and which element would be for all of them.
 // Never begins with "Enough" where the element overloads its circuit.
-std::string enoughText(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
-                       const rigs::Goals& goals, UnitSystem units);
+std::string enoughText(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                       const rigs::RigAnswer& rig, UnitSystem units);
 // "a gentle boil"
 std::string boilWord(rigs::Vigour vigour);
 // "boils" / "does not boil" / ... in two or three words, for tables.
@@ -54,15 +54,17 @@ std::string unfinishedText(const rigs::RigPlan& plan, const physics::BrewDay& da
 std::string elementText(const rigs::RigPlan& plan, const physics::ElectricalLoad& load,
                         UnitSystem units);
 // Whether the circuit bears it; "" if there is nothing to warn about.
-std::string circuitText(const rigs::RigPlan& plan, UnitSystem units);
-// Such a text with what is to be said about the circuit: in front of it, where it is overloaded.
-std::string besideCircuit(const rigs::RigPlan& plan, const std::string& text, UnitSystem units);
+std::string circuitText(const rigs::Plan& whole, const rigs::RigPlan& plan);
+// Such a text with what is to be said about the circuit: in front of it, where one is overloaded.
+std::string besideCircuit(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                          const std::string& text);
 // The element to buy for a power found by a search: "An element rated 4.2 kW at 208 V".
 std::string elementToBuyText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted,
                              UnitSystem units);
 // Whether the rig's circuit carries a power found by a search, and for how long; with the capital
 // of a sentence of its own.
-std::string carriesText(const rigs::RigPlan& plan, const physics::PowerAnswer& wanted);
+std::string carriesText(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                        const physics::PowerAnswer& wanted);
 // What boils off; or why nothing does.
 std::string boilText(const rigs::RigPlan& plan, const physics::BrewDay& day, UnitSystem units);
 // What a day takes from the wall and costs.
@@ -74,8 +76,8 @@ std::string jacketSavingText(const rigs::RigPlan& plan, const physics::JacketEff
 std::string jacketVerdictText(const rigs::RigPlan& plan, const physics::JacketEffect& effect,
                               UnitSystem units);
 // For a rig that does not boil: what would change it, one sentence each.
-std::vector<std::string> whatWouldBoilTexts(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
-                                            UnitSystem units);
+std::vector<std::string> whatWouldBoilTexts(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                                            const rigs::RigAnswer& rig, UnitSystem units);
 
 // Text with its first letter in upper case (ASCII).
 std::string sentence(std::string text);

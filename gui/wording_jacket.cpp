@@ -158,8 +158,8 @@ std::string jacketVerdictText(const rigs::RigPlan& plan, const physics::JacketEf
   return {};
 }
 
-std::vector<std::string> whatWouldBoilTexts(const rigs::RigPlan& plan, const rigs::RigAnswer& rig,
-                                            UnitSystem units) {
+std::vector<std::string> whatWouldBoilTexts(const rigs::Plan& whole, const rigs::RigPlan& plan,
+                                            const rigs::RigAnswer& rig, UnitSystem units) {
   std::vector<std::string> texts;
   if (!rig.whatWouldBoil) return texts;
   const physics::WhatWouldBoil& what = *rig.whatWouldBoil;
@@ -168,7 +168,7 @@ std::vector<std::string> whatWouldBoilTexts(const rigs::RigPlan& plan, const rig
     const std::string element = elementToBuyText(plan, wanted, units);
     texts.push_back(fmt::format("{} into the vessel is the least that boils it{}. {}",
                                 wattsText(*what.power), element.empty() ? "" : ": " + element,
-                                carriesText(plan, wanted)));
+                                carriesText(whole, plan, wanted)));
   } else {
     texts.emplace_back("No element would boil it.");
   }

@@ -66,20 +66,23 @@ class Part {
   }
   std::vector<Current> currents(std::string_view key) const {
     std::vector<Current> all;
-    for (const JsonCursor& one : at_.arrayIfGiven(key, kSome))
+    for (const JsonCursor& one : at_.array(key, kSome).value_or(std::vector<JsonCursor>{}))
       all.push_back(one.asQuantity<Current>(kCurrents).value_or(kCurrents.min));
     return all;
   }
   std::vector<double> shares(std::string_view key) const {
     std::vector<double> all;
-    for (const JsonCursor& one : at_.arrayIfGiven(key, kSome))
+    for (const JsonCursor& one : at_.array(key, kSome).value_or(std::vector<JsonCursor>{}))
       all.push_back(one.asNumber(kShares).value_or(1.0));
     return all;
   }
+  // May be left out unless it needs an entry.
   template <class Read>
   auto each(std::string_view key, const Read& read, CountRange count = kAny) const {
     std::vector<decltype(read(*this))> all;
-    for (const JsonCursor& one : at_.objectsIfGiven(key, count)) all.push_back(read(Part(one)));
+    const auto entries = count.min > 0 ? at_.objects(key, count).value_or(std::vector<JsonCursor>{})
+                                       : at_.objectsIfGiven(key, count);
+    for (const JsonCursor& one : entries) all.push_back(read(Part(one)));
     return all;
   }
   template <class Read>
@@ -295,7 +298,11 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
   if (!json) return std::nullopt;
   const auto at = JsonCursor(*json, problems).asObject();
   if (!at) return std::nullopt;
-  if (const auto format = at->object("format")) {
+  if (!at->has("format")) {
+    at->error("format",
+              "\"format\" is missing; an object is needed, e.g. "
+              R"({"name": "heat-ledger-rules", "version": 1})");
+  } else if (const auto format = at->object("format")) {
     static_cast<void>(format->oneOf("name", {"heat-ledger-rules"}));
     static_cast<void>(format->integer("version", {1, 1}));
   }

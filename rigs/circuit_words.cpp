@@ -111,7 +111,7 @@ std::string findingSaid(const Finding& f, bool withCondition) {
   } else if (!withCondition) {
     text += '.';
   } else {
-    text += f.binding ? ": " : ": advice: ";
+    text += f.binding || f.fit == Fit::CannotSay ? ": " : ": advice: ";
     text += fitWords(f.fit);
     if (!f.condition.empty() && !said) text += (f.fit == Fit::CannotSay ? ": " : " ") + f.condition;
     text += '.';

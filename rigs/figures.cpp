@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "rigs/circuit_answer.hpp"
+
 namespace rigs {
 
 Vigour vigourOf(const physics::BoilFigures& boil) {
@@ -71,39 +73,46 @@ bool overloads(const physics::Element& element, const physics::Supply& supply) {
 
 namespace {
 
-double longUseShare(const RigPlan& rig) {
-  double share = rig.continuousShare;
-  if (!rig.circuits.empty()) {
-    const std::string& region = rig.circuits.front().details.circuitRegion;
-    for (const CircuitRules* rules : rulesForCircuitsOf(region)) {
-      for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
-    }
+// What the plan states for a circuit, or what the rules that judge it grant, whichever is less.
+double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  static const CircuitDetails kNone;
+  const CircuitPlan* own = circuit < rig.circuits.size() ? &rig.circuits[circuit] : nullptr;
+  double share = circuit == 0 ? rig.continuousShare : own ? own->continuousShare : 1.0;
+  for (const CircuitRules* rules : rulesFor(plan, own ? own->details : kNone)) {
+    for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
   }
   return share;
 }
 
-// Heat from the largest elements that take no more than this share of each circuit.
-physics::Power mostAt(const physics::Rig& rig, double share) {
-  const auto most = [&](physics::Supply supply) {
+// Heat from the largest elements that take no more than these shares of each circuit.
+physics::Power mostAt(const physics::Rig& rig, double first, double second) {
+  const auto most = [&](physics::Supply supply, double share) {
     supply.rating = share * supply.rating;
     return physics::electricalLoad(physics::largestElementOn(supply, rig.element.topHeight), supply)
         .delivered;
   };
-  physics::Power sum = most(rig.supply);
-  if (rig.second) sum += most(rig.second->supply);
+  physics::Power sum = most(rig.supply, first);
+  if (rig.second) sum += most(rig.second->supply, second);
   return sum;
 }
 
 }  // namespace
 
-physics::Current longUseCurrent(const RigPlan& rig) {
-  return longUseShare(rig) * rig.rig.supply.rating;
+std::vector<physics::Feed> feedsOf(const physics::Rig& rig) {
+  std::vector<physics::Feed> feeds{{.element = rig.element, .supply = rig.supply}};
+  if (rig.second) feeds.push_back(*rig.second);
+  return feeds;
 }
 
-Carries carries(const RigPlan& rig, const physics::PowerAnswer& wanted) {
-  if (!wanted.power || *wanted.power > mostAt(rig.rig, 1.0)) return Carries::No;
-  return *wanted.power <= mostAt(rig.rig, longUseShare(rig)) ? Carries::Yes
-                                                             : Carries::ForShortUseOnly;
+physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  return longUseShare(plan, rig, circuit) * feedsOf(rig.rig).at(circuit).supply.rating;
+}
+
+Carries carries(const Plan& plan, const RigPlan& rig, const physics::PowerAnswer& wanted) {
+  if (!wanted.power || *wanted.power > mostAt(rig.rig, 1.0, 1.0)) return Carries::No;
+  return *wanted.power <= mostAt(rig.rig, longUseShare(plan, rig, 0), longUseShare(plan, rig, 1))
+             ? Carries::Yes
+             : Carries::ForShortUseOnly;
 }
 
 std::string_view carriesWord(Carries carries) {
@@ -118,9 +127,17 @@ std::string_view carriesWord(Carries carries) {
   return "";
 }
 
-bool overloadsForLong(const RigPlan& rig) {
-  return physics::branchCurrent(rig.rig.element, rig.rig.supply) >
-         (1.0 + 1e-9) * longUseCurrent(rig);
+bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
+  return physics::branchCurrent(feed.element, feed.supply) >
+         (1.0 + 1e-9) * longUseCurrent(plan, rig, circuit);
+}
+
+bool overloadsAny(const physics::Rig& rig) {
+  const auto feeds = feedsOf(rig);
+  return std::any_of(feeds.begin(), feeds.end(), [](const physics::Feed& feed) {
+    return overloads(feed.element, feed.supply);
+  });
 }
 
 physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage) {
@@ -172,7 +189,10 @@ std::optional<double> moneySaved(const physics::BrewDay& without, const physics:
 }
 
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {
-  if (!rig.cost || rig.day.resultCold <= physics::litres(0.0)) return std::nullopt;
+  // What is left of a day that stalls is no finished wort.
+  if (!rig.cost || rig.day.outcome != physics::Outcome::Done ||
+      rig.day.resultCold <= physics::litres(0.0))
+    return std::nullopt;
   return *rig.cost * static_cast<double>(wort / rig.day.resultCold);
 }
 

@@ -50,13 +50,17 @@ inline constexpr double kLedgerCloses = 1e-6;
 double shareOfRating(const physics::Element& element, const physics::ElectricalLoad& load);
 // At the nominal voltage, as codes count: a long cable makes no circuit larger.
 bool overloads(const physics::Element& element, const physics::Supply& supply);
-// More than the share of the circuit that its rule grants to long use.
-bool overloadsForLong(const RigPlan& rig);
-physics::Current longUseCurrent(const RigPlan& rig);
+bool overloadsAny(const physics::Rig& rig);
+// What hangs on each of its circuits: one, or two.
+std::vector<physics::Feed> feedsOf(const physics::Rig& rig);
+// More than the share of the circuit that the plan, or the strictest of the rules that judge it,
+// grants to long use. `circuit` is 0, or 1 where the rig has a second.
+bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
+physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
 // Whether the rig's supply can deliver a power found by a search: within the circuit's rating, and
 // within the share of it that rules grant to use of three hours and longer.
 enum class Carries { Yes, ForShortUseOnly, No };
-Carries carries(const RigPlan& rig, const physics::PowerAnswer& wanted);
+Carries carries(const Plan& plan, const RigPlan& rig, const physics::PowerAnswer& wanted);
 // "yes", "for short use only", "no".
 std::string_view carriesWord(Carries carries);
 // An element rated at the supply's own voltage that gives the wanted heat, cable included; empty
@@ -73,7 +77,7 @@ bool otherVoltage(const physics::Rig& rig);
 
 // Money for all stages of this kind; empty without a price or such a stage.
 std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind);
-// Money for this much finished wort, if the batch has a price.
+// Money for this much finished wort; empty without a price and for a day that stops early.
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort);
 
 // What one day costs less than the other, both begun when the plan says; empty without a price and

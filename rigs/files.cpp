@@ -117,7 +117,7 @@ std::string readText(const fs::path& path, std::size_t largest) {
     if (count == 0) return text;
     text.append(buffer.data(), static_cast<std::size_t>(count));
     if (text.size() > largest) {
-      fail(path, "is larger than " + std::to_string(largest / 1024) + " KiB, too large for a plan");
+      fail(path, "is larger than " + std::to_string(largest / 1024) + " KiB, too large to be read here");
     }
   }
 }

@@ -67,7 +67,9 @@ std::size_t characters(std::string_view text) {
   }));
 }
 
-constexpr std::string_view kTextNeeded = R"(text in quotation marks is needed, e.g. "Old kettle")";
+std::string neededText(std::string_view key) {
+  return "text in quotation marks is needed, e.g. \"" + std::string(textExample(key)) + '"';
+}
 
 Range<double> inNumbers(const Range<int>& range) {
   return {static_cast<double>(range.min), static_cast<double>(range.max)};
@@ -291,7 +293,7 @@ std::optional<double> JsonCursor::quantityNumber(QuantityKind kind, double min, 
 }
 
 std::optional<std::string> JsonCursor::text(std::string_view key, std::size_t longest) const {
-  const auto child = required(key, kTextNeeded);
+  const auto child = required(key, neededText(key));
   return child ? child->asText(longest) : std::nullopt;
 }
 std::optional<std::string> JsonCursor::optionalText(std::string_view key, std::string_view absent,
@@ -301,7 +303,7 @@ std::optional<std::string> JsonCursor::optionalText(std::string_view key, std::s
 }
 std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
   if (!node_->is_string()) {
-    wrongType(kTextNeeded);
+    wrongType(neededText(key()));
     return std::nullopt;
   }
   const auto& text = node_->get_ref<const std::string&>();

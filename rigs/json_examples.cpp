@@ -106,11 +106,31 @@ constexpr std::array kLists{
     JsonExample{"rests", R"([{"temperature": "66 C", "time": "60 min"}])"},
     JsonExample{"elements",
                 R"([{"power": "2 kW", "rated_voltage": "230 V", "top_height": "60 mm"}])"},
+    JsonExample{
+        "voltages",
+        R"([{"nominal": "230 V", "lowest": "207 V", "highest": "253 V", "name": "at the meter", )"
+        R"("clause": "1.1", "source": "the printed code", "status": "seen"}])"},
+    JsonExample{"sizes", R"(["10 A", "16 A", "20 A"])"},
+    JsonExample{"outlets", R"(["16 A"])"},
+    JsonExample{"rows", R"([{"size": "2.5 mm2", "ampacity": "20 A"}])"},
     JsonExample{"side", kLayers},
     JsonExample{"base", kLayers},
     JsonExample{"lid", kLayers},
     JsonExample{"insulation", kLayers},
     JsonExample{"layers", kLayers}};
+
+constexpr std::array kTexts{JsonExample{"region", "Island"},
+                            JsonExample{"code", "Island wiring rules"},
+                            JsonExample{"edition", "2020"},
+                            JsonExample{"about", "in force since 2021"},
+                            JsonExample{"clause", "2.4"},
+                            JsonExample{"source", "the printed code"},
+                            JsonExample{"part", "branch circuit"},
+                            JsonExample{"outlet", "14-30"},
+                            JsonExample{"rules", "my-region.json"},
+                            JsonExample{"title", "Altbier"},
+                            JsonExample{"co2_source", "the utility's report of 2025"},
+                            JsonExample{"price", "0.28 EUR/kWh"}};
 
 std::string_view among(const auto& examples, std::string_view key) {
   const auto at = std::find_if(examples.begin(), examples.end(),
@@ -178,6 +198,11 @@ std::string quantityProblem(std::string problem, std::string_view text, std::str
     if (fits(kind, own, min, max)) shown = own;
   }
   return problem.replace(from, to - from, shown);
+}
+
+std::string_view textExample(std::string_view key) {
+  const std::string_view own = among(kTexts, key);
+  return own.empty() ? "Old kettle" : own;
 }
 
 std::string_view objectExample(std::string_view key) { return among(kObjects, key); }

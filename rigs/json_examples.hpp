@@ -23,6 +23,8 @@ std::string acceptedRange(std::string_view text, QuantityKind kind, double min, 
 // An object or a list as JSON text, where that key usually holds one; otherwise "".
 std::string_view objectExample(std::string_view key);
 std::string_view listExample(std::string_view key);
+// A text as it is usual under that key, without its quotation marks.
+std::string_view textExample(std::string_view key);
 // Whether "none" may stand there in place of an object.
 bool mayBeNone(std::string_view key);
 

@@ -25,6 +25,7 @@ struct CircuitPlan {
   CircuitDetails details;
   std::vector<physics::Element> elements;  // as written; Rig has them combined
   physics::Wiring wiring = physics::Wiring::Parallel;
+  double continuousShare = 1.0;  // of the current, for long use, as stated
 
   bool operator==(const CircuitPlan&) const = default;
 };
@@ -42,7 +43,7 @@ struct RigPlan {
   JacketText jacket;             // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
   std::string skin;              // of that jacket's outside, in words: "foil"
   std::string circuit;           // name in the catalogue; empty if voltage and current were given
-  double continuousShare = 1.0;  // of the circuit's current, for long use, where a rule says so
+  double continuousShare = 1.0;  // of the first circuit's current, as stated
   std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
 
   bool operator==(const RigPlan&) const = default;

@@ -219,11 +219,11 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
   return object.take();
 }
 
-Json power(const RigPlan& plan, const physics::PowerAnswer& answer) {
+Json power(const Plan& whole, const RigPlan& plan, const physics::PowerAnswer& answer) {
   return Object()
       .setIf("power", answer.power)
       .set("on_this_supply", answer.onThisSupply)
-      .set("circuit_carries_it", carriesWord(carries(plan, answer)))
+      .set("circuit_carries_it", carriesWord(carries(whole, plan, answer)))
       .set("stopped_by", word(answer.stoppedBy))
       .take();
 }
@@ -232,14 +232,14 @@ Json batch(const physics::BatchAnswer& answer) {
   return Object().setIf("wort", answer.wort).set("stopped_by", word(answer.stoppedBy)).take();
 }
 
-Json sizing(const RigPlan& plan, const SizingAnswer& s) {
+Json sizing(const Plan& whole, const RigPlan& plan, const SizingAnswer& s) {
   return Object()
       .put("as_is", electrical(s.asIs))
       .set("most_on_circuit", s.mostOnCircuit)
-      .put("to_boil_at_all", power(plan, s.toBoilAtAll))
-      .put("to_boil_within", power(plan, s.toBoilWithin))
-      .put("to_strike_within", power(plan, s.toStrikeWithin))
-      .put("for_boil_off", power(plan, s.forBoilOff))
+      .put("to_boil_at_all", power(whole, plan, s.toBoilAtAll))
+      .put("to_boil_within", power(whole, plan, s.toBoilWithin))
+      .put("to_strike_within", power(whole, plan, s.toStrikeWithin))
+      .put("for_boil_off", power(whole, plan, s.forBoilOff))
       .put("largest_batch", batch(s.largest))
       .put("largest_batch_on_circuit", batch(s.largestOnCircuit))
       .take();
@@ -255,28 +255,40 @@ Json whatWouldBoil(const physics::WhatWouldBoil& what) {
       .take();
 }
 
+Json element(const physics::Element& e) {
+  return Object()
+      .set("rating", e.rating)
+      .set("rated_at", e.ratedAt)
+      .set("resistance", physics::resistance(e))
+      .take();
+}
+
+Json supply(const Plan& whole, const RigPlan& plan, std::size_t circuit) {
+  const physics::Feed feed = feedsOf(plan.rig).at(circuit);
+  return Object()
+      .set("nominal", feed.supply.nominal)
+      .set("rating", feed.supply.rating)
+      .set("cable_loop", feed.supply.cableLoop)
+      .set("long_use_current", longUseCurrent(whole, plan, circuit))
+      .set("overloaded", overloads(feed.element, feed.supply))
+      .set("overloaded_in_long_use", overloadsForLong(whole, plan, circuit))
+      .take();
+}
+
 Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
   Object object;
   object.set("name", answer.name)
-      .put("element", Object()
-                          .set("rating", plan.rig.element.rating)
-                          .set("rated_at", plan.rig.element.ratedAt)
-                          .set("resistance", physics::resistance(plan.rig.element))
-                          .take())
-      .put("supply", Object()
-                         .set("nominal", plan.rig.supply.nominal)
-                         .set("rating", plan.rig.supply.rating)
-                         .set("cable_loop", plan.rig.supply.cableLoop)
-                         .set("long_use_current", longUseCurrent(plan))
-                         .set("overloaded", overloads(plan.rig.element, plan.rig.supply))
-                         .set("overloaded_in_long_use", overloadsForLong(plan))
-                         .take())
+      .put("element", element(plan.rig.element))
+      .put("supply", supply(whole, plan, 0))
       .set("has_jacket", plan.hasJacket)
       .put("day", day(answer.day, whole))
       .setIf("cost", answer.cost)
       .setIf("cost_per_L", costPer(answer, physics::litres(1.0)));
+  if (plan.rig.second)
+    object.put("second_element", element(plan.rig.second->element))
+        .put("second_supply", supply(whole, plan, 1));
   if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
-  if (answer.sizing) object.put("sizing", sizing(plan, *answer.sizing));
+  if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
   if (answer.whatWouldBoil) object.put("what_would_boil", whatWouldBoil(*answer.whatWouldBoil));
@@ -315,7 +327,9 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
         Object().set("topic", caution.topic).set("text", std::string_view(caution.text)).take());
   }
   Object object;
-  object.put("format", Object().set("name", "heat-ledger-result").put("version", 1).take())
+  object
+      .put("format",
+           Object().set("name", "heat-ledger-result").put("version", kResultVersion).take())
       .set("title", std::string_view(plan.title))
       .put("place", Object()
                         .set("room", plan.place.room)

@@ -262,7 +262,9 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   if (elements->onTwoCircuits) {
     plan.bare.second = Feed{.element = elements->elements.back(), .supply = second->supply};
     plan.circuits.front().elements = {elements->elements.front()};
-    plan.circuits.push_back({.details = second->details, .elements = {elements->elements.back()}});
+    plan.circuits.push_back({.details = second->details,
+                             .elements = {elements->elements.back()},
+                             .continuousShare = second->continuousShare});
   }
   plan.hasLid = vessel->hasLid;
   plan.finish = vessel->finish;

@@ -8,7 +8,6 @@ namespace rigs {
 
 std::shared_ptr<const CircuitRules> readRulesFile(const std::filesystem::path& path,
                                                   const std::string& where, Problems& problems) {
-  constexpr std::size_t kLargestRules = 1024 * 1024;
   Problems found;
   std::optional<CircuitRules> rules;
   try {

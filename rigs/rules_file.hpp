@@ -2,6 +2,7 @@
 // A region's electrical rules in a file of one's own.
 #pragma once
 
+#include <cstddef>
 #include <filesystem>
 #include <memory>
 #include <string>
@@ -10,6 +11,8 @@
 #include "rigs/problems.hpp"
 
 namespace rigs {
+
+inline constexpr std::size_t kLargestRules = 1024 * 1024;  // bytes
 
 // Null where an error was added. Every problem of the file is told, at `where`, with its own place;
 // warnings are told too.

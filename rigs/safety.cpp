@@ -124,44 +124,48 @@ std::string scaldCaution(const Answers& answers, UnitSystem units) {
   std::string told = mash ? scaldText(*mash, units) : std::string();
   if (!told.empty()) told += ", the hottest of this mash. ";
   if (const std::string boiling = scaldText(boil, units); !boiling.empty()) told += boiling + ". ";
-  return told +
-         "(After Moritz & Henriques 1947, tabled up to " + text(celsius(60.0), units) + ".) Children and older people burn "
+  return told + "(After Moritz & Henriques 1947, tabled up to " + text(celsius(60.0), units) +
+         ".) Children and older people burn "
          "faster, and wort clings. Keep children and pets at least " +
          text(metres(1.0), units) + " away.";
 }
 
-// What the rules of each region say of long use, with the rig that draws most of those that come
-// near it.
+// What the rules of each region say of long use, with every rig that comes near it.
 void longUseCautions(const Answers& answers, std::vector<Caution>& all) {
   struct Near {
     const LongUse* rule;
-    std::string region, rig;
-    Current load;
+    std::string region;
+    std::vector<std::pair<std::string, Current>> loads;  // of each rig the larger
   };
   std::vector<Near> near;
-  const auto see = [&](const Near& one) {
-    for (Near& known : near) {
-      if (known.rule != one.rule) continue;
-      if (one.load > known.load) known = one;
-      return;
-    }
-    near.push_back(one);
+  const auto see = [&](const LongUse& rule, const std::string& region, const std::string& rig,
+                       Current load) {
+    auto known =
+        std::find_if(near.begin(), near.end(), [&](const Near& one) { return one.rule == &rule; });
+    if (known == near.end()) known = near.insert(near.end(), {&rule, region, {}});
+    if (known->loads.empty() || known->loads.back().first != rig)
+      known->loads.push_back({rig, load});
+    known->loads.back().second = std::max(known->loads.back().second, load);
   };
   for (const RigAnswer& rig : answers.rigs)
     for (const CircuitLoad& circuit : rig.circuit.circuits)
       for (const CircuitVerdict& verdict : circuit.verdicts)
         for (const LongUse& rule : verdict.rules->longUse)
           if (countsAsLong(rule, rig.circuit.duty) != Counts::No)
-            see({&rule, verdict.rules->region, rig.name, verdict.load});
+            see(rule, verdict.rules->region, rig.name, verdict.load);
   const auto amperesText = [](Current current) {
     return format(current, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
   };
-  for (const Near& one : near)
-    all.push_back({"long use", one.region + ": " + one.rule->text + " That may be so for " +
-                                   one.rig + ": " + amperesText(one.load / one.rule->share) +
-                                   " in place of " + amperesText(one.load) +
+  for (const Near& one : near) {
+    std::string told;
+    for (const auto& [rig, load] : one.loads)
+      told += (told.empty() ? "" : "; ") + rig + ": " + amperesText(load / one.rule->share) +
+              " in place of " + amperesText(load);
+    all.push_back({"long use", one.region + ": " + one.rule->text +
+                                   " That may be so here: " + told +
                                    ". An inspector's or electrician's reading decides; the "
                                    "stricter result is shown."});
+  }
 }
 
 // Elements on a supply below their own voltage.
@@ -173,15 +177,16 @@ void lowVoltageCaution(const Plan& plan, const Answers& answers, UnitSystem unit
     const double share =
         static_cast<double>(ratingAt(rig.element, rig.supply.nominal) / rig.element.rating);
     if (share > 0.95) continue;
-    told += (told.empty() ? "" : "; ") + plan.rigs[i].name + " gets " +
+    told += (told.empty() ? "" : "; ") + plan.rigs[i].name + ": " +
             format(share, UnitSystem::SI, {.significantDigits = 2, .decimals = {}}) +
             " of its element's rating, " + text(rig.element.ratedAt, units) + " on " +
-            text(rig.supply.nominal, units) + ", and all times here count with that";
+            text(rig.supply.nominal, units);
   }
   if (!told.empty())
     all.push_back({"low voltage",
                    "Below its rated voltage an element gives less: " + told +
-                       ". Do not fit a larger one to make up for it without having the circuit "
+                       ". All times here count with that. Do not fit a larger one to make up for "
+                       "it without having the circuit "
                        "checked again."});
 }
 
@@ -216,12 +221,11 @@ std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers, U
     if (rig.element.topHeight <= metres(0.0) || answers.rigs[i].day.lowest <= litres(0.0)) continue;
     const Volume needed = crossSection(rig.vessel) * rig.element.topHeight;
     cover += (cover.empty() ? "" : "; ") + plan.rigs[i].name + " needs " + text(needed, units) +
-             " over its element and has " + text(answers.rigs[i].day.lowest, units) +
+             " to cover its element and has " + text(answers.rigs[i].day.lowest, units) +
              " at the least with it on";
   }
   if (!cover.empty())
-    all.push_back({"dry firing", "Dry firing: " + cover +
-                                     ". In air an element's sheath goes to " +
+    all.push_back({"dry firing", "Dry firing: " + cover + ". In air an element's sheath goes to " +
                                      text(celsius(1000.0), units) +
                                      " in seconds; switch off before draining or transferring."});
   std::string space;
@@ -276,9 +280,10 @@ Caution roomCaution(const Answers& answers, UnitSystem units) {
   Mass most = kilograms(0.0);
   for (const RigAnswer& rig : answers.rigs)
     if (rig.room) most = std::max(most, rig.room->day.released);
-  return {"room", "This day releases up to " + text(most, units) +
-                      " of water vapour. Extract it outdoors and let replacement air in. Check that "
-                      "fuel-burning appliances do not draw back."};
+  return {"room",
+          "This day releases up to " + text(most, units) +
+              " of water vapour. Extract it outdoors and let replacement air in. Check that "
+              "fuel-burning appliances do not draw back."};
 }
 
 }  // namespace rigs

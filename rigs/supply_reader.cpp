@@ -55,7 +55,8 @@ std::optional<SupplyRead> readCircuit(const JsonCursor& at) {
   if (!circuit) return std::nullopt;
   const auto voltage = at.optionalQuantity("voltage", circuit->voltage, kVoltages);
   const auto current = at.optionalQuantity("current", circuit->current, kCurrents);
-  const auto share = at.optionalQuantity("continuous", circuit->continuousShare, kShares);
+  // What the catalogue says of its region's rules is for them to say, or for the plan's own.
+  const auto share = at.optionalQuantity("continuous", 1.0, kShares);
   if (!voltage || !current || !share) return std::nullopt;
   read.supply = {.nominal = *voltage, .rating = *current, .cableLoop = ohms(0.0)};
   read.continuousShare = *share;

@@ -126,28 +126,30 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
   std::vector<PriceWindow> windows;
   const auto entries = times.objects(day, {1, 48});
   if (!entries) return windows;
-  bool good = true;
+  bool good = true;   // all of it
+  bool timed = true;  // the hours at least, which are held against the day whatever the prices
   for (const JsonCursor& at : *entries) {
     at.warnAboutKeysExcept({"from", "to", "price", "note"});
     const auto from = readClock(at, "from", {});
     const auto to = readClock(at, "to", {});
     const auto price = prices.read(at);
-    if (!from || !to || !price) {
-      good = false;
+    good = good && price;
+    if (!from || !to) {
+      timed = false;
       continue;
     }
     if (*from == *to) {
       at.error("to", "a window from " + clockText(*from) + " to " + clockText(*to) +
                          " has no length; for a whole day write from \"00:00\" to \"24:00\"");
-      good = false;
+      timed = false;
     } else if (*from < *to) {
-      windows.push_back({*from, *to, *price});
+      windows.push_back({*from, *to, price.value_or(0.0)});
     } else {
-      windows.push_back({*from, hours(24.0), *price});
-      if (*to > seconds(0.0)) windows.push_back({seconds(0.0), *to, *price});
+      windows.push_back({*from, hours(24.0), price.value_or(0.0)});
+      if (*to > seconds(0.0)) windows.push_back({seconds(0.0), *to, price.value_or(0.0)});
     }
   }
-  if (!good) return {};
+  if (!timed) return {};
   std::stable_sort(windows.begin(), windows.end(),
                    [](const PriceWindow& a, const PriceWindow& b) { return a.from < b.from; });
   Time covered = seconds(0.0);
@@ -163,6 +165,7 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
   if (covered < hours(24.0))
     times.error(day,
                 "no price is stated from " + clockText(covered) + " to 24:00; cover the whole day");
+  if (!good) return {};
   return windows;
 }
 

@@ -1222,14 +1222,6 @@
 <context>
     <name>Circuit</name>
     <message>
-        <source>only if …</source>
-        <translation>nur wenn …</translation>
-    </message>
-    <message>
-        <source>fits only under a condition</source>
-        <translation>passt nur unter einer Bedingung</translation>
-    </message>
-    <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -1310,10 +1302,6 @@
         <translation>Stromkreis, A</translation>
     </message>
     <message>
-        <source>current, A</source>
-        <translation>Strom, A</translation>
-    </message>
-    <message>
         <source>mean over the day, A</source>
         <translation>Mittel über den Tag, A</translation>
     </message>
@@ -1346,10 +1334,6 @@
         <translation>zweiter Stromkreis, A</translation>
     </message>
     <message>
-        <source>current in it, A</source>
-        <translation>Strom darin, A</translation>
-    </message>
-    <message>
         <source>Duty</source>
         <translation>Betrieb</translation>
     </message>
@@ -1364,10 +1348,6 @@
     <message>
         <source>share of the day with current, %</source>
         <translation>Anteil des Tages mit Strom, %</translation>
-    </message>
-    <message>
-        <source>all together</source>
-        <translation>alle zusammen</translation>
     </message>
     <message>
         <source>next standard breaker, for information</source>
@@ -1390,16 +1370,72 @@
         <translation>Rat</translation>
     </message>
     <message>
-        <source>%1, circuit %2, by %3: %4.</source>
-        <translation>%1, Stromkreis %2, nach %3: %4.</translation>
-    </message>
-    <message>
-        <source>from %1 to %2 of supply: %3 to %4, %5 to %6, the element&apos;s tolerance included.</source>
-        <translation>bei %1 bis %2: %3 bis %4, %5 bis %6, samt Toleranz des Heizelements.</translation>
-    </message>
-    <message>
         <source>The next standard breakers and their conductors are information, not to be installed by this.</source>
         <translation>Die nächsten üblichen Sicherungen und ihre Leiter dienen der Kenntnis; danach ist nichts zu installieren.</translation>
+    </message>
+    <message>
+        <source>%1 circuit %2</source>
+        <translation>%1 Stromkreis %2</translation>
+    </message>
+    <message>
+        <source>%1 with %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 of supply (%3), the element&apos;s tolerance included</source>
+        <translation>%1 bis %2 Netzspannung (%3), mit der Toleranz des Heizelements</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3 to %4</source>
+        <translation>%1 bis %2, %3 bis %4</translation>
+    </message>
+    <message>
+        <source>fits only if …</source>
+        <translation>passt nur, wenn …</translation>
+    </message>
+    <message>
+        <source>The rig&apos;s own power on two such circuits</source>
+        <translation>Die eigene Leistung auf zwei solchen Stromkreisen</translation>
+    </message>
+    <message>
+        <source>on the first, W</source>
+        <translation>auf dem ersten, W</translation>
+    </message>
+    <message>
+        <source>on the second, W</source>
+        <translation>auf dem zweiten, W</translation>
+    </message>
+    <message>
+        <source>all rules together</source>
+        <translation>alle Regeln zusammen</translation>
+    </message>
+    <message>
+        <source>The whole day with it, h:min</source>
+        <translation>Der ganze Tag damit, h:min</translation>
+    </message>
+    <message>
+        <source>The whole day with one on each of two such circuits, h:min</source>
+        <translation>Der ganze Tag mit je einem auf zwei solchen Stromkreisen, h:min</translation>
+    </message>
+    <message>
+        <source>%1 on circuit %2 of %3: %4.</source>
+        <translation>%1 auf Stromkreis %2 von %3: %4.</translation>
+    </message>
+    <message>
+        <source>current, as codes count, A</source>
+        <translation>Strom, wie Normen zählen, A</translation>
+    </message>
+    <message>
+        <source>current, cable included, A</source>
+        <translation>Strom, mit dem Kabel, A</translation>
+    </message>
+    <message>
+        <source>current in it, as codes count, A</source>
+        <translation>Strom darin, wie Normen zählen, A</translation>
+    </message>
+    <message>
+        <source>current in it, cable included, A</source>
+        <translation>Strom darin, mit dem Kabel, A</translation>
     </message>
 </context>
 <context>
@@ -1441,24 +1477,12 @@
         <translation>Ein Heizelement dieser Größe darf nach seiner Norm bis zu %1 ableiten, und ein Schutzgerät (%2) kann ab %3 auslösen: Solange es feucht ist, ist damit zu rechnen. Trocknen lassen oder ersetzen; den Schutz niemals entfernen oder überbrücken.</translation>
     </message>
     <message>
-        <source>%1: %2 That may be so for %3: %4 in place of %5. An inspector&apos;s or electrician&apos;s reading decides; the stricter result is shown.</source>
-        <translation>%1: %2 Das kann für %3 gelten: %4 anstelle von %5. Es entscheidet, wie Prüfer oder Elektriker das lesen; gezeigt ist das strengere Ergebnis.</translation>
-    </message>
-    <message>
         <source>A load is continuous unless it is shown not to persist for more than 1 h in any 2 h (up to 225 A); without a marking for 100 % it may then take 80 % of the circuit.</source>
         <translation>Eine Last ist eine Dauerlast, wenn nicht gezeigt ist, dass sie in keinen 2 h länger als 1 h anhält (bis 225 A); ohne Kennzeichnung für 100 % darf sie dann 80 % des Stromkreises nehmen.</translation>
     </message>
     <message>
         <source>A load whose maximum current is expected to continue for 3 h or more; circuit and conductor then need 125 % of it.</source>
         <translation>Eine Last, deren größter Strom voraussichtlich 3 h oder länger anhält; Stromkreis und Leiter brauchen dann 125 % davon.</translation>
-    </message>
-    <message>
-        <source>Below its rated voltage an element gives less: %1. Do not fit a larger one to make up for it without having the circuit checked again.</source>
-        <translation>Unter seiner Nennspannung gibt ein Heizelement weniger: %1. Kein größeres zum Ausgleich einbauen, ohne den Stromkreis erneut prüfen zu lassen.</translation>
-    </message>
-    <message>
-        <source>%1 gets %2 of its element&apos;s rating, %3 on %4, and all times here count with that</source>
-        <translation>%1 bekommt %2 der Nennleistung seines Heizelements, %3 an %4, und alle Zeiten hier rechnen damit</translation>
     </message>
     <message>
         <source>%1, the hottest of this mash. %2. (After Moritz &amp; Henriques 1947, tabled up to %3.) Children and older people burn faster, and wort clings. Keep children and pets at least %4 away.</source>
@@ -1833,10 +1857,6 @@
         <translation>Dieser Tag setzt bis zu %1 Wasserdampf frei. Führen Sie ihn ins Freie ab und lassen Sie Luft nachströmen. Prüfen Sie, dass Feuerstätten dabei nicht zurückziehen.</translation>
     </message>
     <message>
-        <source>%1 needs %2 over its element and has %3 at the least with it on</source>
-        <translation>%1 braucht %2 über dem Heizelement und hat bei eingeschaltetem mindestens %3</translation>
-    </message>
-    <message>
         <source>%1 keeps %2</source>
         <translation>%1 behält %2</translation>
     </message>
@@ -1855,6 +1875,26 @@
     <message>
         <source>up to %1 (%2) of this cable keep it</source>
         <translation>bis %1 (%2) Länge wäre das mit diesem Kabel eingehalten</translation>
+    </message>
+    <message>
+        <source>%1: %2 That may be so here: %3. An inspector&apos;s or electrician&apos;s reading decides; the stricter result is shown.</source>
+        <translation>%1: %2 Das kann hier gelten: %3. Es entscheidet, wie Prüfer oder Elektriker das lesen; gezeigt ist das strengere Ergebnis.</translation>
+    </message>
+    <message>
+        <source>Below its rated voltage an element gives less: %1. All times here count with that. Do not fit a larger one to make up for it without having the circuit checked again.</source>
+        <translation>Unter seiner Nennspannung gibt ein Heizelement weniger: %1. Alle Zeiten hier rechnen damit. Kein größeres zum Ausgleich einbauen, ohne den Stromkreis erneut prüfen zu lassen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of its element&apos;s rating, %3 on %4</source>
+        <translation>%1: %2 der Nennleistung seines Heizelements, %3 an %4</translation>
+    </message>
+    <message>
+        <source>%1: %2 in place of %3</source>
+        <translation>%1: %2 anstelle von %3</translation>
+    </message>
+    <message>
+        <source>%1 needs %2 to cover its element and has %3 at the least with it on</source>
+        <translation>%1 braucht %2, um das Heizelement zu bedecken, und hat bei eingeschaltetem mindestens %3</translation>
     </message>
 </context>
 <context>
@@ -4027,10 +4067,6 @@
         <translation>%1 hat keinen Dateinamen</translation>
     </message>
     <message>
-        <source>%1 is larger than %2, too large for a plan</source>
-        <translation>%1 ist größer als %2, zu groß für einen Plan</translation>
-    </message>
-    <message>
         <source>line %1, column %2: %3</source>
         <translation>Zeile %1, Spalte %2: %3</translation>
     </message>
@@ -4081,6 +4117,138 @@
     <message>
         <source>a bracket or a quotation mark is not closed</source>
         <translation>eine Klammer oder ein Anführungszeichen ist nicht geschlossen</translation>
+    </message>
+    <message>
+        <source>the lowest voltage is above the nominal one, %1</source>
+        <translation>die niedrigste Spannung liegt über der Nennspannung, %1</translation>
+    </message>
+    <message>
+        <source>write one below it</source>
+        <translation>schreiben Sie eine darunter</translation>
+    </message>
+    <message>
+        <source>the highest voltage is below the nominal one, %1</source>
+        <translation>die höchste Spannung liegt unter der Nennspannung, %1</translation>
+    </message>
+    <message>
+        <source>write one above it</source>
+        <translation>schreiben Sie eine darüber</translation>
+    </message>
+    <message>
+        <source>the sizes must stand in ascending order</source>
+        <translation>die Größen müssen aufsteigend stehen</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2, too large to be read here</source>
+        <translation>%1 ist größer als %2, zu groß, um hier gelesen zu werden</translation>
+    </message>
+    <message>
+        <source>%1 cannot be read: %2</source>
+        <translation>%1 kann nicht gelesen werden: %2</translation>
+    </message>
+    <message>
+        <source>%1 cannot be saved: %2</source>
+        <translation>%1 kann nicht gespeichert werden: %2</translation>
+    </message>
+    <message>
+        <source>Interrupted system call</source>
+        <translation>der Aufruf wurde unterbrochen</translation>
+    </message>
+    <message>
+        <source>Input/output error</source>
+        <translation>Fehler beim Lesen oder Schreiben</translation>
+    </message>
+    <message>
+        <source>No such device or address</source>
+        <translation>dieses Gerät oder diese Adresse gibt es nicht</translation>
+    </message>
+    <message>
+        <source>Bad file descriptor</source>
+        <translation>die Datei ist nicht mehr geöffnet</translation>
+    </message>
+    <message>
+        <source>Resource temporarily unavailable</source>
+        <translation>im Augenblick nicht verfügbar</translation>
+    </message>
+    <message>
+        <source>Cannot allocate memory</source>
+        <translation>der Speicher reicht nicht</translation>
+    </message>
+    <message>
+        <source>Device or resource busy</source>
+        <translation>das Gerät ist belegt</translation>
+    </message>
+    <message>
+        <source>File exists</source>
+        <translation>die Datei gibt es schon</translation>
+    </message>
+    <message>
+        <source>Invalid cross-device link</source>
+        <translation>die Orte liegen auf verschiedenen Datenträgern</translation>
+    </message>
+    <message>
+        <source>No such device</source>
+        <translation>dieses Gerät gibt es nicht</translation>
+    </message>
+    <message>
+        <source>Not a directory</source>
+        <translation>ein Teil des Pfades ist kein Ordner</translation>
+    </message>
+    <message>
+        <source>Invalid argument</source>
+        <translation>unzulässige Angabe</translation>
+    </message>
+    <message>
+        <source>Too many open files in system</source>
+        <translation>im System sind zu viele Dateien geöffnet</translation>
+    </message>
+    <message>
+        <source>Too many open files</source>
+        <translation>zu viele Dateien sind geöffnet</translation>
+    </message>
+    <message>
+        <source>Text file busy</source>
+        <translation>die Datei wird gerade ausgeführt</translation>
+    </message>
+    <message>
+        <source>File too large</source>
+        <translation>die Datei ist zu groß</translation>
+    </message>
+    <message>
+        <source>Too many links</source>
+        <translation>zu viele Verweise</translation>
+    </message>
+    <message>
+        <source>File name too long</source>
+        <translation>der Dateiname ist zu lang</translation>
+    </message>
+    <message>
+        <source>Too many levels of symbolic links</source>
+        <translation>zu viele Verweise führen aufeinander</translation>
+    </message>
+    <message>
+        <source>Value too large for defined data type</source>
+        <translation>ein Wert ist zu groß</translation>
+    </message>
+    <message>
+        <source>Operation not supported</source>
+        <translation>das wird hier nicht unterstützt</translation>
+    </message>
+    <message>
+        <source>Connection timed out</source>
+        <translation>die Verbindung hat zu lange gebraucht</translation>
+    </message>
+    <message>
+        <source>Host is down</source>
+        <translation>der Rechner ist nicht erreichbar</translation>
+    </message>
+    <message>
+        <source>Stale file handle</source>
+        <translation>die Datei ist auf dem Server nicht mehr da</translation>
+    </message>
+    <message>
+        <source>Remote I/O error</source>
+        <translation>Fehler beim Lesen oder Schreiben auf dem Server</translation>
     </message>
 </context>
 <context>

@@ -184,8 +184,8 @@ constexpr std::array kPhrases{
                       "trip from %3: expect trips while it is damp. Have it dried or replaced; "
                       "never take the protection away or bypass it."),
     QT_TRANSLATE_NOOP("Phrases",
-                      "%1: %2 That may be so for %3: %4 in place of %5. An inspector's or "
-                      "electrician's reading decides; the stricter result is shown."),
+                      "%1: %2 That may be so here: %3. An inspector's or electrician's reading "
+                      "decides; the stricter result is shown."),
     QT_TRANSLATE_NOOP("Phrases",
                       "A load is continuous unless it is shown not to persist for more than 1 h "
                       "in any 2 h (up to 225 A); without a marking for 100 % it may then take "
@@ -194,11 +194,11 @@ constexpr std::array kPhrases{
                       "A load whose maximum current is expected to continue for 3 h or more; "
                       "circuit and conductor then need 125 % of it."),
     QT_TRANSLATE_NOOP("Phrases",
-                      "Below its rated voltage an element gives less: %1. Do not fit a larger "
-                      "one to make up for it without having the circuit checked again."),
-    QT_TRANSLATE_NOOP("Phrases",
-                      "%1 gets %2 of its element's rating, %3 on %4, and all times here count "
-                      "with that"),
+                      "Below its rated voltage an element gives less: %1. All times here count "
+                      "with that. Do not fit a larger one to make up for it without having the "
+                      "circuit checked again."),
+    QT_TRANSLATE_NOOP("Phrases", "%1: %2 of its element's rating, %3 on %4"),
+    QT_TRANSLATE_NOOP("Phrases", "%1: %2 in place of %3"),
     QT_TRANSLATE_NOOP("Phrases",
                       "%1, the hottest of this mash. %2. (After Moritz & Henriques 1947, tabled "
                       "up to %3.) Children and older people burn faster, and wort clings. Keep "
@@ -239,7 +239,8 @@ constexpr std::array kPhrases{
                       "which air of this room never gives (FDA Food Code 3-501.14). What "
                       "doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly "
                       "and pitch promptly."),
-    QT_TRANSLATE_NOOP("Phrases", "%1 needs %2 over its element and has %3 at the least with it on"),
+    QT_TRANSLATE_NOOP("Phrases",
+                      "%1 needs %2 to cover its element and has %3 at the least with it on"),
     QT_TRANSLATE_NOOP("Phrases", "%1 keeps %2"),
     QT_TRANSLATE_NOOP("Phrases", "%1 carries the load"),
     QT_TRANSLATE_NOOP("Phrases", "outlet %1"),

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Can the circuit carry it?
 #include <algorithm>
-#include <numeric>
 
 #include "gui/window/answer_text.hpp"
 #include "gui/window/chart_layout.hpp"
+#include "gui/window/circuit_notes.hpp"
+#include "gui/window/circuit_readings.hpp"
 #include "gui/window/phrases.hpp"
 #include "rigs/circuit_words.hpp"
 
@@ -18,40 +19,6 @@ using rigs::Fit;
 
 const rigs::CircuitAnswer& circuitOf(const Telling& tell, int i) { return tell.rig(i).circuit; }
 
-// A verdict short enough for a cell.
-QString fitLabel(Fit fit) {
-  return fit == Fit::OnlyIf ? translate("Circuit", "only if …") : phrase(rigs::fitWords(fit));
-}
-
-// Of one rig in a sentence: the condition stands below the table.
-QString fitInSentence(Fit fit) {
-  return fit == Fit::OnlyIf ? translate("Circuit", "fits only under a condition")
-                            : phrase(rigs::fitWords(fit));
-}
-
-QString ampereText(const Telling& tell, physics::Current current) {
-  return tell.write.text(current, {.significantDigits = 3, .decimals = {}});
-}
-
-QString rulesLabel(const rigs::CircuitRules& rules) {
-  return QStringLiteral("%1, %2 %3")
-      .arg(phrase(rules.region), QString::fromStdString(rules.code),
-           QString::fromStdString(rules.edition));
-}
-
-// Every set of rules that judges any rig, in the order met.
-QVector<const rigs::CircuitRules*> rulesInUse(const Telling& tell) {
-  QVector<const rigs::CircuitRules*> all;
-  for (int i = 0; i < tell.count(); ++i) {
-    for (const CircuitLoad& circuit : circuitOf(tell, i).circuits) {
-      for (const CircuitVerdict& verdict : circuit.verdicts) {
-        if (!all.contains(verdict.rules)) all.push_back(verdict.rules);
-      }
-    }
-  }
-  return all;
-}
-
 // The worst of a rig's circuits under one set of rules; empty where it does not judge them.
 std::optional<Fit> fitUnder(const rigs::CircuitAnswer& answer, const rigs::CircuitRules* rules) {
   std::optional<Fit> worst;
@@ -64,52 +31,56 @@ std::optional<Fit> fitUnder(const rigs::CircuitAnswer& answer, const rigs::Circu
   return worst;
 }
 
-QString verdictsText(const Telling& tell, int i) {
-  const rigs::CircuitAnswer& answer = circuitOf(tell, i);
+// The worst of all the rules that judge one circuit.
+Fit worstOf(const CircuitLoad& circuit) {
+  if (circuit.verdicts.empty()) return Fit::CannotSay;
+  Fit worst = Fit::Fits;
+  for (const CircuitVerdict& verdict : circuit.verdicts) worst = std::max(worst, verdict.overall);
+  return worst;
+}
+
+QString verdictsText(const CircuitLoad& circuit) {
   QStringList told;
   for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnlyIf, Fit::Fits}) {
     QStringList regions;
-    for (const rigs::CircuitRules* rules : rulesInUse(tell)) {
-      if (fitUnder(answer, rules) == fit) regions += phrase(rules->region);
+    for (const CircuitVerdict& verdict : circuit.verdicts) {
+      if (verdict.overall == fit) regions += phrase(verdict.rules->region);
     }
     if (regions.isEmpty()) continue;
-    told += QStringLiteral("%1 (%2)").arg(fitInSentence(fit), regions.join(QStringLiteral(", ")));
+    told += QStringLiteral("%1 (%2)").arg(fitLabel(fit), regions.join(QStringLiteral(", ")));
   }
-  return told.isEmpty() ? fitInSentence(Fit::CannotSay) : told.join(QStringLiteral(", "));
+  return told.isEmpty() ? fitLabel(Fit::CannotSay) : told.join(QStringLiteral(", "));
 }
 
-QString loadText(const Telling& tell, int i) {
-  QStringList loads;
-  for (const CircuitLoad& circuit : circuitOf(tell, i).circuits) {
-    loads +=
-        translate("Circuit", "%1 of %2")
-            .arg(ampereText(tell, circuit.load.current), ampereText(tell, circuit.supply.rating));
+// By the current that codes count; a rig's two circuits are told one by one, each with its own
+// verdicts.
+QString circuitSentence(const Telling& tell, int rig, std::size_t k) {
+  const auto& circuits = circuitOf(tell, rig).circuits;
+  const CircuitLoad& circuit = circuits[k];
+  const QString load =
+      translate("Circuit", "%1 of %2")
+          .arg(ampereText(tell, circuit.branch), ampereText(tell, circuit.supply.rating));
+  if (circuits.size() < 2) {
+    return translate("Circuit", "%1 with %2: %3.")
+        .arg(load, tell.named(rig), verdictsText(circuit));
   }
-  return loads.size() == 2 ? translate("Circuit", "%1 and %2").arg(loads[0], loads[1])
-                           : loads.join(QStringLiteral(", "));
-}
-
-// The worst verdict on a rig, for the order in which they are told.
-Fit worstOf(const rigs::CircuitAnswer& answer) {
-  Fit worst = Fit::Fits;
-  for (const CircuitLoad& circuit : answer.circuits) {
-    for (const CircuitVerdict& verdict : circuit.verdicts) worst = std::max(worst, verdict.overall);
-  }
-  return worst;
+  return translate("Circuit", "%1 on circuit %2 of %3: %4.")
+      .arg(load, QString::number(k + 1), tell.named(rig), verdictsText(circuit));
 }
 
 // What does not fit comes first: it must be seen even where the rest is folded away.
 QString sentence(const Telling& tell) {
-  QVector<int> order(tell.count());
-  std::iota(order.begin(), order.end(), 0);
-  std::stable_sort(order.begin(), order.end(), [&](int a, int b) {
-    return worstOf(circuitOf(tell, a)) > worstOf(circuitOf(tell, b));
-  });
-  QStringList told;
-  for (const int i : order) {
-    told += translate("Circuit", "%1 with %2: %3.")
-                .arg(loadText(tell, i), tell.named(i), verdictsText(tell, i));
+  std::vector<std::pair<int, std::size_t>> order;
+  for (int i = 0; i < tell.count(); ++i) {
+    for (std::size_t k = 0; k < circuitOf(tell, i).circuits.size(); ++k) order.push_back({i, k});
   }
+  const auto worst = [&](const auto& at) {
+    return worstOf(circuitOf(tell, at.first).circuits[at.second]);
+  };
+  std::stable_sort(order.begin(), order.end(),
+                   [&](const auto& a, const auto& b) { return worst(a) > worst(b); });
+  QStringList told;
+  for (const auto& [rig, circuit] : order) told += circuitSentence(tell, rig, circuit);
   QStringList rules;
   for (const rigs::CircuitRules* one : rulesInUse(tell)) rules += rulesLabel(*one);
   told += rules.isEmpty()
@@ -237,7 +208,9 @@ void addLoad(TableOf& table, const Telling& tell) {
       [=](const CircuitLoad& c) { return number(c.supply.nominal, 0); });
   row(translate("Circuit", "circuit, A"), 0,
       [=](const CircuitLoad& c) { return number(c.supply.rating, 1); });
-  row(translate("Circuit", "current, A"), 0,
+  row(translate("Circuit", "current, as codes count, A"), 0,
+      [=](const CircuitLoad& c) { return number(c.branch, 2); });
+  row(translate("Circuit", "current, cable included, A"), 0,
       [=](const CircuitLoad& c) { return number(c.load.current, 2); });
   row(translate("Circuit", "mean over the day, A"), 0,
       [=](const CircuitLoad& c) { return number(c.mean, 2); });
@@ -263,7 +236,9 @@ void addLoad(TableOf& table, const Telling& tell) {
   if (!second) return;
   row(translate("Circuit", "second circuit, A"), 1,
       [=](const CircuitLoad& c) { return number(c.supply.rating, 1); });
-  row(translate("Circuit", "current in it, A"), 1,
+  row(translate("Circuit", "current in it, as codes count, A"), 1,
+      [=](const CircuitLoad& c) { return number(c.branch, 2); });
+  row(translate("Circuit", "current in it, cable included, A"), 1,
       [=](const CircuitLoad& c) { return number(c.load.current, 2); });
 }
 
@@ -311,7 +286,7 @@ void addVerdicts(TableOf& table, const Telling& tell) {
         return worst ? std::optional(fitLabel(*worst)) : std::nullopt;
       });
     }
-    table.row(translate("Circuit", "all together"), [&](int i) -> std::optional<QString> {
+    table.row(translate("Circuit", "all rules together"), [&](int i) -> std::optional<QString> {
       const auto fit = fitUnder(circuitOf(tell, i), rules);
       return fit ? std::optional(fitLabel(*fit)) : std::nullopt;
     });
@@ -338,108 +313,6 @@ void addVerdicts(TableOf& table, const Telling& tell) {
   }
 }
 
-// What each reading of the rules leaves, and the day with it.
-void addReadings(TableOf& table, const Telling& tell) {
-  struct Name {
-    std::string region, reading;
-    bool operator==(const Name&) const = default;
-  };
-  std::vector<Name> names;
-  for (int i = 0; i < tell.count(); ++i) {
-    for (const rigs::ReadingDay& day : circuitOf(tell, i).readings) {
-      const Name name{day.region, day.reading.name};
-      if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
-    }
-  }
-  if (names.empty()) return;
-  const auto row = [&](const Name& name, const auto& of) {
-    const QString label = QStringLiteral("%1, %2").arg(phrase(name.region), phrase(name.reading));
-    table.row(label, [&tell, name, of](int i) -> std::optional<QString> {
-      for (const rigs::ReadingDay& day : circuitOf(tell, i).readings) {
-        if (day.region == name.region && day.reading.name == name.reading) return of(day);
-      }
-      return std::nullopt;
-    });
-  };
-  table.heading(translate("Circuit", "Largest element under each reading, W"));
-  for (const Name& name : names) {
-    row(name, [&](const rigs::ReadingDay& day) -> std::optional<QString> {
-      return tell.write.number(day.largest.rating, 0);
-    });
-  }
-  table.heading(translate("Circuit", "From mash to boil with it, h:min"));
-  for (const Name& name : names) {
-    row(name, [&](const rigs::ReadingDay& day) -> std::optional<QString> {
-      if (day.outcome != physics::Outcome::Done || !day.toBoil) return outcomeLabel(day.outcome);
-      return hoursAndMinutesText(physics::inMinutes(*day.toBoil));
-    });
-  }
-}
-
-QString inBrackets(const rigs::Cite& cite) {
-  if (cite.clause.empty()) return {};
-  return QStringLiteral(" [%1; %2; %3]")
-      .arg(QString::fromStdString(cite.clause), QString::fromStdString(cite.source),
-           phrase(rigs::statusWords(cite.status)));
-}
-
-QString noteOn(const Finding& f) {
-  QString text = phrase(f.name);
-  const QString sum = phrase(rigs::arithmetic(f));
-  if (!sum.isEmpty()) text += QStringLiteral(": ") + sum;
-  const QString condition = phrase(f.condition);
-  if (f.kind == rigs::RuleKind::GroundFault) {
-    text += QStringLiteral(". ") + condition;
-  } else {
-    text += f.binding ? QStringLiteral(": ")
-                      : QStringLiteral(": %1: ").arg(translate("Circuit", "advice"));
-    text += phrase(rigs::fitWords(f.fit));
-    if (!condition.isEmpty() && sum != condition) {
-      text += (f.fit == Fit::CannotSay ? QStringLiteral(": ") : QStringLiteral(" ")) + condition;
-    }
-    text += QLatin1Char('.');
-  }
-  return text + inBrackets(f.cite);
-}
-
-// The rules one by one, with arithmetic, clause and source; a rig whose rules say the very same as
-// an earlier one's is named with that.
-QStringList rulesNotes(const Telling& tell) {
-  QStringList notes;
-  for (int i = 0; i < tell.count(); ++i) {
-    const rigs::CircuitAnswer& answer = circuitOf(tell, i);
-    for (std::size_t k = 0; k < answer.circuits.size(); ++k) {
-      for (const CircuitVerdict& verdict : answer.circuits[k].verdicts) {
-        notes += translate("Circuit", "%1, circuit %2, by %3: %4.")
-                     .arg(tell.named(i), QString::number(k + 1), rulesLabel(*verdict.rules),
-                          fitInSentence(verdict.overall));
-        for (const Finding& finding : verdict.findings) {
-          notes += QStringLiteral("· ") + noteOn(finding);
-        }
-        for (const rigs::SpreadInRange& spread : verdict.spreads) {
-          notes += QStringLiteral("· ") +
-                   translate("Circuit",
-                             "from %1 to %2 of supply: %3 to %4, %5 to %6, the element's tolerance "
-                             "included.")
-                       .arg(tell.write.text(spread.range->lowest),
-                            tell.write.text(spread.range->highest),
-                            ampereText(tell, spread.spread.least.current),
-                            ampereText(tell, spread.spread.most.current),
-                            tell.write.watts(spread.spread.least.delivered),
-                            tell.write.watts(spread.spread.most.delivered)) +
-                   inBrackets(spread.range->cite);
-        }
-      }
-    }
-  }
-  if (!rulesInUse(tell).isEmpty()) {
-    notes += translate("Circuit",
-                       "The next standard breakers and their conductors are information, not to be "
-                       "installed by this.");
-  }
-  return notes;
-}
-
 }  // namespace
 
 Answer circuitCarries(const Telling& tell) {
@@ -452,7 +325,7 @@ Answer circuitCarries(const Telling& tell) {
   addVerdicts(table, tell);
   addReadings(table, tell);
   answer.table = table.take();
-  answer.notes = rulesNotes(tell);
+  answer.notes = circuitNotes(tell);
   return answer;
 }
 

@@ -42,7 +42,7 @@ QString enoughText(const Telling& tell, int i) {
                      "%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; "
                      "its own is stronger.");
   } else {
-    switch (rigs::carries(tell.planned(i), needed)) {
+    switch (rigs::carries(tell.plan, tell.planned(i), needed)) {
       case rigs::Carries::Yes:
         text = translate("Answer",
                          "%1 at %5 is what %2 needs to strike and boil within %3 each and boil off "

@@ -7,9 +7,11 @@
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
 
+#include "gui/window/phrases.hpp"
 #include "gui/window/plan_chart.hpp"
 #include "gui/window/report_inputs.hpp"
 #include "gui/window/report_pages.hpp"
+#include "rigs/circuit_words.hpp"
 #include "rigs/files.hpp"
 #include "version.hpp"
 
@@ -21,7 +23,9 @@ struct Words {
 };
 
 constexpr qreal kPictureHeight = 230.0;  // points
-constexpr int kDotsPerInch = 1200;       // of coordinates; everything stays vectors
+// Below this much paper a question begins on a new page: title, sentence and first picture.
+constexpr qreal kQuestionBegins = 340.0;
+constexpr int kDotsPerInch = 1200;  // of coordinates; everything stays vectors
 
 QString titleOfPlan(const ReportInput& input) {
   const QString title = QString::fromStdString(input.solution->plan.title);
@@ -53,37 +57,40 @@ QVector<Answer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
-void addAnswer(ReportPages& pages, Question question, const ReportInput& input,
-               QStringList& cautions) {
+void addAnswer(ReportPages& pages, Question question, const ReportInput& input) {
   const QVector<Answer> answers = answersTo(question, input);
-  pages.newPage();
+  pages.keepTogether(kQuestionBegins);
   pages.heading(answers.front().title);
-  QStringList said, noted;
+  QStringList said;
+  QVector<QStringList> noted;
   QVector<QVector<QVector<QString>>> tabled;
   for (const Answer& answer : answers) {
+    if (!said.isEmpty()) pages.keepTogether(kQuestionBegins);
     if (!said.contains(answer.sentence)) pages.strongParagraph(answer.sentence);
     said.push_back(answer.sentence);
     for (const Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
     if (!tabled.contains(answer.table.rows)) pages.table(answer.table);
     tabled.push_back(answer.table.rows);
-    for (const QString& note : answer.notes) {
-      if (!noted.contains(note) || note.startsWith(u'·')) pages.paragraph(note);
-      noted.push_back(note);
-    }
-    for (const QString& caution : answer.allCautions()) {
-      if (!cautions.contains(caution)) cautions.push_back(caution);
-    }
+    if (!noted.contains(answer.notes)) pages.notes(answer.notes);
+    noted.push_back(answer.notes);
   }
 }
 
+// Of every view of every question: the general ones, then this plan's own, and the deferral to
+// local codes and an electrician last.
 QStringList cautionsOf(const ReportInput& input) {
-  QStringList all;
+  const QString deferral = phrase(rigs::electricianText());
+  QStringList general, own;
   for (const Question question : allQuestions()) {
-    for (const QString& caution : answerTo(question, *input.solution, input.units).allCautions()) {
-      if (!all.contains(caution)) all.push_back(caution);
+    for (const Answer& answer : answersTo(question, input)) {
+      general += answer.cautions;
+      own += answer.furtherCautions;
     }
   }
-  return all;
+  QStringList all = general + own;
+  all.removeDuplicates();
+  all.removeAll(deferral);
+  return all << deferral;
 }
 
 }  // namespace
@@ -96,8 +103,7 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
                         .arg(QLatin1String(kVersion)));
   pages.title(titleOfPlan(input));
   if (!input.planName.isEmpty()) pages.paragraph(Words::tr("Plan: %1").arg(input.planName));
-  QStringList cautions = cautionsOf(input);
-  pages.framed(Words::tr("Take care"), cautions);
+  pages.framed(Words::tr("Take care"), cautionsOf(input));
   pages.heading(Words::tr("The answers in short"));
   for (const Question question : allQuestions()) {
     const Answer answer = answerTo(question, *input.solution, input.units);
@@ -108,11 +114,11 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   pages.heading(Words::tr("What was put in"));
   pages.table(dayInputs(plan, input.units));
   pages.table(rigInputs(plan, input.units));
-  for (const Question question : allQuestions()) addAnswer(pages, question, input, cautions);
-  pages.newPage();
+  for (const Question question : allQuestions()) addAnswer(pages, question, input);
   pages.heading(Words::tr("What is taken for granted"));
   pages.list(assumptions());
-  pages.framed(Words::tr("Take care"), cautions);
+  // The rest stands on the first page, as every page's foot says.
+  pages.framed(Words::tr("Take care"), {phrase(rigs::electricianText())});
   return pages.isFine();
 }
 

@@ -34,7 +34,9 @@ class ReportPages {
   void paragraph(const QString& text);
   void strongParagraph(const QString& text);
   void list(const QStringList& items);
-  // In a frame, so that nobody overlooks it.
+  // Smaller; what begins with kEntry stands below the rule before it.
+  void notes(const QStringList& items);
+  // In a frame, so that nobody overlooks it; it goes on over the page's end.
   void framed(const QString& heading, const QStringList& items);
   // `height` in points; less where the page is smaller.
   void picture(const Picture& picture, qreal height);
@@ -44,7 +46,8 @@ class ReportPages {
  private:
   void finishPage();
   qreal left() const { return page_.bottom() - y_; }
-  void columns(const PictureTable& table, qsizetype from, qsizetype count);
+  void columns(const PictureTable& table, qsizetype from, qsizetype count, qreal labels);
+  qreal narrowestColumn(const PictureTable& table) const;
   void tableRow(const QVector<QString>& cells, const QVector<qreal>& widths, const QFont& font);
   qreal rowHeight(const QVector<QString>& cells, const QVector<qreal>& widths,
                   const QFont& font) const;
@@ -57,7 +60,7 @@ class ReportPages {
   qreal y_ = 0.0;
   int number_ = 1;
   bool fine_ = false;
-  QFont body_, strong_, headingFont_, titleFont_, small_;
+  QFont body_, strong_, headingFont_, titleFont_, note_, small_;
   QPainter painter_;  // last: ends first
 };
 

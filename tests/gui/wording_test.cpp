@@ -53,11 +53,22 @@ TEST(ElementText, SaysWhatALowerVoltageLeaves) {
             "208 V.");
 }
 
+TEST(ElementText, CountsBothElementsOfTwoCircuits) {
+  rigs::RigPlan rig = test_support::kettle("Both", 3000.0, 230.0, 230.0);
+  rig.rig.supply.cableLoop = ohms(0.0);
+  rig.rig.second =
+      Feed{.element = {watts(2000.0), volts(240.0), metres(0.05)},
+           .supply = {.nominal = volts(240.0), .rating = amperes(16.0), .cableLoop = ohms(0.0)}};
+  EXPECT_EQ(elementText(rig, electricalLoad(rig.rig), UnitSystem::SI),
+            "5000 W reach the vessel from two elements: 3000 W at 230 V on 230 V, and 2000 W at "
+            "240 V on a second circuit of 240 V.");
+}
+
 TEST(CircuitText, WarnsOfTooMuchCurrent) {
   const rigs::RigPlan fits = test_support::kettle("Fits", 3000.0, 230.0, 230.0);
-  EXPECT_EQ(circuitText(fits, UnitSystem::SI), "");
+  EXPECT_EQ(circuitText(rigs::Plan{}, fits), "");
   const rigs::RigPlan large = test_support::kettle("Large", 5500.0, 230.0, 230.0);
-  EXPECT_NE(circuitText(large, UnitSystem::SI).find("too much for its circuit of 16 A"),
+  EXPECT_NE(circuitText(rigs::Plan{}, large).find("too much for its circuit of 16 A"),
             std::string::npos);
 }
 
@@ -151,7 +162,7 @@ TEST(EnoughText, NamesEveryWishThatFailsAndWhatItTakes) {
   rig.sizing->toStrikeWithin = takes(1800.0);
   rig.sizing->toBoilWithin = takes(1500.0);
   rig.sizing->forBoilOff = takes(2500.0);
-  const auto text = [&] { return enoughText(plan.rigs[0], rig, plan.goals, UnitSystem::SI); };
+  const auto text = [&] { return enoughText(plan, plan.rigs[0], rig, UnitSystem::SI); };
   EXPECT_EQ(text().substr(0, text().find(" All")),
             "Too little to boil off 8 %/h, which takes 2500 W; enough to strike within 45 min and "
             "from mash to boil within 45 min.");
@@ -191,10 +202,31 @@ TEST(EnoughText, NeverBeginsWithEnoughOnAnOverloadedCircuit) {
     one->supply.cableLoop = ohms(0.0);
   }
   const rigs::RigAnswer answer = answered(plan);
-  const std::string enough = enoughText(rig, answer, plan.goals, UnitSystem::SI);
+  const std::string enough = enoughText(plan, rig, answer, UnitSystem::SI);
   EXPECT_TRUE(enough.starts_with("On a circuit that carries it, it would be enough ")) << enough;
-  const std::string text = besideCircuit(rig, enough, UnitSystem::SI);
-  EXPECT_TRUE(text.starts_with("Codes count 23.9 A, the cable aside: too much for its circuit of")) << text;
+  const std::string text = besideCircuit(plan, rig, enough);
+  EXPECT_TRUE(text.starts_with("Codes count 23.9 A, the cable aside: too much for its circuit of"))
+      << text;
+}
+
+// Each circuit speaks for itself; too much for one of them comes first.
+TEST(BesideCircuit, NamesTheSecondCircuitThatIsTooSmall) {
+  rigs::Plan plan = test_support::planInCode();
+  rigs::RigPlan& rig = plan.rigs.front();
+  rig.rig.element = {watts(3000.0), volts(230.0), metres(0.05)};
+  rig.rig.second =
+      Feed{.element = {watts(4600.0), volts(230.0), metres(0.05)},
+           .supply = {.nominal = volts(230.0), .rating = amperes(16.0), .cableLoop = ohms(0.0)}};
+  rig.circuits.resize(2);
+  rig.circuits[1].continuousShare = 0.8;
+  EXPECT_EQ(besideCircuit(plan, rig, "Text."),
+            "Codes count 20 A, the cable aside: too much for its second circuit of 16 A; it will "
+            "trip, or worse. Text.");
+  rig.rig.second->element.rating = watts(3000.0);
+  EXPECT_EQ(
+      besideCircuit(plan, rig, "Text."),
+      "Text. Codes count 13 A, the cable aside: within its second 16 A circuit, but more than "
+      "the 12.8 A that rules grant to long use.");
 }
 
 // 120 V, 15 A and a rule of 80 %: 12 A, 1440 W, for long use; 1716 W draw 14.3 A.
@@ -206,14 +238,14 @@ TEST(CarriesText, TellsShortUseFromLong) {
     return PowerAnswer{
         .power = watts(watt), .onThisSupply = watt <= 1800.0, .stoppedBy = Limit::None};
   };
-  EXPECT_EQ(rigs::carries(rig, wanted(1439.0)), rigs::Carries::Yes);
-  EXPECT_EQ(rigs::carries(rig, wanted(1441.0)), rigs::Carries::ForShortUseOnly);
-  EXPECT_EQ(rigs::carries(rig, wanted(1801.0)), rigs::Carries::No);
+  EXPECT_EQ(rigs::carries({}, rig, wanted(1439.0)), rigs::Carries::Yes);
+  EXPECT_EQ(rigs::carries({}, rig, wanted(1441.0)), rigs::Carries::ForShortUseOnly);
+  EXPECT_EQ(rigs::carries({}, rig, wanted(1801.0)), rigs::Carries::No);
   // The figures decide, not what a search noted.
-  EXPECT_EQ(rigs::carries(rig, {.power = watts(1700.0)}), rigs::Carries::ForShortUseOnly);
-  EXPECT_EQ(carriesText(rig, wanted(1716.0)),
+  EXPECT_EQ(rigs::carries({}, rig, {.power = watts(1700.0)}), rigs::Carries::ForShortUseOnly);
+  EXPECT_EQ(carriesText({}, rig, wanted(1716.0)),
             "Its circuit carries that for short use only: it draws 14.3 A, and rules grant 12 A to "
             "long use.");
-  EXPECT_EQ(carriesText(rig, wanted(1400.0)), "Its circuit carries that, in long use too.");
-  EXPECT_EQ(carriesText(rig, wanted(2000.0)), "Its circuit does not carry that.");
+  EXPECT_EQ(carriesText({}, rig, wanted(1400.0)), "Its circuit carries that, in long use too.");
+  EXPECT_EQ(carriesText({}, rig, wanted(2000.0)), "Its circuit does not carry that.");
 }

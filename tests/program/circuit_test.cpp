@@ -2,6 +2,7 @@
 // Questions about circuit, room and tariff, as a person asks them.
 #include <gtest/gtest.h>
 
+#include <cctype>
 #include <nlohmann/json.hpp>
 
 #include "tests/program/run_program.hpp"
@@ -67,6 +68,30 @@ TEST(CircuitCommand, NamesKeptRulesAndShowsThemWhenAsked) {
   EXPECT_EQ(runProgram({"day", "--every-rule"}).exitCode, 2);
 }
 
+// Word for word: what a program reads and what a person sees.
+TEST(CircuitCommand, ShowsEveryFindingThatProgramsGet) {
+  // Lines end where the terminal does.
+  const auto squeezed = [](std::string text) {
+    std::erase_if(text, [](unsigned char c) { return std::isspace(c) != 0; });
+    return text;
+  };
+  const auto ran = runProgram({"circuit", "--every-rule"});
+  ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
+  const std::string output = squeezed(ran.output);
+  int shown = 0;
+  const auto json = nlohmann::json::parse(runProgram({"circuit", "--json"}).output);
+  for (const auto& rig : json["rigs"]) {
+    for (const auto& verdict : rig["circuit"]["circuits"][0]["verdicts"]) {
+      EXPECT_NE(output.find(squeezed(verdict["text"])), std::string::npos) << verdict["text"];
+      for (const auto& finding : verdict["findings"]) {
+        ++shown;
+        EXPECT_NE(output.find(squeezed(finding["text"])), std::string::npos) << finding["text"];
+      }
+    }
+  }
+  EXPECT_GT(shown, 20);
+}
+
 // What decides or is conditional stands once for each code, with its edition and source.
 TEST(CircuitCommand, SaysNothingTwice) {
   const auto both = runProgram({"circuit", "--width", "1000"});
@@ -117,6 +142,21 @@ TEST(CircuitCommand, ReadsRulesFromAFile) {
   EXPECT_EQ(wrong.exitCode, 2);
   for (const char* part : {"about", "/voltages/0/nominal", "/voltages/0/status", "bad.json"})
     EXPECT_NE(wrong.complaint.find(part), std::string::npos) << part << "\n" << wrong.complaint;
+}
+
+// A file that is not there is no mistake in its rules.
+TEST(CircuitCommand, FailsWhereARulesFileCannotBeRead) {
+  const test_support::Folder folder;
+  for (const std::string& path : {folder.file("none.json"), folder.file(".")}) {
+    const auto ran = runProgram({"circuit", "--rules", path});
+    EXPECT_EQ(ran.exitCode, 1) << path;
+    EXPECT_EQ(ran.output, "");
+    EXPECT_NE(ran.complaint.find(path == folder.file(".") ? "is a folder" : "is not there"),
+              std::string::npos)
+        << ran.complaint;
+  }
+  EXPECT_EQ(runProgram({"report", "--rules", "none.json", "--to", folder.file("a.pdf")}).exitCode,
+            1);
 }
 
 TEST(CircuitCommand, TellsProgramsTheSplitAndTheShortestDays) {

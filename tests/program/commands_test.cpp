@@ -288,7 +288,7 @@ TEST(Program, PrintsTheSchemaAsJson) {
   EXPECT_EQ(nlohmann::json::parse(rules.output, nullptr, false)["title"], "Heat Ledger rules");
   const Ran none = runProgram({"schema", "weather"});
   EXPECT_EQ(none.exitCode, 2);
-  EXPECT_THAT(none.complaint, HasSubstr("plan, rules, tariff or catalogue is accepted"));
+  EXPECT_THAT(none.complaint, HasSubstr("plan, rules, tariff, catalogue or result is accepted"));
 }
 
 TEST(Program, SaysThatTheDiskIsFull) {

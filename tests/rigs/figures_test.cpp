@@ -7,7 +7,9 @@
 #include <array>
 #include <utility>
 
+#include "rigs/circuit_rules.hpp"
 #include "tests/gui/plan_in_code.hpp"
+#include "tests/rigs/plan_edit.hpp"
 #include "tests/support/within.hpp"
 
 using namespace physics;
@@ -76,12 +78,65 @@ TEST(CostPer, TimesTheVolumeIsTheCost) {
   }
 }
 
+TEST(CostPer, IsNothingForADayThatStalls) {
+  const rigs::Plan plan = test_support::planInCode(true);
+  const rigs::RigAnswer stalled = rigs::answer(plan, rigs::Depth::Day).rigs[2];
+  ASSERT_EQ(stalled.day.outcome, Outcome::DoesNotBoil);
+  EXPECT_TRUE(stalled.cost);
+  EXPECT_FALSE(rigs::costPer(stalled, litres(1.0)));
+}
+
 TEST(OverloadsForLong, KnowsTheRulesShare) {
   rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);  // 13.0 A less the cable
   EXPECT_FALSE(rigs::overloads(rig.rig.element, rig.rig.supply));
-  EXPECT_FALSE(rigs::overloadsForLong(rig));
+  EXPECT_FALSE(rigs::overloadsForLong({}, rig));
   rig.continuousShare = 0.8;  // of 16 A: 12.8 A
-  EXPECT_TRUE(rigs::overloadsForLong(rig));
+  EXPECT_TRUE(rigs::overloadsForLong({}, rig));
+}
+
+// The region stated, the rules of one's own or those of the circuit's region decide, and a share
+// that the plan states where it is stricter.
+TEST(LongUseCurrent, FollowsTheRulesThatJudgeTheCircuit) {
+  const auto of = [](test_support::Edits edits,
+                     const std::shared_ptr<const rigs::CircuitRules>& own = {}) {
+    auto read = test_support::readChecked(test_support::demoWith(edits));
+    EXPECT_TRUE(read.plan);
+    read.plan->ownRules = own;
+    return inAmperes(rigs::longUseCurrent(*read.plan, read.plan->rigs[1]));
+  };
+  EXPECT_NEAR(of({}), 12.0, 1e-9);  // 80 % of 15 A: both codes of North America
+  EXPECT_NEAR(of({{"/place/region", "Canada"}}), 12.0, 1e-9);
+  // A circuit of nobody's region: all of it, until a region is stated.
+  const test_support::Json plain = {{"voltage", "120 V"}, {"current", "15 A"}};
+  EXPECT_NEAR(of({{"/rigs/1/supply", plain}}), 15.0, 1e-9);
+  EXPECT_NEAR(of({{"/rigs/1/supply", plain}, {"/place/region", "United States"}}), 12.0, 1e-9);
+  const test_support::Json stated = {
+      {"voltage", "120 V"}, {"current", "15 A"}, {"continuous", "60 %"}};
+  EXPECT_NEAR(of({{"/rigs/1/supply", stated}, {"/place/region", "United States"}}), 9.0, 1e-9);
+  // An island's 90 % in place of North America's 80 %.
+  auto island = std::make_shared<rigs::CircuitRules>(*rigs::rulesOf("United States"));
+  island->longUse.front().share = 0.9;
+  EXPECT_NEAR(of({}, island), 13.5, 1e-9);
+}
+
+TEST(LongUseCurrent, IsEachCircuitsOwn) {
+  const auto read = test_support::readChecked(test_support::demoWith(
+      {{"/rigs/3/elements",
+        test_support::Json::parse(
+            R"([{"power": "3 kW", "rated_voltage": "230 V", "top_height": "60 mm"},
+                {"power": "5 kW", "rated_voltage": "230 V", "top_height": "60 mm"}])")},
+       {"/rigs/3/wired", "two circuits"},
+       {"/rigs/3/second_supply", test_support::Json{{"voltage", "208 V"}, {"current", "20 A"}}}}));
+  ASSERT_TRUE(read.plan) << test_support::told(read.problems);
+  const rigs::RigPlan& rig = read.plan->rigs[3];
+  EXPECT_NEAR(inAmperes(rigs::longUseCurrent(*read.plan, rig, 0)), 24.0, 1e-9);
+  EXPECT_NEAR(inAmperes(rigs::longUseCurrent(*read.plan, rig, 1)), 20.0, 1e-9);
+  EXPECT_FALSE(rigs::overloadsAny(rig.rig));  // 19.7 A of 20 A
+  EXPECT_FALSE(rigs::overloadsForLong(*read.plan, rig, 1));
+  rigs::RigPlan more = rig;
+  more.rig.second->element.rating = watts(6000.0);
+  EXPECT_TRUE(rigs::overloadsAny(more.rig));
+  EXPECT_FALSE(rigs::overloads(more.rig.element, more.rig.supply));
 }
 
 TEST(Vigour, IsNamedByTheShareBoiledOffInAnHour) {

@@ -260,6 +260,19 @@ TEST(ReadTariff, NamesGapsOverlapsAndMixtures) {
   }
 }
 
+// A price that cannot be read hides no gap: all problems at once.
+TEST(ReadTariff, HoldsTheHoursAgainstTheDayWhateverThePrices) {
+  const auto read = readChecked(demoWith({{"/tariff", Json::parse(R"({"times": {"weekday": [
+      {"from": "00:00", "to": "06:00", "price": "0.1 EUR/kWh"},
+      {"from": "05:00", "to": "23:00", "price": "dear"}]}})")}}));
+  EXPECT_FALSE(read.plan);
+  const std::string all = told(read.problems);
+  for (const char* part :
+       {"/tariff/times/weekday/1/price", "two prices are stated from 05:00 to 06:00",
+        "no price is stated from 23:00 to 24:00"})
+    EXPECT_NE(all.find(part), std::string::npos) << part << "\n" << all;
+}
+
 TEST(ReadTariff, CutsAWindowOverMidnightInTwo) {
   const auto read = readChecked(demoWith({{"/tariff", Json::parse(R"({"times": {"weekday": [
           {"from": "19:00", "to": "07:00", "price": "0.076 CAD/kWh"},

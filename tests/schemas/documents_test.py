@@ -55,6 +55,24 @@ def wrong(document, path, value):
     return other
 
 
+def closed(of):
+    """The schema without the freedom to add keys: what the program prints must be described."""
+    if isinstance(of, list):
+        return [closed(each) for each in of]
+    if not isinstance(of, dict):
+        return of
+    other = {key: closed(value) for key, value in of.items()}
+    if other.get("type") == "object" and "properties" in other:
+        other["additionalProperties"] = False
+    return other
+
+
+def result_of(command, plan):
+    ran = subprocess.run([PROGRAM, command, "-", "--json"], input=json.dumps(plan).encode(), capture_output=True)
+    assert ran.returncode == 0, ran.stderr.decode() + ran.stdout.decode()[:500]
+    return json.loads(ran.stdout)
+
+
 class Schemas(unittest.TestCase):
     def accept(self, of, document, name):
         problems = [f"{list(e.absolute_path)}: {e.message}" for e in validator(of).iter_errors(document)]
@@ -190,6 +208,67 @@ class Schemas(unittest.TestCase):
         ]:
             with self.subTest(path=path, value=value):
                 self.refuse(schema("tariff"), document, path, value)
+
+    def test_describe_every_key_of_the_results(self):
+        demo = read(bundled("demo/*.json")[0])
+        stalled, two, hours, tiers, plain = (copy.deepcopy(demo) for _ in range(5))
+        for rig in stalled["rigs"][:2]:
+            rig["element"] = {"power": "150 W", "rated_voltage": "120 V", "top_height": "60 mm"}
+        two["batch"].update(wort="14 L")
+        two["batch"]["grain"]["mass"] = "3.2 kg"
+        two["rigs"][3]["wired"] = "two circuits"
+        two["rigs"][3]["elements"] = [
+            {"power": "3 kW", "rated_voltage": "230 V", "top_height": "60 mm"},
+            {"power": "8 kW", "rated_voltage": "230 V", "top_height": "60 mm"},
+        ]
+        hours["tariff"] = {
+            "from": "Ontario time of use, winter 2024",
+            "brew_from": "08:00",
+            "brew_until": "19:00",
+            "brews_per_year": 20,
+            "jacket_price": 40,
+            "element_price": 50,
+        }
+        hours["place"]["region"] = "United States"
+        hours["rigs"][1]["supply"].update(outlet="5-15", feeds="several outlets", other_load="300 W")
+        hours["rigs"][1]["cable"] = {"length": "60 m", "conductor": "14 AWG", "use": "building wire"}
+        hours["rigs"][1]["pump"] = {"power": "30 W"}
+        tiers["tariff"] = {"from": "Ontario tiered, winter 2024", "used_this_month": "990 kWh", "rebate": "13 %"}
+        tiers["batch"]["mash"] = {"unplugged": {"temperature": "67 C", "time": "8 h"}}
+        del tiers["place"]["altitude"]
+        tiers["place"]["pressure"] = "1013 hPa"
+        for key in ("tariff", "jacket_to_compare"):
+            plain.pop(key, None)
+        for key in ("grain", "mash", "mashing_in"):
+            plain["batch"].pop(key, None)
+        for rig in plain["rigs"]:
+            rig["supply"] = {"voltage": "208 V", "current": "15 A"}
+            rig["element"] = {"power": "3 kW", "rated_voltage": "230 V", "top_height": "60 mm"}
+        plans = {"demo": demo, "stalled": stalled, "two": two, "hours": hours, "tiers": tiers, "plain": plain}
+        commands = ["answer", "day", "size", "insulate", "boil", "cost", "circuit", "room"]
+        for name, plan in plans.items():
+            for command in commands if name == "demo" else ["answer", "circuit", "room", "cost"]:
+                with self.subTest(f"{command} {name}"):
+                    result = result_of(command, plan)
+                    self.accept(schema("result"), result, name)
+                    self.accept(closed(schema("result")), result, name)
+
+    def test_refuse_a_wrong_result(self):
+        result = result_of("circuit", read(bundled("demo/*.json")[0]))
+        circuit = ["rigs", 0, "circuit"]
+        for path, value in [
+            (["format", "version"], 1),
+            (["cautions"], None),
+            (["rigs", 0, "day", "outcome"], "boils"),
+            ([*circuit, "verdict"], "fits perhaps"),
+            ([*circuit, "deferral"], None),
+            ([*circuit, "split", "parts"], None),
+            ([*circuit, "circuits", 0, "branch_current_A"], "6.8 A"),
+            ([*circuit, "circuits", 0, "verdicts", 0, "edition"], None),
+            ([*circuit, "circuits", 0, "verdicts", 0, "findings", 0, "cite", "status"], "sure"),
+        ]:
+            with self.subTest(path=path, value=value):
+                self.refuse(schema("result"), result, path, value)
 
     def test_are_printed_by_the_program(self):
         for path in bundled("*.schema.json"):

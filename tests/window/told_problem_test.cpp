@@ -5,11 +5,15 @@
 #include <gtest/gtest.h>
 
 #include <QRegularExpression>
+#include <QTemporaryDir>
+#include <cerrno>
+#include <system_error>
 
 #include "gui/window/catalogue_words.hpp"
 #include "gui/window/language.hpp"
 #include "rigs/catalogue.hpp"
 #include "rigs/files.hpp"
+#include "rigs/rules_file.hpp"
 #include "tests/rigs/wrong_plans.hpp"
 #include "tests/window/window_fixture.hpp"
 
@@ -189,6 +193,83 @@ TEST(ToldProblem, IsGermanForFiles) {
       expectGerman(error.what());
     }
   }
+}
+
+// What a system may answer where a file is opened, read, written, renamed or forced out.
+TEST(ToldProblem, IsGermanForWhatTheSystemAnswers) {
+  const InGerman german;
+  for (const int error : {EINTR,     EIO,       ENXIO,  EBADF,        EAGAIN, ENOMEM,    EBUSY,
+                          EEXIST,    EXDEV,     ENODEV, ENOTDIR,      EINVAL, ENFILE,    EMFILE,
+                          ETXTBSY,   EFBIG,     EMLINK, ENAMETOOLONG, ELOOP,  EOVERFLOW, EOPNOTSUPP,
+                          ETIMEDOUT, EHOSTDOWN, ESTALE, EREMOTEIO}) {
+    const std::string text = std::generic_category().message(error);
+    for (const char* task : {"read", "saved"}) {
+      const std::string message = std::string("\"a.json\" cannot be ") + task + ": " + text;
+      const QString told = toldProblem(message);
+      EXPECT_NE(told.toStdString(), message);
+      EXPECT_FALSE(told.contains(QString::fromStdString(text))) << text;
+    }
+  }
+  for (const std::string& path : {std::string("/etc/passwd/plan.json"), std::string(5000, 'x')}) {
+    try {
+      static_cast<void>(rigs::readText(path));
+      ADD_FAILURE() << path;
+    } catch (const rigs::FileError& error) {
+      EXPECT_NE(toldProblem(error.what()).toStdString(), error.what());
+    }
+  }
+}
+
+// A region's rules in a file of one's own: every problem with its place in that file.
+TEST(ToldProblem, IsGermanForRulesFiles) {
+  const InGerman german;
+  const QTemporaryDir folder;
+  const std::string path = folder.filePath(QStringLiteral("my region.json")).toStdString();
+  const auto problemsOf = [&](const std::string& text) {
+    rigs::saveText(path, text);
+    rigs::Problems problems;
+    EXPECT_FALSE(rigs::readRulesFile(path, "/place/rules", problems)) << text;
+    EXPECT_FALSE(problems.empty()) << text;
+    return problems;
+  };
+  const std::string good =
+      rigs::readText(std::string(HEATLEDGER_SOURCE_DIR) + "/rigs/rules/united-states.json");
+  const Json flat = Json::parse(good).flatten();
+  // One of a kind: "/outlets/3/current" stands for all outlets.
+  static const QRegularExpression kNumber(QStringLiteral("/\\d+"));
+  QStringList kinds;
+  std::size_t told = 0;
+  for (const auto& entry : flat.items()) {
+    const QString kind = QString::fromStdString(entry.key()).remove(kNumber);
+    if (kinds.contains(kind)) continue;
+    kinds.push_back(kind);
+    for (const Json& wrong : Json::array({"3 kg", 7, nullptr})) {
+      Json document = Json::parse(good);
+      document[Json::json_pointer(entry.key())] = wrong;
+      rigs::Problems problems;
+      rigs::saveText(path, document.dump());
+      static_cast<void>(rigs::readRulesFile(path, "/place/rules", problems));
+      expectGerman(problems);
+      told += problems.size();
+    }
+  }
+  EXPECT_GT(told, 150U);
+  for (const auto& [pointer, value] : {std::pair{"/voltages/0/lowest", Json("125 V")},
+                                       std::pair{"/voltages/0/highest", Json("110 V")},
+                                       std::pair{"/breakers/sizes", Json::array({"20 A", "15 A"})},
+                                       std::pair{"/format/version", Json(2)}}) {
+    Json document = Json::parse(good);
+    document[Json::json_pointer(pointer)] = value;
+    expectGerman(problemsOf(document.dump()));
+  }
+  for (const char* text : {"", "{", "[]", "[1,]", "\xff\xfe{\0}\0", "// none"}) {
+    SCOPED_TRACE(text);
+    expectGerman(problemsOf(text));
+  }
+  expectGerman(problemsOf(std::string(2 * 1024 * 1024, ' ')));
+  rigs::Problems none;
+  EXPECT_FALSE(rigs::readRulesFile("/nonexistent/rules.json", "/place/rules", none));
+  expectGerman(none);
 }
 
 TEST(CatalogueWord, IsKnownForAllOfTheCatalogue) {
