@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <QApplication>
+#include <QCoreApplication>
 #include <QFontDatabase>
 #include <charconv>
 #include <clocale>
@@ -118,7 +119,9 @@ Finished draw(const Request& request, const rigs::Plan& plan, const PlanText& te
   if (isReport) {
     writeReport(path, {.solution = solution,
                        .units = units,
-                       .planName = QString::fromStdString(text.name),
+                       .planName = request.file.empty() ? QCoreApplication::translate(
+                                                              "gui::Report", "the bundled example")
+                                                        : QString::fromStdString(text.name),
                        .document = QByteArray::fromStdString(text.document)});
   } else {
     exportAnswer(path, question, answerTo(question, *solution, units, view), *solution,

@@ -130,37 +130,46 @@ std::string scaldCaution(const Answers& answers, UnitSystem units) {
          text(metres(1.0), units) + " away.";
 }
 
-// What the rules of each region say of long use, with every rig that comes near it.
+// What the rules of each region say of long use, with the rigs whose circuits would then be too
+// small, or else with the one that draws most.
 void longUseCautions(const Answers& answers, std::vector<Caution>& all) {
+  struct Load {
+    std::string rig;
+    Current load, rating;
+  };
   struct Near {
     const LongUse* rule;
     std::string region;
-    std::vector<std::pair<std::string, Current>> loads;  // of each rig the larger
+    std::vector<Load> loads;
   };
   std::vector<Near> near;
-  const auto see = [&](const LongUse& rule, const std::string& region, const std::string& rig,
-                       Current load) {
-    auto known =
-        std::find_if(near.begin(), near.end(), [&](const Near& one) { return one.rule == &rule; });
-    if (known == near.end()) known = near.insert(near.end(), {&rule, region, {}});
-    if (known->loads.empty() || known->loads.back().first != rig)
-      known->loads.push_back({rig, load});
-    known->loads.back().second = std::max(known->loads.back().second, load);
-  };
-  for (const RigAnswer& rig : answers.rigs)
-    for (const CircuitLoad& circuit : rig.circuit.circuits)
-      for (const CircuitVerdict& verdict : circuit.verdicts)
-        for (const LongUse& rule : verdict.rules->longUse)
-          if (countsAsLong(rule, rig.circuit.duty) != Counts::No)
-            see(rule, verdict.rules->region, rig.name, verdict.load);
+  for (const RigAnswer& rig : answers.rigs) {
+    for (const CircuitLoad& circuit : rig.circuit.circuits) {
+      for (const CircuitVerdict& verdict : circuit.verdicts) {
+        for (const LongUse& rule : verdict.rules->longUse) {
+          if (countsAsLong(rule, rig.circuit.duty) == Counts::No) continue;
+          auto known = std::find_if(near.begin(), near.end(),
+                                    [&](const Near& one) { return one.rule == &rule; });
+          if (known == near.end())
+            known = near.insert(near.end(), {&rule, verdict.rules->region, {}});
+          known->loads.push_back({rig.name, verdict.load, circuit.supply.rating});
+        }
+      }
+    }
+  }
   const auto amperesText = [](Current current) {
     return format(current, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
   };
-  for (const Near& one : near) {
+  for (Near& one : near) {
+    std::stable_sort(one.loads.begin(), one.loads.end(), [&](const Load& a, const Load& b) {
+      return a.load / a.rating > b.load / b.rating;
+    });
     std::string told;
-    for (const auto& [rig, load] : one.loads)
-      told += (told.empty() ? "" : "; ") + rig + ": " + amperesText(load / one.rule->share) +
-              " in place of " + amperesText(load);
+    for (const Load& of : one.loads) {
+      if (!told.empty() && of.load <= one.rule->share * of.rating) break;
+      told += (told.empty() ? "" : "; ") + of.rig + ": " + amperesText(of.load / one.rule->share) +
+              " in place of " + amperesText(of.load);
+    }
     all.push_back({"long use", one.region + ": " + one.rule->text +
                                    " That may be so here: " + told +
                                    ". An inspector's or electrician's reading decides; the "

@@ -5071,6 +5071,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>What is taken for granted</source>
         <translation>Was vorausgesetzt wird</translation>
     </message>
+    <message>
+        <source>the bundled example</source>
+        <translation>das mitgelieferte Beispiel</translation>
+    </message>
 </context>
 <context>
     <name>gui::ReportInputs</name>

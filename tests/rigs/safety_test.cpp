@@ -86,6 +86,25 @@ TEST(WarmTime, CountsWortBetweenFiveAndFiftySevenDegrees) {
   EXPECT_WITHIN(warmTime(day), hours(5.0), minutes(1.0));
 }
 
+// 1650 W take 13.75 A, with 125 % 17.2 A of 15 A; the others' circuits are large enough.
+TEST(CircuitCautions, NameTheRigsThatLongUseWouldStop) {
+  const auto read = test_support::readChecked(test_support::demoWith({}));
+  ASSERT_TRUE(read.plan);
+  const Answers answers = answer(*read.plan, Depth::Circuit);
+  int told = 0;
+  for (const std::string& text :
+       cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI)) {
+    if (text.find("That may be so here: ") == std::string::npos) continue;
+    ++told;
+    EXPECT_NE(text.find("New element, kitchen: 17.2 A in place of 13.8 A; New element, jacket and "
+                        "lid: 17.2 A in place of 13.8 A. "),
+              std::string::npos)
+        << text;
+    EXPECT_EQ(text.find("Old element"), std::string::npos) << text;
+  }
+  EXPECT_EQ(told, 2);
+}
+
 TEST(CircuitCautions, EndWithTheElectrician) {
   const auto read = test_support::readChecked(test_support::demoWith({}));
   ASSERT_TRUE(read.plan);
