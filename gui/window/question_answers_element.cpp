@@ -236,7 +236,7 @@ void addMostOnCircuit(TableOf& table, const Telling& tell) {
             });
   number(translate("Answer", "for three hours or longer, rated at the supply, W"), [&](int i) {
     physics::Supply supply = tell.planned(i).rig.supply;
-    supply.rating = rigs::longUseCurrent(tell.planned(i));
+    supply.rating = rigs::longUseCurrent(tell.plan, tell.planned(i));
     return physics::largestElementOn(supply, tell.planned(i).rig.element.topHeight).rating;
   });
 }

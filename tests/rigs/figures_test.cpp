@@ -182,15 +182,15 @@ TEST(Carries, AsksTheRatingAndTheShareForLongUse) {
   rig.rig.supply.cableLoop = ohms(0.0);
   rig.continuousShare = 0.8;
   const auto carried = [&](double watt) {
-    return rigs::carriesWord(
-        rigs::carries(rig, {.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None}));
+    return rigs::carriesWord(rigs::carries(
+        {}, rig, {.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None}));
   };
   EXPECT_EQ(carried(2943.0), "yes");
   EXPECT_EQ(carried(2945.0), "for short use only");
   EXPECT_EQ(carried(3679.0), "for short use only");
   EXPECT_EQ(carried(3681.0), "no");
-  EXPECT_EQ(rigs::carries(rig, {}), rigs::Carries::No);  // no power at all does it
-  EXPECT_WITHIN(rigs::longUseCurrent(rig), amperes(12.8), amperes(1e-9));
+  EXPECT_EQ(rigs::carries({}, rig, {}), rigs::Carries::No);  // no power at all does it
+  EXPECT_WITHIN(rigs::longUseCurrent({}, rig), amperes(12.8), amperes(1e-9));
   rig.rig.second = Feed{.element = rig.rig.element, .supply = rig.rig.supply};
   EXPECT_EQ(carried(5887.0), "yes");
   EXPECT_EQ(carried(7361.0), "no");
