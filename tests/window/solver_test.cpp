@@ -94,12 +94,14 @@ TEST(TheSolver, GivesTheSameAfterEditsAsAtOnce) {
     QTest::qWait(20);
   };
   change([](rigs::Plan&) {});
-  change([](rigs::Plan& edited) {
+  const auto stronger = [](rigs::Plan& edited) {
     for (rigs::RigPlan& rig : edited.rigs)
       for (physics::Rig* one : {&rig.rig, &rig.bare, &rig.jacketed})
         one->element.rating += physics::watts(90.0);
-  });
+  };
+  change(stronger);
   change([](rigs::Plan& edited) { edited.goals.boilWithin = physics::minutes(37.0); });
+  change(stronger);
   const gui::SolutionPtr last = solutionsOf(solved).back();
   const gui::SolutionPtr afresh = gui::solveAtOnce(*plan);
   ASSERT_EQ(last->done, gui::kEverySearch);
