@@ -18,7 +18,6 @@ constexpr double kMolarMassRatio = 0.621945;      // water to dry air
 constexpr double kDryAirHeat = 1.006;
 constexpr double kVapourHeat = 1.86;
 constexpr double kVapourAtZero = 2501.0;
-constexpr double kLiquidHeat = 4.186;
 
 MoistAir withVapour(Temperature t, Pressure wanted, Pressure p) {
   const Pressure vapour = std::min(wanted, p);
