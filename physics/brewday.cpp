@@ -19,8 +19,8 @@ const Temperature kColdWort = celsius(20.0);  // where volumes and gravities are
 constexpr TemperatureDifference kLevelled = kelvins(0.25);
 constexpr double kDriest = kThickestWort;
 constexpr Time kLongestStage = hours(48.0);
-constexpr Time kFirstStep = minutes(5.0);  // what a heating usually allows
-constexpr Temperature kColdest = celsius(0.01);
+constexpr Time kFirstStep = minutes(5.0);         // what a heating usually allows
+constexpr Temperature kColdest = celsius(-20.0);  // a mash forgotten in a freezing shed
 constexpr Temperature kHottest = celsius(109.0);
 constexpr double kPointsPerStage = 90.0;
 

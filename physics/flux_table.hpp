@@ -22,8 +22,8 @@ struct SlopedFlux {
 // Flux against the excess of a wall's inside over the room. What is remembered is flux over excess
 // against the fourth root of excess: with that root natural convection is a smooth function, down
 // to no excess at all. Below the room other laws hold, so that each side has nodes of its own, and
-// those within 4 K above, where little flows, lie wider apart. Each node is asked for when it is
-// first needed. How near it comes: HeatLossModel::tabulate.
+// so have the 4 K above it. Each node is asked for when it is first needed. How near it comes:
+// HeatLossModel::tabulate.
 class FluxTable {
  public:
   // An excess, found once for all tables that cover the same range. Precondition: it is covered.
@@ -36,7 +36,7 @@ class FluxTable {
                                  : kAbove),
           root_(fourthRoot(std::abs(excess_))),
           step_(table.spans_[span_].step),
-          near_(std::max(root_ - table.spans_[span_].from, 0.0) / step_, kNodes[span_]) {}
+          near_(std::max(root_ - table.spans_[span_].from, 0.0) / step_, kNodes) {}
 
    private:
     friend FluxTable;
@@ -83,17 +83,17 @@ class FluxTable {
 
  private:
   enum : std::size_t { kBelow, kNear, kAbove };
-  static constexpr std::array<std::size_t, 3> kNodes{29, 15, 29};
+  static constexpr std::size_t kNodes = 29;
   static constexpr std::uint64_t kSix = 0b111111;
   static constexpr double kFar = 4.0;  // K
   // Nearer to the room a skin, solved to 1e-10 K, has too few digits; its conductance stands.
   static constexpr double kNearest = 1e-4;  // K
 
   struct Span {
-    double from = 0.0;                          // fourth root of the first node's excess
-    double step = 1.0;                          // to the next
-    std::uint64_t known = 0;                    // a bit per node
-    std::array<double, kNodes[0]> conductance;  // W/(m2 K)
+    double from = 0.0;                       // fourth root of the first node's excess
+    double step = 1.0;                       // to the next
+    std::uint64_t known = 0;                 // a bit per node
+    std::array<double, kNodes> conductance;  // W/(m2 K)
   };
 
   static double fourthRoot(double x) { return std::sqrt(std::sqrt(x)); }
@@ -101,8 +101,7 @@ class FluxTable {
   void place(std::size_t span, double least, double most) {
     if (!(most > least)) return;
     spans_[span].from = fourthRoot(least);
-    spans_[span].step =
-        (fourthRoot(most) - spans_[span].from) / static_cast<double>(kNodes[span] - 1);
+    spans_[span].step = (fourthRoot(most) - spans_[span].from) / static_cast<double>(kNodes - 1);
   }
 
   template <class FluxAt>

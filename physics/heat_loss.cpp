@@ -23,7 +23,7 @@ constexpr int kMostIterations = 100;
 constexpr Temperature kColdestLiquid = celsius(0.0);
 // How near a balance is solved, K: of a skin, and of a headspace, where a lid gives 1 W per kelvin.
 constexpr double kSkinTolerance = 1e-10;
-constexpr double kHeadspaceTolerance = 1e-7;
+constexpr double kHeadspaceTolerance = 2e-8;
 // The last of Newton's steps errs by its square times a curvature, which is that of a power law
 // with so many kelvins to go, and by the few thousandths that slopes may be wrong.
 constexpr double kHeadspaceLastStep = 3e-5;
@@ -109,7 +109,7 @@ HeadspaceTrial solveHeadspace(const F& trial, double low, double high, double& x
     if (!steep && std::abs(move) <= (here.exact || i > 0 ? 1.0 : 1e-3) * kHeadspaceTolerance) break;
     x = next;
     if (here.exact && fast && std::abs(move) <= kHeadspaceLastStep &&
-        move * move <= 0.1 * kHeadspaceTolerance * here.rises) {
+        move * move <= 0.5 * kHeadspaceTolerance * here.rises) {
       here.lid += here.lidSlope * move;
       here.dryWall += here.dryWallSlope * move;
       break;
@@ -291,13 +291,14 @@ HeatFlux HeatLossModel::throughHose(Temperature liquid) {
 
 void HeatLossModel::tabulate(Temperature hottest) {
   const Temperature room = room_.air.temperature;
-  for (Wall* wall : {&lid_, &dry_, &hose_}) {
-    wall->table.cover(kColdestLiquid - room, hottest - room);
-  }
-  // Below a base colder than the room air falls as it rises above a warm lid, by a law that bends.
-  base_.table.cover(kelvins(0.0), hottest - room);
+  const TemperatureDifference most = hottest - room;
+  for (Wall* wall : {&lid_, &dry_}) wall->table.cover(kColdestLiquid - room, most);
+  // Other powers than the fourth root rule a hose's film and the water's at the side, which the
+  // table follows badly near the room; a base's law bends below it.
+  constexpr TemperatureDifference kNear = kelvins(4.0);
+  for (Wall* wall : {&base_, &hose_}) wall->table.cover(kNear, most);
   // The water film's law bends at both ends of its range, and sharply already above the lower one.
-  side_.table.cover(std::max(WaterFilm::kColdest + kelvins(10.0) - room, kelvins(0.0)),
+  side_.table.cover(std::max(WaterFilm::kColdest + kelvins(10.0) - room, kNear),
                     std::min(hottest, WaterFilm::kHottest) - room);
 }
 

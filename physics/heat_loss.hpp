@@ -76,7 +76,8 @@ class HeatLossModel {
   HeatLossModel(const Vessel& vessel, const Hose& hose, const Surroundings& room, Length fill,
                 double openFraction, double evaporationFactor = 1.0);
 
-  // Range: liquid from the ice point to 105 C, fill from 0 to the vessel's height.
+  // Range: liquid from -20 C, where it may be supercooled but never ice, to 105 C, fill from 0 to
+  // the vessel's height.
   HeatFlows flows(Temperature liquid, Length fill);
 
   // Outermost faces as the last flows() found them. Not once tabulated: a table knows no skins.
@@ -90,10 +91,10 @@ class HeatLossModel {
 
   // Makes flows() several times faster for wort between the ice point and `hottest` by remembering
   // each wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and
-  // 1e-6 behind a headspace full of vapour; less than 4 K above the room and below it, where
-  // little flows, 1e-6 and 10 uW), and 1e-3 some kelvins either side of where an outer film's law
-  // bends (a lid at Ra 4.7e6, an upright wall at 1e9). A side or base below the room, and a side
-  // with wort below 20 or above 105 C, where the water film's law bends, is solved as ever.
+  // 1e-6 behind a headspace full of vapour), and 1e-3 some kelvins either side of where an outer
+  // film's law bends (a lid at Ra 4.7e6, an upright wall at 1e9). Side, base and hose are solved as
+  // ever less than 4 K above the room and below it, and a side with wort below 20 or above 105 C,
+  // where the water film's law bends.
   void tabulate(Temperature hottest);
   // The same vessel and room in another stage of the day; keeps what does not depend on it.
   void enterStage(Length fill, double openFraction, Length hoseLength);

@@ -107,7 +107,7 @@ PhaseResult integratePhase(const PhaseState& start, Time longest, Time firstStep
                                                      DormandPrince::operations_type>;
   using Controlled = odeint::controlled_runge_kutta<DormandPrince, ErrorChecker, FollowsTheTrend>;
   odeint::dense_output_runge_kutta<Controlled> stepper(
-      Controlled(ErrorChecker(10.0 * tolerance, std::max(0.3 * tolerance, 1e-13))));
+      Controlled(ErrorChecker(10.0 * tolerance, std::max(0.1 * tolerance, 1e-13))));
   const double end = inSeconds(longest);
   const double every = inSeconds(watchEvery);
   double nextWatch = 0.0;

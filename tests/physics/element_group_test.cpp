@@ -94,6 +94,40 @@ TEST(RatingTolerance, IsNotQuiteTheInverseOfTheResistances) {
   EXPECT_NEAR(volts(230.0) * volts(230.0) / (0.95 * r) / watts(1000.0), 1.0526, 5e-5);
 }
 
+struct Drop {
+  const char* id;
+  double ampere, volt, ohm;
+  double dropsVolt, percent;
+};
+
+// A cable is as long as it may be for the drop it has, in volts as in percent.
+TEST(LongestCable, HasThePrintedDrop) {
+  const Drop kCases[] = {{"V1 pub.", 16, 120, loop(50, 1.2), 1.92, 1.6},
+                         {"V3 pub.", 20, 120, loop(100, 12.9e3 / 6530), 7.90, 6.6},
+                         {"V3 pub., 8 AWG", 20, 120, loop(100, 12.9e3 / 16510), 3.13, 2.6},
+                         {"V5 pub., page rounds to 16.7 %", 4, 24, loop(100, 4.99), 3.99, 16.63},
+                         {"V7", 22.917, 240, loop(60, 1.24), 3.41, 1.42},
+                         {"V12", 13.04, 230, 18e-3 * 20, 4.69, 2.04},
+                         {"V13", 16, 230, 18e-3 * 25, 7.20, 3.13},
+                         {"V14", 26.09, 230, 11e-3 * 18, 5.17, 2.25},
+                         {"V15", 13.043, 230, 32e-3 * 25, 10.43, 4.54},
+                         {"V16 pub.", 8, 120, loop(100, 2.0), 3.2, 2.67},
+                         {"V17 pub.", 20, 240, loop(100, 1.98), 7.92, 3.3},
+                         {"V23", 13.04, 230, 29e-3 * 35, 13.24, 5.76},
+                         {"V24", 39.1, 230, 4.4e-3 * 16, 2.75, 1.20},
+                         {"V27", 13, 230, 32e-3 * 50, 20.8, 9.04}};
+  for (const Drop& c : kCases) {
+    SCOPED_TRACE(c.id);
+    const auto longest = [&](double share) {
+      return longestCable(share, volts(c.volt), amperes(c.ampere), ohms(c.ohm) / metres(1.0));
+    };
+    EXPECT_WITHIN(longest(c.dropsVolt / c.volt), metres(1.0), metres(0.006 / c.dropsVolt));
+    // The printed percentages of V3 have one decimal.
+    const double half = c.id[1] == '3' ? 0.05 : 0.006;
+    EXPECT_WITHIN(longest(0.01 * c.percent), metres(1.0), metres(half / c.percent));
+  }
+}
+
 struct ThroughCable {
   const char* id;
   double watt, volt, ohm;

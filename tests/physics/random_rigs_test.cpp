@@ -71,6 +71,10 @@ RC_GTEST_PROP(AnyRig, AccountsForEveryJouleOfEveryStage, ()) {
       const bool alone = stage.ledger.supplied() <= joules(0.0);
       const bool closes = alone ? abs(stage.ledger.residual()) < 1e-6 * day.total.supplied()
                                 : stage.ledger.imbalance() < 1e-6;
+      RC_LOG() << "stage " << static_cast<int>(stage.kind) << ", "
+               << inSeconds(stage.end - stage.begin) << " s: " << inJoules(stage.ledger.residual())
+               << " J of " << inJoules(stage.ledger.supplied()) << " J, " << inCelsius(stage.first)
+               << " to " << inCelsius(stage.last) << " C\n";
       RC_ASSERT(closes);
       RC_ASSERT(stage.begin == clock);
       RC_ASSERT(stage.end >= stage.begin);

@@ -30,14 +30,13 @@ RC_GTEST_PROP(AnyVessel, LosesTheSameByTableAsSolved, ()) {
   const Surroundings around{.air = moistAir(room, c.place.relativeHumidity, c.place.pressure),
                             .draught = c.place.draught};
   const Length fill = between(0.05, 0.95) * v.height;
-  const double open = someOpening();
-  HeatLossModel solved(v, c.rig.hose, around, fill, open);
+  HeatLossModel solved(v, c.rig.hose, around, fill, someOpening());
   HeatLossModel tabled = solved;
   tabled.tabulate(celsius(109.0));
   const auto root = [](double x) { return std::sqrt(std::sqrt(x)); };
   const auto part = [&](double excess) {
     if (excess < 0.0) return root(inCelsius(room)) / 28.0;
-    if (excess < 4.0) return root(4.0) / 14.0;
+    if (excess < 4.0) return root(4.0) / 28.0;
     return (root(109.0 - inCelsius(room)) - root(4.0)) / 28.0;
   };
   for (int i = 0; i < 20; ++i) {
@@ -69,33 +68,26 @@ RC_GTEST_PROP(AnyVessel, LosesTheSameByTableAsSolved, ()) {
     const bool lid = besideSeam(
         plateFacingUpFilm(skins.lid, room, 0.25 * v.innerDiameter, air(skins.lid)).rayleigh,
         std::pow(3.6, 12.0));
-    // Of the headspace, whose temperature is that of the lid's inside.
-    const HeatFlux through = open < 1.0 ? a.lost[Path::Lid] / ((1.0 - open) * crossSection(v))
-                                        : wattsPerSquareMetre(0.0);
-    const ThermalInsulance lidWall =
-        flatInsulance(v.lid.insulation) + v.wallThickness / v.wallConductivity;
-    const double headspace = inKelvins((skins.lid - room) + through * lidWall);
     const auto agree = [&](Path path, bool seam, double balance) {
       const double flow = std::abs(inWatts(a.lost[path]));
       const bool vapour = path == Path::Lid || path == Path::DryWall;
-      double stated = at <= 95.0 ? 1e-8 : vapour ? 1e-6 : 5e-8;
-      const bool little = (vapour ? headspace : at - inCelsius(room)) < 4.0;
-      if (little) stated = 1e-6;
-      if (seam) stated = 1e-3;
+      const double stated = seam ? 1e-3 : at <= 95.0 ? 1e-8 : vapour ? 1e-6 : 5e-8;
       RC_LOG() << static_cast<int>(path) << " at " << at << " C: " << inWatts(a.lost[path])
                << " W solved, " << inWatts(b.lost[path]) << " W tabled, apart "
                << inWatts(b.lost[path] - a.lost[path]) << " W\n";
       // Both have solved their balances only so near, a part of the way from wort to room.
       return std::abs(inWatts(b.lost[path] - a.lost[path])) <=
-             flow * (stated + balance / std::max(excess, balance)) + (little ? 1e-5 : 1e-10);
+             flow * (stated + balance / std::max(excess, balance)) + 1e-10;
     };
     RC_ASSERT(agree(Path::Side, side, 1e-9));
     RC_ASSERT(agree(Path::Base, false, 1e-9));
     RC_ASSERT(agree(Path::Hose, false, 1e-9));
     // A headspace's temperature is common to both: either's seam moves it for the other. It is
-    // sought to 1e-7 K.
+    // sought to 1e-7 K, which is much of what is left of a small difference.
+    const bool differs = liquid - room > kelvins(4.0);
     for (const Path path : {Path::Lid, Path::DryWall}) {
-      RC_ASSERT(agree(path, lid || dry, 4e-7));
+      RC_ASSERT(agree(path, lid || dry, 4e-7) ||
+                (!differs && abs(b.lost[path] - a.lost[path]) < watts(1e-5)));
     }
   }
 }
