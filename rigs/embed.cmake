@@ -13,7 +13,7 @@ foreach(document IN LISTS DOCUMENTS)
 endforeach()
 file(WRITE ${OUTPUT} "// SPDX-License-Identifier: GPL-3.0-or-later
 // Made by rigs/embed.cmake.
-#include \"rigs/embedded.hpp\"
+#include \"rigs/documents/embedded.hpp\"
 
 #include <cstddef>
 

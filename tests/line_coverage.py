@@ -6,7 +6,7 @@ Usage, from the top of the project and after a build with the preset `coverage`:
 
     tests/line_coverage.py build/coverage                    # what has run since that build
     tests/line_coverage.py build/coverage --run physics_tests rigs_tests   # these alone, from zero
-    tests/line_coverage.py build/coverage --missed rigs/figures.cpp        # and which lines did not
+    tests/line_coverage.py build/coverage --missed rigs/answers/figures.cpp        # and which lines did not
 
 A line counts once, however many translation units or instances of a template it is compiled into,
 and as executed if any of them executed it. The exit status is 1 if a folder is below --least.

@@ -15,7 +15,7 @@
 #include <QVBoxLayout>
 #include <cmath>
 
-#include "rigs/json_edit.hpp"
+#include "rigs/documents/json_edit.hpp"
 
 namespace gui {
 namespace {

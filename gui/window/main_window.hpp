@@ -12,11 +12,11 @@
 #include <memory>
 
 #include "gui/window/banner.hpp"
-#include "gui/window/plan_document.hpp"
-#include "gui/window/plan_forms.hpp"
-#include "gui/window/question_page.hpp"
-#include "gui/window/recovery.hpp"
-#include "gui/window/solver.hpp"
+#include "gui/window/files/plan_document.hpp"
+#include "gui/window/files/recovery.hpp"
+#include "gui/window/forms/plan_forms.hpp"
+#include "gui/window/questions/question_page.hpp"
+#include "gui/window/questions/solver.hpp"
 
 namespace gui {
 

@@ -8,8 +8,8 @@
 #include <clocale>
 
 #include "gui/window/appearance.hpp"
-#include "gui/window/language.hpp"
 #include "gui/window/main_window.hpp"
+#include "gui/window/words/language.hpp"
 #include "version.hpp"
 
 namespace gui {

@@ -8,10 +8,10 @@
 #include <vector>
 
 #include "physics/brewday.hpp"
-#include "rigs/answers.hpp"
-#include "rigs/plan.hpp"
-#include "rigs/plan_writer.hpp"
-#include "rigs/quantity_text.hpp"
+#include "rigs/answers/answers.hpp"
+#include "rigs/plans/plan.hpp"
+#include "rigs/plans/plan_writer.hpp"
+#include "rigs/quantities/quantity_text.hpp"
 
 namespace {
 

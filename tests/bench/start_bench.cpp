@@ -19,7 +19,7 @@
 #include <sstream>
 #include <string>
 
-#include "gui/window/plan_chart.hpp"
+#include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/window_program.hpp"
 
 namespace {

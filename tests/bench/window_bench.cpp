@@ -15,11 +15,11 @@
 #include <memory>
 #include <string>
 
+#include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/main_window.hpp"
-#include "gui/window/plan_chart.hpp"
-#include "gui/window/question_page.hpp"
-#include "gui/window/solver.hpp"
-#include "rigs/plan_writer.hpp"
+#include "gui/window/questions/question_page.hpp"
+#include "gui/window/questions/solver.hpp"
+#include "rigs/plans/plan_writer.hpp"
 
 namespace {
 

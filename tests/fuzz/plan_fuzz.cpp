@@ -7,8 +7,8 @@
 #include <string>
 #include <string_view>
 
-#include "rigs/plan.hpp"
-#include "rigs/plan_writer.hpp"
+#include "rigs/plans/plan.hpp"
+#include "rigs/plans/plan_writer.hpp"
 
 namespace {
 

@@ -6,7 +6,7 @@
 #include <cstdlib>
 #include <string_view>
 
-#include "rigs/quantity_text.hpp"
+#include "rigs/quantities/quantity_text.hpp"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   using namespace rigs;

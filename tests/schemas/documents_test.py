@@ -21,7 +21,7 @@ def read(path):
 
 
 def schema(name):
-    return read(SOURCE / "rigs" / f"{name}.schema.json")
+    return read(SOURCE / "rigs" / "data" / "schemas" / f"{name}.schema.json")
 
 
 def validator(of):
@@ -36,7 +36,7 @@ def part(of, definition):
 
 
 def bundled(pattern):
-    found = sorted((SOURCE / "rigs").glob(pattern))
+    found = sorted((SOURCE / "rigs" / "data").glob(pattern))
     assert found, pattern
     return found
 
@@ -83,7 +83,7 @@ class Schemas(unittest.TestCase):
         self.assertFalse(validator(of).is_valid(wrong(document, path, value)), f"{path} = {value!r}")
 
     def test_are_schemas_of_the_dialect_they_name(self):
-        for path in bundled("*.schema.json"):
+        for path in bundled("schemas/*.schema.json"):
             with self.subTest(path.name):
                 validator(read(path))
 
@@ -129,7 +129,7 @@ class Schemas(unittest.TestCase):
         self.assertGreater(plans, 0)
 
     def test_refuse_wrong_rules(self):
-        rules = read(SOURCE / "rigs/rules/united-states.json")
+        rules = read(SOURCE / "rigs/data/rules/united-states.json")
         for path, value in [
             (["format", "name"], "heat-ledger-plan"),
             (["format", "version"], 2),
@@ -150,8 +150,8 @@ class Schemas(unittest.TestCase):
                 self.refuse(schema("rules"), rules, path, value)
 
     def test_refuse_a_wrong_catalogue(self):
-        supplies = read(SOURCE / "rigs/catalogue/supplies.json")
-        materials = read(SOURCE / "rigs/catalogue/materials.json")
+        supplies = read(SOURCE / "rigs/data/catalogue/supplies.json")
+        materials = read(SOURCE / "rigs/data/catalogue/materials.json")
         for document, path, value in [
             (supplies, ["supplies", 0, "source"], None),
             (supplies, ["supplies", 0, "voltage"], 120),
@@ -186,9 +186,9 @@ class Schemas(unittest.TestCase):
                 self.refuse(schema("plan"), plan, path, value)
 
     def test_refuse_a_wrong_tariff(self):
-        hours = read(SOURCE / "rigs/tariffs/ontario-time-of-use-2024.json")
-        tiers = read(SOURCE / "rigs/tariffs/ontario-tiered-winter-2024.json")
-        flat = read(SOURCE / "rigs/tariffs/united-states-average-2024.json")
+        hours = read(SOURCE / "rigs/data/tariffs/ontario-time-of-use-2024.json")
+        tiers = read(SOURCE / "rigs/data/tariffs/ontario-tiered-winter-2024.json")
+        flat = read(SOURCE / "rigs/data/tariffs/united-states-average-2024.json")
         for document, path, value in [
             (hours, ["source"], None),
             (hours, ["status"], None),
@@ -271,7 +271,7 @@ class Schemas(unittest.TestCase):
                 self.refuse(schema("result"), result, path, value)
 
     def test_are_printed_by_the_program(self):
-        for path in bundled("*.schema.json"):
+        for path in bundled("schemas/*.schema.json"):
             name = path.name.removesuffix(".schema.json")
             with self.subTest(name):
                 ran = subprocess.run([PROGRAM, "schema", name], capture_output=True, check=True)

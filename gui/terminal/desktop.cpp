@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/desktop.hpp"
+
+#include <unistd.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <string_view>
+#include <system_error>
+
+namespace gui {
+namespace {
+
+bool isSet(const char* variable) {
+  const char* value = std::getenv(variable);
+  return value && *value != '\0';
+}
+
+}  // namespace
+
+bool hasScreen() {
+  return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY") || isSet("QT_QPA_PLATFORM");
+}
+
+bool asksForWindow(int argc, const char* const* argv) {
+  if (argc < 2) return true;
+  return argc == 2 && std::string_view(argv[1]).ends_with(".json");
+}
+
+bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
+
+void becomeDesktop(char** argv) {
+  std::error_code failed;
+  const std::filesystem::path self = std::filesystem::read_symlink("/proc/self/exe", failed);
+  if (failed) return;
+  // Beside this program where it was built; where it is installed, as the packaging says.
+  for (const char* other : {"heatledger-desktop", HEATLEDGER_DESKTOP_FROM_PROGRAM}) {
+    ::execv((self.parent_path() / other).c_str(), argv);
+  }
+}
+
+}  // namespace gui

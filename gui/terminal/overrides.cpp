@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/overrides.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <functional>
+
+#include "physics/air.hpp"
+#include "rigs/circuits/rules_file.hpp"
+#include "rigs/documents/files.hpp"
+#include "rigs/documents/json_examples.hpp"
+#include "rigs/plans/ranges.hpp"
+#include "rigs/quantities/quantity_text.hpp"
+
+namespace gui {
+namespace {
+
+using physics::celsius;
+using physics::hours;
+using rigs::Plan;
+namespace ranges = rigs::ranges;
+
+// A quantity within [low, high], or a problem.
+template <class Q>
+std::optional<Q> quantity(const Override& given, const rigs::Range<Q>& range,
+                          std::string_view example, rigs::Problems& problems) {
+  const auto& [low, high] = range;
+  const auto read = rigs::parseQuantity<Q>(given.text);
+  if (!read) {
+    problems.push_back(
+        {rigs::Severity::Error, given.option,
+         rigs::quantityProblem(read.problem, given.text, example, rigs::kKindOf<Q>,
+                               rigs::detail::siNumber(low), rigs::detail::siNumber(high))});
+    return std::nullopt;
+  }
+  if (*read < low || high < *read) {
+    problems.push_back(
+        {rigs::Severity::Error, given.option,
+         fmt::format("{} was given; {} to {} is accepted, for example {}",
+                     rigs::quotedText(given.text), rigs::formatLike(low, given.text),
+                     rigs::formatLike(high, given.text), rigs::quotedText(example))});
+    return std::nullopt;
+  }
+  return *read;
+}
+
+template <class Change>
+void forEachRig(Plan& plan, const Change& change) {
+  for (rigs::RigPlan& rig : plan.rigs) {
+    for (physics::Rig* one : {&rig.rig, &rig.bare, &rig.jacketed}) change(*one);
+  }
+}
+
+void room(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto t = quantity(given, ranges::kRoom, "16 C", problems);
+  if (!t) return;
+  // Grain that was as warm as the room still is.
+  if (plan.batch.grain.temperature == plan.place.room) plan.batch.grain.temperature = *t;
+  plan.place.room = *t;
+}
+
+void water(const Override& given, Plan& plan, rigs::Problems& problems) {
+  if (const auto t = quantity(given, ranges::kWater, "10 C", problems)) {
+    plan.place.water = *t;
+  }
+}
+
+void humidity(const Override& given, Plan& plan, rigs::Problems& problems) {
+  if (const auto share = quantity(given, ranges::kHumidity, "50 %", problems)) {
+    plan.place.relativeHumidity = *share;
+  }
+}
+
+void altitude(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto height = quantity(given, ranges::kAltitude, "1600 m", problems);
+  if (!height) return;
+  plan.altitude = *height;
+  plan.place.pressure = physics::standardAtmosphere(*height).pressure;
+}
+
+void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto v = quantity(given, ranges::kVoltage, "208 V", problems);
+  if (!v) return;
+  forEachRig(plan, [&](physics::Rig& rig) { rig.supply.nominal = *v; });
+  for (rigs::RigPlan& rig : plan.rigs) {
+    // What a region grants its own circuit says nothing of another voltage.
+    rig.circuit.clear();
+    rig.continuousShare = 1.0;
+    // Nor is it that region's circuit any more, where that region has no such voltage.
+    for (rigs::CircuitPlan& one : rig.circuits) {
+      const auto all = rigs::rulesForCircuitsOf(one.details.circuitRegion);
+      const bool known = std::any_of(all.begin(), all.end(), [&](const rigs::CircuitRules* rules) {
+        return !rules->rangesOf(*v).empty();
+      });
+      if (!known) one.details.circuitRegion.clear();
+    }
+    if (const auto problem = rigs::overVoltage(rig.rig.element, rig.rig.supply)) {
+      problems.push_back(
+          {problem->severity, given.option, rigs::quotedText(rig.name) + ": " + problem->message});
+    }
+  }
+}
+
+void circuit(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto i = quantity(given, ranges::kCircuit, "16 A", problems);
+  if (!i) return;
+  forEachRig(plan, [&](physics::Rig& rig) { rig.supply.rating = *i; });
+  for (rigs::RigPlan& rig : plan.rigs) rig.circuit.clear();
+}
+
+void region(const Override& given, Plan& plan, rigs::Problems& problems) {
+  if (rigs::rulesOf(given.text)) {
+    plan.region = given.text;
+    plan.ownRules.reset();
+    return;
+  }
+  std::string known;
+  for (const rigs::CircuitRules& rules : rigs::bundledRules()) {
+    known += (known.empty() ? "" : ", ") + rules.region;
+  }
+  problems.push_back({rigs::Severity::Error, given.option,
+                      fmt::format("{} was given; one of {} is accepted, for example \"Canada\"",
+                                  rigs::quotedText(given.text), known)});
+}
+
+// A file that cannot be read is no mistake in the rules: like a plan's, its error is thrown.
+void rulesFile(const Override& given, Plan& plan, rigs::Problems& problems) {
+  static_cast<void>(rigs::readText(given.text, rigs::kLargestRules));
+  if (auto rules = rigs::readRulesFile(given.text, given.option, problems)) {
+    plan.ownRules = std::move(rules);
+    plan.region.clear();
+  }
+}
+
+void within(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto t = quantity(given, ranges::kWithin, "45 min", problems);
+  if (t) plan.goals.boilWithin = *t;
+}
+
+void boilOff(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto rate = quantity(given, ranges::kBoilOff, "8 %/h", problems);
+  if (rate) plan.goals.boilOffPerHour = *rate * hours(1.0);
+}
+
+void headspace(const Override& given, Plan& plan, rigs::Problems& problems) {
+  if (const auto share = quantity(given, ranges::kHeadspace, "10 %", problems)) {
+    plan.goals.headspace = *share;
+  }
+}
+
+void alone(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto t = quantity(given, ranges::kUnplugged, "10 h", problems);
+  if (t) plan.goals.unplugged = *t;
+}
+
+struct Known {
+  OverrideKind kind;
+  void (*apply)(const Override&, Plan&, rigs::Problems&);
+};
+const std::vector<Known>& known() {
+  static const std::vector<Known> all{
+      {{"--room", "TEMPERATURE", "of the room", "16 °C"}, room},
+      {{"--water", "TEMPERATURE", "of the water as drawn", "10 °C"}, water},
+      {{"--humidity", "SHARE", "of the room's air", "50 %"}, humidity},
+      {{"--altitude", "HEIGHT", "above the sea", "1600 m"}, altitude},
+      {{"--supply-voltage", "VOLTAGE", "of every rig's supply", "208 V"}, supplyVoltage},
+      {{"--circuit", "CURRENT", "every rig's circuit is rated for", "16 A"}, circuit},
+      {{"--region", "NAME", "whose electrical rules apply", "Canada"}, region},
+      {{"--rules", "FILE", "electrical rules of a region of your own", "my-region.json"},
+       rulesFile},
+      {{"--within", "TIME", "wanted to strike, and from mash to boil", "45 min"}, within},
+      {{"--boil-off", "RATE", "wanted, of the volume before the boil", "8 %/h"}, boilOff},
+      {{"--headspace", "SHARE", "of the vessel to keep free", "10 %"}, headspace},
+      {{"--alone", "TIME", "unplugged at the mash temperature", "10 h"}, alone}};
+  return all;
+}
+
+}  // namespace
+
+const std::vector<OverrideKind>& overrideKinds() {
+  static const std::vector<OverrideKind> kinds = [] {
+    std::vector<OverrideKind> all;
+    for (const Known& one : known()) all.push_back(one.kind);
+    return all;
+  }();
+  return kinds;
+}
+
+void applyOverrides(const Overrides& overrides, Plan& plan, rigs::Problems& problems) {
+  for (const Override& given : overrides) {
+    for (const Known& one : known()) {
+      if (one.kind.option == given.option) one.apply(given, plan, problems);
+    }
+  }
+}
+
+}  // namespace gui

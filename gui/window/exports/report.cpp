@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/exports/report.hpp"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QPageSize>
+#include <QPagedPaintDevice>
+#include <QPdfWriter>
+
+#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/exports/report_inputs.hpp"
+#include "gui/window/exports/report_pages.hpp"
+#include "gui/window/words/phrases.hpp"
+#include "rigs/documents/files.hpp"
+#include "rigs/results/circuit_words.hpp"
+#include "version.hpp"
+
+namespace gui {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(gui::Report)
+};
+
+constexpr qreal kPictureHeight = 230.0;  // points
+// Below this much paper a question begins on a new page: title, sentence and first picture.
+constexpr qreal kQuestionBegins = 340.0;
+constexpr int kDotsPerInch = 1200;  // of coordinates; everything stays vectors
+
+QString titleOfPlan(const ReportInput& input) {
+  const QString title = QString::fromStdString(input.solution->plan.title);
+  return title.isEmpty() ? Words::tr("A brew day") : title;
+}
+
+// Every view of a question whose pictures differ.
+QVector<Answer> answersTo(Question question, const ReportInput& input) {
+  const Solution& solution = *input.solution;
+  const auto answer = [&](const QuestionView& view) {
+    return answerTo(question, solution, input.units, view);
+  };
+  const auto rigs = static_cast<int>(solution.plan.rigs.size());
+  QVector<Answer> all;
+  switch (question) {
+    case Question::WhereHeat:
+      all.push_back(answer({.asBars = true}));
+      for (int rig = 0; rig < rigs; ++rig) all.push_back(answer({.rig = rig}));
+      break;
+    case Question::WorthJacket:
+      for (const bool savings : {false, true}) {
+        all.push_back(answer({.overThickness = true, .savings = savings}));
+        all.push_back(answer({.overThickness = false, .savings = savings}));
+      }
+      break;
+    default:
+      all.push_back(answer({}));
+  }
+  return all;
+}
+
+void addAnswer(ReportPages& pages, Question question, const ReportInput& input) {
+  const QVector<Answer> answers = answersTo(question, input);
+  pages.keepTogether(kQuestionBegins);
+  pages.heading(answers.front().title);
+  QStringList said;
+  QVector<QStringList> noted;
+  QVector<QVector<QVector<QString>>> tabled;
+  for (const Answer& answer : answers) {
+    if (!said.isEmpty()) pages.keepTogether(kQuestionBegins);
+    if (!said.contains(answer.sentence)) pages.strongParagraph(answer.sentence);
+    said.push_back(answer.sentence);
+    for (const Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
+    if (!tabled.contains(answer.table.rows)) pages.table(answer.table);
+    tabled.push_back(answer.table.rows);
+    if (!noted.contains(answer.notes)) pages.notes(answer.notes);
+    noted.push_back(answer.notes);
+  }
+}
+
+// Of every view of every question: the general ones, then this plan's own, and the deferral to
+// local codes and an electrician last.
+QStringList cautionsOf(const ReportInput& input) {
+  const QString deferral = phrase(rigs::electricianText());
+  QStringList general, own;
+  for (const Question question : allQuestions()) {
+    for (const Answer& answer : answersTo(question, input)) {
+      general += answer.cautions;
+      own += answer.furtherCautions;
+    }
+  }
+  QStringList all = general + own;
+  all.removeDuplicates();
+  all.removeAll(deferral);
+  return all << deferral;
+}
+
+}  // namespace
+
+bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
+  const rigs::Plan& plan = input.solution->plan;
+  ReportPages pages(device, paperLook(),
+                    Words::tr("Heat Ledger %1. Planning figures, not an installation guide: heed "
+                              "the cautions on the first page.")
+                        .arg(QLatin1String(kVersion)));
+  pages.title(titleOfPlan(input));
+  if (!input.planName.isEmpty()) pages.paragraph(Words::tr("Plan: %1").arg(input.planName));
+  pages.framed(Words::tr("Take care"), cautionsOf(input));
+  pages.heading(Words::tr("The answers in short"));
+  for (const Question question : allQuestions()) {
+    const Answer answer = answerTo(question, *input.solution, input.units);
+    pages.strongParagraph(answer.title);
+    pages.paragraph(answer.sentence);
+  }
+  pages.newPage();
+  pages.heading(Words::tr("What was put in"));
+  pages.table(dayInputs(plan, input.units));
+  pages.table(rigInputs(plan, input.units));
+  for (const Question question : allQuestions()) addAnswer(pages, question, input);
+  pages.heading(Words::tr("What is taken for granted"));
+  pages.list(assumptions());
+  // The rest stands on the first page, as every page's foot says.
+  pages.framed(Words::tr("Take care"), {phrase(rigs::electricianText())});
+  return pages.isFine();
+}
+
+QByteArray reportPdf(const ReportInput& input) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  QPdfWriter writer(&buffer);
+  writer.setResolution(kDotsPerInch);
+  writer.setTitle(titleOfPlan(input));
+  writer.setCreator(QStringLiteral("Heat Ledger ") + QLatin1String(kVersion));
+  const bool us = input.units == rigs::UnitSystem::UsCustomary;
+  writer.setPageSize(QPageSize(us ? QPageSize::Letter : QPageSize::A4));
+  writer.setPageMargins(QMarginsF());
+  if (!input.document.isEmpty()) {
+    writer.addFileAttachment(QStringLiteral("plan.json"), input.document,
+                             QStringLiteral("application/json"));
+  }
+  return paintReport(writer, input) ? bytes : QByteArray();
+}
+
+void writeReport(const std::filesystem::path& path, const ReportInput& input) {
+  const QByteArray bytes = reportPdf(input);
+  rigs::saveText(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+}
+
+}  // namespace gui

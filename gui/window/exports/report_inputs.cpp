@@ -1,0 +1,254 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/exports/report_inputs.hpp"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <variant>
+
+#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/questions/answer_text.hpp"
+#include "gui/window/questions/tariff_text.hpp"
+#include "gui/window/words/catalogue_words.hpp"
+#include "gui/window/words/phrases.hpp"
+#include "physics/brewday.hpp"
+#include "rigs/answers/figures.hpp"
+
+namespace gui {
+namespace {
+
+using rigs::UnitSystem;
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(gui::ReportInputs)
+};
+
+QString shown(const std::string& text) { return localized(text, QLocale()); }
+
+template <class Q>
+QString shown(const Q& quantity, UnitSystem units) {
+  return shown(rigs::format(quantity, units));
+}
+
+class Rows {
+ public:
+  explicit Rows(PictureTable& table) : table_(table) {}
+  void add(const QString& what, const QString& value) { table_.rows.push_back({what, value}); }
+
+ private:
+  PictureTable& table_;
+};
+
+void addMash(Rows& rows, const physics::Batch& batch, UnitSystem units) {
+  if (const auto* left = std::get_if<physics::UnpluggedMash>(&batch.mash)) {
+    rows.add(
+        Words::tr("Mash, left unplugged"),
+        Words::tr("from %1 for %2").arg(shown(left->start, units), shown(left->duration, units)));
+    return;
+  }
+  QStringList rests;
+  for (const physics::MashRest& rest : std::get<physics::HeldMash>(batch.mash).rests) {
+    rests.push_back(
+        Words::tr("%1 for %2").arg(shown(rest.temperature, units), shown(rest.duration, units)));
+  }
+  rows.add(Words::tr("Mash rests"), rests.join(QStringLiteral("; ")));
+}
+
+void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
+  if (const auto* wort = std::get_if<physics::WantedWort>(&batch.size)) {
+    rows.add(Words::tr("Finished wort, cold"), shown(wort->atTwentyDegrees, units));
+  } else {
+    rows.add(Words::tr("Water poured, cold"),
+             shown(std::get<physics::PouredWater>(batch.size).atTwentyDegrees, units));
+  }
+  if (batch.grain.mass > physics::kilograms(0.0)) {
+    rows.add(Words::tr("Grain"),
+             Words::tr("%1 at %2")
+                 .arg(shown(batch.grain.mass, units), shown(batch.grain.temperature, units)));
+    rows.add(Words::tr("Extract from the grain"), shown(batch.extractYield, units));
+    rows.add(Words::tr("Wort kept by the grain"), shown(batch.absorption, units));
+    rows.add(Words::tr("Mashing in"), shown(batch.mashingIn, units));
+    addMash(rows, batch, units);
+  }
+  rows.add(Words::tr("Boil"), shown(batch.boil, units));
+}
+
+void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
+  const physics::Place& place = plan.place;
+  rows.add(Words::tr("Room"),
+           Words::tr("%1, humidity %2")
+               .arg(shown(place.room, units), shown(place.relativeHumidity, units)));
+  rows.add(Words::tr("Water as drawn"), shown(place.water, units));
+  if (plan.altitude) rows.add(Words::tr("Altitude"), shown(*plan.altitude, units));
+  rows.add(Words::tr("Air pressure"), shown(place.pressure, units));
+  rows.add(Words::tr("Water boils here at"),
+           shown(physics::boilingPoint(0.0, place.pressure), units));
+  rows.add(Words::tr("Draught"), shown(place.draught, units));
+  const rigs::RoomPlan& air = plan.room;
+  const auto flow = [&](physics::VolumeFlow of) {
+    return shown(rigs::formatLike(of, units == UnitSystem::SI ? "1 m3/h" : "1 ft3/min"));
+  };
+  const QString volume =
+      shown(rigs::formatLike(air.volume, units == UnitSystem::SI ? "1 m3" : "1 ft3"));
+  rows.add(Words::tr("Air of the room"),
+           (air.isStated ? Words::tr("%1, %2 exchanged with outdoors")
+                         : Words::tr("%1, %2 exchanged with outdoors; assumed"))
+               .arg(volume, flow(air.airflow)));
+  rows.add(Words::tr("Outdoors"),
+           Words::tr("%1, humidity %2")
+               .arg(shown(air.outdoors, units), shown(air.outdoorHumidity, units)));
+  if (air.captured > 0.0)
+    rows.add(Words::tr("A hood takes of the vapour"), shown(air.captured, units));
+  rows.add(Words::tr("Electrical rules"),
+           plan.region.empty() ? Words::tr("those of each rig's circuit") : phrase(plan.region));
+}
+
+QString lidText(const rigs::RigPlan& rig) {
+  if (!rig.hasLid) return Words::tr("no lid");
+  const physics::LidUse& open = rig.rig.vessel.open;
+  return Words::tr("open: strike %1, mash %2, heating %3, boil %4")
+      .arg(shown(open.strike, UnitSystem::SI), shown(open.mash, UnitSystem::SI),
+           shown(open.heating, UnitSystem::SI), shown(open.boil, UnitSystem::SI));
+}
+
+QString circuitText(const rigs::RigPlan& rig) {
+  const QString circuit = Words::tr("%1, %2").arg(shown(rig.rig.supply.nominal, UnitSystem::SI),
+                                                  shown(rig.rig.supply.rating, UnitSystem::SI));
+  if (rig.circuit.empty()) return circuit;
+  return Words::tr("%1 (%2)").arg(circuit, catalogueWord(QString::fromStdString(rig.circuit)));
+}
+
+}  // namespace
+
+const rigs::CircuitDetails* detailsOf(const rigs::RigPlan& rig, std::size_t circuit) {
+  return circuit < rig.circuits.size() ? &rig.circuits[circuit].details : nullptr;
+}
+
+QString outletText(const rigs::RigPlan& rig) {
+  const rigs::CircuitDetails* details = detailsOf(rig, 0);
+  if (!details) return QStringLiteral("–");
+  QStringList told;
+  if (!details->outlet.empty()) told += QString::fromStdString(details->outlet);
+  if (details->feeds == rigs::Feeds::OneOutlet) told += Words::tr("one outlet alone");
+  if (details->feeds == rigs::Feeds::SeveralOutlets) told += Words::tr("several outlets");
+  return told.isEmpty() ? Words::tr("not stated") : told.join(QStringLiteral(", "));
+}
+
+QString besideText(const rigs::RigPlan& rig, UnitSystem units) {
+  const rigs::CircuitDetails* details = detailsOf(rig, 0);
+  QStringList told;
+  if (details && details->pump) told += Words::tr("pump of %1").arg(shown(*details->pump, units));
+  if (details && details->otherLoad)
+    told += Words::tr("others' %1").arg(shown(*details->otherLoad, units));
+  return told.isEmpty() ? Words::tr("nothing") : told.join(QStringLiteral(", "));
+}
+
+// As written where a rig has several, which count as one in all that follows.
+QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
+  const auto one = [&](const physics::Element& element) {
+    return Words::tr("%1 at %2").arg(shown(element.rating, units), shown(element.ratedAt, units));
+  };
+  QStringList all;
+  for (const rigs::CircuitPlan& circuit : rig.circuits) {
+    for (const physics::Element& element : circuit.elements) all += one(element);
+  }
+  if (all.size() < 2) return one(rig.rig.element);
+  const QString listed = all.join(QStringLiteral("; "));
+  if (rig.circuits.size() > 1) return Words::tr("on two circuits: %1").arg(listed);
+  return (rig.circuits.front().wiring == physics::Wiring::Series ? Words::tr("in series: %1")
+                                                                 : Words::tr("in parallel: %1"))
+      .arg(listed);
+}
+
+PictureTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
+  PictureTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
+  Rows rows(table);
+  addBatch(rows, plan.batch, units);
+  addPlace(rows, plan, units);
+  rows.add(Words::tr("Price of electricity"), tariffText(plan.tariff));
+  rows.add(Words::tr("Batches a year"), shown(rigs::formatNumber(brewsPerYear(plan))));
+  rows.add(Words::tr("Wanted: heating from mash to boil within"),
+           shown(plan.goals.boilWithin, units));
+  rows.add(Words::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
+  rows.add(Words::tr("Wanted: headspace"), shown(plan.goals.headspace, units));
+  rows.add(Words::tr("Left unplugged, for the cooling question"),
+           shown(plan.goals.unplugged, units));
+  return table;
+}
+
+PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
+  PictureTable table{.head = {Words::tr("Rigs")}, .rows = {}};
+  for (const rigs::RigPlan& rig : plan.rigs) {
+    table.head.push_back(QStringLiteral("%1 %2").arg(
+        letterOfRig(static_cast<int>(table.head.size()) - 1), QString::fromStdString(rig.name)));
+  }
+  const auto row = [&](const QString& what, const auto& of) {
+    QVector<QString> cells{what};
+    for (const rigs::RigPlan& rig : plan.rigs) cells.push_back(of(rig));
+    table.rows.push_back(cells);
+  };
+  using Rig = rigs::RigPlan;
+  row(Words::tr("Vessel, holds"),
+      [&](const Rig& rig) { return shown(physics::capacity(rig.rig.vessel), units); });
+  row(Words::tr("Inner diameter"),
+      [&](const Rig& rig) { return shown(rig.rig.vessel.innerDiameter, units); });
+  row(Words::tr("Height"), [&](const Rig& rig) { return shown(rig.rig.vessel.height, units); });
+  row(Words::tr("Wall"), [&](const Rig& rig) {
+    return Words::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units),
+                                   catalogueWord(QString::fromStdString(rig.finish)));
+  });
+  row(Words::tr("Mass"), [&](const Rig& rig) { return shown(rig.rig.vessel.mass, units); });
+  row(Words::tr("Stands on"), [&](const Rig& rig) {
+    return rig.rig.vessel.support.onLegs ? Words::tr("legs") : Words::tr("a solid base");
+  });
+  row(Words::tr("Lid"), lidText);
+  row(Words::tr("Jacket"), [&](const Rig& rig) {
+    return rig.hasJacket ? jacketText(rig.jacket, units) : Words::tr("none");
+  });
+  row(Words::tr("Jacket it is compared with"), [&](const Rig& rig) {
+    return rig.jacketIsCompared && !rig.hasJacket ? jacketText(rig.jacket, units)
+                                                  : QStringLiteral("–");
+  });
+  row(Words::tr("Element"), [&](const Rig& rig) { return elementText(rig, units); });
+  row(Words::tr("Its highest point above the base"),
+      [&](const Rig& rig) { return shown(rig.rig.element.topHeight, units); });
+  row(Words::tr("Circuit"), circuitText);
+  row(Words::tr("Second circuit"), [&](const Rig& rig) {
+    if (!rig.rig.second) return QStringLiteral("–");
+    return Words::tr("%1, %2").arg(shown(rig.rig.second->supply.nominal, units),
+                                   shown(rig.rig.second->supply.rating, units));
+  });
+  row(Words::tr("Outlet"), outletText);
+  row(Words::tr("Beside the element on the circuit"),
+      [&](const Rig& rig) { return besideText(rig, units); });
+  row(Words::tr("Cable, there and back"),
+      [&](const Rig& rig) { return shown(rig.rig.supply.cableLoop, units); });
+  row(Words::tr("Element's share used in the boil"),
+      [&](const Rig& rig) { return shown(rig.rig.boilPower, units); });
+  row(Words::tr("Factor on evaporation"),
+      [&](const Rig& rig) { return shown(rigs::formatNumber(rig.rig.evaporationFactor)); });
+  return table;
+}
+
+QStringList assumptions() {
+  return {
+      Words::tr("The wort has one temperature throughout, and the metal it touches has the same."),
+      Words::tr("Outer surfaces are in balance with the heat that passes; what insulation stores "
+                "is left out."),
+      Words::tr("Evaporation from hot open wort is the largest loss and the least certain, about "
+                "±20 %."),
+      Words::tr("Losses through the side are good to about ±15 % and biased low; a guessed "
+                "emissivity of bare steel adds more."),
+      Words::tr("Insulation has its published design values, ±10 to 30 %; damp or pressed, it is "
+                "far worse."),
+      Words::tr("The supply has its nominal voltage. Real ones swing by up to ±10 %, the power by "
+                "±20 %. The element's resistance is constant."),
+      Words::tr("In the boil the temperature follows from air pressure and wort strength, and "
+                "water leaves by the balance of heat."),
+      Words::tr("The kettle's room stays as stated: it neither warms up nor steams up. What the "
+                "vapour does to its air is a question of its own."),
+      Words::tr("Not modelled: rinse water, hops and trub, lifting the lid to stir, chilling."),
+      Words::tr("What a rig does compared with another one is better known than either alone: most "
+                "errors are common to both.")};
+}
+
+}  // namespace gui

@@ -1,0 +1,283 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/exports/report_pages.hpp"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPageLayout>
+#include <QPagedPaintDevice>
+#include <algorithm>
+
+#include "gui/window/exports/text_flow.hpp"
+#include "gui/window/questions/circuit_notes.hpp"
+
+namespace gui {
+namespace {
+
+struct Words {
+  Q_DECLARE_TR_FUNCTIONS(gui::ReportPages)
+};
+
+constexpr qreal kMargin = 48.0;        // points
+constexpr qreal kFooter = 26.0;        // above the lower margin
+constexpr qreal kNarrowColumn = 74.0;  // of a rig, where its cells hold words
+constexpr qreal kNarrowNumbers = 40.0;
+constexpr qreal kLabels = 0.30;       // of the width, for the first column
+constexpr qreal kShortLabels = 0.24;  // the same where they are short and the columns many
+constexpr qreal kLabelOfPair = 0.55;  // the same in a table of two columns
+constexpr qreal kCellGap = 8.0;
+constexpr qreal kIndent = 12.0;
+
+// Without ligatures, so that whoever searches the PDF for "fits" finds it: Qt joins no letters
+// whose spacing is set, be it to the usual one.
+QFont searchable(QFont font) {
+  font.setLetterSpacing(QFont::PercentageSpacing, 100.0);
+  return font;
+}
+
+}  // namespace
+
+ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const QString& footer)
+    : device_(device),
+      look_(look),
+      footer_(footer),
+      body_(searchable(sized(look.font, 9.0))),
+      strong_(searchable(sized(look.font, 9.0, true))),
+      headingFont_(searchable(sized(look.font, 13.0, true))),
+      titleFont_(searchable(sized(look.font, 20.0, true))),
+      note_(searchable(sized(look.font, 8.0))),
+      small_(searchable(sized(look.font, 7.0))) {
+  look_.font = searchable(sized(look.font, 8.0));
+  const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
+  const QRectF printable = device.pageLayout().paintRect(QPageLayout::Point);
+  // The painter starts at the printable area, which a printer makes smaller than the paper.
+  const QMarginsF margins(qMax(0.0, kMargin - printable.left()),
+                          qMax(0.0, kMargin - printable.top()),
+                          qMax(0.0, kMargin - (paper.right() - printable.right())),
+                          qMax(0.0, kMargin - (paper.bottom() - printable.bottom())) + kFooter);
+  page_ = QRectF(QPointF(), printable.size()).marginsRemoved(margins);
+  y_ = page_.top();
+  fine_ = painter_.begin(&device);
+  const qreal scale = static_cast<qreal>(device.logicalDpiX()) / 72.0;
+  painter_.scale(scale, scale);
+  painter_.setPen(look_.ink);
+}
+
+ReportPages::~ReportPages() { finishPage(); }
+
+void ReportPages::finishPage() {
+  const qreal y = page_.bottom() + kFooter - lineHeight(small_);
+  painter_.setPen(look_.quietInk);
+  drawLines(painter_, {page_.left(), y}, {footer_}, small_);
+  drawLines(painter_, {page_.right(), y}, {Words::tr("Page %1").arg(number_)}, small_, Side::Right);
+  painter_.setPen(look_.ink);
+}
+
+void ReportPages::newPage() {
+  finishPage();
+  fine_ = device_.newPage() && fine_;
+  ++number_;
+  y_ = page_.top();
+}
+
+void ReportPages::keepTogether(qreal points) {
+  if (left() < points && y_ > page_.top()) newPage();
+}
+
+void ReportPages::gap(qreal points) { y_ += points; }
+
+void ReportPages::title(const QString& text) {
+  y_ +=
+      drawLines(painter_, {page_.left(), y_}, linesOf(text, titleFont_, page_.width()), titleFont_);
+  gap(4.0);
+}
+
+void ReportPages::heading(const QString& text) {
+  keepTogether(90.0);  // never alone at the foot of a page
+  gap(6.0);
+  y_ += drawLines(painter_, {page_.left(), y_}, linesOf(text, headingFont_, page_.width()),
+                  headingFont_);
+  gap(3.0);
+}
+
+void ReportPages::paragraph(const QString& text) {
+  for (const QString& line : linesOf(text, body_, page_.width())) {
+    keepTogether(lineHeight(body_));
+    y_ += drawLines(painter_, {page_.left(), y_}, {line}, body_);
+  }
+  gap(5.0);
+}
+
+void ReportPages::strongParagraph(const QString& text) {
+  const QFont plain = body_;
+  body_ = strong_;
+  paragraph(text);
+  body_ = plain;
+}
+
+void ReportPages::list(const QStringList& items) {
+  for (const QString& item : items) {
+    const QStringList lines = linesOf(item, body_, page_.width() - kIndent);
+    keepTogether(heightOf(lines, body_));
+    drawLines(painter_, {page_.left(), y_}, {QStringLiteral("–")}, body_);
+    y_ += drawLines(painter_, {page_.left() + kIndent, y_}, lines, body_);
+  }
+  gap(5.0);
+}
+
+void ReportPages::notes(const QStringList& items) {
+  for (const QString& item : items) {
+    const bool entry = item.startsWith(QChar(kEntry));
+    const qreal indent = entry ? kIndent : 0.0;
+    const QStringList lines = linesOf(item.trimmed(), note_, page_.width() - indent);
+    // A rule takes its first entry along.
+    keepTogether(heightOf(lines, note_) + (entry ? 0.0 : 2.0 * lineHeight(note_)));
+    if (!entry) gap(item.startsWith(u'·') ? 2.0 : 5.0);
+    y_ += drawLines(painter_, {page_.left() + indent, y_}, lines, note_);
+  }
+  gap(5.0);
+}
+
+void ReportPages::framed(const QString& heading, const QStringList& items) {
+  const qreal head = lineHeight(strong_) + 2.0 * kIndent;
+  const auto linesIn = [&](const QFont& of) {
+    QStringList all;
+    for (const QString& item : items) all += linesOf(item, of, page_.width() - 2.0 * kIndent);
+    return all;
+  };
+  QFont font = body_;
+  QStringList lines = linesIn(font);
+  if (head + heightOf(lines, font) > left()) {
+    font = note_;
+    lines = linesIn(font);
+  }
+  keepTogether(head + 3.0 * lineHeight(font));
+  // What is longer than the page goes on in a frame of its own.
+  for (qsizetype from = 0; from < lines.size();) {
+    if (from > 0) newPage();
+    const auto room = static_cast<qsizetype>((left() - head) / lineHeight(font));
+    const QStringList here = lines.mid(from, qMax(qsizetype{1}, room));
+    painter_.setPen(QPen(look_.ink, 1.2));
+    painter_.drawRect(QRectF(page_.left(), y_, page_.width(), head + heightOf(here, font)));
+    y_ += kIndent;
+    const qreal x = page_.left() + kIndent;
+    y_ += drawLines(painter_, {x, y_}, {heading}, strong_);
+    y_ += drawLines(painter_, {x, y_}, here, font) + kIndent;
+    from += here.size();
+  }
+  gap(8.0);
+}
+
+void ReportPages::picture(const Picture& picture, qreal height) {
+  const qreal fits = qMin(height, page_.height());
+  keepTogether(fits);
+  painter_.save();
+  drawPicture(painter_, QRectF(page_.left(), y_, page_.width(), fits), picture, look_);
+  painter_.restore();
+  y_ += fits;
+  gap(8.0);
+}
+
+void ReportPages::rule(qreal width) {
+  painter_.setPen(QPen(look_.quietInk, width));
+  painter_.drawLine(QPointF(page_.left(), y_), QPointF(page_.right(), y_));
+  painter_.setPen(look_.ink);
+  y_ += 2.0;
+}
+
+void ReportPages::table(const PictureTable& table) {
+  qsizetype columnsInAll = table.head.size();
+  for (const auto& row : table.rows) columnsInAll = qMax(columnsInAll, row.size());
+  if (columnsInAll < 2) return;
+  const qreal narrow = narrowestColumn(table);
+  const qreal label = narrow < kNarrowColumn ? kShortLabels : kLabels;
+  const auto most =
+      qMax(qsizetype{1}, static_cast<qsizetype>(page_.width() * (1.0 - label) / narrow));
+  // Groups of about the same size: 7 columns as 4 and 3, not as 6 and 1.
+  const qsizetype groups = (columnsInAll - 1 + most - 1) / most;
+  const qsizetype each = (columnsInAll - 1 + groups - 1) / groups;
+  for (qsizetype from = 1; from < columnsInAll; from += each) {
+    columns(table, from, qMin(each, columnsInAll - from), label);
+  }
+}
+
+// Columns of mere numbers may be as narrow as the longest word of their heads.
+qreal ReportPages::narrowestColumn(const PictureTable& table) const {
+  const QFontMetricsF plain(body_), bold(strong_);
+  qreal widest = kNarrowNumbers;
+  for (const QString& head : table.head.mid(1)) {
+    for (const QString& word : head.split(u' ')) {
+      widest = qMax(widest, bold.horizontalAdvance(word) + kCellGap);
+    }
+  }
+  for (const auto& row : table.rows) {
+    if (plain.horizontalAdvance(row.value(0)) + kCellGap > kShortLabels * page_.width())
+      return kNarrowColumn;
+    for (const QString& cell : row.mid(1)) {
+      if (plain.horizontalAdvance(cell) + kCellGap > widest) return kNarrowColumn;
+    }
+  }
+  return qMin(widest, kNarrowColumn);
+}
+
+void ReportPages::columns(const PictureTable& table, qsizetype from, qsizetype count,
+                          qreal labels) {
+  const qreal label = count == 1 ? kLabelOfPair : labels;
+  const qreal others = page_.width() * (1.0 - label) / static_cast<qreal>(count);
+  QVector<qreal> widths{page_.width() * label};
+  for (qsizetype i = 0; i < count; ++i) widths.push_back(others);
+  const auto cellsOf = [&](const QVector<QString>& row) {
+    return QVector<QString>{row.value(0)} + row.mid(from, count);
+  };
+  const QVector<QString> head = cellsOf(table.head);
+  const auto drawHead = [&] {
+    tableRow(head, widths, strong_);
+    rule(0.8);
+  };
+  const qreal first = table.rows.isEmpty() ? 0.0 : rowHeight(cellsOf(table.rows[0]), widths, body_);
+  keepTogether(rowHeight(head, widths, strong_) + first + 4.0);
+  drawHead();
+  for (const QVector<QString>& row : table.rows) {
+    const QVector<QString> cells = cellsOf(row);
+    const bool isHeading = std::all_of(row.begin() + qMin(qsizetype{1}, row.size()), row.end(),
+                                       [](const QString& cell) { return cell.isEmpty(); });
+    // A heading takes its first row along, and the whole width.
+    const qreal needed =
+        isHeading ? 2.5 * lineHeight(strong_) + 2.0 : rowHeight(cells, widths, body_) + 2.0;
+    if (left() < needed && y_ > page_.top()) {
+      newPage();
+      drawHead();
+    }
+    if (isHeading) {
+      gap(3.0);
+      tableRow({row.value(0)}, {page_.width()}, strong_);
+    } else {
+      tableRow(cells, widths, body_);
+      rule(0.25);
+    }
+  }
+  gap(8.0);
+}
+
+qreal ReportPages::rowHeight(const QVector<QString>& cells, const QVector<qreal>& widths,
+                             const QFont& font) const {
+  qreal height = lineHeight(font);
+  for (qsizetype i = 0; i < cells.size(); ++i) {
+    height = qMax(height, heightOf(linesOf(cells[i], font, widths[i] - kCellGap), font));
+  }
+  return height;
+}
+
+void ReportPages::tableRow(const QVector<QString>& cells, const QVector<qreal>& widths,
+                           const QFont& font) {
+  qreal x = page_.left();
+  for (qsizetype i = 0; i < cells.size(); ++i) {
+    const QStringList lines = linesOf(cells[i], font, widths[i] - kCellGap);
+    const bool label = i == 0;
+    const QPointF corner(label ? x : x + widths[i], y_);
+    drawLines(painter_, corner, lines, font, label ? Side::Left : Side::Right);
+    x += widths[i];
+  }
+  y_ += rowHeight(cells, widths, font);
+}
+
+}  // namespace gui

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/exports/text_flow.hpp"
+
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QTextLayout>
+#include <cmath>
+
+namespace gui {
+
+QStringList linesOf(const QString& text, const QFont& font, qreal width) {
+  QStringList lines;
+  const QStringList paragraphs = text.split(u'\n');
+  for (const QString& paragraph : paragraphs) {
+    QTextLayout layout(paragraph, font);
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+      line.setLineWidth(width);
+      lines.push_back(paragraph.mid(line.textStart(), line.textLength()).trimmed());
+    }
+    layout.endLayout();
+  }
+  return lines;
+}
+
+qreal lineHeight(const QFont& font) { return std::ceil(QFontMetricsF(font).height() * 1.12); }
+
+qreal heightOf(const QStringList& lines, const QFont& font) {
+  return static_cast<qreal>(lines.size()) * lineHeight(font);
+}
+
+qreal drawLines(QPainter& painter, QPointF corner, const QStringList& lines, const QFont& font,
+                Side side) {
+  const QFontMetricsF metrics(font);
+  painter.setFont(font);
+  qreal y = corner.y() + metrics.ascent();
+  for (const QString& line : lines) {
+    const qreal x = side == Side::Right ? corner.x() - metrics.horizontalAdvance(line) : corner.x();
+    painter.drawText(QPointF(x, y), line);
+    y += lineHeight(font);
+  }
+  return heightOf(lines, font);
+}
+
+QFont sized(const QFont& font, qreal pixels, bool strong) {
+  QFont copy = font;
+  copy.setPixelSize(qMax(1, qRound(pixels)));
+  copy.setBold(strong);
+  // Widths must not depend on the device's pixel grid.
+  copy.setHintingPreference(QFont::PreferNoHinting);
+  return copy;
+}
+
+}  // namespace gui

@@ -1,0 +1,245 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/forms/field_cell.hpp"
+
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+#include "gui/window/forms/plan_edits.hpp"
+#include "gui/window/words/catalogue_words.hpp"
+#include "gui/window/words/phrases.hpp"
+#include "rigs/documents/json_edit.hpp"
+
+namespace gui {
+namespace {
+
+constexpr qsizetype kMayBeCut = 8;  // characters
+
+QString textIn(const rigs::Texts& texts, const std::string& pointer) {
+  const auto found = texts.find(pointer);
+  return found == texts.end() ? QString() : QString::fromStdString(found->second);
+}
+
+std::string siblingOf(const std::string& pointer, const char* name) {
+  return pointer.substr(0, pointer.rfind('/') + 1) + name;
+}
+
+}  // namespace
+
+std::string placeOfElement(const rigs::Texts& texts, std::optional<std::size_t> rig,
+                           const std::string& place) {
+  constexpr std::string_view kElement = "/element/";
+  if (!rig || !place.starts_with(kElement)) return place;
+  const std::string list = "/elements/0/" + place.substr(kElement.size());
+  return texts.contains("/rigs/" + std::to_string(*rig) + list) ? list : place;
+}
+
+FormState formStateOf(const PlanDocument& document) {
+  FormState state;
+  const std::size_t count = rigs::rigCount(document.text());
+  for (std::size_t i = 0; i < count; ++i) {
+    state.origins.push_back(rigs::originsOf(document.text(), i, document.folder()));
+    state.inherited.push_back(rigs::inheritedTexts(state.origins.back()));
+    const auto from = document.texts().find("/rigs/" + std::to_string(i) + "/from");
+    state.originNames.push_back(from == document.texts().end() ? "" : from->second);
+  }
+  return state;
+}
+
+FieldCell::FieldCell(PlanDocument& document, PlanField field, std::optional<std::size_t> rig,
+                     QWidget* parent)
+    : QWidget(parent), document_(document), field_(std::move(field)), rig_(rig) {
+  pointer_ = (rig ? "/rigs/" + std::to_string(*rig) : std::string()) + field_.place;
+  layout_ = new QVBoxLayout(this);
+  layout_->setContentsMargins(0, 0, 0, 0);
+  layout_->setSpacing(1);
+  if (field_.kind == FieldKind::Choice) {
+    combo_ = new PlanComboBox(this);
+    connect(combo_, &QComboBox::activated, this,
+            [this](int index) { apply(combo_->itemData(index).toString()); });
+    connect(combo_, &PlanComboBox::left, this, [this] { ++visit_; });
+  } else {
+    line_ = new PlanLineEdit(this);
+    line_->setMinimumWidth(64);
+    connect(line_, &PlanLineEdit::committed, this, &FieldCell::apply);
+    connect(line_, &PlanLineEdit::left, this, [this] { ++visit_; });
+  }
+  if (field_.kind == FieldKind::Shown) line_->setReadOnly(true);
+  editor()->setObjectName(QString::fromStdString(pointer_));
+  layout_->addWidget(editor());
+  layout_->addStretch(1);
+}
+
+QWidget* FieldCell::editor() const {
+  return line_ ? static_cast<QWidget*>(line_) : static_cast<QWidget*>(combo_);
+}
+
+void FieldCell::nameFor(const QString& owner) {
+  editor()->setAccessibleName(owner.isEmpty() ? field_.label
+                                              : tr("%1, %2").arg(field_.label, owner));
+  editor()->setAccessibleDescription(field_.meaning);
+}
+
+void FieldCell::commit() {
+  if (line_) line_->commit();
+}
+
+void FieldCell::apply(const QString& typed) {
+  if (typed == shown_) return;  // typed and taken back
+  static const std::vector<std::string> kNoOrigins;
+  FieldOwner owner{.rig = rig_, .origins = &kNoOrigins};
+  std::vector<std::string> origins;
+  if (rig_) {
+    origins = rigs::originsOf(document_.text(), *rig_, document_.folder());
+    owner.origins = &origins;
+  }
+  std::string text;
+  try {
+    text = withField(document_.text(), owner, field_, typed.toStdString());
+  } catch (const rigs::EditError&) {
+    return;  // a file with, say, a number where an object belongs; its own problem says so
+  }
+  document_.change(tr("change of %1").arg(field_.label), std::move(text),
+                   QString::fromStdString(pointer_) + QLatin1Char('#') + QString::number(visit_));
+}
+
+QString FieldCell::inheritedFrom(const FormState& state) const {
+  return rig_ && *rig_ < state.originNames.size()
+             ? catalogueWord(QString::fromStdString(state.originNames[*rig_]))
+             : QString();
+}
+
+// What is not in any one place of the document: as the plan has it, or had it last.
+void FieldCell::refreshShown() {
+  if (!document_.plan()) return;
+  const QString text = field_.shown(*document_.plan());
+  shown_ = text;
+  line_->display(text);
+  line_->setCursorPosition(0);
+  line_->setPlaceholderText(QStringLiteral("–"));
+  line_->setToolTip(text.isEmpty() ? field_.meaning : field_.meaning + QLatin1Char('\n') + text);
+}
+
+void FieldCell::refresh(const FormState& state) {
+  if (field_.kind == FieldKind::Shown) return refreshShown();
+  const rigs::Texts& texts = document_.texts();
+  const std::string place = placeOfElement(document_.texts(), rig_, field_.place);
+  const std::string pointer = pointer_.substr(0, pointer_.size() - field_.place.size()) + place;
+  QString own = textIn(texts, pointer);
+  QString inherited;
+  if (field_.kind == FieldKind::LayerAmount && own.isEmpty()) {
+    own = textIn(texts, siblingOf(pointer_, "R"));
+  } else if (field_.kind == FieldKind::LayerAmount &&
+             !textIn(texts, siblingOf(pointer_, "R")).isEmpty()) {
+    own = textIn(texts, siblingOf(pointer_, "R"));  // a stated R is what counts
+  }
+  if (rig_ && *rig_ < state.inherited.size()) {
+    const std::string part = place.substr(1, place.find('/', 1) - 1);
+    const std::string partAt = "/rigs/" + std::to_string(*rig_) + "/" + part;
+    const auto below = texts.lower_bound(partAt);
+    const bool isStated = below != texts.end() && below->first.starts_with(partAt);
+    if (!isStated || rigs::mergesByKey(part)) {
+      inherited = textIn(state.inherited[*rig_], place);
+      if (inherited.isEmpty() && field_.kind == FieldKind::LayerAmount)
+        inherited = textIn(state.inherited[*rig_], siblingOf(place, "R"));
+    }
+    // What stands instead of it is stated here: the origin's no longer counts.
+    for (const std::string& other : field_.replaces)
+      if (texts.contains("/rigs/" + std::to_string(*rig_) + other)) inherited.clear();
+    if (own.isEmpty() && textIn(texts, partAt) == QLatin1String("none") &&
+        field_.place.ends_with("/material"))
+      own = QStringLiteral("none");
+  }
+  shown_ = own;
+  if (combo_)
+    refreshChoice(own, inherited, state);
+  else
+    refreshText(own, inherited, state);
+}
+
+void FieldCell::refreshText(const QString& own, const QString& inherited, const FormState& state) {
+  const rigs::UnitSystem units = document_.units();
+  Conversion conversion = field_.conversion;
+  if (field_.kind == FieldKind::LayerAmount) {
+    const std::string& shown = own.isEmpty() ? inherited.toStdString() : own.toStdString();
+    if (rigs::parseQuantity<physics::ThermalInsulance>(shown))
+      conversion = converted<physics::ThermalInsulance>;
+  }
+  const QString shown = shownText(own.toStdString(), units, conversion);
+  line_->display(shown);
+  QString hint = inherited.isEmpty() ? field_.usual : inherited;
+  hint = shownText(hint.toStdString(), units, conversion);
+  line_->setPlaceholderText(hint);
+  // First what a narrow field may cut.
+  QString tip =
+      shown.size() > kMayBeCut ? shown + QLatin1Char('\n') + field_.meaning : field_.meaning;
+  if (!own.isEmpty() && shown != own) tip += QLatin1Char('\n') + tr("Written as %1.").arg(own);
+  if (own.isEmpty() && !inherited.isEmpty())
+    tip += QLatin1Char('\n') + tr("Not stated here: %1, as in %2.").arg(hint, inheritedFrom(state));
+  else if (own.isEmpty() && !field_.usual.isEmpty())
+    tip += QLatin1Char('\n') + tr("Not stated: %1.").arg(hint);
+  showTip(tip);
+}
+
+// As the reader sees it; the plan keeps the English word.
+QString FieldCell::choiceText(const QString& choice) const {
+  if (choice == QLatin1String("none")) return tr("none");
+  return field_.place == "/place/region" ? phrase(choice) : catalogueWord(choice);
+}
+
+void FieldCell::refreshChoice(const QString& own, const QString& inherited,
+                              const FormState& state) {
+  std::string about;
+  if (field_.place == "/place/edition" || field_.place.ends_with("/outlet")) {
+    about = textIn(document_.texts(), "/place/region").toStdString();
+  } else if (field_.place.ends_with("/finish")) {
+    about = textIn(document_.texts(), siblingOf(pointer_, "material")).toStdString();
+    if (about.empty() && rig_ && *rig_ < state.inherited.size())
+      about = textIn(state.inherited[*rig_], siblingOf(field_.place, "material")).toStdString();
+  }
+  const QString none =
+      !inherited.isEmpty() ? tr("%1 (as in %2)").arg(choiceText(inherited), inheritedFrom(state))
+      : !field_.usual.isEmpty() ? tr("%1 (not stated)").arg(choiceText(field_.usual))
+                                : QStringLiteral("—");
+  QStringList offered{none, QString()};
+  for (const std::string& choice : field_.choices(about)) offered << QString::fromStdString(choice);
+  if (!own.isEmpty() && !offered.mid(2).contains(own)) offered << own;
+  const QSignalBlocker quiet(combo_);
+  if (offered != offered_) {
+    offered_ = offered;
+    combo_->clear();
+    combo_->addItem(none, QString());
+    for (const QString& choice : offered.mid(2)) combo_->addItem(choiceText(choice), choice);
+  }
+  combo_->setCurrentIndex(own.isEmpty() ? 0 : combo_->findData(own));
+  showTip(combo_->currentText() + QLatin1Char('\n') + field_.meaning);
+}
+
+void FieldCell::tellProblemsIn(QVBoxLayout* room, const QString& whose) {
+  room_ = room;
+  whose_ = whose;
+}
+
+// A tip may cover the problem beside it, and so says it too.
+void FieldCell::showTip(const QString& tip) {
+  tip_ = tip;
+  const QString problem = problem_ ? problem_->text() : QString();
+  editor()->setToolTip(problem.isEmpty() ? tip : problem + QLatin1Char('\n') + tip);
+}
+
+void FieldCell::display(const QString& problem, bool isRemark) {
+  if (problem.isEmpty() && !problem_) return;
+  if (!problem_) {
+    problem_ = new ProblemLabel(room_ ? room_->parentWidget() : this);
+    problem_->setObjectName(editor()->objectName() + QStringLiteral("?"));
+    if (room_)
+      room_->addWidget(problem_);
+    else
+      layout_->insertWidget(1, problem_);
+  }
+  problem_->display(problem, isRemark, whose_);
+  showTip(tip_);
+  editor()->setAccessibleDescription(
+      problem.isEmpty() ? field_.meaning : problem + QLatin1Char('\n') + field_.meaning);
+}
+
+}  // namespace gui

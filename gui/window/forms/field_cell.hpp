@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One field in a form: an editor and, when there is one, its problem below.
+#pragma once
+
+#include <QWidget>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gui/window/files/plan_document.hpp"
+#include "gui/window/forms/plan_fields.hpp"
+#include "gui/window/forms/quantity_field.hpp"
+
+class QVBoxLayout;
+
+namespace gui {
+
+// What all cells look at after a change; made once a change.
+struct FormState {
+  std::vector<std::vector<std::string>> origins;  // a rig: the documents it is from
+  std::vector<rigs::Texts> inherited;             // a rig: what it has from them
+  std::vector<std::string> originNames;
+};
+FormState formStateOf(const PlanDocument& document);
+
+// Of two elements the first stands in a list: where its fields are then, else the same place.
+std::string placeOfElement(const rigs::Texts& texts, std::optional<std::size_t> rig,
+                           const std::string& place);
+
+class FieldCell : public QWidget {
+  Q_OBJECT
+
+ public:
+  FieldCell(PlanDocument& document, PlanField field, std::optional<std::size_t> rig,
+            QWidget* parent = nullptr);
+
+  const std::string& pointer() const { return pointer_; }  // in the document
+  QWidget* editor() const;
+  void refresh(const FormState& state);
+  void display(const QString& problem, bool isRemark);
+  // Where its problems stand instead of below it: a narrow column would break them in too many
+  // lines. With whose field it is, since others' stand there too.
+  void tellProblemsIn(QVBoxLayout* room, const QString& whose);
+  bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
+  void commit();
+  // For screen readers: "Power, New element, kitchen".
+  void nameFor(const QString& owner);
+
+ private:
+  void apply(const QString& typed);
+  void refreshShown();
+  void refreshText(const QString& own, const QString& inherited, const FormState& state);
+  void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
+  void showTip(const QString& tip);
+  QString inheritedFrom(const FormState& state) const;
+  QString choiceText(const QString& choice) const;
+
+  PlanDocument& document_;
+  PlanField field_;
+  std::optional<std::size_t> rig_;
+  std::string pointer_;
+  PlanLineEdit* line_ = nullptr;
+  PlanComboBox* combo_ = nullptr;
+  ProblemLabel* problem_ = nullptr;
+  QVBoxLayout* layout_ = nullptr;
+  QVBoxLayout* room_ = nullptr;
+  QString whose_;
+  QString tip_;    // without the problem
+  int visit_ = 0;  // each stay in the field is a step of its own
+  QString shown_;  // as the plan says it, before any conversion
+  QStringList offered_;
+};
+
+}  // namespace gui

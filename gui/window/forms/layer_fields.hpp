@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Fields of insulation, which stand in more than one place of a plan.
+#pragma once
+
+#include <cstddef>
+#include <string>
+
+#include "gui/window/forms/plan_fields.hpp"
+
+namespace gui {
+
+// Two fields a layer: material, and thickness or R. `label` has a %1 for the layer's number.
+void addLayers(FieldSection& section, const std::string& list, const QString& label,
+               std::size_t count);
+PlanField outsideField(const std::string& jacket);
+
+}  // namespace gui

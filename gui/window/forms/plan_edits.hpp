@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What an edit in a form does to the document. Text in, text out.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "gui/window/forms/plan_fields.hpp"
+
+namespace gui {
+
+// Whose field it is: the plan's own, or a rig's with what it is from.
+struct FieldOwner {
+  std::optional<std::size_t> rig;
+  const std::vector<std::string>* origins = nullptr;  // with a rig, see rigs::originsOf()
+
+  std::string prefix() const;  // "" or "/rigs/2"
+};
+
+// The document with the field saying `typed`; emptied, the field is no longer stated, and neither
+// is a part that then holds nothing. A part the rig has from elsewhere is stated in full first,
+// and "none" where it is taken out.
+std::string withField(const std::string& document, const FieldOwner& owner, const PlanField& field,
+                      std::string_view typed);
+
+// Names that no rig has yet: "Kettle", then "Kettle 2".
+std::string freeRigName(const rigs::Texts& texts, const std::string& wanted);
+std::string rigNameAt(const rigs::Texts& texts, std::size_t index,
+                      const rigs::Texts& inherited);  // "" if it has none
+
+std::string withCatalogueRig(const std::string& document, const rigs::Texts& texts,
+                             std::string_view rig);
+
+// "The same, but": a copy right of the rig.
+enum class Variant { Same, WithJacket, WithoutJacket, WithLid };
+std::string withVariant(const std::string& document, const rigs::Texts& texts, std::size_t index,
+                        const std::vector<std::string>& origins, const std::string& name,
+                        Variant variant);
+
+inline constexpr std::size_t kFewestRigs = 2;
+inline constexpr std::size_t kMostRigs = 12;
+
+}  // namespace gui

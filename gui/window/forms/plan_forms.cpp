@@ -1,0 +1,218 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/forms/plan_forms.hpp"
+
+#include <QFormLayout>
+#include <QMenu>
+#include <QScrollArea>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <map>
+
+#include "gui/window/words/told_problem.hpp"
+
+namespace gui {
+namespace {
+
+QScrollArea* scrolling() {
+  auto* area = new QScrollArea;
+  area->setWidgetResizable(true);
+  area->setFrameShape(QFrame::NoFrame);
+  return area;
+}
+
+// Not deleted at once: this may be on behalf of a field on the old page.
+void replacePage(QWidget* area, QWidget* page) {
+  auto* scroll = static_cast<QScrollArea*>(area);
+  if (QWidget* old = scroll->takeWidget()) {
+    old->hide();
+    old->deleteLater();
+  }
+  scroll->setWidget(page);
+}
+
+bool isWithin(const std::string& where, const std::string& pointer) {
+  return where.starts_with(pointer) &&
+         (where.size() == pointer.size() || where[pointer.size()] == '/');
+}
+
+// A layer's thickness field is also its R.
+bool isAbout(const FieldCell& cell, const std::string& where) {
+  const std::string& pointer = cell.pointer();
+  // Of two elements the first is told beside the fields of the one.
+  if (const std::size_t at = where.find("/elements/0/"); at != std::string::npos) {
+    std::string one = where;
+    if (one.replace(at, 12, "/element/") == pointer) return true;
+  }
+  return isWithin(where, pointer) ||
+         (pointer.ends_with("/thickness") && where.ends_with("/R") &&
+          where.substr(0, where.size() - 2) == pointer.substr(0, pointer.size() - 10));
+}
+
+}  // namespace
+
+PlanForms::PlanForms(PlanDocument& document, QWidget* parent)
+    : QWidget(parent), document_(document) {
+  auto* rows = new QVBoxLayout(this);
+  rows->setContentsMargins(0, 0, 0, 0);
+  others_ = new QLabel;
+  others_->setObjectName(QStringLiteral("other problems"));
+  others_->setWordWrap(true);
+  others_->setTextFormat(Qt::PlainText);
+  others_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  others_->setMargin(6);
+  others_->hide();
+  rows->addWidget(others_);
+  tabs_ = new QTabWidget;
+  tabs_->setDocumentMode(true);
+  rigs_ = new RigColumns(document_);
+  auto* batch = scrolling();
+  batch_ = batch;
+  auto* place = scrolling();
+  place_ = place;
+  tabs_->addTab(rigs_, QString());
+  tabs_->addTab(batch, QString());
+  tabs_->addTab(place, QString());
+  auto* add = new QToolButton;
+  add->setObjectName(QStringLiteral("add rig"));
+  // This mode keeps the arrow beside the text instead of on it.
+  add->setPopupMode(QToolButton::MenuButtonPopup);
+  connect(add, &QToolButton::clicked, add, &QToolButton::showMenu);
+  add->setAutoRaise(true);
+  auto* menu = new QMenu(add);
+  rigs_->fillCatalogueMenu(*menu);
+  add->setMenu(menu);
+  tabs_->setCornerWidget(add);
+  rows->addWidget(tabs_);
+  connect(&document_, &PlanDocument::changed, this, &PlanForms::refresh);
+  retranslate();
+}
+
+void PlanForms::retranslate() {
+  tabs_->setTabText(0, tr("&Rigs"));
+  tabs_->setTabText(1, tr("&Batch"));
+  tabs_->setTabText(2, tr("&Place and goals"));
+  auto* add = qobject_cast<QToolButton*>(tabs_->cornerWidget());
+  add->setText(tr("Add a rig"));
+  add->setToolTip(tr("Add a rig from the catalogue"));
+  build();
+}
+
+void PlanForms::commit() {
+  // A commit may rebuild the cells: ask only the one that is being typed in.
+  if (auto* line = qobject_cast<PlanLineEdit*>(focusWidget())) line->commit();
+}
+
+void PlanForms::build() {
+  state_ = formStateOf(document_);
+  lengths_ = listLengths(document_.texts(), state_.inherited);
+  rigCount_ = state_.origins.size();
+  rigs_->rebuild(lengths_, rigCount_, state_);
+  batchCells_.clear();
+  placeCells_.clear();
+  replacePage(batch_, column(batchSections(lengths_), batchCells_));
+  replacePage(place_, column(placeSections(lengths_), placeCells_));
+  distributeProblems();
+}
+
+QWidget* PlanForms::column(const std::vector<FieldSection>& sections,
+                           std::vector<FieldCell*>& cells) {
+  auto* page = new QWidget;
+  auto* form = new QFormLayout(page);
+  form->setContentsMargins(8, 4, 8, 8);
+  form->setVerticalSpacing(3);
+  form->setFieldGrowthPolicy(QFormLayout::AllNonFixedFieldsGrow);
+  for (const FieldSection& section : sections) {
+    auto* title = new QLabel(section.title);
+    QFont bold = title->font();
+    bold.setBold(true);
+    title->setFont(bold);
+    title->setContentsMargins(0, 8, 0, 0);
+    form->addRow(title);
+    for (const PlanField& field : section.fields) {
+      auto* cell = new FieldCell(document_, field, std::nullopt);
+      cell->nameFor({});
+      cell->refresh(state_);
+      auto* label = new QLabel(field.label);
+      label->setToolTip(field.meaning);
+      label->setBuddy(cell->editor());
+      form->addRow(label, cell);
+      cells.push_back(cell);
+    }
+  }
+  return page;
+}
+
+void PlanForms::refresh() {
+  const FormState state = formStateOf(document_);
+  const ListLengths lengths = listLengths(document_.texts(), state.inherited);
+  problemsOfTheDay_.clear();
+  if (lengths != lengths_ || state.originNames != state_.originNames ||
+      state.origins.size() != rigCount_) {
+    const QWidget* focused = focusWidget();
+    const QString hadFocus = focused && focused->hasFocus() ? focused->objectName() : QString();
+    build();
+    if (!hadFocus.isEmpty())
+      if (auto* again = findChild<QWidget*>(hadFocus)) again->setFocus();
+    return;
+  }
+  state_ = state;
+  rigs_->refresh(state_);
+  for (FieldCell* cell : batchCells_) cell->refresh(state_);
+  for (FieldCell* cell : placeCells_) cell->refresh(state_);
+  distributeProblems();
+}
+
+void PlanForms::setProblemsOfTheDay(const rigs::Problems& problems) {
+  problemsOfTheDay_ = problems;
+  distributeProblems();
+}
+
+void PlanForms::distributeProblems() {
+  std::vector<FieldCell*> all = rigs_->cells();
+  all.insert(all.end(), batchCells_.begin(), batchCells_.end());
+  all.insert(all.end(), placeCells_.begin(), placeCells_.end());
+  struct Told {
+    QString text;
+    bool isRemark = true;
+  };
+  std::map<FieldCell*, Told> told;
+  QStringList others;
+  errors_ = 0;
+  rigs::Problems problems = document_.problems();
+  problems.insert(problems.end(), problemsOfTheDay_.begin(), problemsOfTheDay_.end());
+  for (const rigs::Problem& problem : problems) {
+    const bool isRemark = problem.severity == rigs::Severity::Warning;
+    if (!isRemark) ++errors_;
+    FieldCell* place = nullptr;
+    for (FieldCell* cell : all) {
+      if (isAbout(*cell, problem.where)) place = cell;
+    }
+    // About a part as a whole: beside the part's first field.
+    const bool isPart = problem.where.starts_with("/rigs/")
+                            ? std::count(problem.where.begin(), problem.where.end(), '/') > 2
+                            : !problem.where.empty() && problem.where != "/rigs";
+    for (FieldCell* cell : all) {
+      if (!place && isPart && isWithin(cell->pointer(), problem.where)) place = cell;
+    }
+    const QString message = toldProblem(problem.message);
+    if (!place) {
+      const QString where =
+          problem.where.empty() ? tr("The plan") : QString::fromStdString(problem.where);
+      others << tr("%1: %2.").arg(where, message);
+      continue;
+    }
+    Told& one = told[place];
+    one.text += (one.text.isEmpty() ? QString() : QStringLiteral(". ")) + message;
+    one.isRemark = one.isRemark && isRemark;
+    rigs_->showSectionOf(place);
+  }
+  for (FieldCell* cell : all) {
+    const auto found = told.find(cell);
+    cell->display(found == told.end() ? QString() : found->second.text,
+                  found != told.end() && found->second.isRemark);
+  }
+  others_->setText(others.join(QLatin1Char('\n')));
+  others_->setVisible(!others.isEmpty());
+}
+
+}  // namespace gui

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The whole plan as forms: rigs as columns, side by side; the batch; the place, goals and price.
+#pragma once
+
+#include <QLabel>
+#include <QTabWidget>
+#include <QWidget>
+#include <vector>
+
+#include "gui/window/files/plan_document.hpp"
+#include "gui/window/forms/field_cell.hpp"
+#include "gui/window/forms/rig_columns.hpp"
+
+namespace gui {
+
+class PlanForms : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit PlanForms(PlanDocument& document, QWidget* parent = nullptr);
+
+  void commit();  // whatever is being typed, now
+  // Contradictions that only a simulation finds.
+  void setProblemsOfTheDay(const rigs::Problems& problems);
+  void retranslate();
+  RigColumns& rigColumns() { return *rigs_; }
+  QTabWidget& tabs() { return *tabs_; }
+  // What no field claims; for tests and the status line.
+  QString otherProblems() const { return others_->text(); }
+  int errorCount() const { return errors_; }
+
+ private:
+  void refresh();
+  void build();
+  void distributeProblems();
+  QWidget* column(const std::vector<FieldSection>& sections, std::vector<FieldCell*>& cells);
+
+  PlanDocument& document_;
+  QLabel* others_ = nullptr;
+  QTabWidget* tabs_ = nullptr;
+  RigColumns* rigs_ = nullptr;
+  QWidget* batch_ = nullptr;
+  QWidget* place_ = nullptr;
+  std::vector<FieldCell*> batchCells_, placeCells_;
+  ListLengths lengths_;
+  std::size_t rigCount_ = 0;
+  FormState state_;
+  rigs::Problems problemsOfTheDay_;
+  int errors_ = 0;
+};
+
+}  // namespace gui

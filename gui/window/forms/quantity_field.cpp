@@ -1,0 +1,174 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/forms/quantity_field.hpp"
+
+#include <QKeyEvent>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
+#include <QWheelEvent>
+#include <algorithm>
+#include <array>
+#include <cctype>
+
+namespace gui {
+
+bool isCustomary(std::string_view text) {
+  static constexpr std::array<std::string_view, 33> kWords{
+      "gal",    "gallon", "gallons", "qt",   "quart", "quarts", "pt",     "pint",       "pints",
+      "cup",    "cups",   "oz",      "lb",   "lbs",   "pound",  "pounds", "in",         "inch",
+      "inches", "ft",     "foot",    "feet", "yd",    "F",      "degF",   "fahrenheit", "psi",
+      "inHg",   "mph",    "Btu",     "R",    "AWG",   "floz"};
+  std::string word;
+  const auto isKnown = [&word] {
+    return std::find(kWords.begin(), kWords.end(), word) != kWords.end();
+  };
+  for (const char c : text) {
+    if (std::isalpha(static_cast<unsigned char>(c)) != 0) {
+      word += c;
+      continue;
+    }
+    if (isKnown()) return true;
+    word.clear();
+  }
+  return isKnown();
+}
+
+QString shownText(std::string_view written, rigs::UnitSystem system, Conversion conversion) {
+  const QString asWritten =
+      QString::fromUtf8(written.data(), static_cast<qsizetype>(written.size()));
+  if (!conversion || isCustomary(written) == (system == rigs::UnitSystem::UsCustomary))
+    return asWritten;
+  const auto other = conversion(written, system);
+  if (!other) return asWritten;
+  QString text = QString::fromStdString(*other);
+  const QString point = QLocale().decimalPoint();
+  if (point != QLatin1String(".")) text.replace(QLatin1Char('.'), point);
+  return text;
+}
+
+PlanLineEdit::PlanLineEdit(QWidget* parent) : QLineEdit(parent) {
+  setAcceptDrops(false);  // a plan file dropped here is for the window
+  pause_.setSingleShot(true);
+  pause_.setInterval(kPause);
+  connect(&pause_, &QTimer::timeout, this, &PlanLineEdit::commit);
+  connect(this, &QLineEdit::textEdited, this, [this] {
+    typed_ = true;
+    pause_.start();
+  });
+  connect(this, &QLineEdit::editingFinished, this, &PlanLineEdit::commit);
+}
+
+void PlanLineEdit::display(const QString& newText) {
+  if (typed_) return;  // it will be committed, and then win
+  // "27,0 L" just typed is what the plan holds; the cursor stays where it is.
+  if (text() == newText) return;
+  const bool atStart = !hasFocus();
+  setText(newText);
+  if (atStart) setCursorPosition(0);
+}
+
+void PlanLineEdit::commit() {
+  pause_.stop();
+  if (!typed_) return;
+  typed_ = false;
+  Q_EMIT committed(text());
+}
+
+bool PlanLineEdit::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return false;
+    }
+  }
+  return QLineEdit::event(event);
+}
+
+void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
+  QLineEdit::focusOutEvent(event);
+  commit();
+  Q_EMIT left();
+}
+
+PlanComboBox::PlanComboBox(QWidget* parent) : QComboBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  setMinimumContentsLength(4);
+}
+
+void PlanComboBox::focusOutEvent(QFocusEvent* event) {
+  QComboBox::focusOutEvent(event);
+  if (event->reason() != Qt::PopupFocusReason) Q_EMIT left();
+}
+
+// The usual one cuts a long choice in the middle of a letter, without a word.
+void PlanComboBox::paintEvent(QPaintEvent*) {
+  QStylePainter painter(this);
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  painter.drawComplexControl(QStyle::CC_ComboBox, option);
+  option.currentText = shownChoice();
+  // Not stated here, as the other fields' placeholders.
+  if (isUnstated())
+    option.palette.setColor(QPalette::ButtonText, palette().color(QPalette::PlaceholderText));
+  painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+}
+
+QString PlanComboBox::shownChoice() const {
+  QStyleOptionComboBox option;
+  initStyleOption(&option);
+  const QRect room =
+      style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
+  const int width = room.width() - 3;
+  // What stands in brackets behind a choice says where it is from: the first that can go. Circuits
+  // differ in the amperes at their end.
+  QString text = option.currentText;
+  const qsizetype bracket = text.lastIndexOf(QLatin1String(" ("));
+  if (isUnstated() && bracket > 0 && fontMetrics().horizontalAdvance(text) > width) {
+    text.truncate(bracket);
+  }
+  if (fontMetrics().horizontalAdvance(text) <= width) return text;
+  for (qsizetype i = 1; i < text.size(); ++i) {
+    const QString end = QChar(0x2026) + text.mid(i);
+    const bool amount = text[i - 1] == QLatin1Char(' ') && text[i].isDigit();
+    if (amount && fontMetrics().horizontalAdvance(end) <= width) return end;
+  }
+  return fontMetrics().elidedText(text, Qt::ElideRight, width);
+}
+
+bool PlanComboBox::isUnstated() const {
+  const QVariant choice = currentData();
+  return choice.typeId() == QMetaType::QString && choice.toString().isEmpty();
+}
+
+void PlanComboBox::wheelEvent(QWheelEvent* event) {
+  if (hasFocus())
+    QComboBox::wheelEvent(event);
+  else
+    event->ignore();
+}
+
+ProblemLabel::ProblemLabel(QWidget* parent) : QLabel(parent) {
+  setWordWrap(true);
+  setTextFormat(Qt::PlainText);
+  setTextInteractionFlags(Qt::TextSelectableByMouse);
+  QFont smaller = font();
+  smaller.setPointSizeF(smaller.pointSizeF() * 0.9);
+  setFont(smaller);
+  hide();
+}
+
+void ProblemLabel::display(const QString& problem, bool isRemark, const QString& whose) {
+  QString sentence = problem;
+  if (!sentence.isEmpty() && !sentence.endsWith(QLatin1Char('.'))) sentence += QLatin1Char('.');
+  setText(sentence.isEmpty() ? QString()
+          : isRemark         ? tr("Remark: %1").arg(sentence)
+                             : tr("Problem: %1").arg(sentence));
+  if (!sentence.isEmpty() && !whose.isEmpty()) setText(whose + QLatin1Char(' ') + text());
+  QFont weight = font();
+  weight.setBold(!isRemark);
+  setFont(weight);
+  setVisible(!sentence.isEmpty());
+}
+
+}  // namespace gui

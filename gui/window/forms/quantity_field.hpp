@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One value of the plan on the screen: what stands there, what is wrong with it, what it means.
+#pragma once
+
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QLocale>
+#include <QTimer>
+#include <QWidget>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "rigs/quantities/quantity_text.hpp"
+
+namespace gui {
+
+// Text in the other unit system, to four digits; nothing where it does not parse. A function for
+// each quantity, so that a table of fields can name one.
+using Conversion = std::optional<std::string> (*)(std::string_view text, rigs::UnitSystem system);
+template <rigs::Writable Q>
+std::optional<std::string> converted(std::string_view text, rigs::UnitSystem system) {
+  const auto quantity = rigs::parseQuantity<Q>(text);
+  if (!quantity) return std::nullopt;
+  return rigs::format(*quantity, system, {.significantDigits = 4, .decimals = {}});
+}
+
+// Whether the text is written in US customary units, as far as it has units that tell.
+bool isCustomary(std::string_view text);
+// As written if it belongs to the system, else converted; never back into the document.
+QString shownText(std::string_view written, rigs::UnitSystem system, Conversion conversion);
+
+// Undo belongs to the plan, not to a field; commits by itself when typing pauses.
+class PlanLineEdit : public QLineEdit {
+  Q_OBJECT
+
+ public:
+  explicit PlanLineEdit(QWidget* parent = nullptr);
+
+  // What the plan says. Left alone while the person is typing something else here.
+  void display(const QString& text);
+  void commit();                      // now, if something was typed
+  static constexpr int kPause = 250;  // ms after the last key
+
+ Q_SIGNALS:
+  void committed(const QString& text);
+  void left();  // the next key begins a new step
+
+ protected:
+  bool event(QEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+ private:
+  QTimer pause_;
+  bool typed_ = false;
+};
+
+// A choice that the wheel only changes with focus, so that scrolling past it changes nothing.
+class PlanComboBox : public QComboBox {
+  Q_OBJECT
+
+ public:
+  explicit PlanComboBox(QWidget* parent = nullptr);
+  QString shownChoice() const;  // as far as there is room, "…" in place of what is cut
+
+ Q_SIGNALS:
+  void left();
+
+ protected:
+  void focusOutEvent(QFocusEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+
+ private:
+  bool isUnstated() const;  // the choice that leaves it to something else
+};
+
+// What is wrong, or worth a remark, below the field that it is about. Empty: no space taken.
+class ProblemLabel : public QLabel {
+  Q_OBJECT
+
+ public:
+  explicit ProblemLabel(QWidget* parent = nullptr);
+  void display(const QString& problem, bool isRemark, const QString& whose = {});
+};
+
+}  // namespace gui

@@ -1,0 +1,358 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/forms/rig_columns.hpp"
+
+#include <QApplication>
+#include <QEvent>
+#include <QFrame>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMenu>
+#include <QPainter>
+#include <QScrollBar>
+#include <QSettings>
+#include <algorithm>
+#include <array>
+
+#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/words/catalogue_words.hpp"
+#include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/catalogue.hpp"
+
+namespace gui {
+namespace {
+
+constexpr int kLabelColumn = 0;
+constexpr int kNarrowestColumn = 86;
+constexpr int kFieldEdge = 6;  // frame and margin of a line of text
+
+// The rest is rarely touched: opened by a click or by a problem in it.
+bool startsOpen(const std::string& place) {
+  static constexpr std::array<std::string_view, 6> kOften{"/element/", "/supply", "/circuit",
+                                                          "/vessel",   "/lid",    "/jacket"};
+  return std::any_of(kOften.begin(), kOften.end(),
+                     [&](std::string_view part) { return place.starts_with(part); });
+}
+
+QString settingOf(const std::string& place) {
+  return QStringLiteral("rig section %1").arg(QString::fromStdString(place).replace('/', '.'));
+}
+
+QString catalogueName(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+}  // namespace
+
+LineSample::LineSample(int rig, QWidget* parent) : QWidget(parent), rig_(rig) {
+  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+}
+
+void LineSample::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  QPen pen(shadeOfRig(rig_, lookOf(palette(), font())), 2.0);
+  pen.setCapStyle(Qt::FlatCap);
+  const QVector<qreal> dashes = dashesOfRig(rig_);
+  if (!dashes.isEmpty()) pen.setDashPattern(dashes);
+  painter.setPen(pen);
+  const qreal middle = height() / 2.0;
+  painter.drawLine(QPointF(2.0, middle), QPointF(width() - 2.0, middle));
+}
+
+RigColumns::RigColumns(PlanDocument& document, QWidget* parent)
+    : QScrollArea(parent), document_(document) {
+  setWidgetResizable(true);
+  setFrameShape(QFrame::NoFrame);
+  connect(horizontalScrollBar(), &QScrollBar::valueChanged, this, &RigColumns::keepLabelsInSight);
+}
+
+void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& state) {
+  const int column = static_cast<int>(rig) + 1;
+  auto* head = new QWidget;
+  auto* rows = new QVBoxLayout(head);
+  rows->setContentsMargins(0, 0, 0, 0);
+  rows->setSpacing(2);
+  auto* top = new QHBoxLayout;
+  auto* letter = new QLabel(letterOfRig(static_cast<int>(rig)));
+  top->addWidget(letter);
+  top->addWidget(new LineSample(static_cast<int>(rig)), 1);
+  auto* menu = new QToolButton;
+  menu->setText(QStringLiteral("⋯"));
+  menu->setObjectName(QStringLiteral("rig menu %1").arg(rig));
+  menu->setToolTip(tr("Duplicate, move or remove this rig"));
+  menu->setAccessibleName(tr("What to do with rig %1").arg(letter->text()));
+  menu->setPopupMode(QToolButton::InstantPopup);
+  menu->setAutoRaise(true);
+  menu->setMenu(menuFor(rig));
+  menu->menu()->setParent(menu, menu->menu()->windowFlags());
+  top->addWidget(menu);
+  rows->addLayout(top);
+  auto* name = new FieldCell(document_,
+                             {.place = "/name",
+                              .label = tr("Name"),
+                              .meaning = tr("What this rig is called in every answer; different "
+                                            "for every rig.")},
+                             rig, head);
+  names_.push_back(name);
+  cells_.push_back(name);
+  rows->addWidget(name);
+  auto* whole = new QLabel;
+  whole->setObjectName(QStringLiteral("whole name %1").arg(rig));
+  whole->setWordWrap(true);
+  whole->setTextFormat(Qt::PlainText);
+  wholeNames_.push_back(whole);
+  rows->addWidget(whole);
+  if (rig < state.originNames.size() && !state.originNames[rig].empty()) {
+    auto* from = new QLabel(
+        tr("from %1").arg(catalogueWord(QString::fromStdString(state.originNames[rig]))));
+    from->setWordWrap(true);
+    from->setForegroundRole(QPalette::PlaceholderText);
+    rows->addWidget(from);
+  }
+  rows->addStretch(1);
+  grid.addWidget(head, 0, column);
+}
+
+void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const FormState& state) {
+  const QWidget* focused = QApplication::focusWidget();
+  const QString hadFocus = focused && isAncestorOf(focused) ? focused->objectName() : QString();
+  const QPoint position(horizontalScrollBar()->value(), verticalScrollBar()->value());
+  cells_.clear();
+  names_.clear();
+  wholeNames_.clear();
+  sections_.clear();
+  count_ = count;
+
+  auto* page = new QWidget;
+  auto* grid = new QGridLayout(page);
+  grid->setContentsMargins(6, 4, 6, 6);
+  grid->setHorizontalSpacing(6);
+  grid->setVerticalSpacing(2);
+  for (std::size_t rig = 0; rig < count; ++rig) {
+    addHead(*grid, rig, state);
+    grid->setColumnMinimumWidth(static_cast<int>(rig) + 1, kNarrowestColumn);
+    grid->setColumnStretch(static_cast<int>(rig) + 1, 1);
+  }
+  int row = 1;
+  for (const FieldSection& section : rigSections(lengths)) {
+    Section made;
+    made.title = section.title;
+    made.head = new QToolButton;
+    made.head->setText(section.title);
+    made.head->setCheckable(true);
+    made.head->setAutoRaise(true);
+    made.head->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    QFont bold = made.head->font();
+    bold.setBold(true);
+    made.head->setFont(bold);
+    grid->addWidget(made.head, row++, kLabelColumn, 1, static_cast<int>(count) + 1, Qt::AlignLeft);
+    for (const PlanField& field : section.fields) {
+      Row one;
+      auto* label = new QLabel(field.label);
+      label->setToolTip(field.meaning);
+      label->setAutoFillBackground(true);
+      label->installEventFilter(this);
+      one.label = label;
+      label->setContentsMargins(0, 4, 4, 0);  // on a line with the text of the fields
+      grid->addWidget(label, row, kLabelColumn, Qt::AlignTop);
+      one.problems = new QWidget;
+      auto* problems = new QVBoxLayout(one.problems);
+      problems->setContentsMargins(0, 0, 0, 0);
+      problems->setSpacing(0);
+      grid->addWidget(one.problems, row + 1, kLabelColumn, 1, static_cast<int>(count) + 1);
+      for (std::size_t rig = 0; rig < count; ++rig) {
+        auto* cell = new FieldCell(document_, field, rig);
+        cell->tellProblemsIn(problems, letterOfRig(static_cast<int>(rig)));
+        cells_.push_back(cell);
+        one.cells.push_back(cell);
+        grid->addWidget(cell, row, static_cast<int>(rig) + 1);
+      }
+      made.rows.push_back(std::move(one));
+      row += 2;
+    }
+    sections_.push_back(std::move(made));
+    const std::string key = section.fields.front().place;
+    setOpen(sections_.back(), QSettings().value(settingOf(key), startsOpen(key)).toBool());
+    connect(sections_.back().head, &QToolButton::toggled, this,
+            [this, index = sections_.size() - 1, key](bool open) {
+              QSettings().setValue(settingOf(key), open);
+              setOpen(sections_[index], open);
+            });
+  }
+  grid->setRowStretch(row, 1);
+  refresh(state);
+  // setWidget() would delete the old page at once, and with it the field that is just being left.
+  if (QWidget* old = takeWidget()) {
+    old->hide();
+    old->deleteLater();
+  }
+  setWidget(page);
+  page->layout()->activate();
+  showWholeNames();
+  horizontalScrollBar()->setValue(position.x());
+  verticalScrollBar()->setValue(position.y());
+  if (hadFocus.isEmpty()) return;
+  if (auto* again = page->findChild<QWidget*>(hadFocus)) again->setFocus();
+}
+
+void RigColumns::refresh(const FormState& state) {
+  for (FieldCell* cell : cells_) cell->refresh(state);
+  for (std::size_t rig = 0; rig < names_.size(); ++rig) {
+    const QString name =
+        QString::fromStdString(rigNameAt(document_.texts(), rig, state.inherited[rig]));
+    const QString owner = tr("%1 %2").arg(letterOfRig(static_cast<int>(rig)), name);
+    names_[rig]->nameFor(owner);
+    wholeNames_[rig]->setText(name);
+    for (const Section& section : sections_) {
+      for (const Row& row : section.rows) static_cast<FieldCell*>(row.cells[rig])->nameFor(owner);
+    }
+  }
+  showWholeNames();
+}
+
+void RigColumns::setOpen(Section& section, bool open) {
+  section.head->setChecked(open);
+  section.head->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
+  for (const Row& row : section.rows) {
+    row.label->setVisible(open);
+    row.problems->setVisible(open);
+    for (QWidget* cell : row.cells) cell->setVisible(open);
+  }
+}
+
+void RigColumns::showSectionOf(const FieldCell* cell) {
+  for (Section& section : sections_) {
+    for (const Row& row : section.rows) {
+      for (const QWidget* one : row.cells)
+        if (one == cell && !section.head->isChecked()) section.head->setChecked(true);
+    }
+  }
+}
+
+// A name too long for its field stands below it once more, whole.
+void RigColumns::showWholeNames() {
+  for (std::size_t rig = 0; rig < names_.size(); ++rig) {
+    const auto* field = static_cast<const QLineEdit*>(names_[rig]->editor());
+    const int room = field->width() - 2 * kFieldEdge;
+    const QString name = wholeNames_[rig]->text();
+    wholeNames_[rig]->setVisible(fontMetrics().horizontalAdvance(name) > room);
+  }
+}
+
+// The labels are what tells the numbers apart; they stay while the columns move under them.
+void RigColumns::keepLabelsInSight() {
+  const int left = horizontalScrollBar()->value() + 6;
+  for (const Section& section : sections_) {
+    for (const Row& row : section.rows) {
+      if (row.label->x() == left) continue;
+      row.label->move(left, row.label->y());
+      row.label->raise();
+    }
+  }
+}
+
+void RigColumns::resizeEvent(QResizeEvent* event) {
+  QScrollArea::resizeEvent(event);
+  showWholeNames();
+  keepLabelsInSight();
+}
+
+bool RigColumns::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Move) keepLabelsInSight();  // the layout put it back
+  return QScrollArea::eventFilter(watched, event);
+}
+
+QMenu* RigColumns::menuFor(std::size_t rig) {
+  auto* menu = new QMenu;
+  const bool mayAdd = count_ < kMostRigs;
+  const auto variant = [&](const QString& text, Variant kind) {
+    QAction* action = menu->addAction(text, this, [this, rig, kind] { duplicate(rig, kind); });
+    action->setEnabled(mayAdd);
+  };
+  variant(tr("Duplicate"), Variant::Same);
+  variant(tr("Duplicate with a jacket"), Variant::WithJacket);
+  variant(tr("Duplicate without a jacket"), Variant::WithoutJacket);
+  variant(tr("Duplicate with a lid"), Variant::WithLid);
+  menu->addSeparator();
+  menu->addAction(tr("Move to the left"), this, [this, rig] { move(rig, -1); })
+      ->setEnabled(rig > 0);
+  menu->addAction(tr("Move to the right"), this, [this, rig] { move(rig, 1); })
+      ->setEnabled(rig + 1 < count_);
+  menu->addSeparator();
+  menu->addAction(tr("Remove"), this, [this, rig] { remove(rig); })
+      ->setEnabled(count_ > kFewestRigs);
+  return menu;
+}
+
+void RigColumns::fillCatalogueMenu(QMenu& menu) {
+  for (const rigs::GenericRig& rig : rigs::catalogue().rigs) {
+    const QString name = QString::fromStdString(rig.name);
+    QAction* action =
+        menu.addAction(catalogueWord(name), this, [this, name] { addFromCatalogue(name); });
+    action->setToolTip(catalogueWord(catalogueName(rig.about)));
+  }
+  menu.setToolTipsVisible(true);
+}
+
+std::size_t RigColumns::currentRig() const {
+  const QWidget* focused = QApplication::focusWidget();
+  if (!focused || !isAncestorOf(focused)) return 0;
+  const QString name = focused->objectName();
+  if (!name.startsWith(QLatin1String("/rigs/"))) return 0;
+  return static_cast<std::size_t>(name.section(QLatin1Char('/'), 2, 2).toUInt());
+}
+
+// "/element/power" of the field with the focus; "/name" where it is on none.
+QString RigColumns::focusedField() const {
+  const QWidget* focused = QApplication::focusWidget();
+  const QString name = focused && isAncestorOf(focused) ? focused->objectName() : QString();
+  if (!name.startsWith(QLatin1String("/rigs/"))) return QStringLiteral("/name");
+  return QLatin1Char('/') + name.section(QLatin1Char('/'), 3);
+}
+
+// The hand stays on the rig that it moved or made.
+void RigColumns::focusSameFieldOf(std::size_t rig, const QString& field) {
+  auto* there = widget()->findChild<QWidget*>(QStringLiteral("/rigs/%1%2").arg(rig).arg(field));
+  if (!there || !there->isVisibleTo(widget()))
+    there = widget()->findChild<QWidget*>(QStringLiteral("/rigs/%1/name").arg(rig));
+  if (!there) return;
+  there->setFocus();
+  ensureWidgetVisible(there);
+}
+
+void RigColumns::addFromCatalogue(const QString& name) {
+  if (count_ >= kMostRigs) return;
+  document_.change(tr("adding a rig"),
+                   withCatalogueRig(document_.text(), document_.texts(), name.toStdString()));
+}
+
+void RigColumns::duplicate(std::size_t rig, Variant variant) {
+  if (count_ >= kMostRigs) return;
+  const auto origins = rigs::originsOf(document_.text(), rig, document_.folder());
+  const QString old =
+      QString::fromStdString(rigNameAt(document_.texts(), rig, rigs::inheritedTexts(origins)));
+  const QString name = variant == Variant::WithJacket      ? tr("%1, with a jacket").arg(old)
+                       : variant == Variant::WithoutJacket ? tr("%1, without a jacket").arg(old)
+                       : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
+                                                           : tr("%1, copy").arg(old);
+  const QString field = focusedField();
+  document_.change(tr("duplicating a rig"), withVariant(document_.text(), document_.texts(), rig,
+                                                        origins, name.toStdString(), variant));
+  focusSameFieldOf(rig + 1, field);
+}
+
+void RigColumns::move(std::size_t rig, int by) {
+  const auto to = static_cast<std::ptrdiff_t>(rig) + by;
+  if (to < 0 || to >= static_cast<std::ptrdiff_t>(count_)) return;
+  const QString field = focusedField();
+  document_.change(tr("moving a rig"),
+                   rigs::withRigMoved(document_.text(), rig, static_cast<std::size_t>(to)));
+  focusSameFieldOf(static_cast<std::size_t>(to), field);
+}
+
+void RigColumns::remove(std::size_t rig) {
+  if (count_ <= kFewestRigs) return;
+  document_.change(tr("removing a rig"), rigs::withRigRemoved(document_.text(), rig));
+}
+
+}  // namespace gui

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The rigs side by side: one column each, always in the plan's order, with the dash and shade that
+// the rig has in every picture.
+#pragma once
+
+#include <QGridLayout>
+#include <QPointer>
+#include <QScrollArea>
+#include <QToolButton>
+#include <QWidget>
+#include <vector>
+
+#include "gui/window/files/plan_document.hpp"
+#include "gui/window/forms/field_cell.hpp"
+#include "gui/window/forms/plan_edits.hpp"
+
+class QLabel;
+class QMenu;
+
+namespace gui {
+
+// A piece of the rig's line, as in the pictures.
+class LineSample : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit LineSample(int rig, QWidget* parent = nullptr);
+  QSize sizeHint() const override { return {48, 12}; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  int rig_;
+};
+
+class RigColumns : public QScrollArea {
+  Q_OBJECT
+
+ public:
+  explicit RigColumns(PlanDocument& document, QWidget* parent = nullptr);
+
+  void rebuild(const ListLengths& lengths, std::size_t count, const FormState& state);
+  void refresh(const FormState& state);
+  const std::vector<FieldCell*>& cells() const { return cells_; }
+  void showSectionOf(const FieldCell* cell);
+
+  // What a person can do to a rig as a whole. Indexes as in the plan.
+  void addFromCatalogue(const QString& name);
+  void duplicate(std::size_t rig, Variant variant);
+  void move(std::size_t rig, int by);
+  void remove(std::size_t rig);
+  void fillCatalogueMenu(QMenu& menu);
+  std::size_t currentRig() const;  // the one with the focus, else the first
+
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+ private:
+  struct Row {
+    QWidget* label = nullptr;
+    QWidget* problems = nullptr;  // below, as wide as all columns
+    std::vector<QWidget*> cells;
+  };
+  struct Section {
+    QString title;
+    QToolButton* head = nullptr;
+    std::vector<Row> rows;
+  };
+  void addHead(QGridLayout& grid, std::size_t rig, const FormState& state);
+  void setOpen(Section& section, bool open);
+  void keepLabelsInSight();
+  void showWholeNames();
+  QMenu* menuFor(std::size_t rig);
+  QString focusedField() const;
+  void focusSameFieldOf(std::size_t rig, const QString& field);
+
+  PlanDocument& document_;
+  std::vector<FieldCell*> cells_;
+  std::vector<FieldCell*> names_;
+  std::vector<QLabel*> wholeNames_;
+  std::vector<Section> sections_;
+  std::size_t count_ = 0;
+};
+
+}  // namespace gui

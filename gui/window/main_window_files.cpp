@@ -1,0 +1,284 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What the window does with files: opening, saving, recovering, handing out.
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QSettings>
+#include <QStatusBar>
+
+#include "gui/window/exports/exports.hpp"
+#include "gui/window/exports/report.hpp"
+#include "gui/window/main_window.hpp"
+#include "gui/window/words/told_problem.hpp"
+#include "rigs/documents/files.hpp"
+#include "rigs/plans/plan_writer.hpp"
+
+namespace gui {
+namespace {
+
+constexpr int kRecentFiles = 8;
+constexpr int kConfirmationStays = 8000;  // ms
+
+QString planFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
+
+}  // namespace
+
+void MainWindow::complain(const QString& what, const QString& why) {
+  QMessageBox box(QMessageBox::Warning, tr("Heat Ledger"), what, QMessageBox::Ok, this);
+  box.setInformativeText(why);
+  box.exec();
+}
+
+// Asks before anything unsaved is left behind.
+bool MainWindow::mayLosePlan() {
+  forms_->commit();
+  if (!document_.isModified()) return true;
+  QMessageBox box(QMessageBox::Question, tr("Heat Ledger"),
+                  tr("Save the changes to %1?").arg(document_.displayName()),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, this);
+  box.setInformativeText(tr("Without saving, what you changed is lost."));
+  box.setDefaultButton(QMessageBox::Save);
+  const int answer = box.exec();
+  if (answer == QMessageBox::Save) return savePlan();
+  return answer == QMessageBox::Discard;
+}
+
+QString MainWindow::openAtStart(const QString& path) {
+  try {
+    document_.open(path);
+  } catch (const rigs::FileError& error) {
+    return toldProblem(error.what());
+  }
+  remember(document_.path());
+  return {};
+}
+
+void MainWindow::startAnew() {
+  if (mayLosePlan()) document_.startAnew(rigs::newPlanText());
+}
+
+bool MainWindow::openPlan(const QString& path) {
+  if (!mayLosePlan()) return false;
+  try {
+    document_.open(path);
+  } catch (const rigs::FileError& error) {
+    complain(tr("The plan was not opened."), toldProblem(error.what()));
+    return false;
+  }
+  remember(document_.path());
+  return true;
+}
+
+void MainWindow::chooseAndOpen() {
+  const QString path = QFileDialog::getOpenFileName(
+      this, tr("Open a plan"), QString::fromStdString(document_.folder().string()), planFilter());
+  if (!path.isEmpty()) openPlan(path);
+}
+
+bool MainWindow::savePlan() {
+  forms_->commit();
+  if (document_.path().isEmpty()) return chooseAndSave();
+  if (!document_.isFileAsKnown()) {
+    QMessageBox box(QMessageBox::Warning, tr("Heat Ledger"),
+                    tr("Someone else changed %1.").arg(document_.displayName()),
+                    QMessageBox::Save | QMessageBox::Cancel, this);
+    box.setInformativeText(tr("Saving replaces what now stands in the file."));
+    box.setDefaultButton(QMessageBox::Cancel);
+    if (box.exec() != QMessageBox::Save) return false;
+  }
+  return savePlanAs(document_.path());
+}
+
+bool MainWindow::savePlanAs(const QString& path) {
+  forms_->commit();
+  try {
+    document_.saveAs(path);
+  } catch (const rigs::FileError& error) {
+    complain(tr("The plan was not saved."), toldProblem(error.what()));
+    return false;
+  }
+  recovery_.discard();
+  banner_->drop(Banner::Subject::PlanFile);
+  remember(document_.path());
+  return true;
+}
+
+bool MainWindow::chooseAndSave() {
+  const QString suggested =
+      document_.path().isEmpty()
+          ? QString::fromStdString((document_.folder() / "my-plan.json").string())
+          : document_.path();
+  QString path = QFileDialog::getSaveFileName(this, tr("Save the plan"), suggested, planFilter());
+  if (path.isEmpty()) return false;
+  if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".json");
+  return savePlanAs(path);
+}
+
+void MainWindow::remember(const QString& path) {
+  QSettings settings;
+  QStringList recent = settings.value(QStringLiteral("recent")).toStringList();
+  recent.removeAll(path);
+  recent.prepend(path);
+  settings.setValue(QStringLiteral("recent"), recent.mid(0, kRecentFiles));
+}
+
+void MainWindow::fillRecent(QMenu& menu) {
+  menu.clear();
+  const QStringList recent = QSettings().value(QStringLiteral("recent")).toStringList();
+  for (const QString& path : recent) {
+    QString shown = path;
+    shown.replace(QLatin1Char('&'), QLatin1String("&&"));
+    menu.addAction(shown, this, [this, path] { openPlan(path); });
+  }
+  if (recent.isEmpty()) menu.addAction(tr("No plans yet"))->setEnabled(false);
+}
+
+void MainWindow::autosave() {
+  if (!document_.isModified()) {
+    recovery_.discard();
+    return;
+  }
+  try {
+    recovery_.keep(document_.text(), document_.path());
+  } catch (const rigs::FileError& error) {
+    status_->setText(tr("No safety copy could be kept: %1.").arg(toldProblem(error.what())));
+  }
+}
+
+void MainWindow::askAboutFile(bool gone) {
+  if (gone) {
+    banner_->ask(Banner::Subject::PlanFile,
+                 tr("%1 is no longer there. Saving writes it again.").arg(document_.displayName()),
+                 {{tr("All right"), {}}});
+    return;
+  }
+  const QString text =
+      document_.isModified()
+          ? tr("Someone else changed %1. Loading it replaces your changes; undo brings them back.")
+                .arg(document_.displayName())
+          : tr("Someone else changed %1.").arg(document_.displayName());
+  banner_->ask(Banner::Subject::PlanFile, text,
+               {{tr("Load the file"),
+                 [this] {
+                   try {
+                     document_.reload();
+                   } catch (const rigs::FileError& error) {
+                     complain(tr("The plan was not loaded."), toldProblem(error.what()));
+                   }
+                 }},
+                {tr("Keep mine"), [this] { document_.keepMine(); }}});
+}
+
+void MainWindow::offerLeftovers() {
+  const QVector<Leftover> leftovers = recovery_.leftovers();
+  if (leftovers.isEmpty()) return;
+  const Leftover first = leftovers.front();
+  const QString name =
+      first.path.isEmpty() ? tr("a plan that was never saved") : QFileInfo(first.path).fileName();
+  banner_->ask(Banner::Subject::Leftover, tr("A window ended without saving %1.").arg(name),
+               {{tr("Restore it"), [this, first] { restore(first); }},
+                {tr("Throw it away"),
+                 [this, first] {
+                   recovery_.forget(first);
+                   offerLeftovers();
+                 }},
+                {tr("Later"), {}}});
+}
+
+void MainWindow::restore(const Leftover& leftover) {
+  if (!mayLosePlan()) return;
+  try {
+    document_.restore(leftover.text, leftover.path);
+    recovery_.keep(document_.text(), document_.path());  // before the old copy goes
+    recovery_.forget(leftover);
+  } catch (const rigs::FileError& error) {
+    complain(tr("The plan was not restored."), toldProblem(error.what()));
+  }
+}
+
+void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& filter) {
+  if (!page_->solution()) return;
+  const QString suggested = identifierOf(page_->question()) + QLatin1Char('.') + ending;
+  QString path = QFileDialog::getSaveFileName(this, tr("Export what is seen"), suggested, filter);
+  if (path.isEmpty()) return;
+  if (QFileInfo(path).suffix() != ending) path += QLatin1Char('.') + ending;
+  exportSeen(path);
+}
+
+void MainWindow::exportSeen(const QString& path) {
+  const SolutionPtr seen = page_->solution();
+  if (!seen) return;
+  const ChartLook paper = paperLook(locale());
+  ChartLook look = paper;
+  if (!QSettings().value(QLatin1String(kOnPaper), false).toBool()) {
+    look = lookOf(page_->palette(), font(), locale());
+    look.font = paper.font;  // a named one, which looks the same elsewhere
+  }
+  const auto write = [path, question = page_->question(), answer = page_->seenAnswer(), seen,
+                      look]() -> QString {
+    try {
+      exportAnswer(path.toStdString(), question, answer, *seen, look);
+    } catch (const rigs::FileError& error) {
+      return toldProblem(error.what());
+    }
+    return {};
+  };
+  const auto tell = [this, path](const QString& problem) {
+    if (problem.isEmpty()) {
+      confirmSaved(path);
+    } else {
+      complain(tr("Nothing was exported."), problem);
+    }
+  };
+  if (QFileInfo(path).suffix().toLower() != QLatin1String("json")) {
+    tell(write());
+    return;
+  }
+  // The terminal's very numbers are computed anew for it, which takes longer than a click may.
+  exporting_ = std::async(std::launch::async, [this, write, tell] {
+    const QString problem = write();
+    QMetaObject::invokeMethod(
+        this, [tell, problem] { tell(problem); }, Qt::QueuedConnection);
+  });
+}
+
+void MainWindow::confirmSaved(const QString& path) {
+  statusBar()->showMessage(tr("Saved %1.").arg(path), kConfirmationStays);
+}
+
+void MainWindow::exportReport() {
+  if (!page_->wholeSolution()) {
+    statusBar()->showMessage(tr("The first answer is still being computed."), kConfirmationStays);
+    return;
+  }
+  QString path = QFileDialog::getSaveFileName(
+      this, tr("Save the report"), QStringLiteral("report.pdf"), tr("PDF documents (*.pdf)"));
+  if (path.isEmpty()) return;
+  if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
+  try {
+    writeReport(path.toStdString(), {.solution = page_->wholeSolution(),
+                                     .units = shownUnits_,
+                                     .planName = document_.displayName(),
+                                     .document = QByteArray::fromStdString(document_.text())});
+    confirmSaved(path);
+  } catch (const rigs::FileError& error) {
+    complain(tr("The report was not saved."), toldProblem(error.what()));
+  }
+}
+
+void MainWindow::print() {
+  if (!page_->wholeSolution()) return;
+  QPrinter printer;
+  QPrintDialog dialog(&printer, this);
+  if (dialog.exec() != QDialog::Accepted) return;
+  if (!paintReport(printer, {.solution = page_->wholeSolution(),
+                             .units = shownUnits_,
+                             .planName = document_.displayName(),
+                             .document = QByteArray::fromStdString(document_.text())}))
+    complain(tr("Not everything was printed."), tr("The printer did not take all pages."));
+}
+
+}  // namespace gui

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include <QActionGroup>
+#include <QApplication>
+#include <QMenuBar>
+#include <QMessageBox>
+#include <QSettings>
+
+#include "gui/window/appearance.hpp"
+#include "gui/window/main_window.hpp"
+#include "gui/window/words/language.hpp"
+#include "version.hpp"
+
+namespace gui {
+
+void MainWindow::buildMenus() {
+  menuBar()->clear();
+  // clear() keeps submenus and their short cuts alive, which would then be ambiguous.
+  qDeleteAll(menuBar()->findChildren<QMenu*>(QString(), Qt::FindDirectChildrenOnly));
+  buildFileMenu();
+  buildEditMenu();
+  buildRigMenu();
+  buildViewMenu();
+  buildHelpMenu();
+}
+
+void MainWindow::buildFileMenu() {
+  QMenu* menu = menuBar()->addMenu(tr("&File"));
+  menu->addAction(tr("&New plan from the example"), QKeySequence::New, this,
+                  &MainWindow::startAnew);
+  menu->addAction(tr("&Open a plan ..."), QKeySequence::Open, this, &MainWindow::chooseAndOpen);
+  QMenu* recent = menu->addMenu(tr("Open &recent"));
+  connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
+  menu->addSeparator();
+  menu->addAction(tr("&Save"), QKeySequence::Save, this, [this] { savePlan(); });
+  menu->addAction(tr("Save &as ..."), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S), this,
+                  [this] { chooseAndSave(); });
+  menu->addSeparator();
+  QMenu* exports = menu->addMenu(tr("&Export what is seen"));
+  const auto entry = [&](const QString& text, const QString& ending, const QString& filter) {
+    exports->addAction(text, this,
+                       [this, ending, filter] { exportNumbersOrPicture(ending, filter); });
+  };
+  entry(tr("Picture as P&NG ..."), QStringLiteral("png"), tr("PNG pictures (*.png)"));
+  entry(tr("Picture as &SVG ..."), QStringLiteral("svg"), tr("SVG pictures (*.svg)"));
+  entry(tr("Numbers as &CSV ..."), QStringLiteral("csv"), tr("CSV tables (*.csv)"));
+  entry(tr("Numbers as &JSON ..."), QStringLiteral("json"), tr("JSON documents (*.json)"));
+  exports->addSeparator();
+  QAction* paper = exports->addAction(tr("Pictures black on &white"));
+  paper->setCheckable(true);
+  paper->setChecked(QSettings().value(QLatin1String(kOnPaper), false).toBool());
+  connect(paper, &QAction::toggled, this,
+          [](bool on) { QSettings().setValue(QLatin1String(kOnPaper), on); });
+  menu->addAction(tr("&Report as PDF ..."), this, &MainWindow::exportReport);
+  menu->addAction(tr("&Print ..."), QKeySequence::Print, this, &MainWindow::print);
+  menu->addSeparator();
+  menu->addAction(tr("&Quit"), QKeySequence::Quit, this, [this] { close(); });
+}
+
+void MainWindow::buildEditMenu() {
+  QMenu* menu = menuBar()->addMenu(tr("&Edit"));
+  QAction* undo = menu->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] {
+    forms_->commit();
+    document_.undoStack().undo();
+  });
+  QAction* redo = menu->addAction(tr("&Redo"), this, [this] { document_.undoStack().redo(); });
+  redo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Redo) +
+                     QList<QKeySequence>{QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  // What the step was, but always possible: something may still be being typed.
+  connect(menu, &QMenu::aboutToShow, this, [this, undo, redo] {
+    const QString back = document_.undoStack().undoText();
+    const QString again = document_.undoStack().redoText();
+    undo->setText(back.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(back));
+    redo->setText(again.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(again));
+  });
+}
+
+void MainWindow::buildRigMenu() {
+  QMenu* menu = menuBar()->addMenu(tr("R&igs"));
+  QMenu* add = menu->addMenu(tr("&Add from the catalogue"));
+  forms_->rigColumns().fillCatalogueMenu(*add);
+  menu->addSeparator();
+  const auto entry = [this, menu](const QString& text, const QKeySequence& keys, auto act) {
+    menu->addAction(text, keys, this, [this, act] {
+      forms_->commit();
+      act(forms_->rigColumns(), forms_->rigColumns().currentRig());
+    });
+  };
+  entry(tr("&Duplicate"), QKeySequence(Qt::CTRL | Qt::Key_D),
+        [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::Same); });
+  entry(tr("Duplicate with a &jacket"), QKeySequence(Qt::CTRL | Qt::Key_J),
+        [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithJacket); });
+  entry(tr("Duplicate &without a jacket"), {},
+        [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithoutJacket); });
+  entry(tr("Duplicate with a &lid"), {},
+        [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithLid); });
+  menu->addSeparator();
+  entry(tr("Move to the le&ft"), QKeySequence(Qt::ALT | Qt::Key_Left),
+        [](RigColumns& rigs, std::size_t rig) { rigs.move(rig, -1); });
+  entry(tr("Move to the ri&ght"), QKeySequence(Qt::ALT | Qt::Key_Right),
+        [](RigColumns& rigs, std::size_t rig) { rigs.move(rig, 1); });
+  menu->addSeparator();
+  entry(tr("&Remove"), {}, [](RigColumns& rigs, std::size_t rig) { rigs.remove(rig); });
+}
+
+void MainWindow::buildViewMenu() {
+  QMenu* menu = menuBar()->addMenu(tr("&View"));
+  int number = 1;
+  for (const Question question : allQuestions()) {
+    menu->addAction(titleOf(question), QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), this,
+                    [this, question] { setQuestion(question); });
+  }
+  menu->addSeparator();
+  QMenu* units = menu->addMenu(tr("&Units"));
+  units->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
+  units->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });
+  buildAppearanceMenu(*menu);
+  QMenu* spoken = menu->addMenu(tr("&Language"));
+  auto* group = new QActionGroup(spoken);
+  for (const QString& code : languages()) {
+    QAction* action = spoken->addAction(nameOfLanguage(code), this, [this, code] {
+      QSettings().setValue(QStringLiteral("language"), code);
+      // The menu that this came from is made anew; let it close first.
+      QMetaObject::invokeMethod(
+          this, [code] { speak(code); }, Qt::QueuedConnection);
+    });
+    action->setCheckable(true);
+    action->setChecked(code == spokenLanguage());
+    group->addAction(action);
+  }
+}
+
+void MainWindow::buildAppearanceMenu(QMenu& view) {
+  QMenu* menu = view.addMenu(tr("&Appearance"));
+  auto* group = new QActionGroup(menu);
+  const auto entry = [&](const QString& text, Appearance appearance) {
+    QAction* action = menu->addAction(text, this, [appearance] { choose(appearance); });
+    action->setCheckable(true);
+    action->setChecked(appearance == chosenAppearance());
+    group->addAction(action);
+  };
+  entry(tr("As the &system"), Appearance::AsSystem);
+  entry(tr("&Light"), Appearance::Light);
+  entry(tr("&Dark"), Appearance::Dark);
+}
+
+void MainWindow::buildHelpMenu() {
+  QMenu* menu = menuBar()->addMenu(tr("&Help"));
+  menu->addAction(tr("&About Heat Ledger"), this, &MainWindow::about);
+  menu->addAction(tr("About &Qt"), qApp, &QApplication::aboutQt);
+}
+
+void MainWindow::about() {
+  QMessageBox box(QMessageBox::NoIcon, tr("About Heat Ledger"),
+                  tr("Heat Ledger %1").arg(QString::fromUtf8(std::string(kVersion).c_str())),
+                  QMessageBox::Ok, this);
+  box.setInformativeText(
+      tr("Plans a brew day with an electric kettle and accounts for every joule.\n\n"
+         "Free software under the GNU General Public License, version 3 or later. It comes "
+         "without any warranty.\n\n"
+         "Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License), "
+         "nlohmann/json (MIT), fmt (MIT) and CLI11 (3-clause BSD).")
+          .arg(QString::fromUtf8(qVersion())));
+  box.exec();
+}
+
+}  // namespace gui

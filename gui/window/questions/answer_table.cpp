@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/questions/answer_table.hpp"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QScrollBar>
+#include <algorithm>
+
+namespace gui {
+namespace {
+
+constexpr qsizetype kLongestNumber = 8;  // characters
+constexpr int kHeadEdge = 10;            // around the text of the head
+constexpr int kNarrowestNumbers = 84;    // a column; then the table scrolls sideways
+
+bool isHeading(const QVector<QString>& row) {
+  return std::all_of(row.begin() + 1, row.end(),
+                     [](const QString& cell) { return cell.isEmpty(); });
+}
+
+}  // namespace
+
+AnswerTable::AnswerTable(QWidget* parent) : QTableWidget(parent) {
+  setEditTriggers(QAbstractItemView::NoEditTriggers);
+  verticalHeader()->hide();
+  setShowGrid(false);
+  setFrameShape(QFrame::NoFrame);
+  setTabKeyNavigation(false);
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setTextElideMode(Qt::ElideNone);  // it wraps
+  horizontalHeader()->setMinimumSectionSize(kNarrowestNumbers);
+}
+
+void AnswerTable::fill(const PictureTable& from) {
+  const auto columns = static_cast<int>(from.head.size());
+  const auto rows = static_cast<int>(from.rows.size());
+  const bool sameShape = columnCount() == columns && rowCount() == rows;
+  if (!sameShape) {
+    clear();
+    clearSpans();
+    setColumnCount(columns);
+    setRowCount(rows);
+  }
+  bool reshaped = !sameShape;  // what may change a height
+  for (int column = 0; column < columns; ++column) {
+    QTableWidgetItem* titled = horizontalHeaderItem(column);
+    if (titled && titled->text() == from.head[column]) continue;
+    reshaped = true;
+    if (!titled) {
+      titled = new QTableWidgetItem;
+      setHorizontalHeaderItem(column, titled);
+    }
+    titled->setText(from.head[column]);
+    QTableWidgetItem& head = *titled;
+    const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
+    // The type has no name for wrapping, the header heeds it all the same.
+    head.setTextAlignment(
+        Qt::Alignment::fromInt(static_cast<int>(side | Qt::AlignBottom) | Qt::TextWordWrap));
+    head.setToolTip(from.head[column]);
+  }
+  for (int row = 0; row < rows; ++row) {
+    const bool heading = isHeading(from.rows[row]);
+    if (columnSpan(row, 0) != (heading ? columns : 1)) {
+      setSpan(row, 0, 1, heading ? columns : 1);
+    }
+    for (int column = 0; column < columns; ++column) {
+      QTableWidgetItem* cell = item(row, column);
+      if (!cell) {
+        cell = new QTableWidgetItem;
+        cell->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
+                                           : Qt::AlignRight | Qt::AlignVCenter);
+        setItem(row, column, cell);
+      }
+      const QString& text = from.rows[row][column];
+      if (cell->text() != text) {
+        // Numbers are as tall as numbers; words wrap.
+        reshaped |= column == 0 || std::max(cell->text().size(), text.size()) > kLongestNumber;
+        cell->setText(text);
+        cell->setToolTip(text.size() > 24 ? text : QString());
+      }
+      QFont weight = font();
+      weight.setBold(heading);
+      if (cell->font() != weight) {
+        reshaped = true;
+        cell->setFont(weight);
+      }
+    }
+  }
+  if (!sameShape) {
+    horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
+  }
+  if (reshaped) fit();
+}
+
+void AnswerTable::fit() {
+  if (columnCount() == 0) return;
+  QHeaderView& head = *horizontalHeader();
+  const int labels = std::min(sizeHintForColumn(0) + kHeadEdge, width() * 42 / 100);
+  head.resizeSection(0, std::max(labels, kNarrowestNumbers));
+  resizeRowsToContents();
+  int tallest = fontMetrics().height();
+  for (int column = 0; column < columnCount(); ++column) {
+    const QTableWidgetItem* title = horizontalHeaderItem(column);
+    if (!title) continue;
+    const QRect room(0, 0, std::max(20, head.sectionSize(column) - kHeadEdge), 1000);
+    tallest = std::max(
+        tallest, head.fontMetrics()
+                     .boundingRect(room, static_cast<int>(title->textAlignment()), title->text())
+                     .height());
+  }
+  if (head.height() != tallest + kHeadEdge) head.setFixedHeight(tallest + kHeadEdge);
+  int height = tallest + kHeadEdge + 2 * frameWidth() + 2;
+  for (int row = 0; row < rowCount(); ++row) height += rowHeight(row);
+  if (horizontalScrollBar()->maximum() > 0) height += horizontalScrollBar()->sizeHint().height();
+  setFixedHeight(height);
+}
+
+void AnswerTable::keyPressEvent(QKeyEvent* event) {
+  if (!event->matches(QKeySequence::Copy)) return QTableWidget::keyPressEvent(event);
+  QStringList lines;
+  for (const QTableWidgetSelectionRange& range : selectedRanges()) {
+    for (int row = range.topRow(); row <= range.bottomRow(); ++row) {
+      QStringList cells;
+      for (int column = range.leftColumn(); column <= range.rightColumn(); ++column) {
+        cells += item(row, column) ? item(row, column)->text() : QString();
+      }
+      lines += cells.join(QLatin1Char('\t'));
+    }
+  }
+  QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
+}
+
+}  // namespace gui

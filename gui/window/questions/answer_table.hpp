@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An answer's numbers as a table: for eyes, keyboard, screen reader and clipboard.
+#pragma once
+
+#include <QTableWidget>
+
+#include "gui/window/charts/picture.hpp"
+
+namespace gui {
+
+class AnswerTable : public QTableWidget {
+  Q_OBJECT
+
+ public:
+  explicit AnswerTable(QWidget* parent = nullptr);
+  void fill(const PictureTable& from);
+  // As tall as its rows: the page scrolls, not the table. Long labels wrap, and a rig's name takes
+  // as many lines in the head as its column needs.
+  void fit();
+
+ protected:
+  // Copies what is selected, for spreadsheets.
+  void keyPressEvent(QKeyEvent* event) override;
+};
+
+}  // namespace gui

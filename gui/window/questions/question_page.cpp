@@ -1,0 +1,518 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/questions/question_page.hpp"
+
+#include <QApplication>
+#include <QBoxLayout>
+#include <QComboBox>
+#include <QEvent>
+#include <QLabel>
+#include <QScrollArea>
+#include <QScrollBar>
+#include <QSpinBox>
+#include <QTimer>
+#include <QToolButton>
+#include <algorithm>
+
+#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/questions/answer_table.hpp"
+#include "gui/window/questions/answer_text.hpp"
+
+namespace gui {
+namespace {
+
+// From this width two pictures stand side by side.
+constexpr int kSideBySide = 1050;
+constexpr int kShortestPicture = 300;
+constexpr int kShortestPlot = 180;
+constexpr int kTitleInSight = 24;
+// Below this height of the page an answer of more lines than these folds.
+constexpr int kLowPage = 760;
+constexpr int kMostLines = 4;
+constexpr int kHandRests = 120;      // ms
+constexpr int kBesideSentence = 90;  // what stands beside the sentence
+
+// Up to the line's end, or a full stop that a space follows.
+QString firstSentence(const QString& all) {
+  const QString line = all.section(QLatin1Char('\n'), 0, 0);
+  const qsizetype stop = line.indexOf(QLatin1String(". "));
+  return stop < 0 ? line : line.left(stop + 1);
+}
+
+}  // namespace
+
+Searches searchesFor(Question question, const QuestionView& view) {
+  switch (question) {
+    case Question::BoilsEnough:
+      return {.power = true};
+    case Question::WorthJacket:
+      return view.overThickness ? Searches{.thickness = true} : Searches{.jacketPower = true};
+    case Question::WhichElement:
+      return {.sizing = true, .power = true};
+    case Question::HowFarCools:
+      return {.cooling = true};
+    case Question::Circuit:
+      return {.circuit = true};
+    default:
+      return {};
+  }
+}
+
+struct QuestionPage::Parts {
+  explicit Parts(QuestionPage* of);
+
+  QuestionPage* page;
+  SolutionPtr solution;  // that is seen
+  SolutionPtr newest, whole;
+  std::optional<double> wanted;  // minutes
+  rigs::UnitSystem units = rigs::UnitSystem::SI;
+  Question question = Question::HowLong;
+  QuestionView view;
+  Answer answer;
+
+  QLabel* title;
+  QLabel* sentence;
+  QToolButton* more;
+  QWidget* options;
+  QLabel* shownLabel;
+  QComboBox* shown;
+  QLabel* rigLabel;
+  QComboBox* rig;
+  QLabel* kindLabel;
+  QComboBox* kind;
+  QLabel* batchesLabel;
+  QSpinBox* batches;
+  QScrollArea* scroll;
+  QBoxLayout* pictures;
+  QVector<PlanChart*> charts;
+  QStringList arrangedFor;  // what stands around the plots
+  AnswerTable* table;
+  QLabel* notes;
+  QString noted;        // what the notes are to say
+  QTimer* writesNotes;  // out of sight, when the hand rests
+  QLabel* cautions;
+
+  void note(const QString& below);
+  void writeNotes();
+  void choose();
+  void refresh();
+  void relabel();
+  void placeWanted(Picture& picture) const;
+  void putWanted();
+  void say();
+  void holdStill(bool still);
+  void fillOptions();
+  void arrange();
+  void optionChanged();
+};
+
+QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
+  auto* column = new QVBoxLayout(of);
+  title = new QLabel(of);
+  title->setTextFormat(Qt::PlainText);
+  sentence = new QLabel(of);
+  sentence->setTextFormat(Qt::PlainText);
+  sentence->setWordWrap(true);
+  sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  more = new QToolButton(of);
+  more->setObjectName(QStringLiteral("whole answer"));
+  more->setCheckable(true);
+  more->setAutoRaise(true);
+  options = new QWidget(of);
+  auto* row = new QHBoxLayout(options);
+  row->setContentsMargins(0, 0, 0, 0);
+  kindLabel = new QLabel(options);
+  kind = new QComboBox(options);
+  shownLabel = new QLabel(options);
+  shown = new QComboBox(options);
+  rigLabel = new QLabel(options);
+  rig = new QComboBox(options);
+  batchesLabel = new QLabel(options);
+  batches = new QSpinBox(options);
+  batches->setRange(1, 1000);
+  batches->setKeyboardTracking(false);
+  for (QComboBox* box : {kind, shown, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  kindLabel->setBuddy(kind);
+  shownLabel->setBuddy(shown);
+  rigLabel->setBuddy(rig);
+  batchesLabel->setBuddy(batches);
+  for (QWidget* widget : {static_cast<QWidget*>(kindLabel), static_cast<QWidget*>(kind),
+                          static_cast<QWidget*>(shownLabel), static_cast<QWidget*>(shown),
+                          static_cast<QWidget*>(rigLabel), static_cast<QWidget*>(rig),
+                          static_cast<QWidget*>(batchesLabel), static_cast<QWidget*>(batches)}) {
+    row->addWidget(widget);
+  }
+  row->addStretch(1);
+
+  scroll = new QScrollArea(of);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  auto* inside = new QWidget(scroll);
+  auto* stack = new QVBoxLayout(inside);
+  stack->setContentsMargins(0, 0, 0, 0);
+  pictures = new QBoxLayout(QBoxLayout::TopToBottom);
+  pictures->setSpacing(12);
+  stack->addLayout(pictures);
+  table = new AnswerTable(inside);
+  stack->addWidget(table);
+  notes = new QLabel(inside);
+  notes->setTextFormat(Qt::PlainText);
+  notes->setWordWrap(true);
+  notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  notes->setContentsMargins(0, 8, 0, 8);
+  writesNotes = new QTimer(of);
+  writesNotes->setSingleShot(true);
+  writesNotes->setInterval(kHandRests);
+  stack->addWidget(notes);
+  stack->addStretch(1);
+  scroll->setWidget(inside);
+
+  cautions = new QLabel(of);
+  cautions->setTextFormat(Qt::PlainText);
+  cautions->setWordWrap(true);
+  cautions->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+
+  column->addWidget(title);
+  auto* said = new QHBoxLayout;
+  said->addWidget(sentence, 1);
+  said->addWidget(more, 0, Qt::AlignTop);
+  column->addLayout(said);
+  column->addWidget(options);
+  column->addWidget(scroll, 1);
+  column->addWidget(cautions);
+
+  QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
+  QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
+  QObject::connect(shown, &QComboBox::activated, of, [this] { optionChanged(); });
+  QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
+  QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
+  QObject::connect(writesNotes, &QTimer::timeout, of, [this] { writeNotes(); });
+  QObject::connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, of, [this] {
+    if (writesNotes->isActive()) writeNotes();
+  });
+  scroll->viewport()->installEventFilter(of);
+}
+
+// Breaking pages of text into lines takes longer than drawing the picture that is dragged: what
+// nobody sees can wait until the hand rests.
+void QuestionPage::Parts::note(const QString& below) {
+  noted = below;
+  if (noted == notes->text()) {
+    writesNotes->stop();
+  } else if (notes->text().isEmpty() || noted.isEmpty() || !notes->visibleRegion().isEmpty()) {
+    writeNotes();
+  } else {
+    writesNotes->start();
+  }
+  notes->setVisible(!noted.isEmpty());
+}
+
+void QuestionPage::Parts::writeNotes() {
+  writesNotes->stop();
+  if (notes->text() != noted) notes->setText(noted);
+}
+
+void QuestionPage::Parts::optionChanged() {
+  QuestionView changed = view;
+  changed.rig = std::max(0, rig->currentIndex());
+  if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
+  if (question == Question::WorthJacket) {
+    changed.overThickness = kind->currentIndex() == 0;
+    changed.savings = shown->currentIndex() == 1;
+  }
+  if (question == Question::WhichElement) changed.asWritten = kind->currentIndex() == 0;
+  page->setView(changed);
+}
+
+// Everything that is said in a language.
+void QuestionPage::Parts::relabel() {
+  page->setAccessibleName(titleOf(question));
+  rigLabel->setText(translate("QuestionPage", "&Rig"));
+  batchesLabel->setText(translate("QuestionPage", "&Batches a year"));
+  kindLabel->setText(question == Question::WhereHeat ? translate("QuestionPage", "&Show")
+                                                     : translate("QuestionPage", "&Against"));
+  const QStringList kinds =
+      question == Question::WhereHeat
+          ? QStringList{translate("QuestionPage", "power over time, one rig"),
+                        translate("QuestionPage", "energy of the day, all rigs")}
+      : question == Question::WhichElement
+          ? QStringList{translate("QuestionPage", "power written on the element"),
+                        translate("QuestionPage", "power at the supply's voltage")}
+          : QStringList{translate("QuestionPage", "thickness of the insulation"),
+                        translate("QuestionPage", "power of the element")};
+  const QSignalBlocker quiet(kind);
+  kind->clear();
+  kind->addItems(kinds);
+  shownLabel->setText(translate("QuestionPage", "&Show"));
+  const QSignalBlocker quietShown(shown);
+  shown->clear();
+  shown->addItems({translate("QuestionPage", "with a jacket and without"),
+                   translate("QuestionPage", "what a jacket saves")});
+  table->setAccessibleName(translate("QuestionPage", "The same numbers as a table"));
+  notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
+  cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
+  sentence->setAccessibleName(translate("QuestionPage", "Answer"));
+  more->setText(translate("QuestionPage", "&Whole answer"));
+  more->setToolTip(
+      translate("QuestionPage", "Shows or folds away what follows the first sentence"));
+}
+
+void QuestionPage::Parts::fillOptions() {
+  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket ||
+                     question == Question::WhichElement;
+  // Bars show every rig, but the sentence is still about one.
+  const bool oneRig = question == Question::WhereHeat;
+  const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
+  kindLabel->setVisible(kinds);
+  kind->setVisible(kinds);
+  shownLabel->setVisible(question == Question::WorthJacket);
+  shown->setVisible(question == Question::WorthJacket);
+  rigLabel->setVisible(oneRig);
+  rig->setVisible(oneRig);
+  batchesLabel->setVisible(cost);
+  batches->setVisible(cost);
+  options->setVisible(kinds || oneRig || cost);
+  const QSignalBlocker quietRig(rig);
+  const QSignalBlocker quietKind(kind);
+  const QSignalBlocker quietShown(shown);
+  const QSignalBlocker quietBatches(batches);
+  QStringList names;
+  if (solution) {
+    for (std::size_t i = 0; i < solution->answers.rigs.size(); ++i) {
+      names += QStringLiteral("%1 %2").arg(letterOfRig(static_cast<int>(i)),
+                                           QString::fromStdString(solution->answers.rigs[i].name));
+    }
+  }
+  QStringList before;
+  for (int i = 0; i < rig->count(); ++i) before += rig->itemText(i);
+  if (before != names) {
+    rig->clear();
+    rig->addItems(names);
+  }
+  rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
+  const bool first = question == Question::WhereHeat      ? !view.asBars
+                     : question == Question::WhichElement ? view.asWritten
+                                                          : view.overThickness;
+  kind->setCurrentIndex(first ? 0 : 1);
+  shown->setCurrentIndex(view.savings ? 1 : 0);
+  if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
+}
+
+// Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
+// below one another both, or the first with all of its legend and the second's title as a hint.
+void QuestionPage::Parts::arrange() {
+  const int width = scroll->viewport()->width();
+  const int room = scroll->viewport()->height();
+  const bool beside = charts.size() > 1 && width >= kSideBySide;
+  pictures->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+  int height = room * 68 / 100;
+  if (!beside && charts.size() > 1) {
+    const int half = (room - pictures->spacing()) / 2;
+    height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
+  }
+  height = std::max(kShortestPicture, height);
+  // A tall legend must not squeeze the curves.
+  const int each = beside ? width / static_cast<int>(charts.size()) : width;
+  for (PlanChart* chart : charts)
+    height = std::max(
+        height, std::min(room, kShortestPlot + aroundPlot(chart->picture(), each,
+                                                          lookOf(chart->palette(), chart->font(),
+                                                                 chart->locale()))));
+  for (PlanChart* chart : charts) {
+    if (chart->minimumHeight() != height) chart->setFixedHeight(height);
+  }
+}
+
+// Half an answer would make the curves vanish until the rest is there; an older one stays instead.
+void QuestionPage::Parts::choose() {
+  const Searches needed = searchesFor(question, view);
+  if (!newest || newest->done.covers(needed)) {
+    solution = newest;
+  } else if (!solution || !solution->done.covers(needed)) {
+    solution = whole ? whole : newest;
+  }
+}
+
+void QuestionPage::Parts::placeWanted(Picture& picture) const {
+  if (!picture.draggable || !wanted) return;
+  picture.draggable = wanted;
+  picture.draggableLabel = translate("Answer", "wanted: %1")
+                               .arg(Writer(units, page->locale()).time(physics::minutes(*wanted)));
+}
+
+// Where the plan has it: also when the hand lets go, for that is not always where the hand was.
+void QuestionPage::Parts::putWanted() {
+  for (qsizetype i = 0; i < std::min(charts.size(), answer.pictures.size()); ++i) {
+    Picture& picture = answer.pictures[i];
+    placeWanted(picture);
+    if (picture.draggable) charts[i]->setDraggable(*picture.draggable, picture.draggableLabel);
+  }
+}
+
+// In a low window the first sentence decides and the rest folds away, so that the picture and the
+// head of its table are in view. Exports always have all of it.
+void QuestionPage::Parts::say() {
+  const QString first = firstSentence(answer.sentence);
+  const QFontMetrics metrics(sentence->font());
+  const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
+  const int lines = metrics.boundingRect(room, Qt::TextWordWrap, answer.sentence).height() /
+                    metrics.lineSpacing();
+  const bool folds = page->height() < kLowPage && lines > kMostLines && first != answer.sentence;
+  more->setVisible(folds);
+  sentence->setText(folds && !more->isChecked() ? first : answer.sentence);
+  sentence->setAccessibleDescription(answer.sentence);
+}
+
+// What is under a dragging hand must not move because a sentence got longer.
+void QuestionPage::Parts::holdStill(bool still) {
+  for (QLabel* label : {sentence, cautions}) {
+    if (still) {
+      label->setFixedHeight(label->height());
+    } else {
+      label->setMinimumHeight(0);
+      label->setMaximumHeight(QWIDGETSIZE_MAX);
+    }
+  }
+}
+
+void QuestionPage::Parts::refresh() {
+  choose();
+  fillOptions();
+  if (!solution) {
+    answer = {};
+    answer.title = titleOf(question);
+  } else {
+    answer = answerTo(question, *solution, units, view);
+    for (Picture& picture : answer.pictures) placeWanted(picture);
+  }
+  title->setText(answer.title);
+  say();
+  cautions->setText(answer.cautions.join(QLatin1Char(' ')));
+  const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
+  note(below);
+  while (charts.size() > answer.pictures.size()) delete charts.takeLast();
+  while (charts.size() < answer.pictures.size()) {
+    auto* chart = new PlanChart(scroll->widget());
+    QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
+    QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) {
+      holdStill(on);
+      if (!on) putWanted();
+    });
+    pictures->addWidget(chart, 1);
+    if (!charts.isEmpty()) QWidget::setTabOrder(charts.back(), chart);
+    charts.push_back(chart);
+    QWidget::setTabOrder(chart, table);
+    arrange();
+  }
+  for (qsizetype i = 0; i < charts.size(); ++i) {
+    charts[i]->show(answer.pictures[i]);
+    charts[i]->setAccessibleDescription(answer.sentence);
+  }
+  if (const QStringList around = aroundTexts(answer.pictures); around != arrangedFor) {
+    arrangedFor = around;
+    arrange();
+  }
+  table->fill(answer.table);
+}
+
+QuestionPage::QuestionPage(QWidget* parent)
+    : QWidget(parent), parts_(std::make_unique<Parts>(this)) {
+  setFocusProxy(parts_->scroll);
+  retranslate();
+}
+QuestionPage::~QuestionPage() = default;
+
+void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
+  const SolutionPtr seen = parts_->solution;
+  const bool sameUnits = parts_->units == units;
+  parts_->newest = solution;
+  if (!solution || solution->done == kEverySearch) parts_->whole = solution;
+  parts_->units = units;
+  parts_->choose();
+  if (parts_->solution != seen || !sameUnits) parts_->refresh();
+}
+
+SolutionPtr QuestionPage::solution() const { return parts_->solution; }
+SolutionPtr QuestionPage::newestSolution() const { return parts_->newest; }
+SolutionPtr QuestionPage::wholeSolution() const { return parts_->whole; }
+bool QuestionPage::isWritten() const { return !parts_->writesNotes->isActive(); }
+Searches QuestionPage::needed() const { return searchesFor(parts_->question, parts_->view); }
+
+void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
+  if (parts_->wanted == minutes) return;
+  parts_->wanted = minutes;
+  parts_->putWanted();
+}
+
+rigs::UnitSystem QuestionPage::units() const { return parts_->units; }
+
+void QuestionPage::setQuestion(Question question) {
+  if (question == parts_->question) return;
+  parts_->question = question;
+  parts_->relabel();
+  parts_->refresh();
+  parts_->writeNotes();
+  parts_->arrange();
+  parts_->scroll->verticalScrollBar()->setValue(0);
+  Q_EMIT questionChanged(question);
+}
+Question QuestionPage::question() const { return parts_->question; }
+
+void QuestionPage::setView(const QuestionView& view) {
+  parts_->view = view;
+  parts_->refresh();
+  Q_EMIT viewChanged();
+}
+QuestionView QuestionPage::view() const { return parts_->view; }
+
+Answer QuestionPage::currentAnswer() const { return parts_->answer; }
+
+Answer QuestionPage::seenAnswer() const {
+  Answer seen = parts_->answer;
+  for (qsizetype i = 0; i < std::min(seen.pictures.size(), parts_->charts.size()); ++i) {
+    const PlanChart& chart = *parts_->charts[i];
+    if (!chart.isZoomed()) continue;
+    const ChartWindow window = chart.visibleWindow();
+    Picture& picture = seen.pictures[i];
+    picture.xFrom = window.xFrom;
+    picture.xTo = window.xTo;
+    picture.yFrom = window.yFrom;
+    picture.yTo = window.yTo;
+    picture.exactly = true;
+  }
+  return seen;
+}
+
+void QuestionPage::retranslate() {
+  QFont quiet = font();
+  quiet.setPointSizeF(font().pointSizeF() * 0.88);
+  parts_->cautions->setFont(quiet);
+  QFont said = font();
+  said.setPointSizeF(font().pointSizeF() * 1.1);
+  parts_->sentence->setFont(said);
+  QFont asked = font();
+  asked.setBold(true);
+  parts_->title->setFont(asked);
+  parts_->relabel();
+  parts_->refresh();
+  parts_->table->fit();
+}
+
+bool QuestionPage::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize) {
+    parts_->say();
+    parts_->arrange();
+    parts_->table->fit();
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+void QuestionPage::changeEvent(QEvent* event) {
+  if (event->type() == QEvent::LanguageChange || event->type() == QEvent::LocaleChange ||
+      event->type() == QEvent::FontChange) {
+    if (parts_) retranslate();
+  }
+  QWidget::changeEvent(event);
+}
+
+}  // namespace gui

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One question's page: its sentence, its picture or pictures, its table, its cautions.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+#include <optional>
+
+#include "gui/window/charts/picture.hpp"
+#include "gui/window/questions/question.hpp"
+#include "rigs/answers/solution.hpp"
+
+namespace gui {
+
+// What an answer needs beyond the days.
+Searches searchesFor(Question question, const QuestionView& view);
+
+class QuestionPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit QuestionPage(QWidget* parent = nullptr);
+  ~QuestionPage() override;
+
+  using QWidget::show;
+  // The last solution with everything the question needs stays visible until the next such one;
+  // null empties the page.
+  void show(const SolutionPtr& solution, rigs::UnitSystem units);
+  SolutionPtr solution() const;        // that is seen
+  SolutionPtr newestSolution() const;  // perhaps still without what the question needs
+  SolutionPtr wholeSolution() const;   // the newest with everything; null before the first
+  bool isWritten() const;              // all of it, text below the pictures included
+  Searches needed() const;             // by the question as it is looked at
+  // The wanted time as the plan has it now: its line is an input and waits for no solution.
+  void setWantedMinutes(std::optional<double> minutes);
+  rigs::UnitSystem units() const;
+
+  void setQuestion(Question question);
+  Question question() const;
+  // Which rig, which axis; the page's own switches change it as well.
+  void setView(const QuestionView& view);
+  QuestionView view() const;
+
+  Answer currentAnswer() const;
+  // The same with each picture as far as it is zoomed in; for exports.
+  Answer seenAnswer() const;
+  // Re-reads all text after a change of language.
+  void retranslate();
+
+ Q_SIGNALS:
+  void questionChanged(gui::Question question);
+  void viewChanged();
+  // The wanted time was dragged to this many minutes of heating from mash to boil.
+  void goalDragged(double minutes);
+  // The plan's batches a year were changed here.
+  void yearChanged(int batches);
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  struct Parts;
+  std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace gui

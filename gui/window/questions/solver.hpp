@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Computes what the window shows, off the interface thread. The newest plan wins: of an older one
+// only its days and what is looked at are still finished, so that a picture under a dragging hand
+// moves. What a change leaves as it was is not computed again.
+#pragma once
+
+#include <QObject>
+#include <condition_variable>
+#include <memory>
+#include <mutex>
+#include <optional>
+#include <thread>
+
+#include "rigs/answers/solution.hpp"
+
+namespace gui {
+
+using rigs::both;
+using rigs::kEverySearch;
+using rigs::RigSweeps;
+using rigs::Searches;
+using rigs::Solution;
+using rigs::SolutionPtr;
+
+class Solver : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Solver(QObject* parent = nullptr);
+  ~Solver() override;
+
+  // Replaces what waits. Editions grow.
+  void solve(std::shared_ptr<const rigs::Plan> plan, int edition);
+  // What the picture that is looked at needs; it comes before everything else.
+  void lookAt(const Searches& needed);
+  bool isIdle() const;
+
+ Q_SIGNALS:
+  // On the interface thread, never older than the last one. First without the searches that are
+  // not known yet, then with those that are looked at, then with all.
+  void solved(gui::SolutionPtr solution);
+  // Contradictions that only the simulation finds; with errors there is no solution.
+  void checked(rigs::Problems problems, int edition);
+  void busyChanged(bool busy);
+
+ private:
+  struct Job {
+    std::shared_ptr<const rigs::Plan> plan;
+    int edition = 0;
+  };
+  class Memory;  // of the worker thread: what it found before
+  void work();
+  bool isOutdated();
+  void compute(const Job& job, Memory& memory);
+
+  mutable std::mutex mutex_;
+  std::condition_variable wake_;
+  std::optional<Job> waiting_;
+  Searches lookedAt_;
+  bool busy_ = false;
+  bool ending_ = false;
+  int shown_ = 0;  // interface thread only
+  std::thread worker_;
+};
+
+// The same for commands, which may wait. The plan has been checked.
+SolutionPtr solveAtOnce(const rigs::Plan& plan);
+
+}  // namespace gui
+
+Q_DECLARE_METATYPE(gui::SolutionPtr)
+Q_DECLARE_METATYPE(rigs::Problems)

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/answers/answers.hpp"
+
+#include <future>
+
+namespace rigs {
+namespace {
+
+RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
+  const physics::Place& place = plan.place;
+  const RoomPlan& asked = plan.room;
+  RoomAnswer answer;
+  answer.start = physics::moistAir(place.room, place.relativeHumidity, place.pressure);
+  answer.outdoors = physics::moistAir(asked.outdoors, asked.outdoorHumidity, place.pressure);
+  if (asked.window)
+    answer.windowFace = physics::innerFace(*asked.window, place.room, asked.outdoors);
+  answer.day = physics::roomOver(day,
+                                 {.volume = asked.volume,
+                                  .start = answer.start,
+                                  .outdoors = answer.outdoors,
+                                  .airflow = asked.airflow,
+                                  .captured = asked.captured},
+                                 answer.windowFace);
+  const physics::MoistAir held = physics::moistAir(place.room, asked.holdHumidity, place.pressure);
+  const physics::MassFlow most = answer.day.peakVapour;
+  if (most > physics::kilogramsPerHour(0.0)) {
+    answer.airflow = physics::airflowToCarry(most, held, answer.outdoors);
+    answer.airflowBehindHood =
+        physics::airflowToCarry((1.0 - asked.captured) * most, held, answer.outdoors);
+    answer.closedFull = physics::timeToSaturation(most, asked.volume, answer.start);
+  }
+  answer.published = judgedAirflows(
+      asked.volume, asked.captured > 0.0 ? answer.airflowBehindHood : answer.airflow);
+  answer.fills = physics::volumeSaturatedBy(answer.day.released, place.room, place.pressure);
+  if (asked.airflow > physics::litresPerHour(0.0)) {
+    const double level = physics::levelHumidityRatio((1.0 - asked.captured) * most, asked.airflow,
+                                                     answer.start, answer.outdoors);
+    answer.levelHumidity = physics::relativeHumidityOf(level, place.room, place.pressure);
+  }
+  answer.airHeat = physics::exhaustHeat(asked.airflow, place.room - asked.outdoors);
+  return answer;
+}
+
+RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool curves) {
+  RigAnswer one;
+  one.name = rigPlan.name;
+  physics::SimulationOptions options;
+  options.curves = curves || depth == Depth::Room;
+  one.day = physics::simulate(rigPlan.rig, plan.batch, plan.place, options);
+  one.cost = dayCost(one.day, plan.tariff, plan.startOfDay);
+  one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
+  // Curves without everything are for a picture that follows a dragging hand: no searches then.
+  const bool advise = !curves || depth == Depth::Everything;
+  if (advise) one.whatWouldBoil = adviceFor(rigPlan, plan, one.day);
+  if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
+    one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
+                                        plan.goals.unplugged);
+  }
+  const bool everythingDrawn = curves && depth == Depth::Everything;
+  one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit || everythingDrawn);
+  if (depth == Depth::Room || curves) {
+    one.room = roomAnswer(plan, one.day);
+    if (!curves)
+      for (physics::Stage& stage : one.day.stages) stage.curve.clear();
+  }
+  if (depth == Depth::Everything) {
+    one.sizing = powersNeeded(rigPlan, plan);
+    addLargestBatches(*one.sizing, rigPlan, plan);
+  }
+  return one;
+}
+
+// The rig with the largest element its circuit carries: what is searched for must not depend, not
+// even in its last digits, on the element that happens to be in the vessel.
+physics::Rig filled(const physics::Rig& rig) {
+  physics::Rig other = rig;
+  other.element = physics::largestElementOn(rig.supply, rig.element.topHeight);
+  return other;
+}
+
+}  // namespace
+
+SizingAnswer powersNeeded(const RigPlan& rigPlan, const Plan& plan, const SizingAnswer* known) {
+  const physics::Rig rig = filled(rigPlan.rig);
+  const physics::Batch& batch = plan.batch;
+  const physics::Place& place = plan.place;
+  const Goals& goals = plan.goals;
+  SizingAnswer sizing;
+  sizing.asIs = physics::electricalLoad(rigPlan.rig);
+  sizing.mostOnCircuit = physics::electricalLoad(rig.element, rig.supply).delivered;
+  sizing.toBoilAtAll = known ? known->toBoilAtAll : physics::powerToBoilAtAll(rig, batch, place);
+  const physics::PowerAnswer* atAll = &sizing.toBoilAtAll;
+  sizing.toBoilWithin = physics::powerToBoilWithin(rig, batch, place, goals.boilWithin, atAll);
+  sizing.toStrikeWithin = physics::powerToStrikeWithin(rig, batch, place, goals.boilWithin, atAll);
+  sizing.forBoilOff =
+      known ? known->forBoilOff
+            : physics::powerForBoilOff(rig, batch, place, goals.boilOffPerHour, atAll);
+  return sizing;
+}
+
+void addLargestBatches(SizingAnswer& sizing, const RigPlan& rig, const Plan& plan) {
+  const Goals& goals = plan.goals;
+  const auto largest = [&](const physics::Rig& one) {
+    return physics::largestBatch(one, plan.batch, plan.place, goals.boilOffPerHour,
+                                 goals.headspace);
+  };
+  sizing.largest = largest(rig.rig);
+  sizing.largestOnCircuit = largest(filled(rig.rig));
+}
+
+std::optional<physics::WhatWouldBoil> adviceFor(const RigPlan& rig, const Plan& plan,
+                                                const physics::BrewDay& day) {
+  if (!day.levelsOff) return std::nullopt;
+  const bool mayGetAJacket = rig.jacketIsCompared && !rig.hasJacket;
+  return physics::whatWouldBoil(rig.rig, mayGetAJacket ? &rig.jacketed : nullptr, plan.batch,
+                                plan.place);
+}
+
+Answers answer(const Plan& plan, Depth depth, bool curves) {
+  // Rigs know nothing of each other: each on a thread of its own, in the plan's order again here.
+  std::vector<std::future<RigAnswer>> later;
+  for (std::size_t i = 1; i < plan.rigs.size(); ++i) {
+    later.push_back(std::async(std::launch::async, [&plan, depth, curves, i] {
+      return answerFor(plan.rigs[i], plan, depth, curves);
+    }));
+  }
+  Answers answers;
+  if (!plan.rigs.empty()) answers.rigs.push_back(answerFor(plan.rigs[0], plan, depth, curves));
+  for (auto& rig : later) answers.rigs.push_back(rig.get());
+  answers.ownRules = plan.ownRules;
+  return answers;
+}
+
+}  // namespace rigs

@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Everything that answers show for one state of the plan: the days, and the searches beyond them.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "rigs/answers/answers.hpp"
+#include "rigs/answers/sweeps.hpp"
+#include "rigs/documents/problems.hpp"
+#include "rigs/plans/plan.hpp"
+
+namespace rigs {
+
+// One rig's pictures beyond its day.
+struct RigSweeps {
+  std::vector<PowerPoint> power;
+  std::vector<JacketPoint> thickness;         // empty without a jacket to compare
+  std::vector<JacketPowerPoint> jacketPower;  // likewise
+  std::vector<CoolingPoint> cooling;          // likewise
+};
+
+// What takes longer than the days, and may therefore be missing for a moment.
+struct Searches {
+  bool sizing = false;  // the powers that the plan's goals need
+  bool power = false;
+  bool thickness = false;
+  bool jacketPower = false;
+  bool cooling = false;
+  bool circuit = false;  // what the readings of the rules leave
+  bool rest = false;     // largest batches, and what would make a kettle boil: no picture shows it
+
+  bool covers(const Searches& needed) const {
+    return (sizing || !needed.sizing) && (power || !needed.power) &&
+           (thickness || !needed.thickness) && (jacketPower || !needed.jacketPower) &&
+           (cooling || !needed.cooling) && (circuit || !needed.circuit) && (rest || !needed.rest);
+  }
+  bool operator==(const Searches&) const = default;
+};
+inline Searches both(const Searches& a, const Searches& b) {
+  return {a.sizing && b.sizing,
+          a.power && b.power,
+          a.thickness && b.thickness,
+          a.jacketPower && b.jacketPower,
+          a.cooling && b.cooling,
+          a.circuit && b.circuit,
+          a.rest && b.rest};
+}
+inline constexpr Searches kEverySearch{true, true, true, true, true, true, true};
+
+// Immutable once made: shared between threads and views.
+struct Solution {
+  Plan plan;
+  Answers answers;                // with curves
+  std::vector<RigSweeps> sweeps;  // one a rig, plan order; empty before the first search is done
+  Searches done;                  // of every rig
+  int edition = 0;                // of the document it belongs to; newer wins
+};
+using SolutionPtr = std::shared_ptr<const Solution>;
+
+}  // namespace rigs

@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/answers/sweeps.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+#include "physics/jacket.hpp"
+#include "physics/sizing.hpp"
+#include "rigs/answers/figures.hpp"
+
+namespace rigs {
+namespace {
+
+using physics::BrewDay;
+
+// Quick looks: a picture's pixel is worth far more than this.
+constexpr physics::SimulationOptions kForPictures{.curves = false, .relativeTolerance = 1e-7};
+
+physics::Batch poured(const physics::Rig& rig, const Plan& plan) {
+  physics::Batch batch = plan.batch;
+  batch.size =
+      physics::PouredWater{physics::simulate(rig, plan.batch, plan.place, kForPictures).water};
+  return batch;
+}
+
+physics::Rig withRating(const physics::Rig& rig, physics::Power rating) {
+  physics::Rig other = rig;
+  other.element.rating = rating;
+  other.element.ratedAt = rig.supply.nominal;
+  return other;
+}
+
+// The ends exactly, and closer together where the curves bend: from 0 by squares, else by ratios.
+template <class Q>
+Q between(const Q& low, const Q& high, int i, int count) {
+  if (i == 0) return low;
+  if (i == count - 1) return high;
+  const double share = static_cast<double>(i) / (count - 1);
+  const double ratio = high / low;
+  if (!std::isfinite(ratio)) return share * share * high;
+  return std::pow(ratio, share) * low;
+}
+
+std::optional<physics::Time> difference(const std::optional<physics::Time>& a,
+                                        const std::optional<physics::Time>& b) {
+  if (!a || !b) return std::nullopt;
+  return *a - *b;
+}
+
+physics::Length sideThickness(const physics::Rig& rig) {
+  physics::Length sum = physics::metres(0.0);
+  for (const physics::Layer& layer : rig.vessel.side.insulation) sum += layer.thickness;
+  return sum;
+}
+
+void scaleLayers(physics::Covering& covering, double factor) {
+  for (physics::Layer& layer : covering.insulation) {
+    layer.thickness *= factor;
+    layer.flatInsulance *= factor;
+  }
+}
+
+}  // namespace
+
+JacketDay jacketDay(const BrewDay& day, const Plan& plan) {
+  return {.done = day.outcome == physics::Outcome::Done,
+          .toBoil = timeOf(day, physics::StageKind::HeatingToBoil),
+          .fromWall = day.total.fromWall(),
+          .cost = dayCost(day, plan.tariff, plan.startOfDay)};
+}
+
+std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
+                                     physics::Power strongest, int count,
+                                     std::optional<physics::Power> also) {
+  assert(count >= 2);
+  const physics::Batch batch = poured(rig.rig, plan);
+  std::vector<physics::Power> ratings;
+  for (int i = 0; i < count; ++i) ratings.push_back(between(weakest, strongest, i, count));
+  if (also) ratings.insert(std::lower_bound(ratings.begin(), ratings.end(), *also), *also);
+  std::vector<PowerPoint> points;
+  for (const physics::Power& rating : ratings) {
+    const BrewDay day =
+        physics::simulate(withRating(rig.rig, rating), batch, plan.place, kForPictures);
+    PowerPoint point{.element = rating,
+                     .delivered = day.electrical.delivered,
+                     .current = day.electrical.current,
+                     .toBoil = timeOf(day, physics::StageKind::HeatingToBoil),
+                     .toStrike = timeOf(day, physics::StageKind::Strike),
+                     .boilOffPerHour = std::nullopt,
+                     .boilOff = std::nullopt};
+    if (day.boil) {
+      point.boilOffPerHour = day.boil->shareOfPreBoilPerHour;
+      point.boilOff = day.boil->coldBoilOff;
+    }
+    points.push_back(point);
+  }
+  return points;
+}
+
+std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
+                                          physics::Length thickest, int count) {
+  assert(count >= 2);
+  const physics::Batch batch = poured(rig.bare, plan);
+  const BrewDay bare = physics::simulate(rig.bare, batch, plan.place, kForPictures);
+  const physics::Length stated = sideThickness(rig.jacketed);
+  std::vector<JacketPoint> points;
+  for (int i = 0; i < count; ++i) {
+    const physics::Length thickness = between(physics::metres(0.0), thickest, i, count);
+    physics::Rig wrapped = rig.jacketed;
+    if (i == 0 || stated <= physics::metres(0.0)) {
+      wrapped = rig.bare;
+    } else {
+      const double factor = thickness / stated;
+      scaleLayers(wrapped.vessel.side, factor);
+      scaleLayers(wrapped.vessel.base, factor);
+      scaleLayers(wrapped.vessel.lid, factor);
+    }
+    const BrewDay day = physics::simulate(wrapped, batch, plan.place, kForPictures);
+    const physics::Energy saved = bare.total.fromWall() - day.total.fromWall();
+    points.push_back({.thickness = thickness,
+                      .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
+                                                timeOf(day, physics::StageKind::HeatingToBoil)),
+                      .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
+                                                  timeOf(day, physics::StageKind::Strike)),
+                      .savedFromWall = saved,
+                      .savedMoney = moneySaved(bare, day, plan),
+                      .bare = jacketDay(bare, plan),
+                      .jacketed = jacketDay(day, plan)});
+  }
+  return points;
+}
+
+std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan& plan,
+                                                 physics::Power weakest, physics::Power strongest,
+                                                 int count) {
+  assert(count >= 2);
+  const physics::Batch batch = poured(rig.bare, plan);
+  std::vector<JacketPowerPoint> points;
+  for (int i = 0; i < count; ++i) {
+    const physics::Power rating = between(weakest, strongest, i, count);
+    const auto dayOf = [&](const physics::Rig& one) {
+      return physics::simulate(withRating(one, rating), batch, plan.place, kForPictures);
+    };
+    const BrewDay bare = dayOf(rig.bare);
+    const BrewDay jacketed = dayOf(rig.jacketed);
+    const physics::Energy saved = bare.total.fromWall() - jacketed.total.fromWall();
+    points.push_back(
+        {.element = rating,
+         .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
+                                   timeOf(jacketed, physics::StageKind::HeatingToBoil)),
+         .savedFromWall = saved,
+         .savedMoney = moneySaved(bare, jacketed, plan),
+         .bare = jacketDay(bare, plan),
+         .jacketed = jacketDay(jacketed, plan)});
+  }
+  return points;
+}
+
+std::vector<CoolingPoint> leftAlone(const RigPlan& rig, const Plan& plan, physics::Time longest) {
+  const physics::Batch batch = poured(rig.bare, plan);
+  const auto bare = physics::coolingCurve(rig.bare, batch, plan.place, longest);
+  const auto jacketed = physics::coolingCurve(rig.jacketed, batch, plan.place, longest);
+  std::vector<CoolingPoint> points;
+  for (std::size_t i = 0; i < std::min(bare.size(), jacketed.size()); ++i) {
+    points.push_back({.alone = bare[i].time - bare.front().time,
+                      .bare = bare[i].wort,
+                      .jacketed = jacketed[i].wort});
+  }
+  return points;
+}
+
+}  // namespace rigs

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// From bytes to a JSON tree, with everything that can be wrong on the way said in plain words.
+#include <algorithm>
+#include <cstdint>
+#include <nlohmann/json.hpp>
+#include <set>
+
+#include "rigs/documents/json_cursor.hpp"
+
+namespace rigs {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr std::size_t kLargestDocument = 4 * 1024 * 1024;
+constexpr std::size_t kDeepest = 64;
+// The tree looks keys up one by one, so that very many keys would take very long.
+constexpr std::size_t kMostKeys = 1000;
+
+constexpr const char* kUnclosed =
+    "the document ends too early; a bracket or a quotation mark is not closed";
+
+unsigned char byteAt(std::string_view bytes, std::size_t i) {
+  return static_cast<unsigned char>(bytes[i]);
+}
+
+// Length of the UTF-8 sequence at `at` (RFC 3629, table in section 4), 0 if it is none.
+std::size_t sequenceLength(std::string_view bytes, std::size_t at) {
+  const unsigned char lead = byteAt(bytes, at);
+  if (lead < 0x80) return 1;
+  const std::size_t length = lead < 0xc2 ? 0 : lead < 0xe0 ? 2 : lead < 0xf0 ? 3 : 4;
+  if (length == 0 || lead > 0xf4 || at + length > bytes.size()) return 0;
+  const unsigned char second = byteAt(bytes, at + 1);
+  const unsigned char low = lead == 0xe0 ? 0xa0 : lead == 0xf0 ? 0x90 : 0x80;
+  const unsigned char high = lead == 0xed ? 0x9f : lead == 0xf4 ? 0x8f : 0xbf;
+  if (second < low || second > high) return 0;
+  for (std::size_t i = 2; i < length; ++i)
+    if ((byteAt(bytes, at + i) & 0xc0) != 0x80) return 0;
+  return length;
+}
+
+std::size_t firstNotUtf8(std::string_view bytes) {
+  std::size_t at = 0;
+  while (at < bytes.size()) {
+    const std::size_t length = sequenceLength(bytes, at);
+    if (length == 0) return at;
+    at += length;
+  }
+  return std::string_view::npos;
+}
+
+bool looksLikeUtf16(std::string_view bytes) {
+  if (bytes.starts_with("\xff\xfe") || bytes.starts_with("\xfe\xff")) return true;
+  return bytes.substr(0, 4).find('\0') != std::string_view::npos;
+}
+
+// "line 3, column 7", counted from 1 in characters.
+std::string lineAndColumn(std::string_view bytes, std::size_t offset) {
+  const std::string_view before = bytes.substr(0, offset);
+  const auto lines = std::count(before.begin(), before.end(), '\n');
+  const std::size_t newline = before.rfind('\n');
+  const std::string_view row =
+      newline == std::string_view::npos ? before : before.substr(newline + 1);
+  const auto columns = std::count_if(row.begin(), row.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xc0) != 0x80;
+  });
+  return "line " + std::to_string(lines + 1) + ", column " + std::to_string(columns + 1);
+}
+
+// The first bracket that opens too deep a level; brackets within texts do not count.
+std::size_t firstTooDeep(std::string_view bytes) {
+  std::size_t depth = 0;
+  bool inText = false;
+  for (std::size_t i = 0; i < bytes.size(); ++i) {
+    const char c = bytes[i];
+    if (inText) {
+      if (c == '\\') ++i;
+      if (c == '"') inText = false;
+    } else if (c == '"') {
+      inText = true;
+    } else if (c == '{' || c == '[') {
+      if (++depth > kDeepest) return i;
+    } else if ((c == '}' || c == ']') && depth > 0) {
+      --depth;
+    }
+  }
+  return std::string_view::npos;
+}
+
+// A first pass without a tree: finds syntax errors with their place, and repeated keys, of which
+// the tree would keep one without a word.
+class Inspector : public nlohmann::json_sax<Json> {
+ public:
+  Inspector(std::string_view bytes, Problems& problems) : bytes_(bytes), problems_(problems) {}
+
+  bool null() override { return value(); }
+  bool boolean(bool) override { return value(); }
+  bool number_integer(std::int64_t) override { return value(); }
+  bool number_unsigned(std::uint64_t) override { return value(); }
+  bool number_float(double, const std::string&) override { return value(); }
+  bool string(std::string&) override { return value(); }
+  bool binary(Json::binary_t&) override { return value(); }
+  bool start_object(std::size_t) override {
+    levels_.push_back({.isObject = true});
+    return true;
+  }
+  bool start_array(std::size_t) override {
+    levels_.push_back({.isObject = false});
+    return true;
+  }
+  bool end_object() override { return end(); }
+  bool end_array() override { return end(); }
+
+  bool key(std::string& name) override {
+    Level& level = levels_.back();
+    level.key = name;
+    if (!level.keys.insert(name).second)
+      add(pointer(), quotedText(name) + " stands here more than once; keep one of them");
+    if (level.keys.size() <= kMostKeys) return true;
+    level.key.clear();
+    add(pointerOfParent(), "this object has more than " + std::to_string(kMostKeys) + " keys");
+    return false;
+  }
+
+  bool parse_error(std::size_t position, const std::string& token,
+                   const nlohmann::detail::exception& exception) override {
+    constexpr int kNumberTooLarge = 406;  // the library's number for out_of_range of a number
+    const std::size_t offset = position == 0 ? 0 : position - 1;  // of the last byte read
+    if (offset >= bytes_.size()) {
+      place(bytes_.size(), kUnclosed);
+    } else if (exception.id == kNumberTooLarge) {
+      place(offset, "this number is too large");
+    } else {
+      explain(token, offset);
+    }
+    return false;
+  }
+
+ private:
+  struct Level {
+    bool isObject;
+    std::size_t index = 0;
+    std::string key{};
+    std::set<std::string, std::less<>> keys{};
+  };
+
+  void add(std::string where, std::string message) {
+    problems_.push_back({Severity::Error, std::move(where), std::move(message)});
+  }
+  bool value() {
+    if (!levels_.empty()) ++levels_.back().index;
+    return true;
+  }
+  bool end() {
+    levels_.pop_back();
+    return value();
+  }
+  std::string pointer(std::size_t dropped = 0) const {
+    std::string result;
+    for (std::size_t i = 0; i + dropped < levels_.size(); ++i) {
+      result += '/';
+      if (!levels_[i].isObject) {
+        result += std::to_string(levels_[i].index);
+        continue;
+      }
+      for (const char c : levels_[i].key)
+        result += c == '~' ? std::string("~0") : c == '/' ? std::string("~1") : std::string(1, c);
+    }
+    return result;
+  }
+  std::string pointerOfParent() const { return pointer(1); }
+
+  void place(std::size_t offset, const std::string& message) {
+    add("", lineAndColumn(bytes_, offset) + ": " + message);
+  }
+
+  // `token` may hold more than the token, but begins with it where that is a text.
+  void explain(const std::string& token, std::size_t offset) {
+    const char c = bytes_[offset];
+    const std::size_t before = bytes_.substr(0, offset).find_last_not_of(" \t\r\n");
+    const bool afterComma = before != std::string_view::npos && bytes_[before] == ',';
+    if (c == '/') return place(offset, "comments are not accepted; remove this one");
+    if (c == '\'') return place(offset, "texts stand in double quotation marks");
+    if ((c == '\n' || c == '\r') && token.starts_with('"'))
+      return place(offset, "a text is not closed at the end of its line");
+    if ((c == '}' || c == ']') && afterComma)
+      return place(offset, std::string("there is a comma too many before \"") + c + '"');
+    const std::size_t opening =
+        c == '"' && offset > 0 ? bytes_.rfind('"', offset - 1) : std::string_view::npos;
+    const std::size_t start = opening == std::string_view::npos ? offset : opening;
+    if (c == '"' || c == '{' || c == '[')
+      return place(start, "a comma or a colon is missing before " +
+                              quotedText(bytes_.substr(start, offset - start + 1)));
+    constexpr std::string_view kDelimiters = " \t\r\n,:[]{}\"";
+    if (kDelimiters.find(c) != std::string_view::npos)
+      return place(offset, quotedText({&c, 1}) + " does not belong here");
+    const std::size_t delimiter = bytes_.find_last_of(kDelimiters, offset);
+    const std::size_t first = delimiter == std::string_view::npos ? 0 : delimiter + 1;
+    const std::size_t end = std::min(bytes_.find_first_of(kDelimiters, offset), bytes_.size());
+    place(first, quotedText(bytes_.substr(first, end - first)) +
+                     " does not belong here; texts need quotation marks, and words without them "
+                     "are true, false and null only");
+  }
+
+  std::string_view bytes_;
+  Problems& problems_;
+  std::vector<Level> levels_;
+};
+
+}  // namespace
+
+JsonDocument parseJson(std::string_view bytes, Problems& problems) {
+  const auto refuse = [&problems](std::string message) {
+    problems.push_back({Severity::Error, "", std::move(message)});
+    return nullptr;
+  };
+  if (bytes.size() > kLargestDocument) return refuse("the document is larger than 4 MB");
+  if (looksLikeUtf16(bytes))
+    return refuse("the document is not in UTF-8, but probably in UTF-16; save it as UTF-8");
+  if (bytes.starts_with("\xef\xbb\xbf")) bytes.remove_prefix(3);
+  if (bytes.find_first_not_of(" \t\r\n") == std::string_view::npos)
+    return refuse("the document is empty");
+  if (const std::size_t at = firstNotUtf8(bytes); at != std::string_view::npos)
+    return refuse(lineAndColumn(bytes, at) + ": this is not UTF-8; save the document as UTF-8");
+  if (const std::size_t at = firstTooDeep(bytes); at != std::string_view::npos)
+    return refuse(lineAndColumn(bytes, at) + ": more than " + std::to_string(kDeepest) +
+                  " levels of brackets");
+
+  const std::size_t before = problems.size();
+  Inspector inspector(bytes, problems);
+  const bool understood = Json::sax_parse(bytes.begin(), bytes.end(), &inspector);
+  if (!understood || problems.size() > before) return nullptr;
+  return std::make_shared<Json>(Json::parse(bytes.begin(), bytes.end(), nullptr, false));
+}
+
+}  // namespace rigs

@@ -1,0 +1,113 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/plans/plan_texts.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include "rigs/documents/files.hpp"
+#include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/catalogue.hpp"
+
+namespace rigs {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr std::size_t kLongestChain = 8;  // as the plan's reader allows
+
+std::string rigPointer(std::size_t index) { return "/rigs/" + std::to_string(index); }
+
+std::string_view partOf(std::string_view pointer) {
+  const std::string_view rest = pointer.substr(1);
+  return rest.substr(0, rest.find('/'));
+}
+
+// "" where there is none.
+std::string originNamed(const std::string& name, fs::path& folder) {
+  if (!name.ends_with(".json")) {
+    const GenericRig* generic = catalogue().rig(name);
+    return generic ? std::string(generic->document) : std::string();
+  }
+  const fs::path relative = fs::path(name).lexically_normal();
+  if (relative.is_absolute() || relative.begin() == relative.end() || *relative.begin() == "..")
+    return {};
+  const fs::path path = folder / relative;
+  folder = path.parent_path();
+  try {
+    std::string text = readText(path);
+    Problems problems;
+    return parseJson(text, problems) ? text : std::string();
+  } catch (const FileError&) {
+    return {};
+  }
+}
+
+// "/" and "~" within a key, as RFC 6901 writes them.
+std::string escaped(const std::string& key) {
+  std::string out;
+  for (const char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
+  return out;
+}
+
+void collect(const nlohmann::ordered_json& node, const std::string& pointer, Texts& texts) {
+  if (node.is_structured()) {
+    for (const auto& item : node.items())
+      collect(item.value(), pointer + '/' + escaped(item.key()), texts);
+  } else if (!node.is_null()) {
+    texts[pointer] = node.is_string() ? node.get<std::string>() : node.dump();
+  }
+}
+
+}  // namespace
+
+Texts textsOf(std::string_view document) {
+  Problems problems;
+  const auto json = parseJson(document, problems);
+  if (!json) throw EditError("the document is not JSON");
+  Texts texts;
+  collect(*json, {}, texts);
+  return texts;
+}
+
+std::vector<std::string> originsOf(std::string_view document, std::size_t index,
+                                   const fs::path& folder) {
+  std::vector<std::string> origins;
+  fs::path here = folder;
+  auto name = textAt(document, rigPointer(index) + "/from");
+  while (name && origins.size() < kLongestChain) {
+    std::string origin = originNamed(*name, here);
+    if (origin.empty()) break;
+    name = textAt(origin, "/from");
+    origins.push_back(std::move(origin));
+  }
+  return origins;
+}
+
+bool mergesByKey(std::string_view part) { return part == "vessel" || part == "element"; }
+
+Texts inheritedTexts(const std::vector<std::string>& origins) {
+  Texts all;
+  for (auto origin = origins.rbegin(); origin != origins.rend(); ++origin) {
+    const Texts texts = textsOf(*origin);
+    for (const auto& [pointer, text] : texts) {
+      const std::string_view part = partOf(pointer);
+      if (mergesByKey(part)) continue;
+      std::erase_if(all, [&](const auto& old) { return partOf(old.first) == part; });
+    }
+    for (const auto& [pointer, text] : texts) all[pointer] = text;
+  }
+  return all;
+}
+
+std::string withPartStated(std::string_view document, std::size_t index, std::string_view part,
+                           const std::vector<std::string>& origins) {
+  const std::string own = rigPointer(index) + "/" + std::string(part);
+  if (mergesByKey(part) || exists(document, own)) return std::string(document);
+  const std::string there = "/" + std::string(part);
+  for (const std::string& origin : origins) {
+    if (exists(origin, there)) return withValue(document, own, valueAt(origin, there));
+  }
+  return std::string(document);
+}
+
+}  // namespace rigs

@@ -1,0 +1,398 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The parser; the printer is in quantity_format.cpp.
+#include "rigs/quantities/quantity_text.hpp"
+
+#include <algorithm>
+#include <charconv>
+#include <cmath>
+#include <utility>
+
+#include "physics/element.hpp"
+#include "rigs/quantities/quantity_kinds.hpp"
+
+namespace rigs {
+namespace {
+
+using detail::factsOf;
+
+// No quantity needs more; longer text is a pasted accident.
+constexpr std::size_t kLongestText = 200;
+
+bool isDigit(char c) { return '0' <= c && c <= '9'; }
+
+struct Number {
+  double value = 0.0;
+  std::size_t end = 0;
+  bool whole = false;     // digits only
+  bool missing = false;   // what stands there does not begin as a number
+  std::string problem{};  // the end of a sentence about the text
+};
+
+Number broken(std::string problem) { return {.problem = std::move(problem)}; }
+
+// One pass over `text` from `at` on; never looks beyond the end.
+class NumberReader {
+ public:
+  NumberReader(std::string_view text, std::size_t at) : text_(text), at_(at) {}
+
+  Number read() {
+    if (peek() == '-' || peek() == '+') take();
+    if (!isDigit(peek()) && !(separatorHere() && isDigit(peek(1))))
+      return {.missing = true, .problem = "does not start with a number"};
+    const std::size_t wholeDigits = digits();
+    const bool leadingZero = wholeDigits > 0 && digits_[digits_.size() - wholeDigits] == '0';
+    bool plain = true;
+    if (separatorHere() && isDigit(peek(1))) {
+      plain = false;
+      const bool comma = peek() == ',';
+      digits_ += '.';
+      ++at_;
+      const std::size_t decimals = digits();
+      if (separatorHere() && isDigit(peek(1)))
+        return broken(
+            "has more than one decimal sign; write it without grouping the digits, "
+            R"(e.g. "1250.5")");
+      if (comma && decimals == 3 && 1 <= wholeDigits && wholeDigits <= 3 && !leadingZero)
+        return twoReadings();
+    }
+    if (peek() == 'e' || peek() == 'E') {
+      const std::size_t sign = peek(1) == '-' || peek(1) == '+' ? 1 : 0;
+      if (isDigit(peek(1 + sign))) {
+        plain = false;
+        take();
+        if (sign != 0) take();
+        digits();
+      }
+    }
+    Number result{.end = at_, .whole = plain};
+    if (!value(digits_, result.value)) return broken("is too large or too small a number");
+    return plain ? withFraction(result) : result;
+  }
+
+ private:
+  char peek(std::size_t ahead = 0) const {
+    return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
+  }
+  bool separatorHere() const { return peek() == '.' || peek() == ','; }
+  void take() { digits_ += text_[at_++]; }
+  std::size_t digits() {
+    const std::size_t start = at_;
+    while (isDigit(peek())) take();
+    return at_ - start;
+  }
+
+  static bool value(std::string_view digits, double& result) {
+    if (digits.starts_with('+')) digits.remove_prefix(1);
+    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), result);
+    return error == std::errc{} && end == digits.data() + digits.size() && std::isfinite(result);
+  }
+
+  Number twoReadings() const {
+    const std::size_t point = digits_.find('.');
+    const std::string joined = digits_.substr(0, point) + digits_.substr(point + 1);
+    return broken("can be read as " + joined + " or as " + digits_ + "; write one of these");
+  }
+
+  // "1/2" and "1 1/2"; `whole` is what stands before.
+  Number withFraction(Number whole) {
+    const bool negative = digits_.starts_with('-');
+    std::string above = digits_;
+    bool mixed = false;
+    if (peek() == ' ' && isDigit(peek(1))) {
+      std::size_t ahead = 1;
+      while (isDigit(peek(ahead))) ++ahead;
+      if (peek(ahead) != '/' || !isDigit(peek(ahead + 1)))
+        return broken("has its digits in groups; write them without spaces");
+      mixed = true;
+      above = std::string(text_.substr(at_ + 1, ahead - 1));
+      at_ += ahead;
+    }
+    if (peek() != '/' || !isDigit(peek(1))) return whole;
+    ++at_;
+    const std::size_t start = at_;
+    digits();
+    double numerator = 0.0;
+    double denominator = 0.0;
+    if (!value(above, numerator) || !value(text_.substr(start, at_ - start), denominator) ||
+        denominator == 0.0)
+      return broken("has a fraction without a value");
+    const double part = numerator / denominator;
+    whole.value = !mixed ? part : negative ? whole.value - part : whole.value + part;
+    whole.end = at_;
+    whole.whole = false;
+    return whole;
+  }
+
+  std::string_view text_;
+  std::size_t at_;
+  std::string digits_;
+};
+
+struct Parsed {
+  std::optional<double> si{};
+  std::string problem{};                 // the end of a sentence about the text
+  std::optional<Unit> unit{};            // set where the text was one number and one unit
+  std::string unitText{};                // as printed after a number
+  UnitSystem fallback = UnitSystem::SI;  // where it was something else
+};
+
+Parsed failed(std::string problem) { return {.problem = std::move(problem)}; }
+
+std::string howTo(QuantityKind kind) {
+  const auto& facts = factsOf(kind);
+  const bool several = facts.units.find(',') != std::string_view::npos;
+  return std::string("write it with ") + (several ? "one of " : "") + std::string(facts.units) +
+         ", e.g. \"" + std::string(facts.example) + '"';
+}
+
+// Sentences with a semicolon have their own advice.
+std::string advised(const std::string& problem, QuantityKind kind) {
+  return problem.find(';') == std::string::npos ? problem + "; " + howTo(kind) : problem;
+}
+
+Parsed finished(double si, QuantityKind kind) {
+  if (!std::isfinite(si)) return failed("is too large or too small a number");
+  if (kind == QuantityKind::Temperature && si < 0.0) return failed("lies below absolute zero");
+  return {.si = si == 0.0 ? 0.0 : si};
+}
+
+std::string wrongDimension(QuantityKind kind, const Unit& unit, std::string_view unitText) {
+  const auto& wanted = factsOf(kind);
+  const auto other = std::find_if(
+      detail::kKindFacts.begin(), detail::kKindFacts.end(),
+      [&](const auto& f) { return detail::unitOf(f.coherent).dimension == unit.dimension; });
+  std::string message =
+      other == detail::kKindFacts.end()
+          ? "has a unit that does not measure " + std::string(wanted.name)
+          : "is " + std::string(other->name) + "; " + std::string(wanted.name) + " is needed";
+  message += ", e.g. \"" + std::string(wanted.example) + '"';
+  if (kind == QuantityKind::Time && unitText == "m") message += R"(; minutes are "min")";
+  if (kind == QuantityKind::Volume && unitText == "oz") message += R"(; fluid ounces are "fl oz")";
+  return message;
+}
+
+// "R 1.8", "R-13" (a dash, not a minus), "RSI 0.3". Nullopt where it is not of this form.
+std::optional<Parsed> labelledInsulance(std::string_view plain) {
+  if (!plain.starts_with('R') && !plain.starts_with('r')) return std::nullopt;
+  plain.remove_prefix(1);
+  const bool metric = plain.starts_with("SI") || plain.starts_with("si");
+  if (metric) plain.remove_prefix(2);
+  while (plain.starts_with(' ') || plain.starts_with('-') || plain.starts_with('='))
+    plain.remove_prefix(1);
+  if (plain.empty() || !isDigit(plain.front())) return std::nullopt;
+  const Number number = NumberReader(plain, 0).read();
+  if (!number.problem.empty()) return failed(number.problem);
+  const std::string_view label = metric ? "m²·K/W" : "ft²·h·°F/Btu";
+  if (number.end != plain.size())
+    return failed("has more after the number; \"" + std::string(metric ? "RSI" : "R") +
+                  "\" already means " + std::string(label));
+  Parsed result =
+      finished(detail::toSi(number.value, detail::unitOf(label)), QuantityKind::ThermalInsulance);
+  result.fallback = metric ? UnitSystem::SI : UnitSystem::UsCustomary;
+  return result;
+}
+
+// 4/0 counts as -3.
+std::optional<Parsed> wireGauge(std::string_view plain) {
+  const auto isGaugeWord = [](std::string_view w) { return w == "AWG" || w == "awg"; };
+  if (plain.size() < 4) return std::nullopt;
+  if (isGaugeWord(plain.substr(0, 3))) {
+    plain.remove_prefix(3);
+  } else if (isGaugeWord(plain.substr(plain.size() - 3))) {
+    plain.remove_suffix(3);
+  } else {
+    return std::nullopt;
+  }
+  while (plain.starts_with(' ')) plain.remove_prefix(1);
+  while (plain.ends_with(' ')) plain.remove_suffix(1);
+  const bool zeros = plain.ends_with("/0");
+  if (zeros) plain.remove_suffix(2);
+  int gauge = 0;
+  const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), gauge);
+  const bool inTable = zeros ? 1 <= gauge && gauge <= 4 : 0 <= gauge && gauge <= 40;
+  if (error != std::errc{} || end != plain.data() + plain.size() || !inTable)
+    return failed(R"(is no wire gauge; they run from "4/0 AWG" to "40 AWG")");
+  const double n = zeros ? 1.0 - gauge : gauge;
+  return finished(physics::inSquareMetres(physics::wireGaugeArea(n)), QuantityKind::Area);
+}
+
+Parsed bareNumber(double number, std::string_view digits, QuantityKind kind) {
+  const auto& facts = factsOf(kind);
+  if (kind == QuantityKind::Fraction) {
+    if (0.0 <= number && number <= 1.0) {
+      Parsed result = finished(number, kind);
+      result.unit = Unit{};
+      return result;
+    }
+    return failed("is not between 0 and 1; write \"" + std::string(digits) + " %\" for percent");
+  }
+  const std::string_view first = facts.units.substr(0, facts.units.find(','));
+  return failed("has no unit; write it with one of " + std::string(facts.units) + ", e.g. \"" +
+                std::string(digits) + ' ' + std::string(first) + '"');
+}
+
+bool allowsLadder(QuantityKind kind) {
+  return kind == QuantityKind::Time || kind == QuantityKind::Mass || kind == QuantityKind::Length;
+}
+
+struct Term {
+  Number number;
+  UnitExpression unit;
+  std::string_view unitText;
+};
+
+// "1 h 30 min": each unit smaller than the one before, only the last number broken.
+Parsed sumOfTerms(const std::vector<Term>& terms, QuantityKind kind, bool negative) {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < terms.size(); ++i) {
+    const Unit& unit = terms[i].unit.unit;
+    const double si = detail::toSi(std::abs(terms[i].number.value), unit);
+    if (i + 1 < terms.size() && !terms[i].number.whole)
+      return failed("has a broken number before its last unit; write one number and one unit");
+    if (unit.ladder == Ladder::None || unit.ladder != terms.front().unit.unit.ladder)
+      return failed("joins units that are not written one after another; " + howTo(kind));
+    if (i > 0 && si >= detail::toSi(1.0, terms[i - 1].unit.unit))
+      return failed("has a part that is not smaller than the unit before it");
+    sum += si;
+  }
+  Parsed result = finished(negative ? -sum : sum, kind);
+  if (terms.front().unit.unit.ladder != Ladder::Time) result.fallback = UnitSystem::UsCustomary;
+  return result;
+}
+
+Parsed oneTerm(const Term& term, QuantityKind kind) {
+  const bool point = kind == QuantityKind::Temperature;
+  const Unit& unit = term.unit.unit;
+  if (unit.dimension != detail::unitOf(factsOf(kind).coherent).dimension ||
+      (point && !term.unit.single))
+    return failed(wrongDimension(kind, unit, term.unitText));
+  Parsed result = finished(
+      point ? detail::pointToSi(term.number.value, unit) : detail::toSi(term.number.value, unit),
+      kind);
+  result.unit = unit;
+  result.unitText = printedCharacters(term.unitText);
+  return result;
+}
+
+Parsed parse(QuantityKind kind, std::string_view text) {
+  if (text.size() > kLongestText) return failed("is too long for a quantity; " + howTo(kind));
+  const std::string plain = plainCharacters(text);
+  if (plain.empty()) {
+    const bool blank = text.find_first_not_of(" \t") == std::string_view::npos;
+    return failed(blank ? "is empty; " + howTo(kind)
+                        : "holds a character that does not belong in a quantity; " + howTo(kind));
+  }
+  if (kind == QuantityKind::ThermalInsulance)
+    if (auto labelled = labelledInsulance(plain)) return *labelled;
+  if (kind == QuantityKind::Area)
+    if (auto gauge = wireGauge(plain)) return *gauge;
+
+  std::vector<Term> terms;
+  std::size_t at = 0;
+  const std::string_view all = plain;
+  while (at < all.size()) {
+    Term term{.number = NumberReader(all, at).read(), .unit = {}, .unitText = {}};
+    if (!term.number.problem.empty()) {
+      if (!terms.empty()) return failed("has more after its unit; " + howTo(kind));
+      return failed(term.number.missing ? advised(term.number.problem, kind) : term.number.problem);
+    }
+    const std::string_view digits = all.substr(at, term.number.end - at);
+    if (!terms.empty() && !isDigit(digits.front()))
+      return failed("has more after its unit; " + howTo(kind));
+    at = term.number.end;
+    while (at < all.size() && all[at] == ' ') ++at;
+    if (at == all.size() && terms.empty()) return bareNumber(term.number.value, digits, kind);
+    if (at == all.size()) return failed("ends with a number without a unit; " + howTo(kind));
+    if (all[at] == ':') return failed(R"(has a ":"; write times like "1 h 30 min")");
+    term.unit = readUnitExpression(all.substr(at), allowsLadder(kind));
+    if (!term.unit.problem.empty()) return failed(advised(term.unit.problem, kind));
+    if (term.unit.length == 0)
+      return failed("has something else than a unit after the number; " + howTo(kind));
+    term.unitText = all.substr(at, term.unit.length);
+    while (term.unitText.ends_with(' ')) term.unitText.remove_suffix(1);
+    at += term.unit.length;
+    terms.push_back(std::move(term));
+    if (at < all.size() && !allowsLadder(kind))
+      return failed("has more after its unit; " + howTo(kind));
+  }
+  if (terms.size() == 1) return oneTerm(terms.front(), kind);
+  if (terms.front().unit.unit.dimension != detail::unitOf(factsOf(kind).coherent).dimension)
+    return failed(wrongDimension(kind, terms.front().unit.unit, terms.front().unitText));
+  return sumOfTerms(terms, kind, all.starts_with('-'));
+}
+
+}  // namespace
+
+namespace detail {
+
+Reading read(QuantityKind kind, std::string_view text) {
+  Parsed parsed = parse(kind, text);
+  if (parsed.si) return {parsed.si, {}};
+  return {std::nullopt, quotedText(text) + ' ' + parsed.problem};
+}
+
+double numberLike(QuantityKind kind, double si, std::string_view sample) {
+  const Parsed parsed = parse(kind, sample);
+  if (!parsed.unit) return toColumn(kind, si, parsed.fallback);
+  return kind == QuantityKind::Temperature ? pointFromSi(si, *parsed.unit)
+                                           : fromSi(si, *parsed.unit);
+}
+
+std::string printLike(QuantityKind kind, double si, std::string_view sample,
+                      const FormatOptions& options) {
+  const Parsed parsed = parse(kind, sample);
+  if (!parsed.unit || !std::isfinite(si)) return print(kind, si, parsed.fallback, options);
+  const double number = numberLike(kind, si, sample);
+  const std::string text = formatNumber(number, options);
+  return parsed.unitText.empty() ? text : text + ' ' + parsed.unitText;
+}
+
+}  // namespace detail
+
+std::string_view kindName(QuantityKind kind) { return factsOf(kind).name; }
+std::string_view kindExample(QuantityKind kind) { return factsOf(kind).example; }
+std::string_view usualUnits(QuantityKind kind) { return factsOf(kind).units; }
+
+std::vector<std::string> knownUnits(QuantityKind kind) {
+  const Dimension wanted = detail::unitOf(factsOf(kind).coherent).dimension;
+  std::vector<std::string> units;
+  for (const UnitSpelling& s : unitSpellings())
+    if (s.unit.dimension == wanted) units.push_back(printedCharacters(s.spelling));
+  return units;
+}
+
+std::string quotedText(std::string_view text) {
+  constexpr std::size_t kLongestQuote = 60;
+  std::string shown = "\"";
+  std::size_t at = 0;
+  while (at < text.size() && shown.size() < kLongestQuote) {
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const unsigned char lead = byte(at);
+    const std::size_t length = lead < 0x80   ? 1
+                               : lead < 0xc2 ? 0
+                               : lead < 0xe0 ? 2
+                               : lead < 0xf0 ? 3
+                               : lead < 0xf5 ? 4
+                                             : 0;
+    bool whole = length > 0 && at + length <= text.size();
+    for (std::size_t i = 1; whole && i < length; ++i) whole = (byte(at + i) & 0xc0) == 0x80;
+    // C1 controls and direction marks can rewrite what a terminal shows.
+    const auto third = [&](unsigned low, unsigned high) {
+      return low <= byte(at + 2) && byte(at + 2) <= high;
+    };
+    const bool mark = whole && length == 3 && lead == 0xe2 &&
+                      ((byte(at + 1) == 0x80 && (third(0x8b, 0x8f) || third(0xa8, 0xae))) ||
+                       (byte(at + 1) == 0x81 && third(0xa6, 0xa9)));
+    const bool control =
+        lead < 0x20 || lead == 0x7f || mark || (whole && lead == 0xc2 && byte(at + 1) < 0xa0);
+    if (!whole || control) {
+      shown += '?';
+    } else {
+      shown += text.substr(at, length);
+    }
+    at += whole ? length : 1;
+  }
+  return shown + (at < text.size() ? "…\"" : "\"");
+}
+
+}  // namespace rigs

@@ -1,0 +1,270 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Layout facts of every picture at every size: nothing overlaps, nothing is cut, nothing is
+// missing from the legend, everything is dark or light enough.
+#include "gui/window/charts/chart_layout.hpp"
+
+#include <gtest/gtest.h>
+
+#include <QFontMetricsF>
+#include <array>
+
+#include "gui/window/questions/question.hpp"
+#include "tests/gui/window/solved_demo.hpp"
+
+namespace {
+
+using gui::ChartLayout;
+using gui::Picture;
+using gui::Question;
+
+gui::ChartLook look(bool dark, int pixels) {
+  QPalette palette;
+  palette.setColor(QPalette::Base, dark ? QColor(0x1c, 0x1f, 0x23) : QColor(Qt::white));
+  palette.setColor(QPalette::Text, dark ? QColor(0xe6, 0xe8, 0xea) : QColor(0x1a, 0x1d, 0x21));
+  QFont font(QStringLiteral("DejaVu Sans"));
+  font.setPixelSize(pixels);
+  return gui::lookOf(palette, font, QLocale(QLocale::German));
+}
+
+struct Case {
+  std::string name;
+  Picture picture;
+};
+std::vector<Case> allPictures() {
+  std::vector<Case> cases;
+  for (const Question question : gui::allQuestions()) {
+    for (const bool other : {false, true}) {
+      gui::QuestionView view;
+      view.rig = 1;
+      view.asBars = other;
+      view.overThickness = !other;
+      view.savings = other;
+      view.asWritten = !other;
+      for (const rigs::UnitSystem units : {rigs::UnitSystem::SI, rigs::UnitSystem::UsCustomary}) {
+        const auto answer = gui::answerTo(question, *test_support::solvedDemo(), units, view);
+        for (const Picture& picture : answer.pictures) {
+          cases.push_back(
+              {(gui::identifierOf(question) + QLatin1Char(' ') + picture.title).toStdString(),
+               picture});
+        }
+      }
+    }
+  }
+  return cases;
+}
+
+QVector<ChartLayout::Label> everyLabel(const ChartLayout& layout) {
+  QVector<ChartLayout::Label> all;
+  for (const auto* labels :
+       {&layout.xTicks, &layout.yTicks, &layout.lineEnds, &layout.marks, &layout.bands,
+        &layout.limits, &layout.legend, &layout.titles, &layout.parts, &layout.barNames}) {
+    for (const auto& label : *labels) {
+      if (!label.box.isEmpty()) all.push_back(label);
+    }
+  }
+  return all;
+}
+
+constexpr std::array<std::pair<int, int>, 4> kSizes{
+    {{620, 330}, {840, 420}, {1240, 500}, {2500, 1000}}};
+
+TEST(ChartLayout, KeepsLabelsApart) {
+  for (const Case& one : allPictures()) {
+    for (const auto& [width, height] : kSizes) {
+      for (const int pixels : {12, 16}) {
+        SCOPED_TRACE(one.name + " " + std::to_string(width) + " " + std::to_string(pixels));
+        const auto labels =
+            everyLabel(gui::layOut(one.picture, QSizeF(width, height), look(false, pixels)));
+        for (qsizetype i = 0; i < labels.size(); ++i) {
+          for (qsizetype j = i + 1; j < labels.size(); ++j) {
+            EXPECT_FALSE(labels[i]
+                             .box.adjusted(0.5, 1, -0.5, -1)
+                             .intersects(labels[j].box.adjusted(0.5, 1, -0.5, -1)))
+                << labels[i].text.toStdString() << " / " << labels[j].text.toStdString();
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST(ChartLayout, CutsNoLabel) {
+  for (const Case& one : allPictures()) {
+    for (const auto& [width, height] : kSizes) {
+      SCOPED_TRACE(one.name + " " + std::to_string(width));
+      const ChartLayout layout = gui::layOut(one.picture, QSizeF(width, height), look(false, 13));
+      EXPECT_GT(layout.plot.height(), 0.4 * height);
+      EXPECT_GT(layout.plot.width(), 0.7 * width);
+      for (const auto& label : everyLabel(layout)) {
+        SCOPED_TRACE(label.text.toStdString());
+        EXPECT_TRUE(QRectF(0, 0, width, height).contains(label.box));
+      }
+      for (const auto* labels :
+           {&layout.xTicks, &layout.yTicks, &layout.lineEnds, &layout.limits, &layout.barNames}) {
+        for (const auto& label : *labels) {
+          EXPECT_GE(label.box.width(),
+                    QFontMetricsF(layout.font).horizontalAdvance(label.text) - 0.01)
+              << label.text.toStdString();
+        }
+      }
+    }
+  }
+}
+
+TEST(ChartLayout, HasTicksOnBothAxes) {
+  for (const Case& one : allPictures()) {
+    SCOPED_TRACE(one.name);
+    const ChartLayout layout = gui::layOut(one.picture, {840, 420}, look(false, 13));
+    EXPECT_GE(layout.xTicks.size(), 3);
+    if (one.picture.kind == Picture::Kind::StackedBars) continue;
+    EXPECT_GE(layout.yTicks.size(), 3);
+  }
+}
+
+TEST(ChartLayout, NamesEverythingInTheLegend) {
+  for (const Case& one : allPictures()) {
+    SCOPED_TRACE(one.name);
+    const ChartLayout layout = gui::layOut(one.picture, {840, 420}, look(false, 13));
+    QStringList legend;
+    for (const auto& label : layout.legend) {
+      legend += label.text;
+      EXPECT_GT(label.sample.width(), 0.0);
+    }
+    for (const gui::PictureLine& line : one.picture.lines) {
+      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(line.name)) << line.name.toStdString();
+    }
+    // A single part is what the axis says.
+    EXPECT_TRUE(one.picture.partNames.size() != 1 || !one.picture.xTitle.isEmpty());
+    for (const QString& part : one.picture.partNames) {
+      if (one.picture.partNames.size() == 1) continue;
+      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(part)) << part.toStdString();
+    }
+    for (const gui::PictureBand& band : one.picture.bands) {
+      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(band.source));
+    }
+  }
+}
+
+TEST(ChartLayout, NamesEveryLineAtItsEnd) {
+  for (const Case& one : allPictures()) {
+    if (one.picture.kind != Picture::Kind::Lines) continue;
+    SCOPED_TRACE(one.name);
+    const ChartLayout layout = gui::layOut(one.picture, {840, 420}, look(false, 13));
+    qsizetype drawn = 0;
+    for (const gui::PictureLine& line : one.picture.lines) {
+      // A rig's; a level is named in the legend.
+      if (!line.faint && line.rig >= 0 && !line.points.isEmpty()) ++drawn;
+    }
+    EXPECT_EQ(layout.lineEnds.size(), drawn);
+  }
+}
+
+// WCAG 2.1: 4.5 for text, 3 for graphics.
+TEST(ChartLook, IsReadInLightAndDark) {
+  for (const bool dark : {false, true}) {
+    const gui::ChartLook one = look(dark, 13);
+    EXPECT_EQ(one.dark, dark);
+    EXPECT_GE(gui::contrastRatio(one.ink, one.paper), 4.5);
+    EXPECT_GE(gui::contrastRatio(one.quietInk, one.paper), 4.5);
+    EXPECT_GE(gui::contrastRatio(one.accent, one.paper), 4.5);
+    for (int rig = 0; rig < 8; ++rig) {
+      EXPECT_GE(gui::contrastRatio(gui::shadeOfRig(rig, one), one.paper), 3.0) << rig;
+    }
+    for (int part = 0; part < 9; ++part) {
+      const QColor shade = gui::shadeOfPart(part, 9, one);
+      EXPECT_GE(gui::contrastRatio(gui::inkOn(shade), shade), 4.5) << part;
+    }
+  }
+  EXPECT_NEAR(gui::contrastRatio(Qt::black, Qt::white), 21.0, 1e-6);
+}
+
+TEST(ChartLook, TellsRigsApartWithoutColour) {
+  for (int i = 0; i < 6; ++i) {
+    for (int j = 0; j < i; ++j) EXPECT_NE(gui::dashesOfRig(i), gui::dashesOfRig(j));
+  }
+  EXPECT_EQ(gui::letterOfRig(0), QStringLiteral("(a)"));
+  EXPECT_EQ(gui::letterOfRig(26), QStringLiteral("(aa)"));
+}
+
+TEST(FullWindow, HoldsAllDataAndSurvivesNone) {
+  const gui::ChartWindow none = gui::fullWindow({});
+  EXPECT_LT(none.xFrom, none.xTo);
+  EXPECT_LT(none.yFrom, none.yTo);
+  Picture one;
+  one.lines = {{.rig = 0, .name = {}, .points = {{3.0, 61.2}, {4.0, 68.7}}}};
+  const gui::ChartWindow window = gui::fullWindow(one);
+  EXPECT_LE(window.yFrom, 61.2);
+  EXPECT_GE(window.yTo, 68.7);
+  EXPECT_GT(window.yFrom, 50.0);
+  one.lines = {{.rig = 0, .name = {}, .points = {{3.0, 5.0}, {4.0, 5.0}}}};
+  EXPECT_LT(gui::fullWindow(one).yFrom, gui::fullWindow(one).yTo);
+}
+
+// Told apart in a legend too: what is not solid shows a gap and the next dash within its sample.
+TEST(TheDashes, ShowInTheLengthOfALegendsSample) {
+  constexpr double kSample = 34.0;  // pixels
+  for (int rig = 0; rig < 6; ++rig) {
+    const auto dashes = gui::dashesOfRig(rig);
+    if (dashes.isEmpty()) continue;
+    EXPECT_LE((dashes[0] + dashes[1] + dashes[2 % dashes.size()]) * gui::kLineWidth, kSample)
+        << rig;
+    EXPECT_GE(dashes[1] * gui::kLineWidth, 4.0) << rig;
+  }
+}
+
+// Where there is room the events stand beside a dot, each once, and off the lines. That nothing
+// overlaps or is cut is tested above for every label.
+TEST(TheLayout, NamesEventsBesideTheirDots) {
+  const Picture picture =
+      gui::answerTo(Question::HowLong, *test_support::solvedDemo(), rigs::UnitSystem::SI)
+          .pictures[0];
+  for (const QSizeF size : {QSizeF(690, 500), QSizeF(1240, 500), QSizeF(2500, 1000)}) {
+    SCOPED_TRACE(size.width());
+    const ChartLayout layout = gui::layOut(picture, size, look(false, 12));
+    QStringList told;
+    for (const auto& mark : layout.marks) {
+      if (mark.box.isEmpty() || mark.text.startsWith(QLatin1Char('('))) continue;
+      told += mark.text;
+      EXPECT_GE(mark.box.width(),
+                QFontMetricsF(layout.smallFont).horizontalAdvance(mark.text) - 0.01);
+      for (const gui::PictureLine& line : picture.lines) {
+        for (double x = layout.window.xFrom; x < layout.window.xTo;
+             x += layout.window.width() / 4000.0) {
+          const auto y = gui::valueAt(line.points, x);
+          EXPECT_FALSE(y && mark.box.adjusted(1, 3, -1, -3).contains(layout.at({x, *y})))
+              << mark.text.toStdString() << " on " << line.rig;
+        }
+      }
+    }
+    for (const char* event : {"strike reached", "mashed in", "mash done"})
+      EXPECT_EQ(told.count(QString::fromLatin1(event)), 1) << event;
+  }
+}
+
+// At the ends of lines, but neither on the axis nor across another line.
+TEST(TheLayout, KeepsLineNamesOffTheAxisAndTheLines) {
+  for (const Question question : {Question::WhichElement, Question::BoilsEnough}) {
+    const gui::Picture picture =
+        gui::answerTo(question, *test_support::solvedDemo(), rigs::UnitSystem::SI).pictures[0];
+    for (const QSizeF size : {QSizeF(700, 330), QSizeF(900, 480)}) {
+      const gui::ChartLayout layout = gui::layOut(picture, size, gui::paperLook());
+      for (const auto& label : layout.lineEnds) {
+        EXPECT_LE(label.box.bottom(), layout.plot.bottom());
+        for (const gui::PictureLine& line : picture.lines) {
+          int inside = 0;
+          for (double x = layout.window.xFrom; x < layout.window.xTo;
+               x += layout.window.width() / 2000.0) {
+            const auto y = gui::valueAt(line.points, x);
+            if (!y) continue;
+            const QPointF at = layout.at({x, *y});  // above or below the plot nothing is drawn
+            if (layout.plot.contains(at) && label.box.adjusted(1, 3, -1, -3).contains(at)) ++inside;
+          }
+          EXPECT_EQ(inside, 0) << label.text.toStdString() << " by " << line.rig << ": "
+                               << picture.title.toStdString();
+        }
+      }
+    }
+  }
+}
+
+}  // namespace

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/gui/window/crash_child.hpp"
+
+#include <QApplication>
+#include <QDir>
+#include <QTest>
+#include <cstdio>
+
+#include "gui/window/main_window.hpp"
+
+namespace test_support {
+
+int typeAndWait(const char* folder, const char* plan) {
+  const QString path = QString::fromLocal8Bit(plan);
+  gui::MainWindow window(path == QLatin1String("-") ? QString() : path,
+                         QString::fromLocal8Bit(folder));
+  window.show();
+  if (!QTest::qWaitForWindowExposed(&window)) return 2;
+  auto* field = window.findChild<QLineEdit*>(QStringLiteral("/rigs/0/element/power"));
+  if (!field) return 3;
+  field->setFocus();
+  field->selectAll();
+  QTest::keyClicks(field, QStringLiteral("7 kW"));
+  const bool kept = QTest::qWaitFor(
+      [&] {
+        return !QDir(QString::fromLocal8Bit(folder))
+                    .entryList({QStringLiteral("*.unsaved")})
+                    .isEmpty();
+      },
+      15000);
+  std::puts(kept ? "kept" : "not kept");
+  std::fflush(stdout);
+  return QApplication::exec();
+}
+
+}  // namespace test_support

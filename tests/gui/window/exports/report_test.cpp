@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The PDF report read back by other programs.
+#include "gui/window/exports/report.hpp"
+
+#include <gtest/gtest.h>
+
+#include <QFile>
+#include <QFileInfo>
+#include <QPrinter>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include "gui/window/exports/report_inputs.hpp"
+#include "gui/window/words/language.hpp"
+#include "rigs/documents/files.hpp"
+#include "tests/gui/window/solved_demo.hpp"
+
+namespace {
+
+using test_support::solvedDemo;
+
+gui::ReportInput demoInput(rigs::UnitSystem units = rigs::UnitSystem::SI) {
+  const std::string_view text = rigs::demoPlanText();
+  return {.solution = solvedDemo(),
+          .units = units,
+          .planName = QStringLiteral("altbier.json"),
+          .document = {text.data(), static_cast<qsizetype>(text.size())}};
+}
+
+struct Said {
+  int exitCode = -1;
+  QString text;
+};
+
+Said run(const QString& program, const QStringList& arguments) {
+  QProcess process;
+  process.start(program, arguments);
+  if (!process.waitForFinished(60000)) return {};
+  return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput())};
+}
+
+// Without white space and ligatures: lines end where the paper does, and fonts join "ff".
+QString squeezed(QString text) {
+  text = text.normalized(QString::NormalizationForm_KC);
+  text.remove(QRegularExpression(QStringLiteral("\\s")));
+  return text;
+}
+
+class Report : public testing::Test {
+ protected:
+  QString written(const gui::ReportInput& input) {
+    const QString path = folder_.filePath(QStringLiteral("day.pdf"));
+    gui::writeReport(path.toStdString(), input);
+    return path;
+  }
+  QString textOf(const gui::ReportInput& input) {
+    const Said said = run(QStringLiteral("pdftotext"),
+                          {QStringLiteral("-enc"), QStringLiteral("UTF-8"), QStringLiteral("-raw"),
+                           written(input), QStringLiteral("-")});
+    EXPECT_EQ(said.exitCode, 0);
+    return said.text;
+  }
+
+  QTemporaryDir folder_;
+};
+
+TEST_F(Report, SaysEveryAnswerInputAssumptionAndCaution) {
+  const QString text = squeezed(textOf(demoInput()));
+
+  const auto expect = [&](const QString& part) {
+    EXPECT_TRUE(text.contains(squeezed(part))) << part.toStdString();
+  };
+  expect(QString::fromStdString(solvedDemo()->plan.title));
+  for (const gui::Question question : gui::allQuestions()) {
+    const gui::Answer answer = gui::answerTo(question, *solvedDemo(), rigs::UnitSystem::SI);
+    expect(answer.title);
+    expect(answer.sentence);
+    for (const QString& caution : answer.cautions) expect(caution);
+  }
+  for (const QString& assumption : gui::assumptions()) expect(assumption);
+  for (const auto& row : gui::dayInputs(solvedDemo()->plan, rigs::UnitSystem::SI).rows) {
+    expect(row[0]);
+    expect(row[1]);
+  }
+}
+
+TEST_F(Report, HasEveryNumberOfEveryTable) {
+  const QString text = squeezed(textOf(demoInput()));
+  for (const gui::Question question : gui::allQuestions()) {
+    const gui::Answer answer = gui::answerTo(question, *solvedDemo(), rigs::UnitSystem::SI);
+    for (const auto& row : answer.table.rows) {
+      EXPECT_TRUE(text.contains(squeezed(row[0]))) << row[0].toStdString();
+      for (const QString& cell : row) {
+        EXPECT_TRUE(text.contains(squeezed(cell))) << cell.toStdString();
+      }
+    }
+  }
+}
+
+TEST_F(Report, CarriesThePlanUnchanged) {
+  const QString path = written(demoInput());
+  const QString out = folder_.filePath(QStringLiteral("back.json"));
+
+  const Said said = run(QStringLiteral("pdfdetach"), {QStringLiteral("-save"), QStringLiteral("1"),
+                                                      QStringLiteral("-o"), out, path});
+
+  EXPECT_EQ(said.exitCode, 0);
+  EXPECT_EQ(rigs::readText(out.toStdString()), rigs::demoPlanText());
+}
+
+TEST_F(Report, IsDrawnInVectorsWithItsFontsInside) {
+  const QString path = written(demoInput());
+
+  const Said images = run(QStringLiteral("pdfimages"), {QStringLiteral("-list"), path});
+  const Said fonts = run(QStringLiteral("pdffonts"), {path});
+
+  EXPECT_EQ(images.exitCode, 0);
+  EXPECT_EQ(images.text.trimmed().split(u'\n').size(), 2) << images.text.toStdString();  // heads
+  const QStringList lines = fonts.text.trimmed().split(u'\n').mid(2);
+  EXPECT_GE(lines.size(), 1);
+  for (const QString& line : lines) {
+    // name, type, encoding, emb, sub, uni, object ID
+    EXPECT_TRUE(line.contains(QRegularExpression(QStringLiteral("\\byes\\s+(yes|no)\\s+(yes|no)"))))
+        << line.toStdString();
+  }
+  EXPECT_LT(QFileInfo(path).size(), 3 * 1024 * 1024);
+}
+
+TEST_F(Report, IsOnLetterPaperWithUsUnits) {
+  const QString metric = run(QStringLiteral("pdfinfo"), {written(demoInput())}).text;
+  const QString us =
+      run(QStringLiteral("pdfinfo"), {written(demoInput(rigs::UnitSystem::UsCustomary))}).text;
+
+  EXPECT_TRUE(metric.contains(QStringLiteral("(A4)"))) << metric.toStdString();
+  EXPECT_TRUE(us.contains(QStringLiteral("(letter)"))) << us.toStdString();
+}
+
+TEST_F(Report, SpeaksGermanWithADecimalComma) {
+  gui::speak(QStringLiteral("de"));
+  const QString text = squeezed(textOf(demoInput()));
+  const gui::Answer answer =
+      gui::answerTo(gui::Question::WhatCost, *solvedDemo(), rigs::UnitSystem::SI);
+  gui::speak(QStringLiteral("en"));
+
+  EXPECT_TRUE(text.contains(QStringLiteral("Vorsicht")));
+  EXPECT_TRUE(text.contains(squeezed(answer.sentence)));
+  EXPECT_FALSE(text.contains(QStringLiteral("Planningfigures")));
+}
+
+TEST_F(Report, SplitsWideTablesInsteadOfCuttingThem) {
+  rigs::Plan plan = solvedDemo()->plan;
+  auto many = std::make_shared<gui::Solution>(*solvedDemo());
+  for (int i = 0; i < 7; ++i) {
+    many->plan.rigs.push_back(plan.rigs[0]);
+    many->answers.rigs.push_back(solvedDemo()->answers.rigs[0]);
+    many->sweeps.push_back(solvedDemo()->sweeps[0]);
+    many->plan.rigs.back().name = many->answers.rigs.back().name =
+        "Spare kettle number " + std::to_string(i);
+  }
+  gui::ReportInput input = demoInput();
+  input.solution = many;
+
+  const QString text = squeezed(textOf(input));
+
+  for (int i = 0; i < 7; ++i) {
+    EXPECT_TRUE(text.contains(squeezed(QStringLiteral("Spare kettle number %1").arg(i))));
+  }
+}
+
+TEST_F(Report, FailsWithASentenceWhereItMayNotWrite) {
+  EXPECT_THROW(gui::writeReport("/proc/nowhere/day.pdf", demoInput()), rigs::FileError);
+}
+
+// On the way that File > Print takes, onto paper that is a file.
+TEST_F(Report, PrintsToAPdfPrinter) {
+  QPrinter printer;
+  printer.setOutputFormat(QPrinter::PdfFormat);
+  const QString path = folder_.filePath(QStringLiteral("printed.pdf"));
+  printer.setOutputFileName(path);
+  ASSERT_TRUE(gui::paintReport(printer, demoInput()));
+  const Said said =
+      run(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), path, QStringLiteral("-")});
+  EXPECT_EQ(said.exitCode, 0);
+  EXPECT_TRUE(squeezed(said.text).contains(squeezed(QStringLiteral("How long does it take?"))));
+  EXPECT_TRUE(squeezed(said.text).contains(
+      squeezed(QString::fromStdString(solvedDemo()->answers.rigs[3].name))));
+  const Said info = run(QStringLiteral("pdfinfo"), {path});
+  EXPECT_TRUE(QRegularExpression(QStringLiteral("Pages:\\s+([2-9]|[1-9][0-9])\\b"))
+                  .match(info.text)
+                  .hasMatch())
+      << info.text.toStdString();
+}
+
+}  // namespace

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Rigs as columns: adding, making variants, moving, renaming, removing; each a step to take back.
+#include <QAction>
+#include <QApplication>
+#include <QMenu>
+#include <QTest>
+#include <QToolButton>
+
+#include "gui/window/forms/rig_columns.hpp"
+#include "rigs/documents/json_edit.hpp"
+#include "tests/gui/window/window_fixture.hpp"
+
+namespace {
+
+using test_support::WindowTest;
+
+class TheColumns : public WindowTest {
+ protected:
+  // What the rig's own menu offers under this name.
+  QAction* action(int rig, const QString& text) {
+    auto* button = window().findChild<QToolButton*>(QStringLiteral("rig menu %1").arg(rig));
+    if (!button) return nullptr;
+    for (QAction* one : button->menu()->actions())
+      if (one->text() == text) return one;
+    return nullptr;
+  }
+  std::vector<std::string> names() {
+    std::vector<std::string> all;
+    for (std::size_t i = 0; i < rigs::rigCount(document().text()); ++i)
+      all.push_back(textAt("/rigs/" + std::to_string(i) + "/name").value_or("?"));
+    return all;
+  }
+  int columns() {
+    return static_cast<int>(window().forms().findChildren<gui::LineSample*>().size());
+  }
+};
+
+TEST_F(TheColumns, TakeARigFromTheCatalogue) {
+  const std::string before = document().text();
+  auto* add = window().findChild<QToolButton*>("add rig");
+  ASSERT_NE(add, nullptr);
+  ASSERT_FALSE(add->menu()->actions().isEmpty());
+  const QString name = add->menu()->actions().back()->text();
+  add->menu()->actions().back()->trigger();
+  EXPECT_EQ(names().size(), 5U);
+  EXPECT_EQ(names().back(), name.toStdString());
+  EXPECT_EQ(columns(), 5);
+  EXPECT_NE(document().plan(), nullptr);
+  undo();
+  EXPECT_EQ(document().text(), before);
+  EXPECT_EQ(columns(), 4);
+}
+
+TEST_F(TheColumns, MakeTheSameWithAJacket) {
+  const std::string before = document().text();
+  QAction* wrap = action(1, "Duplicate with a jacket");
+  ASSERT_NE(wrap, nullptr);
+  wrap->trigger();
+  EXPECT_EQ(names()[2], "New element, kitchen, with a jacket");
+  ASSERT_NE(document().plan(), nullptr);
+  EXPECT_TRUE(document().plan()->rigs[2].hasJacket);
+  ASSERT_TRUE(settles());
+  // Same rig, same water, less lost through the wall.
+  const auto& rigs = window().page().solution()->answers.rigs;
+  EXPECT_LT(rigs[2].day.total.fromWall(), rigs[1].day.total.fromWall());
+  undo();
+  EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheColumns, KeepTheHandOnTheRigThatMoves) {
+  QLineEdit* power = line("/rigs/1/element/power");
+  power->setFocus();
+  const std::string name = names()[1];
+  press(Qt::Key_Right, Qt::AltModifier);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), "/rigs/2/element/power");
+  press(Qt::Key_Right, Qt::AltModifier);
+  EXPECT_EQ(names()[3], name);
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), "/rigs/3/element/power");
+  press(Qt::Key_Left, Qt::AltModifier);
+  EXPECT_EQ(names()[2], name);
+  press(Qt::Key_D, Qt::ControlModifier);
+  EXPECT_EQ(names()[3], name + ", copy");
+  EXPECT_EQ(QApplication::focusWidget()->objectName(), "/rigs/3/element/power");
+}
+
+TEST_F(TheColumns, MoveAndTakeItBack) {
+  const auto before = names();
+  ASSERT_NE(action(0, "Move to the right"), nullptr);
+  EXPECT_FALSE(action(0, "Move to the left")->isEnabled());
+  EXPECT_FALSE(action(3, "Move to the right")->isEnabled());
+  action(0, "Move to the right")->trigger();
+  EXPECT_EQ(names()[0], before[1]);
+  EXPECT_EQ(names()[1], before[0]);
+  EXPECT_EQ(line("/rigs/0/name")->text().toStdString(), before[1]);
+  undo();
+  EXPECT_EQ(names(), before);
+}
+
+TEST_F(TheColumns, MoveByKeyboardTheRigThatHasTheFocus) {
+  const auto before = names();
+  line("/rigs/2/element/power")->setFocus();
+  press(Qt::Key_Left, Qt::AltModifier);
+  EXPECT_EQ(names()[1], before[2]);
+}
+
+TEST_F(TheColumns, AreNeverFewerThanTwo) {
+  action(3, "Remove")->trigger();
+  action(2, "Remove")->trigger();
+  EXPECT_EQ(names().size(), 2U);
+  EXPECT_FALSE(action(0, "Remove")->isEnabled());
+  EXPECT_NE(document().plan(), nullptr);
+  undo();
+  undo();
+  EXPECT_EQ(names().size(), 4U);
+}
+
+TEST_F(TheColumns, AreNeverMoreThanTwelve) {
+  for (int i = 4; i < 12; ++i) action(0, "Duplicate")->trigger();
+  EXPECT_EQ(names().size(), 12U);
+  EXPECT_FALSE(action(0, "Duplicate")->isEnabled());
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+}
+
+TEST_F(TheColumns, SayWhenTwoRigsHaveOneName) {
+  type("/rigs/1/name", "Old element, kitchen");
+  EXPECT_TRUE(problemAt("/rigs/1/name").contains("two rigs are called"))
+      << problemAt("/rigs/1/name").toStdString();
+  undo();
+  EXPECT_EQ(problemAt("/rigs/1/name"), QString());
+}
+
+}  // namespace

@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Every question in the whole window, reached by keyboard.
+#include <QSpinBox>
+#include <QTabBar>
+#include <QTest>
+
+#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/words/language.hpp"
+#include "tests/gui/window/window_fixture.hpp"
+
+namespace {
+
+using test_support::WindowTest;
+
+class TheWindow : public WindowTest {};
+
+TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
+  ASSERT_TRUE(settles());
+  int key = Qt::Key_1;
+  for (const gui::Question question : gui::allQuestions()) {
+    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+    press(static_cast<Qt::Key>(key++), Qt::ControlModifier);
+    EXPECT_EQ(window().page().question(), question);
+    const gui::Answer answer = window().page().currentAnswer();
+    EXPECT_FALSE(answer.sentence.isEmpty());
+    EXPECT_FALSE(answer.pictures.isEmpty());
+    EXPECT_FALSE(answer.table.rows.isEmpty());
+    EXPECT_FALSE(answer.cautions.isEmpty());
+    EXPECT_EQ(window().findChild<QTabBar*>("questions")->currentIndex(),
+              gui::allQuestions().indexOf(question));
+  }
+}
+
+TEST_F(TheWindow, FollowsAnEdit) {
+  ASSERT_TRUE(settles());
+  const QString before = window().page().currentAnswer().sentence;
+  type("/rigs/1/element/power", "1200 W");
+  ASSERT_TRUE(settles());
+  EXPECT_NE(window().page().currentAnswer().sentence, before);
+  undo();
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(window().page().currentAnswer().sentence, before);
+}
+
+TEST_F(TheWindow, TakesADraggedGoalAsOneStep) {
+  const std::string before = document().text();
+  for (const double minutes : {44.2, 43.1, 40.4}) Q_EMIT window().page().goalDragged(minutes);
+  EXPECT_EQ(textAt("/goals/boil_within"), "40.5 min");
+  EXPECT_EQ(line("/goals/boil_within")->text(), "40.5 min");
+  undo();
+  EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheWindow, TakesTheYearAsAnEditOfThePlan) {
+  window().setQuestion(gui::Question::WhatCost);
+  ASSERT_TRUE(settles());
+  auto* batches = window().page().findChild<QSpinBox*>();
+  ASSERT_TRUE(batches && batches->isVisible());
+  EXPECT_EQ(batches->value(), 12);
+  batches->setValue(20);
+  EXPECT_EQ(textAt("/tariff/brews_per_year"), "20");
+  ASSERT_TRUE(settles());
+  EXPECT_TRUE(window().page().currentAnswer().sentence.contains("20 batches"));
+  undo();
+  EXPECT_EQ(textAt("/tariff/brews_per_year"), std::nullopt);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(batches->value(), 12);
+}
+
+// All nine in one row of the smallest window promised, none elided; the whole question above the
+// answer and in the tool tip.
+TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
+  window().resize(1280, 720);
+  for (const char* language : {"en", "de"}) {
+    SCOPED_TRACE(language);
+    gui::speak(QString::fromLatin1(language));
+    QCoreApplication::processEvents();
+    ASSERT_TRUE(settles());
+    const auto* bar = window().findChild<QTabBar*>("questions");
+    ASSERT_EQ(bar->count(), gui::allQuestions().size());
+    for (int i = 0; i < bar->count(); ++i) {
+      const QRect tab = bar->tabRect(i);
+      EXPECT_TRUE(bar->rect().contains(tab)) << bar->tabText(i).toStdString();
+      EXPECT_GT(tab.width(), bar->fontMetrics().horizontalAdvance(bar->tabText(i)));
+      EXPECT_EQ(bar->tabToolTip(i), gui::titleOf(gui::allQuestions().at(i)));
+    }
+    const QRect last = bar->tabRect(bar->count() - 1);
+    EXPECT_LT(bar->mapTo(&window(), last.topRight()).x(),
+              window().findChild<QComboBox*>("units")->mapTo(&window(), QPoint(0, 0)).x());
+  }
+  gui::speak(QStringLiteral("en"));
+}
+
+TEST_F(TheWindow, RemembersWhatWasOnScreen) {
+  window().setQuestion(gui::Question::WhatCost);
+  window().forms().tabs().setCurrentIndex(1);
+  window().resize(1400, 800);
+  window().close();
+  reopen();
+  EXPECT_EQ(window().page().question(), gui::Question::WhatCost);
+  EXPECT_EQ(window().forms().tabs().currentIndex(), 1);
+}
+
+}  // namespace

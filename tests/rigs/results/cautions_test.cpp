@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/results/cautions.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "tests/gui/terminal/plan_in_code.hpp"
+
+namespace {
+
+using namespace rigs;
+using ::testing::AllOf;
+using ::testing::Contains;
+using ::testing::HasSubstr;
+using ::testing::Not;
+
+std::vector<std::string> topics(About about, const Plan& plan, const Answers& answers) {
+  std::vector<std::string> all;
+  for (const Caution& caution : cautionsFor(about, plan, answers, UnitSystem::SI))
+    all.emplace_back(caution.topic);
+  return all;
+}
+
+class CautionsFor : public ::testing::Test {
+ protected:
+  const Plan plan_ = test_support::planInCode();
+  const Answers day_ = answer(plan_, Depth::Day);
+};
+
+TEST_F(CautionsFor, EndsWithTheElectricianWhereverThereIsAVerdict) {
+  for (const About about : {About::Answer, About::Sizing, About::Circuit, About::Everything}) {
+    const auto texts = cautionTexts(about, plan_, day_, UnitSystem::SI);
+    EXPECT_THAT(texts.back(), AllOf(HasSubstr("local codes"), HasSubstr("licensed electrician")));
+  }
+}
+
+TEST_F(CautionsFor, KeepsMainsAndSteamEverywhere) {
+  for (const About about : {About::Day, About::Boil, About::Insulation, About::Cost, About::Answer,
+                            About::Sizing, About::Circuit, About::Room, About::Everything}) {
+    const auto all = topics(about, plan_, day_);
+    EXPECT_THAT(all, Contains("mains"));
+    EXPECT_THAT(all, Contains("steam"));
+    EXPECT_THAT(all, Contains("element"));
+    EXPECT_THAT(all, Contains("scald"));
+  }
+}
+
+TEST_F(CautionsFor, SizingKnowsElementHeadspaceWeightAndWarmHours) {
+  for (const About about : {About::Sizing, About::Circuit, About::Everything}) {
+    const auto all = topics(about, plan_, day_);
+    for (const char* topic : {"earth", "leakage", "dry firing", "headspace", "lifting",
+                              "attendance", "storage", "cooling", "steam force", "deferral"})
+      EXPECT_THAT(all, Contains(topic)) << topic;
+    auto sorted = cautionTexts(about, plan_, day_, UnitSystem::SI);
+    std::sort(sorted.begin(), sorted.end());
+    EXPECT_EQ(std::adjacent_find(sorted.begin(), sorted.end()), sorted.end()) << "said twice";
+  }
+}
+
+std::string textOf(const char* topic, const Plan& plan, const Answers& answers) {
+  for (const Caution& caution : cautionsFor(About::Circuit, plan, answers, UnitSystem::SI))
+    if (caution.topic == topic) return caution.text;
+  return {};
+}
+
+// 0.75 mA/kW of 5.6 kW are 4.2 mA, and a Class A device trips between 4 and 6 mA.
+TEST_F(CautionsFor, SaysWhereALargeElementMayTripItsProtection) {
+  Plan plan = plan_;
+  plan.region = "United States";
+  plan.rigs.resize(1);
+  EXPECT_THAT(textOf("leakage", plan, answer(plan, Depth::Day)),
+              HasSubstr("An element that was stored damp may leak"));
+  plan.rigs[0].rig.element.rating = physics::watts(5600.0);
+  plan.rigs[0].rig.supply.rating = physics::amperes(30.0);
+  EXPECT_THAT(textOf("leakage", plan, answer(plan, Depth::Day)),
+              AllOf(HasSubstr("may leak up to 4.2 mA by its standard"),
+                    HasSubstr("may trip from 4 mA"), HasSubstr("never take the protection away")));
+}
+
+TEST_F(CautionsFor, WarnsOfACordAndNotOfBuildingWire) {
+  Plan plan = plan_;
+  plan.rigs[1].circuits.resize(1);
+  CircuitDetails& details = plan.rigs[1].circuits[0].details;
+  details.cable = CableAsked{};
+  details.cable->use = CableUse::BuildingWire;
+  EXPECT_EQ(textOf("cord", plan, day_), "");
+  details.cable->use = CableUse::ExtensionSet;
+  EXPECT_THAT(textOf("cord", plan, day_), HasSubstr("fully uncoiled and uncovered"));
+}
+
+TEST_F(CautionsFor, TellsOfWarmHoursWithBothOfFoodServicesLimits) {
+  Plan plan = plan_;
+  plan.batch.mash = physics::UnpluggedMash{physics::celsius(54.0), physics::hours(2.0)};
+  const Answers answers = answer(plan, Depth::Day);
+  EXPECT_THAT(topics(About::Sizing, plan, answers), Contains("warm wort"));
+  EXPECT_THAT(cautionTexts(About::Sizing, plan, answers, UnitSystem::SI),
+              Contains(AllOf(HasSubstr("within 2 h"), HasSubstr("within 6 h"))));
+}
+
+TEST_F(CautionsFor, TellsOfTheRoomWhereItWasSimulated) {
+  EXPECT_THAT(topics(About::Everything, plan_, day_), Not(Contains("room")));
+  const Answers rooms = answer(plan_, Depth::Room);
+  EXPECT_THAT(topics(About::Room, plan_, rooms), Contains("room"));
+  EXPECT_THAT(topics(About::Everything, plan_, rooms), Contains("room"));
+}
+
+// 360 mm at 105 C: 19.6 kPa over 0.1018 m2 (IAPWS-IF97, as S1 for 400 mm) are 2.0 kN, 200 kg.
+TEST_F(CautionsFor, WeighsTheSteamUnderTheWidestLid) {
+  EXPECT_THAT(cautionTexts(About::Sizing, plan_, day_, UnitSystem::SI),
+              Contains(AllOf(HasSubstr("105 °C"), HasSubstr("36 cm"), HasSubstr("200 kg"))));
+}
+
+TEST_F(CautionsFor, SaysThatCoolingIsNotInTheDayAndHowSlowItIsUnaided) {
+  EXPECT_THAT(
+      cautionTexts(About::Day, plan_, day_, UnitSystem::SI),
+      Contains(AllOf(HasSubstr("says nothing of cooling"), HasSubstr("to come down to 57 °C"),
+                     HasSubstr("2 h"), HasSubstr("never gives"), HasSubstr("64 times"))));
+}
+
+}  // namespace
