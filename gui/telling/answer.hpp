@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A question's answer as data: sentences, typed tables, pictures, notes and cautions. Made once,
+// shown by the terminal, the window, the report and every export.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "gui/telling/picture.hpp"
+#include "gui/telling/question.hpp"
+#include "gui/telling/table.hpp"
+#include "rigs/answers/solution.hpp"
+#include "rigs/words/told.hpp"
+
+namespace gui::telling {
+
+struct Heading {
+  rigs::Told text;
+};
+// A sentence about one rig, whose letter leads it, or about all.
+struct Sentence {
+  std::optional<std::size_t> rig;
+  rigs::Told text;
+  bool goesOn = false;  // about the same rig as the one before: the letter is not said again
+};
+using Block = std::variant<Heading, Sentence, Table>;
+
+struct Answer {
+  rigs::Told title;
+  std::vector<rigs::Told> sentences;  // the answer in short, numbers first: the window's headline
+  std::vector<Block> blocks;          // rig by rig, then the figures
+  std::vector<Picture> pictures;      // none, one or two
+  // What a table has no room for: rules, arithmetic, clauses, sources.
+  std::vector<rigs::Told> notes;
+  // Never empty where mains, heat, steam or warm wort are concerned.
+  std::vector<rigs::Told> cautions;
+  // What this plan in particular should heed; the window shows them with the notes, where
+  // `cautions` are always in sight.
+  std::vector<rigs::Told> furtherCautions;
+
+  void heading(rigs::Told text) { blocks.emplace_back(Heading{std::move(text)}); }
+  void say(rigs::Told text) { blocks.emplace_back(Sentence{{}, std::move(text)}); }
+  void say(std::size_t rig, rigs::Told text) {
+    blocks.emplace_back(Sentence{rig, std::move(text)});
+  }
+  void goOn(std::size_t rig, rigs::Told text) {
+    if (!text.empty()) blocks.emplace_back(Sentence{rig, std::move(text), true});
+  }
+  void show(Table table) { blocks.emplace_back(std::move(table)); }
+
+  std::vector<rigs::Told> allCautions() const;  // those of this plan first
+  // All tables in order.
+  std::vector<const Table*> tables() const;
+};
+
+// Pure: the same solution, reader and view give the same answer. Numbers come from the solution,
+// which covers what neededBy() says.
+Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
+                const QuestionView& view = {});
+// What takes longer than the days and this answer shows.
+rigs::Searches neededBy(Question question, const QuestionView& view = {});
+
+}  // namespace gui::telling

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/case.hpp"
+
+#include <utility>
+#include <variant>
+
+namespace gui::telling {
+namespace {
+
+constexpr double kMillimetresPerInch = 25.4;
+
+}  // namespace
+
+std::string letter(std::size_t rig) {
+  std::string letters;
+  for (std::size_t n = rig + 1; n > 0; n = (n - 1) / 26) {
+    letters.insert(letters.begin(), static_cast<char>('a' + (n - 1) % 26));
+  }
+  return '(' + letters + ')';
+}
+
+double Case::thickness(physics::Length length) const {
+  const double millimetres = physics::inMillimetres(length);
+  return reader.units == rigs::UnitSystem::SI ? millimetres : millimetres / kMillimetresPerInch;
+}
+
+std::string Case::thicknessUnit() const {
+  return reader.units == rigs::UnitSystem::SI ? "mm" : "in";
+}
+
+Extremes extremesOf(const Case& of,
+                    const std::function<std::optional<double>(std::size_t)>& figure) {
+  Extremes extremes;
+  double least = 0.0;
+  double most = 0.0;
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    const auto value = figure(i);
+    if (!value) continue;
+    if (extremes.counted == 0 || *value < least) {
+      least = *value;
+      extremes.least = i;
+    }
+    if (extremes.counted == 0 || *value > most) {
+      most = *value;
+      extremes.most = i;
+    }
+    ++extremes.counted;
+  }
+  return extremes;
+}
+
+RigTable::RigTable(std::string name, const Case& of) : count_(of.count()) {
+  table_.name = std::move(name);
+  for (std::size_t i = 0; i < count_; ++i)
+    table_.columns.push_back(rigs::Told::just(rigs::Verbatim{letter(i)}));
+}
+
+void RigTable::add(Row row, std::optional<int> decimals) {
+  if (decimals) {
+    for (Cell& cell : row.cells) {
+      if (!cell) continue;
+      if (auto* amount = std::get_if<rigs::Amount>(&cell->value))
+        amount->options.decimals = *decimals;
+    }
+  }
+  table_.rows.push_back(std::move(row));
+}
+
+}  // namespace gui::telling

@@ -1,0 +1,87 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What every question's telling starts from: the solved plan, its reader, and how a rig is named.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "gui/telling/answer.hpp"
+#include "rigs/answers/answers.hpp"
+#include "rigs/answers/solution.hpp"
+#include "rigs/plans/plan.hpp"
+
+namespace gui::telling {
+
+// "(a)", "(b)", ... "(z)", "(aa)".
+std::string letter(std::size_t rig);
+
+struct Case {
+  const rigs::Solution& solution;
+  const rigs::Plan& plan;
+  const rigs::Reader& reader;
+  QuestionView view;
+
+  std::size_t count() const { return solution.answers.rigs.size(); }
+  const rigs::RigAnswer& rig(std::size_t i) const { return solution.answers.rigs[i]; }
+  const rigs::RigPlan& planned(std::size_t i) const { return plan.rigs[i]; }
+  const rigs::RigSweeps* sweeps(std::size_t i) const {
+    return i < solution.sweeps.size() ? &solution.sweeps[i] : nullptr;
+  }
+  // As sentences name a rig: "(b) New element, kitchen"; and without its letter.
+  rigs::Verbatim named(std::size_t i) const { return {letter(i) + ' ' + rig(i).name}; }
+  const std::string& name(std::size_t i) const { return rig(i).name; }
+
+  // For pictures, which are made of numbers and words as the reader has them.
+  std::string text(const rigs::Told& told) const { return rigs::tell(told, reader); }
+  std::string text(const rigs::Argument& argument) const { return rigs::tell(argument, reader); }
+  template <class Q>
+  double axis(const Q& q) const {
+    return rigs::numberIn(q, reader.units);
+  }
+  template <class Q>
+  std::string unit() const {
+    return std::string(rigs::unitLabel<Q>(reader.units));
+  }
+  // Thicknesses are in millimetres or inches, whatever lengths are.
+  double thickness(physics::Length length) const;
+  std::string thicknessUnit() const;
+};
+
+// Rigs ordered by a figure; those without one are left out.
+struct Extremes {
+  std::size_t least = 0, most = 0;  // meaningful where `counted` > 0
+  std::size_t counted = 0;
+};
+Extremes extremesOf(const Case& of,
+                    const std::function<std::optional<double>(std::size_t)>& figure);
+
+// A table with the rigs as columns, filled row by row. `of` takes a rig's index and gives a cell,
+// a quantity, words, or an optional one of these: see cellOf().
+class RigTable {
+ public:
+  RigTable(std::string name, const Case& of);
+
+  struct Options {
+    std::optional<int> decimals = {};
+    std::string unit = {};
+    std::string result = {};
+  };
+  void heading(rigs::Told label) { table_.heading(std::move(label)); }
+  template <class Of>
+  void row(rigs::Told label, const Of& of, const Options& options = {}) {
+    Row row{std::move(label), {}, options.unit, options.result};
+    for (std::size_t i = 0; i < count_; ++i) row.cells.push_back(cellOf(of(i)));
+    add(std::move(row), options.decimals);
+  }
+  Table take() { return std::move(table_); }
+
+ private:
+  void add(Row row, std::optional<int> decimals);
+
+  std::size_t count_;
+  Table table_;
+};
+
+}  // namespace gui::telling

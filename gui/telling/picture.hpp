@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A picture as plain data: what is drawn, in the reader's units and language, without a word about
+// how. The chart, the exports and the tests all read this.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace gui::telling {
+
+struct PicturePoint {
+  double x = 0.0;
+  double y = 0.0;
+
+  bool operator==(const PicturePoint&) const = default;
+};
+
+// What a rig is about along a piece of its line, told where a person points.
+struct PicturePhase {
+  double until = 0.0;  // x; ascending
+  std::string name;
+};
+
+// Rigs keep their place, dash and shade in every picture: `rig` is the index in the plan.
+struct PictureLine {
+  int rig = 0;
+  std::string name;
+  std::vector<PicturePoint> points;  // finite, x ascending; a gap is a second line of the same rig
+  bool faint = false;                // a companion, such as the same rig without its jacket
+  std::vector<PicturePhase> phases = {};
+};
+
+struct PictureMark {  // an event, an operating point
+  int rig = 0;
+  PicturePoint at;
+  std::string label;       // short; empty: a dot
+  std::string event = {};  // what happens there: told where a person points, and beside such a dot
+};
+
+struct PictureBand {  // a published range of y (or of x), with its source
+  double from = 0.0;
+  double to = 0.0;
+  bool alongX = false;
+  std::string label;
+  std::string source;
+  bool shaded = true;  // else only its label stands there
+};
+
+struct PictureLimit {  // a vertical line, e.g. what a circuit can carry
+  double x = 0.0;
+  std::string label;
+};
+
+struct PictureStack {  // one bar of stacked parts
+  int rig = 0;
+  std::string name;
+  // Same order and length as Picture::partNames. A part that has no figure is not drawn: 0.
+  std::vector<double> parts;
+};
+
+struct Picture {
+  enum class Kind { Lines, Areas, StackedBars };
+  Kind kind = Kind::Lines;
+  std::string title;
+  std::string xTitle, yTitle;  // with their units
+  std::string xUnit, yUnit;    // for the read-out; empty: none
+  bool xIsClock = false;       // minutes shown as h:mm
+  // The window first shown, where it is not simply all the data.
+  std::optional<double> xFrom, xTo, yFrom, yTo;
+  bool exactly = false;            // no rounding of these outwards: a piece that a person zoomed to
+  std::vector<PictureLine> lines;  // Lines
+  std::vector<PictureMark> marks;
+  std::vector<PictureBand> bands;
+  std::vector<PictureLimit> limits;
+  std::vector<std::string> partNames;            // Areas and StackedBars
+  std::vector<PictureStack> stacks;              // StackedBars
+  std::vector<std::vector<PicturePoint>> areas;  // Areas: one per part, stacked by the chart
+  // A horizontal line a person may drag, e.g. the wanted time; and what dragging it means.
+  std::optional<double> draggable;
+  std::string draggableLabel;
+};
+
+}  // namespace gui::telling

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The questions a person may ask.
+#pragma once
+
+#include <span>
+#include <string_view>
+
+#include "rigs/words/told.hpp"
+
+namespace gui::telling {
+
+enum class Question {
+  HowLong,       // How long does it take?
+  WhereHeat,     // Where does the heat go?
+  BoilsEnough,   // Does it boil hard enough?
+  WorthJacket,   // Is insulation worth it?
+  WhichElement,  // What element do I need?
+  Circuit,       // Can the circuit carry it?
+  WhatCost,      // What does it cost?
+  HowFarCools,   // How far does it cool?
+  Room           // What happens to the room?
+};
+// In the order in which they are offered.
+std::span<const Question> allQuestions();
+
+rigs::Told titleOf(Question question);
+rigs::Told shortTitleOf(Question question);        // a word or two, where room is short
+std::string_view identifierOf(Question question);  // "how-long", for files and options
+
+struct QuestionView {
+  int rig = 0;  // whose power by path is drawn (WhereHeat), whose jacket (WorthJacket)
+  bool overThickness = true;  // WorthJacket: against thickness, else against element power
+  bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
+  // WhichElement: against the power written on the element, else rated at its supply's voltage.
+  bool asWritten = true;
+  bool asBars = false;     // WhereHeat: energy of all rigs as stacked bars, else power over time
+  bool everyRule = false;  // Circuit: kept rules too, with their arithmetic
+};
+
+}  // namespace gui::telling

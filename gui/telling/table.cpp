@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/table.hpp"
+
+#include <algorithm>
+#include <variant>
+
+namespace gui::telling {
+namespace {
+
+using rigs::Amount;
+using rigs::QuantityKind;
+using rigs::Reader;
+using rigs::UnitSystem;
+
+constexpr std::string_view kNothing = "–";
+
+// So that a column's points stand under each other.
+int tableDecimals(QuantityKind kind, UnitSystem units) {
+  switch (kind) {
+    case QuantityKind::Power:
+    case QuantityKind::HeatFlux:
+      return 0;
+    case QuantityKind::Energy:
+    case QuantityKind::Mass:
+    case QuantityKind::MassFlow:
+    case QuantityKind::Resistance:
+      return 2;
+    case QuantityKind::Volume:
+    case QuantityKind::VolumeFlow:
+      return units == UnitSystem::UsCustomary ? 2 : 1;
+    default:
+      return 1;
+  }
+}
+
+std::string unitOf(const Cell& cell, const Reader& reader, std::string_view ofTimes) {
+  if (!cell) return {};
+  if (const auto* amount = std::get_if<Amount>(&cell->value)) {
+    // A unit of its own stands in the label's place of the usual one.
+    if (!amount->like.empty()) {
+      const std::size_t space = amount->like.find(' ');
+      return space == std::string::npos ? std::string() : amount->like.substr(space + 1);
+    }
+    return std::string(rigs::unitLabel(amount->kind, reader.units));
+  }
+  if (std::holds_alternative<rigs::HoursAndMinutes>(cell->value)) return std::string(ofTimes);
+  if (const auto* money = std::get_if<rigs::Money>(&cell->value)) return money->currency;
+  return {};
+}
+
+std::string unitOf(const Row& row, const Reader& reader, std::string_view ofTimes) {
+  if (!row.unit.empty()) return row.unit;
+  for (const Cell& cell : row.cells) {
+    const std::string unit = unitOf(cell, reader, ofTimes);
+    if (!unit.empty()) return unit;
+  }
+  return {};
+}
+
+bool saysNothing(const Row& row) {
+  return !row.isHeading() && std::none_of(row.cells.begin(), row.cells.end(),
+                                          [](const Cell& cell) { return cell.has_value(); });
+}
+
+std::vector<const Row*> speaking(const Table& table) {
+  std::vector<const Row*> rows;
+  for (const Row& row : table.rows) {
+    if (saysNothing(row)) continue;
+    if (row.isHeading() && !rows.empty() && rows.back()->isHeading()) rows.pop_back();
+    rows.push_back(&row);
+  }
+  if (!rows.empty() && rows.back()->isHeading()) rows.pop_back();
+  return rows;
+}
+
+}  // namespace
+
+std::string cellText(const Cell& cell, const Reader& reader) {
+  if (!cell) return std::string(kNothing);
+  if (const auto* amount = std::get_if<Amount>(&cell->value)) {
+    rigs::FormatOptions options = amount->options;
+    if (!options.decimals) options.decimals = tableDecimals(amount->kind, reader.units);
+    return rigs::withDecimalSign(rigs::formatNumber(*cellNumber(cell, reader), options),
+                                 *reader.language);
+  }
+  if (const auto* money = std::get_if<rigs::Money>(&cell->value)) {
+    return rigs::tell(
+        rigs::Argument(rigs::Number{money->amount, {.significantDigits = 3, .decimals = 2}}),
+        reader);
+  }
+  return rigs::tell(*cell, reader);
+}
+
+std::optional<double> cellNumber(const Cell& cell, const Reader& reader) {
+  if (!cell) return std::nullopt;
+  if (const auto* amount = std::get_if<Amount>(&cell->value)) {
+    return amount->like.empty() ? rigs::detail::toColumn(amount->kind, amount->si, reader.units)
+                                : rigs::detail::numberLike(amount->kind, amount->si, amount->like);
+  }
+  if (const auto* number = std::get_if<rigs::Number>(&cell->value)) return number->value;
+  if (const auto* count = std::get_if<rigs::Count>(&cell->value))
+    return static_cast<double>(count->value);
+  if (const auto* money = std::get_if<rigs::Money>(&cell->value)) return money->amount;
+  if (const auto* time = std::get_if<rigs::HoursAndMinutes>(&cell->value))
+    return physics::inMinutes(time->time);
+  return std::nullopt;
+}
+
+std::string shownUnit(const Row& row, const Reader& reader) { return unitOf(row, reader, "h:min"); }
+std::string unitForNumbers(const Row& row, const Reader& reader) {
+  return unitOf(row, reader, "min");
+}
+
+std::vector<ShownRow> shownRows(const Table& table, const Reader& reader) {
+  const std::vector<const Row*> rows = speaking(table);
+  std::vector<ShownRow> shown;
+  for (std::size_t first = 0; first < rows.size();) {
+    std::size_t last = first + 1;
+    while (last < rows.size() && !rows[last]->isHeading()) ++last;
+    std::string common;
+    if (rows[first]->isHeading() && last - first > 2) {
+      common = shownUnit(*rows[first + 1], reader);
+      for (std::size_t i = first + 1; i < last; ++i)
+        if (shownUnit(*rows[i], reader) != common) common.clear();
+    }
+    for (std::size_t i = first; i < last; ++i) {
+      const std::string unit = rows[i]->isHeading() ? common
+                               : common.empty()     ? shownUnit(*rows[i], reader)
+                                                    : std::string();
+      ShownRow row{rigs::tell(rows[i]->label, reader), {}, rows[i]->isHeading()};
+      if (!unit.empty()) row.label += ", " + unit;
+      for (const Cell& cell : rows[i]->cells) row.cells.push_back(cellText(cell, reader));
+      shown.push_back(std::move(row));
+    }
+    first = last;
+  }
+  return shown;
+}
+
+}  // namespace gui::telling
