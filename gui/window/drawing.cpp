@@ -16,9 +16,13 @@
 #include "gui/window/exports/report.hpp"
 #include "gui/window/questions/solver.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
 namespace {
+
+using telling::Question;
+using telling::QuestionView;
 
 // Qt's remarks about the machine are for programmers.
 void onlyWhatIsFatal(QtMsgType type, const QMessageLogContext&, const QString& text) {
@@ -54,8 +58,8 @@ std::string wrongOption(const std::string& option, const std::string& given,
 // What is wrong is appended to `wrong`.
 std::optional<Question> questionFrom(const std::string& word, std::string& wrong) {
   std::string known;
-  for (const Question question : allQuestions()) {
-    const std::string identifier = identifierOf(question).toStdString();
+  for (const Question question : telling::allQuestions()) {
+    const std::string identifier(telling::identifierOf(question));
     if (identifier == word) return question;
     known += (known.empty() ? "" : ", ") + identifier;
   }
@@ -124,7 +128,9 @@ Finished draw(const Request& request, const rigs::Plan& plan, const PlanText& te
                                                         : QString::fromStdString(text.name),
                        .document = QByteArray::fromStdString(text.document)});
   } else {
-    exportAnswer(path, question, answerTo(question, *solution, units, view), *solution,
+    const rigs::Reader reader = readerOf(units);
+    exportAnswer(path,
+                 {question, telling::answerTo(question, *solution, reader, view), solution, reader},
                  paperLook());
   }
   return {fmt::format("Wrote {}.\n", plainText(request.to)), {}, 0};

@@ -201,7 +201,8 @@ void MainWindow::restore(const Leftover& leftover) {
 
 void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& filter) {
   if (!page_->solution()) return;
-  const QString suggested = identifierOf(page_->question()) + QLatin1Char('.') + ending;
+  const std::string name(telling::identifierOf(page_->question()));
+  const QString suggested = QString::fromStdString(name) + QLatin1Char('.') + ending;
   QString path = QFileDialog::getSaveFileName(this, tr("Export what is seen"), suggested, filter);
   if (path.isEmpty()) return;
   if (QFileInfo(path).suffix() != ending) path += QLatin1Char('.') + ending;
@@ -209,18 +210,17 @@ void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& fi
 }
 
 void MainWindow::exportSeen(const QString& path) {
-  const SolutionPtr seen = page_->solution();
-  if (!seen) return;
+  if (!page_->solution()) return;
   const ChartLook paper = paperLook(locale());
   ChartLook look = paper;
   if (!QSettings().value(QLatin1String(kOnPaper), false).toBool()) {
     look = lookOf(page_->palette(), font(), locale());
     look.font = paper.font;  // a named one, which looks the same elsewhere
   }
-  const auto write = [path, question = page_->question(), answer = page_->seenAnswer(), seen,
-                      look]() -> QString {
+  const SeenAnswer seen{page_->question(), page_->seenAnswer(), page_->solution(), page_->reader()};
+  const auto write = [path, seen, look]() -> QString {
     try {
-      exportAnswer(path.toStdString(), question, answer, *seen, look);
+      exportAnswer(path.toStdString(), seen, look);
     } catch (const rigs::FileError& error) {
       return toldProblem(error.what());
     }

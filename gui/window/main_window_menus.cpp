@@ -8,6 +8,7 @@
 #include "gui/window/appearance.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 #include "version.hpp"
 
 namespace gui {
@@ -105,8 +106,9 @@ void MainWindow::buildRigMenu() {
 void MainWindow::buildViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
   int number = 1;
-  for (const Question question : allQuestions()) {
-    menu->addAction(titleOf(question), QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), this,
+  for (const telling::Question question : telling::allQuestions()) {
+    menu->addAction(told(telling::titleOf(question)),
+                    QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), this,
                     [this, question] { setQuestion(question); });
   }
   menu->addSeparator();

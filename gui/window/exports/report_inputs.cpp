@@ -31,11 +31,11 @@ QString shown(const Q& quantity, UnitSystem units) {
 
 class Rows {
  public:
-  explicit Rows(PictureTable& table) : table_(table) {}
-  void add(const QString& what, const QString& value) { table_.rows.push_back({what, value}); }
+  explicit Rows(ShownTable& table) : table_(table) {}
+  void add(const QString& what, const QString& value) { table_.rows.push_back({{what, value}}); }
 
  private:
-  PictureTable& table_;
+  ShownTable& table_;
 };
 
 void addMash(Rows& rows, const physics::Batch& batch, UnitSystem units) {
@@ -159,8 +159,8 @@ QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
       .arg(listed);
 }
 
-PictureTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
-  PictureTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
+ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
+  ShownTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
   Rows rows(table);
   addBatch(rows, plan.batch, units);
   addPlace(rows, plan, units);
@@ -175,16 +175,16 @@ PictureTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
   return table;
 }
 
-PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
-  PictureTable table{.head = {Words::tr("Rigs")}, .rows = {}};
+ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
+  ShownTable table{.head = {Words::tr("Rigs")}, .rows = {}};
   for (const rigs::RigPlan& rig : plan.rigs) {
     table.head.push_back(QStringLiteral("%1 %2").arg(
         letterOfRig(static_cast<int>(table.head.size()) - 1), QString::fromStdString(rig.name)));
   }
   const auto row = [&](const QString& what, const auto& of) {
-    QVector<QString> cells{what};
+    QStringList cells{what};
     for (const rigs::RigPlan& rig : plan.rigs) cells.push_back(of(rig));
-    table.rows.push_back(cells);
+    table.rows.push_back({cells});
   };
   using Rig = rigs::RigPlan;
   row(Words::tr("Vessel, holds"),

@@ -92,9 +92,10 @@ void FieldCell::apply(const QString& typed) {
     origins = rigs::originsOf(document_.text(), *rig_, document_.folder());
     owner.origins = &origins;
   }
+  const std::string written = typed.toStdString();
   std::string text;
   try {
-    text = withField(document_.text(), owner, field_, typed.toStdString());
+    text = withField(document_.text(), {owner, field_, written});
   } catch (const rigs::EditError&) {
     return;  // a file with, say, a number where an object belongs; its own problem says so
   }

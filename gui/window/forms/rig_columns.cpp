@@ -13,7 +13,8 @@
 #include <algorithm>
 #include <array>
 
-#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/forms/rig_fields.hpp"
 #include "gui/window/words/catalogue_words.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
@@ -134,7 +135,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
     grid->setColumnStretch(static_cast<int>(rig) + 1, 1);
   }
   int row = 1;
-  for (const FieldSection& section : rigSections(lengths)) {
+  for (const FieldSection& section : rigSections(lengths.ofRigs)) {
     Section made;
     made.title = section.title;
     made.head = new QToolButton;
@@ -336,8 +337,9 @@ void RigColumns::duplicate(std::size_t rig, Variant variant) {
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
                                                            : tr("%1, copy").arg(old);
   const QString field = focusedField();
-  document_.change(tr("duplicating a rig"), withVariant(document_.text(), document_.texts(), rig,
-                                                        origins, name.toStdString(), variant));
+  document_.change(tr("duplicating a rig"),
+                   withVariant(document_.text(), document_.texts(),
+                               {rig, origins, name.toStdString(), variant}));
   focusSameFieldOf(rig + 1, field);
 }
 

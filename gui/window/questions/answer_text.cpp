@@ -6,7 +6,8 @@
 #include <cctype>
 #include <cmath>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "rigs/answers/figures.hpp"
 
 namespace gui {
@@ -207,7 +208,7 @@ QStringList stageLabels(const physics::BrewDay& day) {
   return names;
 }
 
-void addPoint(PictureLine& line, QPointF own) {
+void addPoint(QtPictureLine& line, QPointF own) {
   if (line.points.isEmpty()) return;
   const auto after = std::lower_bound(line.points.begin(), line.points.end(), own.x(),
                                       [](const QPointF& p, double x) { return p.x() < x; });

@@ -9,7 +9,7 @@
 #include <functional>
 #include <optional>
 
-#include "gui/window/charts/picture.hpp"
+#include "gui/window/questions/qt_picture.hpp"
 #include "gui/window/questions/question.hpp"
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/solution.hpp"
@@ -101,7 +101,7 @@ QStringList stageLabels(const physics::BrewDay& day);
 
 // A rig's own point belongs to its curve, which otherwise has only round numbers. A line without
 // points stays without.
-void addPoint(PictureLine& line, QPointF own);
+void addPoint(QtPictureLine& line, QPointF own);
 
 // Rigs ordered by a figure; those without one are left out.
 struct Extremes {
@@ -128,14 +128,14 @@ class TableOf {
 double brewsPerYear(const rigs::Plan& plan);
 
 // One for each question; question_answers.cpp adds title and cautions.
-Answer howLong(const Telling& tell);
-Answer whereHeat(const Telling& tell);
-Answer boilsEnough(const Telling& tell);
-Answer worthJacket(const Telling& tell);
-Answer whichElement(const Telling& tell);
-Answer circuitCarries(const Telling& tell);
-Answer roomChanges(const Telling& tell);
-Answer whatCost(const Telling& tell);
-Answer howFarCools(const Telling& tell);
+QtAnswer howLong(const Telling& tell);
+QtAnswer whereHeat(const Telling& tell);
+QtAnswer boilsEnough(const Telling& tell);
+QtAnswer worthJacket(const Telling& tell);
+QtAnswer whichElement(const Telling& tell);
+QtAnswer circuitCarries(const Telling& tell);
+QtAnswer roomChanges(const Telling& tell);
+QtAnswer whatCost(const Telling& tell);
+QtAnswer howFarCools(const Telling& tell);
 
 }  // namespace gui

@@ -3,7 +3,8 @@
 
 #include <algorithm>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/circuit_notes.hpp"
 #include "gui/window/words/phrases.hpp"
 

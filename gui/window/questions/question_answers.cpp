@@ -5,6 +5,7 @@
 
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/answers/safety.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/circuit_words.hpp"
@@ -12,7 +13,7 @@
 namespace gui {
 namespace {
 
-Answer told(Question question, const Telling& tell) {
+QtAnswer answered(Question question, const Telling& tell) {
   switch (question) {
     case Question::HowLong:
       return howLong(tell);
@@ -101,7 +102,7 @@ rigs::About aboutOf(Question question) {
 
 // Those of every page stay in sight, and a verdict's deferral to local codes and a licensed
 // electrician ends them; what a question adds stands with its notes.
-void addCautions(Answer& answer, Question question, const Telling& tell, rigs::UnitSystem units) {
+void addCautions(QtAnswer& answer, Question question, const Telling& tell, rigs::UnitSystem units) {
   const auto general = rigs::cautions(tell.plan, true, units);
   const auto isGeneral = [&](const rigs::Caution& one) {
     return std::any_of(general.begin(), general.end(),
@@ -119,91 +120,11 @@ void addCautions(Answer& answer, Question question, const Telling& tell, rigs::U
 
 }  // namespace
 
-const QVector<Question>& allQuestions() {
-  static const QVector<Question> kAll{
-      Question::HowLong,     Question::WhereHeat,    Question::BoilsEnough,
-      Question::WorthJacket, Question::WhichElement, Question::Circuit,
-      Question::WhatCost,    Question::HowFarCools,  Question::Room};
-  return kAll;
-}
-
-QString titleOf(Question question) {
-  switch (question) {
-    case Question::HowLong:
-      return translate("Answer", "How long does it take?");
-    case Question::WhereHeat:
-      return translate("Answer", "Where does the heat go?");
-    case Question::BoilsEnough:
-      return translate("Answer", "Does it boil hard enough?");
-    case Question::WorthJacket:
-      return translate("Answer", "Is insulation worth it?");
-    case Question::WhichElement:
-      return translate("Answer", "What element do I need?");
-    case Question::WhatCost:
-      return translate("Answer", "What does it cost?");
-    case Question::HowFarCools:
-      return translate("Answer", "How far does it cool?");
-    case Question::Circuit:
-      return translate("Answer", "Can the circuit carry it?");
-    case Question::Room:
-      return translate("Answer", "What happens to the room?");
-  }
-  return {};
-}
-
-QString shortTitleOf(Question question) {
-  switch (question) {
-    case Question::HowLong:
-      return translate("Answer", "How long?");
-    case Question::WhereHeat:
-      return translate("Answer", "Heat to where?");
-    case Question::BoilsEnough:
-      return translate("Answer", "Boils hard enough?");
-    case Question::WorthJacket:
-      return translate("Answer", "Insulate?");
-    case Question::WhichElement:
-      return translate("Answer", "Which element?");
-    case Question::Circuit:
-      return translate("Answer", "Circuit carries it?");
-    case Question::WhatCost:
-      return translate("Answer", "What cost?");
-    case Question::HowFarCools:
-      return translate("Answer", "Cools how far?");
-    case Question::Room:
-      return translate("Answer", "The room?");
-  }
-  return {};
-}
-
-QString identifierOf(Question question) {
-  switch (question) {
-    case Question::HowLong:
-      return QStringLiteral("how-long");
-    case Question::WhereHeat:
-      return QStringLiteral("where-heat");
-    case Question::BoilsEnough:
-      return QStringLiteral("boils-enough");
-    case Question::WorthJacket:
-      return QStringLiteral("worth-jacket");
-    case Question::WhichElement:
-      return QStringLiteral("which-element");
-    case Question::WhatCost:
-      return QStringLiteral("what-cost");
-    case Question::HowFarCools:
-      return QStringLiteral("how-far-cools");
-    case Question::Circuit:
-      return QStringLiteral("circuit");
-    case Question::Room:
-      return QStringLiteral("room");
-  }
-  return {};
-}
-
-Answer answerTo(Question question, const Solution& solution, rigs::UnitSystem units,
-                const QuestionView& view) {
+QtAnswer qtAnswerTo(Question question, const Solution& solution, rigs::UnitSystem units,
+                    const QuestionView& view) {
   const Telling tell{solution, solution.plan, Writer(units), view};
-  Answer answer = tell.count() > 0 ? told(question, tell) : Answer{};
-  answer.title = titleOf(question);
+  QtAnswer answer = tell.count() > 0 ? answered(question, tell) : QtAnswer{};
+  answer.title = told(telling::titleOf(question));
   addCautions(answer, question, tell, units);
   return answer;
 }

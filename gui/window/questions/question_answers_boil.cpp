@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -42,8 +43,8 @@ QString boilText(const Telling& tell, int i) {
   return {};
 }
 
-Picture boilOffPicture(const Telling& tell) {
-  Picture picture;
+QtPicture boilOffPicture(const Telling& tell) {
+  QtPicture picture;
   picture.title = translate("Answer", "Boil-off against element power");
   picture.xUnit = QStringLiteral("W");
   picture.xTitle = translate("Answer", "Element, rated at its supply's voltage, W");
@@ -76,7 +77,7 @@ Picture boilOffPicture(const Telling& tell) {
        .source = translate("Answer", "common practice, no source")}};
   double highest = 20.0;
   for (int i = 0; i < tell.count(); ++i) {
-    PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine line{.rig = i, .name = tell.name(i), .points = {}};
     if (const RigSweeps* sweeps = tell.sweeps(i)) {
       for (const rigs::PowerPoint& point : sweeps->power) {
         if (!point.boilOffPerHour) continue;
@@ -107,12 +108,12 @@ Picture boilOffPicture(const Telling& tell) {
                            .shaded = false});
   // Up to where every curve has left the picture.
   double strongest = 0.0;
-  for (const PictureLine& line : picture.lines) {
+  for (const QtPictureLine& line : picture.lines) {
     for (const QPointF& p : line.points) {
       if (p.y() <= highest) strongest = std::max(strongest, p.x());
     }
   }
-  for (const PictureMark& mark : picture.marks) strongest = std::max(strongest, mark.at.x());
+  for (const QtPictureMark& mark : picture.marks) strongest = std::max(strongest, mark.at.x());
   if (strongest > 0.0) picture.xTo = 1.05 * strongest;
   return picture;
 }
@@ -158,8 +159,8 @@ PictureTable boilTable(const Telling& tell) {
 
 }  // namespace
 
-Answer boilsEnough(const Telling& tell) {
-  Answer answer;
+QtAnswer boilsEnough(const Telling& tell) {
+  QtAnswer answer;
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const physics::BrewDay& day = tell.rig(i).day;
     if (!day.boil || day.outcome != physics::Outcome::Done) return std::nullopt;

@@ -2,7 +2,8 @@
 // Can the circuit carry it?
 #include <algorithm>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/questions/circuit_notes.hpp"
 #include "gui/window/questions/circuit_readings.hpp"
@@ -123,8 +124,8 @@ LongUse longUseOf(const Telling& tell) {
   return strictest;
 }
 
-Picture currentPicture(const Telling& tell) {
-  Picture picture;
+QtPicture currentPicture(const Telling& tell) {
+  QtPicture picture;
   picture.title = translate("Circuit", "Current over the day");
   picture.xTitle = translate("Circuit", "Time since the start, h:min");
   picture.yTitle = translate("Circuit",
@@ -154,7 +155,7 @@ Picture currentPicture(const Telling& tell) {
   }
   picture.lines.push_back(
       {.rig = -1, .name = translate("Circuit", "what the circuit is rated for"), .points = {}});
-  for (const PictureLine& line : picture.lines) {
+  for (const QtPictureLine& line : picture.lines) {
     if (line.points.isEmpty()) continue;
     QVector<QPointF>& rated = picture.lines.back().points;
     const double end = std::max(line.points.back().x(), rated.isEmpty() ? 0.0 : rated.back().x());
@@ -166,9 +167,9 @@ Picture currentPicture(const Telling& tell) {
 }
 
 // How the element works: what decides whether a load counts as a long one.
-Picture dutyPicture(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
+QtPicture dutyPicture(const Telling& tell) {
+  QtPicture picture;
+  picture.kind = QtPicture::Kind::StackedBars;
   picture.title = translate("Circuit", "Hours of current");
   picture.xTitle = translate("Circuit", "Time, h:min");
   picture.xIsClock = true;
@@ -177,7 +178,7 @@ Picture dutyPicture(const Telling& tell) {
                        translate("Circuit", "switching: no current"),
                        translate("Circuit", "element off")};
   for (int i = 0; i < tell.count(); ++i) {
-    PictureStack stack{.rig = i, .name = tell.name(i), .parts = QVector<double>(4, 0.0)};
+    QtPictureStack stack{.rig = i, .name = tell.name(i), .parts = QVector<double>(4, 0.0)};
     for (const physics::DutySpan& span : circuitOf(tell, i).duty.spans) {
       const double minutes = physics::inMinutes(span.end - span.begin);
       if (span.share >= physics::kUnbroken) {
@@ -315,8 +316,8 @@ void addVerdicts(TableOf& table, const Telling& tell) {
 
 }  // namespace
 
-Answer circuitCarries(const Telling& tell) {
-  Answer answer;
+QtAnswer circuitCarries(const Telling& tell) {
+  QtAnswer answer;
   answer.sentence = sentence(tell);
   answer.pictures = {currentPicture(tell), dutyPicture(tell)};
   TableOf table(tell);

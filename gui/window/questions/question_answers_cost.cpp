@@ -2,7 +2,8 @@
 // What does it cost?
 #include <algorithm>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/questions/tariff_text.hpp"
 #include "rigs/answers/figures.hpp"
@@ -58,9 +59,9 @@ std::optional<rigs::StartChoice> startChoice(const Telling& tell, int i) {
   return rigs::cheapestStart(tell.rig(i).day, tell.plan.tariff);
 }
 
-Picture costPicture(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
+QtPicture costPicture(const Telling& tell) {
+  QtPicture picture;
+  picture.kind = QtPicture::Kind::StackedBars;
   picture.title = priced(tell) ? translate("Answer", "What a batch costs, stage by stage")
                                : translate("Answer", "Energy of a batch, stage by stage");
   picture.xUnit = priced(tell) ? QString::fromStdString(tell.plan.tariff.currency)
@@ -69,7 +70,7 @@ Picture costPicture(const Telling& tell) {
   const QVector<CostStage> stages = costStages(tell);
   for (const CostStage& stage : stages) picture.partNames.push_back(stage.name);
   for (int i = 0; i < tell.count(); ++i) {
-    PictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
+    QtPictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
     for (const CostStage& stage : stages) {
       stack.parts.push_back(worth(tell, i, stage.kind).value_or(0.0));
     }
@@ -79,17 +80,17 @@ Picture costPicture(const Telling& tell) {
 }
 
 // What a day costs that begins at each hour: only where the hour decides.
-std::optional<Picture> startPicture(const Telling& tell) {
+std::optional<QtPicture> startPicture(const Telling& tell) {
   const rigs::Tariff& tariff = tell.plan.tariff;
   if (!tariff.dependsOnTheHour()) return std::nullopt;
-  Picture picture;
+  QtPicture picture;
   picture.title = translate("Answer", "What a batch costs by the hour it begins");
   picture.xTitle = translate("Answer", "Start of the day, h:min");
   picture.xIsClock = true;
   picture.yUnit = QString::fromStdString(tariff.currency);
   picture.yTitle = translate("Answer", "%1 a batch").arg(picture.yUnit);
   for (int i = 0; i < tell.count(); ++i) {
-    PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine line{.rig = i, .name = tell.name(i), .points = {}};
     for (int quarter = 0; quarter <= 96; ++quarter) {
       const physics::Time at = static_cast<double>(quarter) * rigs::kStartStep;
       const auto cost = rigs::dayCost(tell.rig(i).day, tariff, at);
@@ -266,8 +267,8 @@ QStringList costNotes(const Telling& tell) {
 
 double brewsPerYear(const rigs::Plan& plan) { return plan.tariff.brewsPerYear.value_or(12.0); }
 
-Answer whatCost(const Telling& tell) {
-  Answer answer;
+QtAnswer whatCost(const Telling& tell) {
+  QtAnswer answer;
   QStringList told;
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const rigs::RigAnswer& rig = tell.rig(i);

@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -101,7 +102,7 @@ QString lineName(const Telling& tell, int i) {
 }
 
 // One mark for all rigs whose circuits carry the same.
-void addCircuits(const Telling& tell, Picture& picture) {
+void addCircuits(const Telling& tell, QtPicture& picture) {
   QStringList circuits;
   for (int i = 0; i < tell.count(); ++i) {
     const double most = along(tell, i, mostOnCircuit(tell, i));
@@ -121,8 +122,8 @@ void addCircuits(const Telling& tell, Picture& picture) {
   }
 }
 
-PictureLine timesAgainstPower(const Telling& tell, int i) {
-  PictureLine line{.rig = i, .name = lineName(tell, i), .points = {}};
+QtPictureLine timesAgainstPower(const Telling& tell, int i) {
+  QtPictureLine line{.rig = i, .name = lineName(tell, i), .points = {}};
   const RigSweeps* sweeps = tell.sweeps(i);
   if (!sweeps) return line;
   for (const rigs::PowerPoint& point : sweeps->power) {
@@ -133,11 +134,11 @@ PictureLine timesAgainstPower(const Telling& tell, int i) {
 }
 
 // Thin from where its circuit no longer carries the element.
-PictureLine cutBeyond(PictureLine& line, double most) {
-  PictureLine beyond{.rig = line.rig,
-                     .name = translate("Answer", "more than its circuit carries"),
-                     .points = {},
-                     .faint = true};
+QtPictureLine cutBeyond(QtPictureLine& line, double most) {
+  QtPictureLine beyond{.rig = line.rig,
+                       .name = translate("Answer", "more than its circuit carries"),
+                       .points = {},
+                       .faint = true};
   const auto at = valueAt(line.points, most);
   if (!at) {
     if (!line.points.isEmpty() && line.points.front().x() > most) beyond.points.swap(line.points);
@@ -152,9 +153,9 @@ PictureLine cutBeyond(PictureLine& line, double most) {
   return beyond;
 }
 
-Picture elementPicture(const Telling& tell) {
+QtPicture elementPicture(const Telling& tell) {
   constexpr double kUsualMost = 6000.0;  // W; up to here, whatever the plan's circuits carry
-  Picture picture;
+  QtPicture picture;
   picture.title = translate("Answer", "Time from mash to boil against element power");
   picture.xUnit = QStringLiteral("W");
   picture.xTitle = tell.view.asWritten
@@ -164,9 +165,9 @@ Picture elementPicture(const Telling& tell) {
   picture.yTitle = translate("Answer", "Minutes from mash to boil; dotted: what a circuit carries");
   double slowest = 60.0;
   double strongest = kUsualMost;
-  QVector<PictureLine> beyond;
+  QVector<QtPictureLine> beyond;
   for (int i = 0; i < tell.count(); ++i) {
-    PictureLine line = timesAgainstPower(tell, i);
+    QtPictureLine line = timesAgainstPower(tell, i);
     const auto minutes = toBoilMinutes(tell, i);
     const bool boils = minutes && tell.rig(i).day.outcome == physics::Outcome::Done;
     const double own = along(tell, i, ownAtSupply(tell, i));
@@ -183,7 +184,7 @@ Picture elementPicture(const Telling& tell) {
       slowest = std::max(slowest, *minutes);
     }
   }
-  for (const PictureLine& line : beyond) {
+  for (const QtPictureLine& line : beyond) {
     if (line.points.size() > 1) picture.lines.push_back(line);
   }
   addCircuits(tell, picture);
@@ -295,8 +296,8 @@ PictureTable elementTable(const Telling& tell) {
 
 }  // namespace
 
-Answer whichElement(const Telling& tell) {
-  Answer answer;
+QtAnswer whichElement(const Telling& tell) {
+  QtAnswer answer;
   QStringList told;
   for (int i = 0; i < tell.count(); ++i) {
     if (tell.rig(i).sizing) told += enoughText(tell, i);

@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <array>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -56,10 +57,10 @@ QVector<Part> allParts() {
 // All that came in: from the wall and from wetting the grain.
 Energy cameIn(const Ledger& ledger) { return ledger.fromWall() + ledger.slaking; }
 
-Picture powerOverTime(const Telling& tell, int rig) {
+QtPicture powerOverTime(const Telling& tell, int rig) {
   const physics::BrewDay& day = tell.rig(rig).day;
-  Picture picture;
-  picture.kind = Picture::Kind::Areas;
+  QtPicture picture;
+  picture.kind = QtPicture::Kind::Areas;
   picture.title = translate("Answer", "Heat leaving %1, by path").arg(tell.named(rig));
   picture.xTitle = translate("Answer", "Time since the start, h:min");
   picture.yUnit = tell.write.unit<Power>();
@@ -82,7 +83,7 @@ Picture powerOverTime(const Telling& tell, int rig) {
     picture.partNames.push_back(part.name);
     picture.areas.push_back(area);
   }
-  PictureLine element{.rig = -1, .name = translate("Answer", "from the element"), .points = {}};
+  QtPictureLine element{.rig = -1, .name = translate("Answer", "from the element"), .points = {}};
   for (const physics::Stage& stage : day.stages) {
     for (const physics::CurvePoint& point : stage.curve) {
       element.points.push_back({physics::inMinutes(point.time), tell.write.axis(point.element)});
@@ -94,10 +95,11 @@ Picture powerOverTime(const Telling& tell, int rig) {
 }
 
 // The picture's numbers where they change most: at the start and at the end of every stage.
-PictureTable powerTable(const Telling& tell, const physics::BrewDay& day, const Picture& picture) {
+PictureTable powerTable(const Telling& tell, const physics::BrewDay& day,
+                        const QtPicture& picture) {
   PictureTable table;
   table.head = {translate("Answer", "Power, %1").arg(picture.yUnit)};
-  for (const PictureLine& line : picture.lines) table.head.push_back(line.name);
+  for (const QtPictureLine& line : picture.lines) table.head.push_back(line.name);
   table.head += picture.partNames;
   const QStringList names = stageLabels(day);
   qsizetype point = 0;
@@ -110,7 +112,7 @@ PictureTable powerTable(const Telling& tell, const physics::BrewDay& day, const 
       const double x = picture.lines[0].points.value(at).x();
       QVector<QString> row{
           label.arg(names.value(static_cast<qsizetype>(s)), hoursAndMinutesText(x))};
-      for (const PictureLine& line : picture.lines) row.push_back(cell(line.points));
+      for (const QtPictureLine& line : picture.lines) row.push_back(cell(line.points));
       for (const Points& area : picture.areas) row.push_back(cell(area));
       table.rows.push_back(row);
     };
@@ -132,16 +134,16 @@ QVector<Part> partsInUse(const Telling& tell) {
   return used;
 }
 
-Picture energyBars(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
+QtPicture energyBars(const Telling& tell) {
+  QtPicture picture;
+  picture.kind = QtPicture::Kind::StackedBars;
   picture.title = translate("Answer", "Where the day's heat went");
   picture.xUnit = tell.write.unit<Energy>();
   picture.xTitle = translate("Answer", "Energy, %1").arg(picture.xUnit);
   const QVector<Part> parts = partsInUse(tell);
   for (const Part& part : parts) picture.partNames.push_back(part.name);
   for (int i = 0; i < tell.count(); ++i) {
-    PictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
+    QtPictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
     for (const Part& part : parts) {
       stack.parts.push_back(std::max(0.0, tell.write.axis(part.energy(tell.rig(i).day.total))));
     }
@@ -152,10 +154,10 @@ Picture energyBars(const Telling& tell) {
 
 }  // namespace
 
-Answer whereHeat(const Telling& tell) {
+QtAnswer whereHeat(const Telling& tell) {
   const int rig = std::clamp(tell.view.rig, 0, tell.count() - 1);
   const Ledger& total = tell.rig(rig).day.total;
-  Answer answer;
+  QtAnswer answer;
   const Energy in = cameIn(total);
   const auto share = [&](Energy part) {
     if (in <= physics::joules(0.0)) return tell.write.text(0.0);

@@ -2,7 +2,8 @@
 // Is insulation worth it?
 #include <algorithm>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/words/catalogue_words.hpp"
 #include "rigs/answers/figures.hpp"
@@ -105,8 +106,8 @@ QString xTitleOf(const Telling& tell) {
              : translate("Answer", "Element, rated at its supply's voltage, W");
 }
 
-Picture emptyPicture(const Telling& tell) {
-  Picture picture;
+QtPicture emptyPicture(const Telling& tell) {
+  QtPicture picture;
   picture.xUnit = tell.view.overThickness ? tell.write.thicknessUnit() : QStringLiteral("W");
   picture.xTitle = xTitleOf(tell);
   return picture;
@@ -124,8 +125,8 @@ double ownPlace(const Telling& tell, int i) {
              : tell.write.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
 }
 
-Picture savedPicture(const Telling& tell, bool money) {
-  Picture picture = emptyPicture(tell);
+QtPicture savedPicture(const Telling& tell, bool money) {
+  QtPicture picture = emptyPicture(tell);
   if (!money) {
     picture.title = translate("Answer", "Time a jacket saves");
     picture.yTitle = translate("Answer", "Minutes saved from mash to boil");
@@ -144,7 +145,7 @@ Picture savedPicture(const Telling& tell, bool money) {
     return priced(tell) ? s.money : std::optional(tell.write.axis(s.energy));
   };
   for (int i = 0; i < tell.count(); ++i) {
-    PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine line{.rig = i, .name = tell.name(i), .points = {}};
     for (const Saving& saving : savings(tell, i)) {
       if (const auto y = value(saving)) line.points.push_back({saving.x, *y});
     }
@@ -182,8 +183,8 @@ std::vector<Compared> comparisons(const Telling& tell, int i) {
   return all;
 }
 
-Picture comparedPicture(const Telling& tell, bool money) {
-  Picture picture = emptyPicture(tell);
+QtPicture comparedPicture(const Telling& tell, bool money) {
+  QtPicture picture = emptyPicture(tell);
   if (!money) {
     picture.title = translate("Answer", "Time from mash to boil, with a jacket and without");
     picture.yTitle = translate("Answer", "Minutes from mash to boil; thin: without jacket");
@@ -205,11 +206,11 @@ Picture comparedPicture(const Telling& tell, bool money) {
     return priced(tell) ? day.cost : std::optional(tell.write.axis(day.fromWall));
   };
   for (int i = 0; i < tell.count(); ++i) {
-    PictureLine jacketed{.rig = i, .name = tell.name(i), .points = {}};
-    PictureLine bare{.rig = i,
-                     .name = translate("Answer", "the same without its jacket"),
-                     .points = {},
-                     .faint = true};
+    QtPictureLine jacketed{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine bare{.rig = i,
+                       .name = translate("Answer", "the same without its jacket"),
+                       .points = {},
+                       .faint = true};
     for (const Compared& at : comparisons(tell, i)) {
       if (const auto y = value(at.jacketed)) jacketed.points.push_back({at.x, *y});
       if (const auto y = value(at.bare)) bare.points.push_back({at.x, *y});
@@ -308,8 +309,8 @@ PictureTable jacketTable(const Telling& tell) {
 
 }  // namespace
 
-Answer worthJacket(const Telling& tell) {
-  Answer answer;
+QtAnswer worthJacket(const Telling& tell) {
+  QtAnswer answer;
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const auto& effect = tell.rig(i).jacket;
     if (!effect) return std::nullopt;

@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <array>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 
 namespace gui {
@@ -84,12 +85,12 @@ QString sentence(const Telling& tell) {
   return told.join(QLatin1Char(' '));
 }
 
-PictureLine level(const QString& name, double y, double until) {
+QtPictureLine level(const QString& name, double y, double until) {
   return {.rig = -1, .name = name, .points = {{0.0, y}, {until, y}}};
 }
 
-Picture humidityPicture(const Telling& tell) {
-  Picture picture;
+QtPicture humidityPicture(const Telling& tell) {
+  QtPicture picture;
   picture.title = translate("Room", "Humidity of the room over the day");
   picture.xTitle = translate("Room", "Time since the start, h:min");
   picture.yTitle = translate("Room", "Relative humidity, %");
@@ -100,7 +101,7 @@ Picture humidityPicture(const Telling& tell) {
   double end = 0.0;
   for (int i = 0; i < tell.count(); ++i) {
     const rigs::RoomAnswer* room = roomOf(tell, i);
-    PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine line{.rig = i, .name = tell.name(i), .points = {}};
     if (room) {
       for (const physics::RoomPoint& point : room->day.points) {
         line.points.push_back({physics::inMinutes(point.time), 100.0 * point.relativeHumidity});
@@ -130,9 +131,9 @@ Picture humidityPicture(const Telling& tell) {
   return picture;
 }
 
-Picture airflowPicture(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
+QtPicture airflowPicture(const Telling& tell) {
+  QtPicture picture;
+  picture.kind = QtPicture::Kind::StackedBars;
   picture.title = translate("Room", "Air that would hold %1 while most vapour rises")
                       .arg(percent(tell, tell.plan.room.holdHumidity));
   picture.xUnit = airflowUnit(tell);
@@ -256,8 +257,8 @@ QStringList notes(const Telling& tell) {
 
 }  // namespace
 
-Answer roomChanges(const Telling& tell) {
-  Answer answer;
+QtAnswer roomChanges(const Telling& tell) {
+  QtAnswer answer;
   answer.sentence = sentence(tell);
   answer.pictures = {humidityPicture(tell), airflowPicture(tell)};
   answer.table = table(tell);

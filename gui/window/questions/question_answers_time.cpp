@@ -2,7 +2,8 @@
 // How long does it take? How far does it cool?
 #include <algorithm>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -49,8 +50,8 @@ QString eventAtEnd(const BrewDay& day, std::size_t s) {
   return {};
 }
 
-Picture temperatures(const Telling& tell) {
-  Picture picture;
+QtPicture temperatures(const Telling& tell) {
+  QtPicture picture;
   picture.title = translate("Answer", "Temperature of the wort over the day");
   picture.xTitle = translate("Answer", "Time since the start, h:min");
   picture.yUnit = tell.write.unit<physics::Temperature>();
@@ -58,7 +59,7 @@ Picture temperatures(const Telling& tell) {
   picture.xIsClock = true;
   for (int i = 0; i < tell.count(); ++i) {
     const BrewDay& day = tell.rig(i).day;
-    PictureLine line{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine line{.rig = i, .name = tell.name(i), .points = {}};
     const QStringList names = stageLabels(day);
     for (std::size_t s = 0; s < day.stages.size(); ++s)
       line.phases.push_back(
@@ -95,7 +96,7 @@ Picture temperatures(const Telling& tell) {
   // Room for the labels above the boil, where every line runs.
   double least = 0.0;
   double most = 0.0;
-  for (const PictureLine& line : picture.lines) {
+  for (const QtPictureLine& line : picture.lines) {
     for (const QPointF& p : line.points) {
       least = std::min(least, p.y());
       most = std::max(most, p.y());
@@ -117,16 +118,16 @@ const BrewDay& longestDay(const Telling& tell) {
   return tell.rig(longest).day;
 }
 
-Picture stages(const Telling& tell) {
-  Picture picture;
-  picture.kind = Picture::Kind::StackedBars;
+QtPicture stages(const Telling& tell) {
+  QtPicture picture;
+  picture.kind = QtPicture::Kind::StackedBars;
   picture.title = translate("Answer", "The day, stage by stage");
   picture.xTitle = translate("Answer", "Time since the start, h:min");
   picture.xIsClock = true;
   const QStringList names = stageLabels(longestDay(tell));
   picture.partNames = {names.begin(), names.end()};
   for (int i = 0; i < tell.count(); ++i) {
-    PictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
+    QtPictureStack stack{.rig = i, .name = tell.name(i), .parts = {}};
     for (const physics::Stage& stage : tell.rig(i).day.stages) {
       stack.parts.push_back(physics::inMinutes(rigs::lasted(stage)));
     }
@@ -179,8 +180,8 @@ QString afterAlone(const Telling& tell, const QString& text, int i) {
 
 }  // namespace
 
-Answer howLong(const Telling& tell) {
-  Answer answer;
+QtAnswer howLong(const Telling& tell) {
+  QtAnswer answer;
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const auto time = duration(tell.rig(i).day);
     return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
@@ -205,8 +206,8 @@ Answer howLong(const Telling& tell) {
   return answer;
 }
 
-Answer howFarCools(const Telling& tell) {
-  Answer answer;
+QtAnswer howFarCools(const Telling& tell) {
+  QtAnswer answer;
   const Extremes e = extremesOf(tell, [&](int i) -> std::optional<double> {
     const auto& effect = tell.rig(i).jacket;
     if (!effect) return std::nullopt;
@@ -228,7 +229,7 @@ Answer howFarCools(const Telling& tell) {
   }
   answer.sentence = told.join(QLatin1Char(' '));
 
-  Picture picture;
+  QtPicture picture;
   picture.title = translate("Answer", "A full mash left unplugged");
   picture.xTitle = translate("Answer", "Time left alone, h:min");
   picture.yUnit = tell.write.unit<physics::Temperature>();
@@ -237,11 +238,11 @@ Answer howFarCools(const Telling& tell) {
   for (int i = 0; i < tell.count(); ++i) {
     const RigSweeps* sweeps = tell.sweeps(i);
     if (!sweeps || sweeps->cooling.empty()) continue;
-    PictureLine jacketed{.rig = i, .name = tell.name(i), .points = {}};
-    PictureLine bare{.rig = i,
-                     .name = translate("Answer", "the same without its jacket"),
-                     .points = {},
-                     .faint = true};
+    QtPictureLine jacketed{.rig = i, .name = tell.name(i), .points = {}};
+    QtPictureLine bare{.rig = i,
+                       .name = translate("Answer", "the same without its jacket"),
+                       .points = {},
+                       .faint = true};
     for (const rigs::CoolingPoint& point : sweeps->cooling) {
       const double x = physics::inMinutes(point.alone);
       jacketed.points.push_back({x, tell.write.axis(point.jacketed)});

@@ -10,7 +10,7 @@
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/exports/report.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/results/result_json.hpp"

@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/words/language.hpp"
@@ -21,14 +21,14 @@
 
 namespace {
 
-using gui::Answer;
+using gui::QtAnswer;
 using gui::Question;
 using rigs::UnitSystem;
 using test_support::solvedDemo;
 
-Answer ask(Question question, const gui::Solution& solution = *solvedDemo(),
-           UnitSystem units = UnitSystem::SI) {
-  return gui::answerTo(question, solution, units);
+QtAnswer ask(Question question, const gui::Solution& solution = *solvedDemo(),
+             UnitSystem units = UnitSystem::SI) {
+  return gui::qtAnswerTo(question, solution, units);
 }
 
 // What the terminal prints with --json.
@@ -38,7 +38,7 @@ QJsonArray terminalRigs(rigs::Depth depth) {
   return QJsonDocument::fromJson(QByteArray::fromStdString(text)).object()["rigs"].toArray();
 }
 
-QString cell(const Answer& answer, const QString& label, int rig) {
+QString cell(const QtAnswer& answer, const QString& label, int rig) {
   for (const auto& row : answer.table.rows) {
     if (row[0].startsWith(label)) return row[rig + 1];
   }
@@ -62,7 +62,7 @@ gui::SolutionPtr edited(const std::vector<std::pair<std::string, std::string>>& 
 }
 
 TEST(CircuitQuestion, TellsTheTerminalsNumbers) {
-  const Answer answer = ask(Question::Circuit);
+  const QtAnswer answer = ask(Question::Circuit);
   const QJsonArray rigs = terminalRigs(rigs::Depth::Circuit);
   ASSERT_EQ(rigs.size(), 4);
   for (int i = 0; i < 4; ++i) {
@@ -121,7 +121,7 @@ TEST(CircuitQuestion, TellsTheTerminalsNumbers) {
 }
 
 TEST(CircuitQuestion, DrawsTheCurrentOfEachPartOfTheDay) {
-  const gui::Picture picture = ask(Question::Circuit).pictures[0];
+  const gui::QtPicture picture = ask(Question::Circuit).pictures[0];
   const rigs::CircuitAnswer& circuit = solvedDemo()->answers.rigs[1].circuit;
   const auto& points = picture.lines[1].points;
   ASSERT_EQ(points.size(), static_cast<qsizetype>(2 * circuit.duty.spans.size()));
@@ -138,7 +138,7 @@ TEST(CircuitQuestion, DrawsTheCurrentOfEachPartOfTheDay) {
 }
 
 TEST(CircuitQuestion, EndsWithTheDeferralAndShowsThePlansOwnCautions) {
-  const Answer answer = ask(Question::Circuit);
+  const QtAnswer answer = ask(Question::Circuit);
   const auto deferral = rigs::electricianText();
   EXPECT_EQ(answer.cautions.back().toStdString(), std::string(deferral));
   EXPECT_EQ(answer.allCautions().back(), answer.cautions.back());
@@ -148,7 +148,7 @@ TEST(CircuitQuestion, EndsWithTheDeferralAndShowsThePlansOwnCautions) {
 
 TEST(CircuitQuestion, SaysThatNoRulesApply) {
   const auto solution = edited({{"/rigs/0/supply", R"({"voltage": "120 V", "current": "15 A"})"}});
-  const Answer answer = ask(Question::Circuit, *solution);
+  const QtAnswer answer = ask(Question::Circuit, *solution);
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("Old element, kitchen: cannot say.")))
       << answer.sentence.toStdString();
 }
@@ -159,19 +159,19 @@ TEST(CircuitQuestion, TellsOfASecondCircuit) {
                R"([{"power": "3 kW", "rated_voltage": "230 V", "top_height": "60 mm"},
             {"power": "2 kW", "rated_voltage": "230 V", "top_height": "60 mm"}])"},
               {"/rigs/3/wired", R"("two circuits")"}});
-  const Answer answer = ask(Question::Circuit, *solution);
+  const QtAnswer answer = ask(Question::Circuit, *solution);
   const auto& circuits = solution->answers.rigs[3].circuit.circuits;
   ASSERT_EQ(circuits.size(), 2U);
   expectNear(cell(answer, "current in it, cable", 3), physics::inAmperes(circuits[1].load.current),
              2);
   EXPECT_EQ(cell(answer, "current in it, cable", 0), QStringLiteral("–"));
   EXPECT_EQ(std::count_if(answer.pictures[0].lines.begin(), answer.pictures[0].lines.end(),
-                          [](const gui::PictureLine& line) { return line.faint; }),
+                          [](const gui::QtPictureLine& line) { return line.faint; }),
             1);
 }
 
 TEST(RoomQuestion, TellsTheTerminalsNumbers) {
-  const Answer answer = ask(Question::Room);
+  const QtAnswer answer = ask(Question::Room);
   const QJsonArray rigs = terminalRigs(rigs::Depth::Room);
   for (int i = 0; i < 4; ++i) {
     SCOPED_TRACE(i);
@@ -197,7 +197,7 @@ TEST(RoomQuestion, TellsTheTerminalsNumbers) {
 
 TEST(RoomQuestion, FollowsTheRoom) {
   const auto aired = edited({{"/place/air", R"({"volume": "40 m3", "airflow": "900 m3/h"})"}});
-  const Answer answer = ask(Question::Room, *aired, UnitSystem::UsCustomary);
+  const QtAnswer answer = ask(Question::Room, *aired, UnitSystem::UsCustomary);
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("or below")))
       << answer.sentence.toStdString();
   EXPECT_TRUE(answer.pictures[0].marks.isEmpty());
@@ -209,7 +209,7 @@ TEST(Exports, OfCircuitAndRoomCarryTheTerminalsResultOfThatQuestion) {
   const rigs::Plan& plan = solvedDemo()->plan;
   for (const auto& [question, depth] : {std::pair{Question::Circuit, rigs::Depth::Circuit},
                                         std::pair{Question::Room, rigs::Depth::Room}}) {
-    const Answer answer = ask(question);
+    const QtAnswer answer = ask(question);
     const std::string json = gui::answerJson(question, answer, *solvedDemo()).toStdString();
     const std::string terminal = rigs::resultJson(plan, rigs::answer(plan, depth));
     EXPECT_NE(json.find(terminal.substr(0, terminal.size() - 1)), std::string::npos);
@@ -269,7 +269,7 @@ TEST(Phrases, LeaveNoEnglishInGermanVerdicts) {
   for (const gui::SolutionPtr& solution : solutions) {
     const bool demo = solution == solvedDemo();
     for (const Question question : {Question::Circuit, Question::Room}) {
-      const Answer answer = ask(question, *solution);
+      const QtAnswer answer = ask(question, *solution);
       for (QString text : answer.notes + answer.allCautions()) {
         if (demo) {
           for (const auto& rig : solution->plan.rigs) text.remove(QString::fromStdString(rig.name));

@@ -14,7 +14,7 @@
 
 namespace {
 
-using gui::Answer;
+using gui::QtAnswer;
 using gui::Question;
 using rigs::UnitSystem;
 
@@ -38,7 +38,7 @@ const gui::SolutionPtr& byTheHour() {
   return solution;
 }
 
-QString cell(const Answer& answer, const QString& heading, const QString& label, int rig) {
+QString cell(const QtAnswer& answer, const QString& heading, const QString& label, int rig) {
   bool under = false;
   for (const auto& row : answer.table.rows) {
     if (row[1].isEmpty()) under = row[0].startsWith(heading);
@@ -55,7 +55,7 @@ double number(const QString& text) {
 }
 
 TEST(Cost, ByTheHourIsPricedStageByStage) {
-  const Answer answer = gui::answerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
+  const QtAnswer answer = gui::qtAnswerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
   for (int i = 0; i < 4; ++i) {
     const rigs::RigAnswer& rig = byTheHour()->answers.rigs[static_cast<std::size_t>(i)];
     double sum = 0.0;
@@ -74,7 +74,7 @@ TEST(Cost, ByUseGoesUpFromTierToTier) {
   const auto solution = withTariff(
       R"({"tiers": [{"up_to": "600 kWh", "price": "0.10 CAD/kWh"}, {"price": "0.20 CAD/kWh"}],
           "used_this_month": "598 kWh"})");
-  const Answer answer = gui::answerTo(Question::WhatCost, *solution, UnitSystem::SI);
+  const QtAnswer answer = gui::qtAnswerTo(Question::WhatCost, *solution, UnitSystem::SI);
   for (int i = 0; i < 4; ++i) {
     const rigs::RigAnswer& rig = solution->answers.rigs[static_cast<std::size_t>(i)];
     const double used = physics::inKilowattHours(rig.day.total.fromWall());
@@ -86,7 +86,7 @@ TEST(Cost, ByUseGoesUpFromTierToTier) {
 }
 
 TEST(Cost, TellsTheCheapestStart) {
-  const Answer answer = gui::answerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
+  const QtAnswer answer = gui::qtAnswerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
   const rigs::RigAnswer& rig = byTheHour()->answers.rigs[3];
   const auto choice = rigs::cheapestStart(rig.day, byTheHour()->plan.tariff, physics::hours(6.0),
                                           physics::hours(22.0));
@@ -108,19 +108,19 @@ TEST(Cost, TellsTheCheapestStart) {
 }
 
 TEST(Cost, CountsThePlansYear) {
-  const Answer answer = gui::answerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
+  const QtAnswer answer = gui::qtAnswerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
   const double cost = *byTheHour()->answers.rigs[1].cost;
   EXPECT_NEAR(number(cell(answer, "Cost, ", "a year of 20 batches", 1)), 20.0 * cost, 0.0051);
   EXPECT_EQ(cell(answer, "Cost, ", "a year of 20 batches", 0), QStringLiteral("–"));
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("a year of 20 batches")));
   // A plan that does not say brews once a month.
-  const Answer demo =
-      gui::answerTo(Question::WhatCost, *test_support::solvedDemo(), UnitSystem::SI);
+  const QtAnswer demo =
+      gui::qtAnswerTo(Question::WhatCost, *test_support::solvedDemo(), UnitSystem::SI);
   EXPECT_TRUE(demo.sentence.contains(QStringLiteral("a year of 12 batches")));
 }
 
 TEST(Cost, TellsPaybacksAndCarbonDioxide) {
-  const Answer answer = gui::answerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
+  const QtAnswer answer = gui::qtAnswerTo(Question::WhatCost, *byTheHour(), UnitSystem::SI);
   const rigs::RigAnswer& rig = byTheHour()->answers.rigs[1];
   ASSERT_TRUE(rig.jacket);
   const double saved =
@@ -136,8 +136,8 @@ TEST(Cost, TellsPaybacksAndCarbonDioxide) {
 }
 
 TEST(Jacket, SavesWhatTheDaysDifferByTheHour) {
-  const Answer answer =
-      gui::answerTo(Question::WorthJacket, *byTheHour(), UnitSystem::SI, {.savings = true});
+  const QtAnswer answer =
+      gui::qtAnswerTo(Question::WorthJacket, *byTheHour(), UnitSystem::SI, {.savings = true});
   const rigs::RigAnswer& rig = byTheHour()->answers.rigs[1];
   const double saved = *rigs::moneySaved(rig.jacket->bare, rig.jacket->jacketed, byTheHour()->plan);
   EXPECT_GT(saved, 0.0);

@@ -13,14 +13,14 @@
 
 namespace {
 
-using gui::Answer;
+using gui::QtAnswer;
 using gui::Question;
 using rigs::UnitSystem;
 
 const gui::Solution& demo() { return *test_support::solvedDemo(); }
 
-Answer ask(Question question, UnitSystem units = UnitSystem::SI, gui::QuestionView view = {}) {
-  return gui::answerTo(question, demo(), units, view);
+QtAnswer ask(Question question, UnitSystem units = UnitSystem::SI, gui::QuestionView view = {}) {
+  return gui::qtAnswerTo(question, demo(), units, view);
 }
 
 // The cell of a rig in the first row of that name after a heading (or after the top).
@@ -38,9 +38,9 @@ QString cell(const gui::PictureTable& table, const QString& label, int rig,
 }
 
 TEST(Answers, AreCompleteForEveryQuestion) {
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
-    const Answer answer = ask(question);
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    const QtAnswer answer = ask(question);
     EXPECT_FALSE(answer.title.isEmpty());
     EXPECT_FALSE(answer.sentence.isEmpty());
     EXPECT_TRUE(answer.sentence[0].isDigit()) << answer.sentence.toStdString();
@@ -56,10 +56,10 @@ TEST(Answers, AreCompleteForEveryQuestion) {
 }
 
 TEST(Answers, HaveFiniteAscendingPoints) {
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
-    for (const gui::Picture& picture : ask(question).pictures) {
-      for (const gui::PictureLine& line : picture.lines) {
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    for (const gui::QtPicture& picture : ask(question).pictures) {
+      for (const gui::QtPictureLine& line : picture.lines) {
         for (qsizetype i = 0; i < line.points.size(); ++i) {
           ASSERT_TRUE(std::isfinite(line.points[i].x()) && std::isfinite(line.points[i].y()));
           if (i == 0) continue;
@@ -75,7 +75,7 @@ TEST(Answers, HaveFiniteAscendingPoints) {
 }
 
 TEST(HowLong, TellsTheDaysOwnTimes) {
-  const Answer answer = ask(Question::HowLong);
+  const QtAnswer answer = ask(Question::HowLong);
   for (int rig = 0; rig < 4; ++rig) {
     const physics::BrewDay& day = demo().answers.rigs[static_cast<std::size_t>(rig)].day;
     const auto strike = rigs::timeOf(day, physics::StageKind::Strike);
@@ -92,10 +92,10 @@ TEST(HowLong, TellsTheDaysOwnTimes) {
 
 // At the end of every stage that was finished.
 TEST(HowLong, NamesEveryEventOfTheDay) {
-  const gui::Picture picture = ask(Question::HowLong).pictures[0];
+  const gui::QtPicture picture = ask(Question::HowLong).pictures[0];
   QStringList events;
   QVector<double> moments;
-  for (const gui::PictureMark& mark : picture.marks) {
+  for (const gui::QtPictureMark& mark : picture.marks) {
     if (mark.rig != 1) continue;
     events += mark.event;
     moments += mark.at.x();
@@ -109,8 +109,8 @@ TEST(HowLong, NamesEveryEventOfTheDay) {
 }
 
 TEST(WhereHeat, BarsAddUpToWhatCameIn) {
-  const Answer answer = ask(Question::WhereHeat, UnitSystem::SI, {.asBars = true});
-  for (const gui::PictureStack& stack : answer.pictures[0].stacks) {
+  const QtAnswer answer = ask(Question::WhereHeat, UnitSystem::SI, {.asBars = true});
+  for (const gui::QtPictureStack& stack : answer.pictures[0].stacks) {
     const physics::Ledger& total =
         demo().answers.rigs[static_cast<std::size_t>(stack.rig)].day.total;
     double sum = 0.0;
@@ -121,8 +121,8 @@ TEST(WhereHeat, BarsAddUpToWhatCameIn) {
 }
 
 TEST(WhereHeat, PowersAreThoseOfTheCurve) {
-  const Answer answer = ask(Question::WhereHeat, UnitSystem::SI, {.rig = 1});
-  const gui::Picture& picture = answer.pictures[0];
+  const QtAnswer answer = ask(Question::WhereHeat, UnitSystem::SI, {.rig = 1});
+  const gui::QtPicture& picture = answer.pictures[0];
   std::vector<physics::CurvePoint> curve;
   for (const auto& stage : demo().answers.rigs[1].day.stages) {
     curve.insert(curve.end(), stage.curve.begin(), stage.curve.end());
@@ -142,8 +142,8 @@ TEST(WhereHeat, PowersAreThoseOfTheCurve) {
 }
 
 TEST(WhereHeat, HasTheNumbersOfItsPictureBeside) {
-  const Answer answer = ask(Question::WhereHeat, UnitSystem::SI, {.rig = 1});
-  const gui::Picture& picture = answer.pictures[0];
+  const QtAnswer answer = ask(Question::WhereHeat, UnitSystem::SI, {.rig = 1});
+  const gui::QtPicture& picture = answer.pictures[0];
   const physics::BrewDay& day = demo().answers.rigs[1].day;
   ASSERT_EQ(answer.table.head.size(), 2 + picture.partNames.size());
   ASSERT_EQ(answer.table.rows.size(), 2 * static_cast<qsizetype>(day.stages.size()));
@@ -159,7 +159,7 @@ TEST(WhereHeat, HasTheNumbersOfItsPictureBeside) {
 
 // The lid of the demo's first rig comes off for the boil: up to the boiling point, and down again.
 TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
-  const Answer answer = ask(Question::HowLong);
+  const QtAnswer answer = ask(Question::HowLong);
   const physics::BrewDay& day = demo().answers.rigs[0].day;
   ASSERT_NE(day.find(physics::StageKind::Boil), nullptr);
   double highest = 0.0;
@@ -173,14 +173,14 @@ TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
 }
 
 TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
-  const Answer answer = ask(Question::BoilsEnough);
-  const gui::Picture& picture = answer.pictures[0];
+  const QtAnswer answer = ask(Question::BoilsEnough);
+  const gui::QtPicture& picture = answer.pictures[0];
   // A band for every word, without gaps; what is shaded says where it is from.
   ASSERT_EQ(picture.bands.size(), 5);
   QStringList sources;
   double reached = 0.0;
   for (int i : {0, 1, 2, 3, 4}) {
-    const gui::PictureBand& band = picture.bands[i];
+    const gui::QtPictureBand& band = picture.bands[i];
     EXPECT_EQ(band.from, reached);
     reached = band.to;
     EXPECT_EQ(band.shaded, !band.source.isEmpty());
@@ -191,7 +191,7 @@ TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
   EXPECT_TRUE(sources[0].contains("Joint Research Centre"));
   EXPECT_EQ(sources[1], "common practice, no source");
   ASSERT_EQ(picture.marks.size(), 4);
-  for (const gui::PictureMark& mark : picture.marks) {
+  for (const gui::QtPictureMark& mark : picture.marks) {
     const auto& boil = demo().answers.rigs[static_cast<std::size_t>(mark.rig)].day.boil;
     if (mark.rig == 0) {
       EXPECT_EQ(mark.at.y(), 0.0);
@@ -209,14 +209,14 @@ TEST(WhatCost, TellsEnergyWithoutAPrice) {
   gui::Solution free = demo();
   free.plan.tariff = {};
   for (rigs::RigAnswer& rig : free.answers.rigs) rig.cost.reset();
-  const Answer answer = gui::answerTo(Question::WhatCost, free, UnitSystem::SI);
+  const QtAnswer answer = gui::qtAnswerTo(Question::WhatCost, free, UnitSystem::SI);
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("kWh")));
   EXPECT_TRUE(answer.sentence.contains(QStringLiteral("no price")));
   EXPECT_EQ(answer.pictures[0].xUnit, QStringLiteral("kWh"));
 }
 
 TEST(HowFarCools, WarnsOfWarmWort) {
-  const Answer answer = ask(Question::HowFarCools);
+  const QtAnswer answer = ask(Question::HowFarCools);
   EXPECT_EQ(answer.cautions.size(), ask(Question::HowLong).cautions.size() + 1);
   EXPECT_TRUE(answer.cautions.back().contains(QStringLiteral("57 °C")));
   const auto& effect = *demo().answers.rigs[2].jacket;
@@ -225,7 +225,7 @@ TEST(HowFarCools, WarnsOfWarmWort) {
 }
 
 TEST(Answers, FollowTheUnitsEverywhere) {
-  const Answer answer = ask(Question::HowLong, UnitSystem::UsCustomary);
+  const QtAnswer answer = ask(Question::HowLong, UnitSystem::UsCustomary);
   EXPECT_TRUE(answer.pictures[0].yTitle.contains(QStringLiteral("°F")));
   EXPECT_FALSE(answer.sentence.contains(QStringLiteral("°C")));
   EXPECT_GT(answer.pictures[0].lines[3].points.back().y(), 200.0);
@@ -234,7 +234,7 @@ TEST(Answers, FollowTheUnitsEverywhere) {
 TEST(Answers, FollowTheLocalesDecimalSign) {
   const QLocale before;
   QLocale::setDefault(QLocale(QLocale::German));
-  const Answer answer = ask(Question::BoilsEnough);
+  const QtAnswer answer = ask(Question::BoilsEnough);
   QLocale::setDefault(before);
   EXPECT_TRUE(cell(answer.table, QStringLiteral("boil-off, "), 1).contains(QLatin1Char(',')));
   EXPECT_FALSE(cell(answer.table, QStringLiteral("boil-off, "), 1).contains(QLatin1Char('.')));
@@ -245,9 +245,9 @@ TEST(Answers, StandWithoutSweeps) {
   gui::Solution days = demo();
   days.sweeps.clear();
   for (rigs::RigAnswer& rig : days.answers.rigs) rig.sizing.reset();
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
-    const Answer answer = gui::answerTo(question, days, UnitSystem::SI);
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    const QtAnswer answer = gui::qtAnswerTo(question, days, UnitSystem::SI);
     EXPECT_FALSE(answer.sentence.isEmpty());
     EXPECT_FALSE(answer.table.rows.isEmpty());
   }
@@ -255,7 +255,7 @@ TEST(Answers, StandWithoutSweeps) {
 
 TEST(Answers, SurviveAPlanWithoutRigsOrJackets) {
   gui::Solution none;
-  EXPECT_TRUE(gui::answerTo(Question::HowLong, none, UnitSystem::SI).pictures.isEmpty());
+  EXPECT_TRUE(gui::qtAnswerTo(Question::HowLong, none, UnitSystem::SI).pictures.isEmpty());
   gui::Solution bare = demo();
   for (rigs::RigAnswer& rig : bare.answers.rigs) rig.jacket.reset();
   for (gui::RigSweeps& sweeps : bare.sweeps) {
@@ -263,9 +263,9 @@ TEST(Answers, SurviveAPlanWithoutRigsOrJackets) {
     sweeps.jacketPower.clear();
     sweeps.cooling.clear();
   }
-  EXPECT_TRUE(gui::answerTo(Question::WorthJacket, bare, UnitSystem::SI)
+  EXPECT_TRUE(gui::qtAnswerTo(Question::WorthJacket, bare, UnitSystem::SI)
                   .sentence.contains(QStringLiteral("No rig")));
-  EXPECT_TRUE(gui::answerTo(Question::HowFarCools, bare, UnitSystem::SI)
+  EXPECT_TRUE(gui::qtAnswerTo(Question::HowFarCools, bare, UnitSystem::SI)
                   .sentence.contains(QStringLiteral("No rig")));
 }
 

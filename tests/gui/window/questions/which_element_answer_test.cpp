@@ -3,7 +3,7 @@
 // beside it.
 #include <gtest/gtest.h>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/charts/curves.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/questions/question.hpp"
@@ -13,20 +13,20 @@
 
 namespace {
 
-using gui::Answer;
-using gui::Picture;
-using gui::PictureLine;
+using gui::QtAnswer;
+using gui::QtPicture;
+using gui::QtPictureLine;
 using gui::Question;
 
 const gui::Solution& demo() { return *test_support::solvedDemo(); }
 
-Answer ask(bool asWritten, const gui::Solution& solution = demo()) {
-  return gui::answerTo(Question::WhichElement, solution, rigs::UnitSystem::SI,
-                       {.asWritten = asWritten});
+QtAnswer ask(bool asWritten, const gui::Solution& solution = demo()) {
+  return gui::qtAnswerTo(Question::WhichElement, solution, rigs::UnitSystem::SI,
+                         {.asWritten = asWritten});
 }
 
-const PictureLine* beyondOf(const Picture& picture, int rig) {
-  for (const PictureLine& line : picture.lines)
+const PictureLine* beyondOf(const QtPicture& picture, int rig) {
+  for (const QtPictureLine& line : picture.lines)
     if (line.faint && line.rig == rig) return &line;
   return nullptr;
 }
@@ -44,10 +44,10 @@ double mostAt(std::size_t rig) {
 
 TEST(WhichElement, MarksEveryRigThatBoilsOnItsOwnCurve) {
   for (const bool asWritten : {true, false}) {
-    const Picture picture = ask(asWritten).pictures[0];
+    const QtPicture picture = ask(asWritten).pictures[0];
     ASSERT_EQ(picture.marks.size(), 4);
     int boil = 0;
-    for (const gui::PictureMark& mark : picture.marks) {
+    for (const gui::QtPictureMark& mark : picture.marks) {
       const auto rig = static_cast<std::size_t>(mark.rig);
       const bool boils = demo().answers.rigs[rig].day.outcome == physics::Outcome::Done;
       EXPECT_EQ(picture.lines[mark.rig].points.contains(mark.at), boils) << mark.rig;
@@ -59,9 +59,9 @@ TEST(WhichElement, MarksEveryRigThatBoilsOnItsOwnCurve) {
 
 // The demo's first rig does not boil: that is said where its element is, at the top of all times.
 TEST(WhichElement, SaysWhichRigDoesNotBoil) {
-  const Picture picture = ask(true).pictures[0];
+  const QtPicture picture = ask(true).pictures[0];
   const auto first = std::find_if(picture.marks.begin(), picture.marks.end(),
-                                  [](const gui::PictureMark& mark) { return mark.rig == 0; });
+                                  [](const gui::QtPictureMark& mark) { return mark.rig == 0; });
   ASSERT_NE(first, picture.marks.end());
   EXPECT_EQ(first->label, "(a) no boil");
   EXPECT_EQ(first->at, QPointF(3000.0, *picture.yTo));
@@ -69,10 +69,10 @@ TEST(WhichElement, SaysWhichRigDoesNotBoil) {
 
 // The brewer's own element is at one place, 3000 W, whichever supply it is on: (a) and (d).
 TEST(WhichElement, PutsOneElementAtOnePlaceOnEverySupply) {
-  const Picture written = ask(true).pictures[0];
-  const Picture atSupply = ask(false).pictures[0];
-  const auto placeOf = [](const Picture& picture, int rig) {
-    for (const gui::PictureMark& mark : picture.marks)
+  const QtPicture written = ask(true).pictures[0];
+  const QtPicture atSupply = ask(false).pictures[0];
+  const auto placeOf = [](const QtPicture& picture, int rig) {
+    for (const gui::QtPictureMark& mark : picture.marks)
       if (mark.rig == rig) return mark.at.x();
     return -1.0;
   };
@@ -89,7 +89,7 @@ TEST(WhichElement, PutsOneElementAtOnePlaceOnEverySupply) {
 }
 
 TEST(WhichElement, NamesTheSupplyOfEveryCurve) {
-  const Picture picture = ask(true).pictures[0];
+  const QtPicture picture = ask(true).pictures[0];
   const auto legend = gui::legendOf(picture);
   for (int rig = 0; rig < 4; ++rig) {
     const rigs::RigPlan& planned = demo().plan.rigs[static_cast<std::size_t>(rig)];
@@ -107,8 +107,8 @@ TEST(WhichElement, NamesTheSupplyOfEveryCurve) {
 
 // What a circuit carries is a mark; beyond it the same curve goes on, thin.
 TEST(WhichElement, ShowsWhereEachCircuitEnds) {
-  const Answer answer = ask(false);
-  const Picture& picture = answer.pictures[0];
+  const QtAnswer answer = ask(false);
+  const QtPicture& picture = answer.pictures[0];
   ASSERT_EQ(picture.limits.size(), 2);  // three rigs share one
   EXPECT_EQ(picture.limits[0].label, "(a) (b) (c) 120 V, 15 A");
   EXPECT_EQ(picture.limits[1].label, "(d) 208 V, 30 A");
@@ -117,7 +117,7 @@ TEST(WhichElement, ShowsWhereEachCircuitEnds) {
   for (int rig = 0; rig < 4; ++rig) {
     SCOPED_TRACE(rig);
     const double most = mostAt(static_cast<std::size_t>(rig));
-    const PictureLine& line = picture.lines[rig];
+    const QtPictureLine& line = picture.lines[rig];
     const PictureLine* beyond = beyondOf(picture, rig);
     ASSERT_NE(beyond, nullptr);
     EXPECT_EQ(line.points.back(), beyond->points.front());
@@ -131,7 +131,7 @@ TEST(WhichElement, ShowsWhereEachCircuitEnds) {
     EXPECT_EQ(cell(answer.table, QStringLiteral("element rated at the supply, W"), rig),
               QString::number(most, 'f', 0));
   }
-  const Answer written = ask(true);
+  const QtAnswer written = ask(true);
   ASSERT_EQ(written.pictures[0].limits.size(), 3);
   for (int rig : {0, 3}) {
     const double x = written.pictures[0].lines[rig].points.back().x();
@@ -147,7 +147,7 @@ TEST(WhichElement, MarksAnOverloadBeyondItsCircuit) {
   plan.rigs = {plan.rigs[1]};
   plan.rigs[0].rig.element.rating = physics::watts(2400.0);
   const gui::SolutionPtr solution = gui::solveAtOnce(plan);
-  const Picture picture = ask(true, *solution).pictures[0];
+  const QtPicture picture = ask(true, *solution).pictures[0];
   const PictureLine* beyond = beyondOf(picture, 0);
   ASSERT_NE(beyond, nullptr);
   ASSERT_EQ(picture.marks.size(), 1);
@@ -156,7 +156,7 @@ TEST(WhichElement, MarksAnOverloadBeyondItsCircuit) {
 }
 
 TEST(WhichElement, CanBeDragged) {
-  const Picture picture = ask(true).pictures[0];
+  const QtPicture picture = ask(true).pictures[0];
   ASSERT_TRUE(picture.draggable);
   EXPECT_DOUBLE_EQ(*picture.draggable, physics::inMinutes(demo().plan.goals.boilWithin));
 }

@@ -7,7 +7,7 @@
 #include <cmath>
 #include <stdexcept>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/charts/curves.hpp"
 #include "gui/window/questions/question.hpp"
 #include "rigs/answers/figures.hpp"
@@ -16,20 +16,20 @@
 
 namespace {
 
-using gui::Answer;
-using gui::Picture;
-using gui::PictureLine;
+using gui::QtAnswer;
+using gui::QtPicture;
+using gui::QtPictureLine;
 using gui::Question;
 using test_support::WindowTest;
 
 const gui::Solution& demo() { return *test_support::solvedDemo(); }
 
-Answer ask(const gui::QuestionView& view, const gui::Solution& solution = demo()) {
-  return gui::answerTo(Question::WorthJacket, solution, rigs::UnitSystem::SI, view);
+QtAnswer ask(const gui::QuestionView& view, const gui::Solution& solution = demo()) {
+  return gui::qtAnswerTo(Question::WorthJacket, solution, rigs::UnitSystem::SI, view);
 }
 
-const PictureLine& lineOf(const Picture& picture, int rig, bool jacketed) {
-  for (const PictureLine& line : picture.lines)
+const QtPictureLine& lineOf(const QtPicture& picture, int rig, bool jacketed) {
+  for (const QtPictureLine& line : picture.lines)
     if (line.rig == rig && line.faint != jacketed) return line;
   throw std::logic_error("no such line");
 }
@@ -47,10 +47,10 @@ QString cell(const gui::PictureTable& table, const QString& heading, const QStri
 // The demo's rigs (b) and (c) are the same kettle, once planned bare and once with its jacket.
 TEST(WorthJacket, LeavesOutDaysThatStop) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness, .savings = true});
+    const QtAnswer answer = ask({.overThickness = thickness, .savings = true});
     ASSERT_EQ(answer.pictures.size(), 2);
-    for (const gui::Picture& picture : answer.pictures) {
-      for (const gui::PictureLine& line : picture.lines) {
+    for (const gui::QtPicture& picture : answer.pictures) {
+      for (const gui::QtPictureLine& line : picture.lines) {
         for (const QPointF& p : line.points) {
           // A film of insulation hardly insulates, and radiates more than bright metal.
           if (thickness && p.x() < 1.0) continue;
@@ -67,15 +67,15 @@ TEST(WorthJacket, LeavesOutDaysThatStop) {
 
 TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness});
+    const QtAnswer answer = ask({.overThickness = thickness});
     ASSERT_EQ(answer.pictures.size(), 2);
-    for (const Picture& picture : answer.pictures) {
+    for (const QtPicture& picture : answer.pictures) {
       const auto legend = gui::legendOf(picture);
       EXPECT_EQ(legend.back().text, "the same without its jacket");
       for (int rig : {1, 2, 3}) {
         SCOPED_TRACE(rig);
-        const PictureLine& with = lineOf(picture, rig, true);
-        const PictureLine& without = lineOf(picture, rig, false);
+        const QtPictureLine& with = lineOf(picture, rig, true);
+        const QtPictureLine& without = lineOf(picture, rig, false);
         EXPECT_GE(with.points.size(), 10);
         EXPECT_GE(without.points.size(), 10);
         for (const QPointF& p : with.points) {
@@ -96,13 +96,13 @@ TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
 // At the rig's own place both curves go through its own two days, which the mark and table tell.
 TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness});
+    const QtAnswer answer = ask({.overThickness = thickness});
     for (int rig : {1, 2, 3}) {
       SCOPED_TRACE(rig);
       const auto& effect = *demo().answers.rigs[static_cast<std::size_t>(rig)].jacket;
       const std::array days{&effect.bare, &effect.jacketed};
-      QVector<gui::PictureMark> marks;
-      for (const gui::PictureMark& mark : answer.pictures[0].marks)
+      QVector<gui::QtPictureMark> marks;
+      for (const gui::QtPictureMark& mark : answer.pictures[0].marks)
         if (mark.rig == rig) marks.push_back(mark);
       ASSERT_EQ(marks.size(), 2);
       for (int i : {0, 1}) {
@@ -131,12 +131,12 @@ TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
 // What the two curves leave between them is what the other view shows.
 TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
   for (const bool thickness : {true, false}) {
-    const Answer both = ask({.overThickness = thickness});
-    const Answer saved = ask({.overThickness = thickness, .savings = true});
+    const QtAnswer both = ask({.overThickness = thickness});
+    const QtAnswer saved = ask({.overThickness = thickness, .savings = true});
     for (int which : {0, 1}) {
       for (int rig : {1, 2, 3}) {
-        const PictureLine& with = lineOf(both.pictures[which], rig, true);
-        const PictureLine& without = lineOf(both.pictures[which], rig, false);
+        const QtPictureLine& with = lineOf(both.pictures[which], rig, true);
+        const QtPictureLine& without = lineOf(both.pictures[which], rig, false);
         int compared = 0;
         for (const QPointF& p : lineOf(saved.pictures[which], rig, true).points) {
           if (!with.points.contains({p.x(), *gui::valueAt(with.points, p.x())})) continue;
@@ -153,7 +153,7 @@ TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
 TEST(WorthJacket, TellsEnergyWithoutAPrice) {
   gui::Solution free = demo();
   free.plan.tariff = {};
-  const Answer answer = ask({.overThickness = false}, free);
+  const QtAnswer answer = ask({.overThickness = false}, free);
   EXPECT_EQ(answer.pictures[1].yUnit, "kWh");
   EXPECT_FALSE(lineOf(answer.pictures[1], 1, true).points.isEmpty());
   EXPECT_FALSE(lineOf(answer.pictures[1], 1, false).points.isEmpty());

@@ -4,9 +4,16 @@
 #include <cmath>
 #include <limits>
 
+#include "gui/telling/curve.hpp"
 #include "gui/window/charts/chart_layouter.hpp"
 
 namespace gui {
+
+using telling::Picture;
+using telling::PictureBand;
+using telling::PictureLine;
+using telling::PictureMark;
+using telling::PicturePoint;
 
 bool overlapsAny(const QRectF& box, const QVector<QRectF>& taken) {
   return std::any_of(taken.begin(), taken.end(),
@@ -18,12 +25,12 @@ void Layouter::lineEnds() {
   QVector<Label> ends;
   for (const PictureLine& line : picture_.lines) {
     if (line.faint || line.rig < 0) continue;
-    auto runs = clipped(line.points, layout_.window);
+    auto runs = clipped(pointsOf(line.points), layout_.window);
     // One that goes on thin ends where that ends.
     for (const PictureLine& other : picture_.lines) {
-      const bool goesOn = other.faint && other.rig == line.rig && !line.points.isEmpty() &&
-                          other.points.value(0) == line.points.back();
-      if (goesOn) runs += clipped(other.points, layout_.window);
+      const bool goesOn = other.faint && other.rig == line.rig && !line.points.empty() &&
+                          !other.points.empty() && other.points.front() == line.points.back();
+      if (goesOn) runs += clipped(pointsOf(other.points), layout_.window);
     }
     if (runs.isEmpty()) continue;
     ends.push_back({.text = letterOfRig(line.rig), .box = {}, .index = line.rig});
@@ -78,16 +85,17 @@ QRectF Layouter::endBox(QPointF end, QSizeF size, double from) const {
 void Layouter::bands() {
   for (const PictureBand& band : picture_.bands) {
     if (band.alongX) continue;
-    const double width = widthOf(band.label, layout_.smallFont);
+    const QString text = QString::fromStdString(band.label);
+    const double width = widthOf(text, layout_.smallFont);
     const double low = layout_.at({0.0, std::max(band.from, layout_.window.yFrom)}).y();
     const double high = layout_.at({0.0, std::min(band.to, layout_.window.yTo)}).y();
-    if (low - high < lineHeight_ || width > layout_.plot.width() - 2.0 * kGap) continue;
-    const double right = layout_.plot.right() - kGap - width;
+    if (low - high < lineHeight_ || width > layout_.plot.width() - 2.0 * kLabelGap) continue;
+    const double right = layout_.plot.right() - kLabelGap - width;
     QRectF box;
     double least = std::numeric_limits<double>::infinity();
     for (const QPointF corner :
-         {QPointF(layout_.plot.left() + kGap, high + 1.0), QPointF(right, high + 1.0),
-          QPointF(layout_.plot.left() + kGap, low - lineHeight_ - 1.0),
+         {QPointF(layout_.plot.left() + kLabelGap, high + 1.0), QPointF(right, high + 1.0),
+          QPointF(layout_.plot.left() + kLabelGap, low - lineHeight_ - 1.0),
           QPointF(right, low - lineHeight_ - 1.0)}) {
       const QRectF there(corner, QSizeF(width, lineHeight_));
       if (overlapsAny(there, taken_) || covered(there) >= least) continue;
@@ -95,19 +103,20 @@ void Layouter::bands() {
       box = there;
     }
     if (box.isNull()) continue;
-    layout_.bands.push_back({band.label, box});
+    layout_.bands.push_back({text, box});
     taken_.push_back(box);
   }
-  if (!picture_.draggable || picture_.draggableLabel.isEmpty()) return;
+  if (!picture_.draggable || picture_.draggableLabel.empty()) return;
+  const QString text = QString::fromStdString(picture_.draggableLabel);
   const double y = layout_.at({0.0, *picture_.draggable}).y();
   if (y < layout_.plot.top() || y > layout_.plot.bottom()) return;
-  const double width = widthOf(picture_.draggableLabel);
+  const double width = widthOf(text);
   const double above = y - lineHeight_ - 1.0;
   const double below = y + 2.0;
   QRectF box;
   for (const double x :
-       {layout_.plot.right() - width - kGap, layout_.plot.center().x() - 0.5 * width,
-        layout_.plot.left() + 2.0 * kGap}) {
+       {layout_.plot.right() - width - kLabelGap, layout_.plot.center().x() - 0.5 * width,
+        layout_.plot.left() + 2.0 * kLabelGap}) {
     for (const double top : {above, below}) {
       const QRectF there(x, top, width, lineHeight_);
       const bool inside = layout_.plot.top() <= top && there.bottom() <= layout_.plot.bottom();
@@ -115,7 +124,7 @@ void Layouter::bands() {
     }
   }
   if (box.isNull()) return;
-  Label label{picture_.draggableLabel, box};
+  Label label{text, box};
   label.index = 3;
   layout_.titles.push_back(label);
   taken_.push_back(box);
@@ -139,7 +148,7 @@ int Layouter::covered(const QRectF& box) const {
 
 void Layouter::traceLines() {
   for (const PictureLine& line : picture_.lines) {
-    for (const Points& run : clipped(line.points, layout_.window)) {
+    for (const Points& run : clipped(pointsOf(line.points), layout_.window)) {
       Points at;
       for (const QPointF& p : thinned(run, layout_.scale(), 1.0)) at.push_back(layout_.at(p));
       pixels_.push_back(at);
@@ -149,11 +158,11 @@ void Layouter::traceLines() {
 
 void Layouter::marks() {
   for (const PictureMark& mark : picture_.marks) {
-    const QPointF at = layout_.at(mark.at);
+    const QPointF at = layout_.at(pointOf(mark.at));
     if (!layout_.plot.adjusted(-1, -1, 1, 1).contains(at)) continue;
-    Label label{mark.label, {}, mark.rig};
+    Label label{QString::fromStdString(mark.label), {}, mark.rig};
     label.anchor = at;
-    if (!mark.label.isEmpty()) label.box = placeFor(mark.label, at);
+    if (!label.text.isEmpty()) label.box = placeFor(label.text, at);
     layout_.marks.push_back(label);
   }
   events();
@@ -162,16 +171,17 @@ void Layouter::marks() {
 void Layouter::events() {
   QStringList told;
   for (const PictureMark& mark : picture_.marks) {
-    if (mark.event.isEmpty() || !mark.label.isEmpty() || told.contains(mark.event)) continue;
-    const QPointF at = layout_.at(mark.at);
+    const QString event = QString::fromStdString(mark.event);
+    if (event.isEmpty() || !mark.label.empty() || told.contains(event)) continue;
+    const QPointF at = layout_.at(pointOf(mark.at));
     const auto dot = std::find_if(
         layout_.marks.begin(), layout_.marks.end(),
         [&](const Label& label) { return label.anchor == at && label.index == mark.rig; });
     if (dot == layout_.marks.end() || !dot->box.isEmpty()) continue;
-    dot->box = placeFor(mark.event, at, true);
+    dot->box = placeFor(event, at, true);
     if (dot->box.isEmpty()) continue;
-    dot->text = mark.event;
-    told += mark.event;
+    dot->text = event;
+    told += event;
   }
 }
 
@@ -188,7 +198,7 @@ bool Layouter::nearerToAnother(const QRectF& box, QPointF own) const {
                       std::max({box.top() - p.y(), p.y() - box.bottom(), 0.0}));
   };
   return std::any_of(picture_.marks.begin(), picture_.marks.end(), [&](const PictureMark& mark) {
-    const QPointF other = layout_.at(mark.at);
+    const QPointF other = layout_.at(pointOf(mark.at));
     return other != own && distance(other) < distance(own) + 3.0;
   });
 }
@@ -209,7 +219,7 @@ QRectF Layouter::placeFor(const QString& text, QPointF at, bool free) {
           QPointF(at.x() - 0.5 * width, at.y() + off)}) {
       const QRectF box(corner, QSizeF(width, height));
       if (!within.contains(box) || overlapsAny(box, taken_)) continue;
-      const bool crowded = overlapsAny(box.adjusted(-kGap, 0, kGap, 0), taken_);
+      const bool crowded = overlapsAny(box.adjusted(-kLabelGap, 0, kLabelGap, 0), taken_);
       if (free && (crowded || covered(box) > 0 || onADot(box) || nearerToAnother(box, at)))
         continue;
       const double cost = covered(box) + 2.0 * ring + (nearerToAnother(box, at) ? 20.0 : 0.0);
@@ -224,16 +234,20 @@ QRectF Layouter::placeFor(const QString& text, QPointF at, bool free) {
 }
 
 void Layouter::areaNumbers() {
-  QVector<double> base(picture_.areas.isEmpty() ? 0 : picture_.areas[0].size(), 0.0);
-  for (qsizetype part = 0; part < picture_.areas.size(); ++part) {
+  std::vector<double> base(picture_.areas.empty() ? 0 : picture_.areas[0].size(), 0.0);
+  for (std::size_t part = 0; part < picture_.areas.size(); ++part) {
     const auto& area = picture_.areas[part];
     const QString number = QString::number(part + 1);
     const double width = widthOf(number, layout_.smallFont);
-    Points low, high;
-    for (qsizetype i = 0; i < std::min(area.size(), base.size()); ++i) {
-      low.push_back(layout_.at({area[i].x(), base[i]}));
-      base[i] += area[i].y();
-      high.push_back(layout_.at({area[i].x(), base[i]}));
+    std::vector<PicturePoint> low, high;  // in pixels
+    const auto atPixel = [this](double x, double y) -> PicturePoint {
+      const QPointF at = layout_.at({x, y});
+      return {at.x(), at.y()};
+    };
+    for (std::size_t i = 0; i < std::min(area.size(), base.size()); ++i) {
+      low.push_back(atPixel(area[i].x, base[i]));
+      base[i] += area[i].y;
+      high.push_back(atPixel(area[i].x, base[i]));
     }
     double thickest = lineHeight_ * 0.9;
     std::optional<QPointF> middle;
@@ -241,8 +255,8 @@ void Layouter::areaNumbers() {
       double top = layout_.plot.top();
       double bottom = layout_.plot.bottom();
       for (const double off : {-0.8 * width, 0.0, 0.8 * width}) {
-        bottom = std::min(bottom, valueAt(low, x + off).value_or(top));
-        top = std::max(top, valueAt(high, x + off).value_or(bottom));
+        bottom = std::min(bottom, telling::valueAt(low, x + off).value_or(top));
+        top = std::max(top, telling::valueAt(high, x + off).value_or(bottom));
       }
       const QRectF box(x - 0.5 * width, 0.5 * (top + bottom - lineHeight_), width, lineHeight_);
       if (bottom - top <= thickest || overlapsAny(box, taken_) || covered(box) > 0) continue;

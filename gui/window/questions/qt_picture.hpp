@@ -11,28 +11,28 @@
 namespace gui {
 
 // What a rig is about along a piece of its line, told where a person points.
-struct PicturePhase {
+struct QtPicturePhase {
   double until = 0.0;  // x; ascending
   QString name;
 };
 
 // Rigs keep their place, dash and shade in every picture: `rig` is the index in the plan.
-struct PictureLine {
+struct QtPictureLine {
   int rig = 0;
   QString name;
   QVector<QPointF> points;  // finite, x ascending; a gap is a second line of the same rig
   bool faint = false;       // a companion, such as the same rig without its jacket
-  QVector<PicturePhase> phases = {};
+  QVector<QtPicturePhase> phases = {};
 };
 
-struct PictureMark {  // an event, an operating point
+struct QtPictureMark {  // an event, an operating point
   int rig = 0;
   QPointF at;
   QString label;       // short; empty: a dot
   QString event = {};  // what happens there: told where a person points, and beside one such dot
 };
 
-struct PictureBand {  // a published range of y (or of x), with its source
+struct QtPictureBand {  // a published range of y (or of x), with its source
   double from = 0.0;
   double to = 0.0;
   bool alongX = false;
@@ -41,18 +41,18 @@ struct PictureBand {  // a published range of y (or of x), with its source
   bool shaded = true;  // else only its label stands there
 };
 
-struct PictureLimit {  // a vertical line, e.g. what a circuit can carry
+struct QtPictureLimit {  // a vertical line, e.g. what a circuit can carry
   double x = 0.0;
   QString label;
 };
 
-struct PictureStack {  // one bar of stacked parts
+struct QtPictureStack {  // one bar of stacked parts
   int rig = 0;
   QString name;
-  QVector<double> parts;  // same order and length as Picture::partNames
+  QVector<double> parts;  // same order and length as QtPicture::partNames
 };
 
-struct Picture {
+struct QtPicture {
   enum class Kind { Lines, Areas, StackedBars };
   Kind kind = Kind::Lines;
   QString title;
@@ -61,13 +61,13 @@ struct Picture {
   bool xIsClock = false;   // minutes shown as h:mm
   // The window first shown, where it is not simply all the data.
   std::optional<double> xFrom, xTo, yFrom, yTo;
-  bool exactly = false;        // no rounding of these outwards: a piece that a person zoomed to
-  QVector<PictureLine> lines;  // Lines
-  QVector<PictureMark> marks;
-  QVector<PictureBand> bands;
-  QVector<PictureLimit> limits;
+  bool exactly = false;          // no rounding of these outwards: a piece that a person zoomed to
+  QVector<QtPictureLine> lines;  // Lines
+  QVector<QtPictureMark> marks;
+  QVector<QtPictureBand> bands;
+  QVector<QtPictureLimit> limits;
   QVector<QString> partNames;       // Areas and StackedBars
-  QVector<PictureStack> stacks;     // StackedBars
+  QVector<QtPictureStack> stacks;   // StackedBars
   QVector<QVector<QPointF>> areas;  // Areas: one per part, stacked from the bottom up by the chart
   // A horizontal line a person may drag, e.g. the wanted time; and what dragging it means.
   std::optional<double> draggable;
