@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What does it cost?
+#include "gui/telling/cost.hpp"
+
 #include <algorithm>
 #include <array>
 #include <string>
@@ -87,6 +89,8 @@ std::string stageResult(const Case& of, StageKind kind, const std::string& figur
 
 // --- Pictures.
 
+}  // namespace
+
 Picture costPicture(const Case& of) {
   Picture picture;
   picture.kind = Picture::Kind::StackedBars;
@@ -108,12 +112,15 @@ Picture costPicture(const Case& of) {
   return picture;
 }
 
+namespace {
+
 // When it would be cheapest to begin, where the hour makes a difference.
 std::optional<rigs::StartChoice> startChoice(const Case& of, std::size_t i) {
   return rigs::cheapestStart(of.rig(i).day, of.plan.tariff);
 }
 
-// What a day costs that begins at each hour: only where the hour decides.
+}  // namespace
+
 Picture startPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "What a batch costs by the hour it begins")));
@@ -142,6 +149,8 @@ Picture startPicture(const Case& of) {
   picture.yFrom = 0.0;
   return picture;
 }
+
+namespace {
 
 // --- The table.
 
@@ -325,10 +334,11 @@ std::vector<Told> headline(const Case& of) {
     }
     if (Told start = startSentence(of, e.least); !start.empty()) told.push_back(std::move(start));
   } else if (e.counted > 0) {
-    told.emplace_back(TOLD("Answer", "%1 a batch with %2, the least; the plan gives no price."),
-                      energy(e.least), of.named(e.least));
+    told.push_back(Told(TOLD("Answer", "%1 a batch with %2, the least; the plan gives no price."),
+                        energy(e.least), of.named(e.least)));
     if (e.counted > 1)
-      told.emplace_back(TOLD("Answer", "%1 with %2, the most."), energy(e.most), of.named(e.most));
+      told.push_back(
+          Told(TOLD("Answer", "%1 with %2, the most."), energy(e.most), of.named(e.most)));
   }
   for (Told& one : unfinishedOfAll(of)) told.push_back(std::move(one));
   return told;
@@ -400,7 +410,8 @@ std::vector<Told> notes(const Case& of) {
   std::vector<Told> all{Told(TOLD("Answer", "Price of energy: %1."), tariffText(tariff))};
   if (Told source = tariffSource(tariff); !source.empty()) all.push_back(std::move(source));
   if (priced(of) && !tariff.brewsPerYear) {
-    all.emplace_back(TOLD("Answer", "A brew a month is assumed: the plan does not say how many."));
+    all.push_back(
+        Told(TOLD("Answer", "A brew a month is assumed: the plan does not say how many.")));
   }
   if (tariff.co2PerKilowattHour) {
     const rigs::Amount each = rigs::amount(*tariff.co2PerKilowattHour);
@@ -411,8 +422,8 @@ std::vector<Told> notes(const Case& of) {
                    rigs::Verbatim{tariff.co2Source}));
   }
   if (priced(of)) {
-    all.emplace_back(
-        TOLD("Answer", "Fixed charges are left out: a brew day does not change them."));
+    all.push_back(
+        Told(TOLD("Answer", "Fixed charges are left out: a brew day does not change them.")));
   }
   return all;
 }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What happens to the room?
+#include "gui/telling/room.hpp"
+
 #include <algorithm>
-#include <array>
 #include <string_view>
 #include <utility>
 
@@ -14,34 +15,20 @@ namespace {
 using rigs::Told;
 
 // The airflows that the picture and the table set beside a rig's.
-struct Hood {
-  rigs::Marked label;
-  std::string_view name;  // as published
-};
-constexpr std::array kHoods{
-    Hood{TOLD("Room", "hood over a hob"), "hood over the hob"},
-    Hood{TOLD("Room", "vented kitchen hood"), "vented hood, on demand"},
-};
 struct NamedFlow {
   Told label;
-  rigs::Bundled source;
+  const char* source;
   physics::VolumeFlow flow;
 };
 std::vector<NamedFlow> knownFlows(const Case& of) {
   std::vector<NamedFlow> all;
-  const auto published = rigs::publishedAirflows(of.plan.room.volume);
-  for (const Hood& hood : kHoods) {
-    const auto one =
-        std::find_if(published.begin(), published.end(),
-                     [&](const rigs::PublishedAirflow& other) { return other.name == hood.name; });
-    if (one == published.end()) continue;
-    all.push_back({Told::just(rigs::Bundled{hood.label.context, hood.label.english}),
-                   {"Room", std::string(one->source)},
-                   one->airflow});
-  }
-  all.push_back({Told(TOLD("Room", "make-up air from here")),
-                 {"Room", "International Residential Code"},
-                 rigs::kMakeUpAirAbove});
+  const auto add = [&](Told label, const char* source, std::string_view published) {
+    for (const rigs::PublishedAirflow& one : rigs::publishedAirflows(of.plan.room.volume))
+      if (one.name == published) all.push_back({label, source, one.airflow});
+  };
+  add(Told(TOLD("Room", "hood over a hob")), "Approved Document F", "hood over the hob");
+  add(Told(TOLD("Room", "vented kitchen hood")), "ASHRAE 62.2", "vented hood, on demand");
+  all.push_back({Told(TOLD("Room", "make-up air from here")), "IRC", rigs::kMakeUpAirAbove});
   return all;
 }
 
@@ -73,20 +60,20 @@ rigs::Amount percent(double share) {
 void addToHeadline(std::vector<Told>& told, const Case& of, std::size_t i,
                    rigs::Template<2> opening) {
   const rigs::RoomAnswer& room = *roomOf(of, i);
-  told.emplace_back(opening, rigs::amount(room.day.intoRoom), of.named(i));
+  told.push_back(Told(opening, rigs::amount(room.day.intoRoom), of.named(i)));
   if (room.day.saturatedAt) {
-    told.emplace_back(TOLD("Room",
-                           "The air is full of it from %1 into the day on, and %2 of water run "
-                           "down what is coldest."),
-                      rigs::roughly(*room.day.saturatedAt), rigs::amount(room.day.condensed));
+    told.push_back(Told(TOLD("Room",
+                             "The air is full of it from %1 into the day on, and %2 of water run "
+                             "down what is coldest."),
+                        rigs::roughly(*room.day.saturatedAt), rigs::amount(room.day.condensed)));
   } else {
-    told.emplace_back(TOLD("Room", "The air's humidity stays at %1 or below."),
-                      percent(room.day.peakHumidity));
+    told.push_back(Told(TOLD("Room", "The air's humidity stays at %1 or below."),
+                        percent(room.day.peakHumidity)));
   }
   const double hold = of.plan.room.holdHumidity;
   if (room.airflow && room.day.peakHumidity > hold) {
-    told.emplace_back(TOLD("Room", "%1 hold %2 while most of it rises."),
-                      airflow(of, *room.airflow), percent(hold));
+    told.push_back(Told(TOLD("Room", "%1 hold %2 while most of it rises."),
+                        airflow(of, *room.airflow), percent(hold)));
   }
 }
 
@@ -201,6 +188,8 @@ PictureLine humidityLine(const Case& of, std::size_t i, Picture& picture) {
   return line;
 }
 
+}  // namespace
+
 Picture humidityPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Room", "Humidity of the room over the day")));
@@ -248,6 +237,8 @@ Picture airflowPicture(const Case& of) {
     picture.limits.push_back({airflowNumber(of, one.flow), of.text(one.label)});
   return picture;
 }
+
+namespace {
 
 // --- Tables.
 
@@ -333,7 +324,7 @@ void addAirflows(RoomTable& table, const Case& of) {
   }
   for (const NamedFlow& known : knownFlows(of)) {
     table.row(Told(TOLD("Room", "as a multiple of: %1, %2 (%3)"), known.label,
-                   airflow(of, known.flow), known.source),
+                   airflow(of, known.flow), rigs::Verbatim{known.source}),
               [&](const Room& r) -> Cell {
                 if (!r.airflow) return std::nullopt;
                 return numberCell(static_cast<double>(*r.airflow / known.flow), 1);
@@ -411,7 +402,7 @@ std::vector<Told> notes(const Case& of) {
   using Opening = rigs::Template<4>;
   const rigs::RoomPlan& room = of.plan.room;
   std::vector<Told> all;
-  all.emplace_back(
+  all.push_back(Told(
       room.isStated
           ? Opening(TOLD("Room",
                          "The room: %1 of air, %2 of it exchanged with outdoors at %3 and %4 of "
@@ -420,18 +411,18 @@ std::vector<Told> notes(const Case& of) {
                          "The plan states no air of the room; assumed: %1 of air, %2 of it "
                          "exchanged with outdoors at %3 and %4 of humidity.")),
       volume(of, room.volume), airflow(of, room.airflow), rigs::amount(room.outdoors),
-      percent(room.outdoorHumidity));
+      percent(room.outdoorHumidity)));
   if (room.captured > 0.0) {
-    all.emplace_back(TOLD("Room", "A hood takes %1 of the vapour before it mixes with the room."),
-                     percent(room.captured));
+    all.push_back(Told(TOLD("Room", "A hood takes %1 of the vapour before it mixes with the room."),
+                       percent(room.captured)));
   }
-  all.emplace_back(TOLD("Room",
-                        "Indoor humidity is best between 30 and 50 % and below 60 % (United "
-                        "States EPA)."));
-  all.emplace_back(TOLD("Room",
-                        "The balance is over humidity ratios, kg of water per kg of dry air; the "
-                        "older one over vapour densities asks 5 to 10 % more air. The room is "
-                        "taken as well mixed and as keeping its temperature."));
+  all.push_back(Told(TOLD("Room",
+                          "Indoor humidity is best between 30 and 50 % and below 60 % (United "
+                          "States EPA).")));
+  all.push_back(Told(TOLD("Room",
+                          "The balance is over humidity ratios, kg of water per kg of dry air; the "
+                          "older one over vapour densities asks 5 to 10 % more air. The room is "
+                          "taken as well mixed and as keeping its temperature.")));
   return all;
 }
 

@@ -61,6 +61,14 @@ Told ofTheBrewsDay(const rigs::Tariff& tariff) {
   return price(tariff.perKilowattHour, tariff);
 }
 
+// What a document may say of its prices; other words stand as they were written.
+Told statusWord(const std::string& status) {
+  if (status == "published") return Told(TOLD("Tariff", "published"));
+  if (status == "from memory") return Told(TOLD("Tariff", "from memory"));
+  if (status == "estimate") return Told(TOLD("Tariff", "estimate"));
+  return Told::just(Verbatim{status});
+}
+
 }  // namespace
 
 Told tariffText(const rigs::Tariff& tariff) {
@@ -90,7 +98,7 @@ Told wholeTariffText(const rigs::Tariff& tariff) {
 Told tariffSource(const rigs::Tariff& tariff) {
   const Verbatim name{tariff.name};
   const Verbatim source{tariff.source};
-  const rigs::Bundled status{"Tariff", tariff.status};
+  const Told status = statusWord(tariff.status);
   if (tariff.source.empty()) {
     return tariff.name.empty() ? Told() : Told(TOLD("Tariff", "The prices are those of %1."), name);
   }
