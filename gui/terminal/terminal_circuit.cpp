@@ -28,7 +28,7 @@ std::string keptText(const rigs::CircuitVerdict& verdict) {
   for (const rigs::Finding& finding : verdict.findings) {
     if (finding.fit != rigs::Fit::Fits) continue;
     ++count;
-    names += (names.empty() ? "" : "; ") + finding.name;
+    names += (names.empty() ? "" : "; ") + rigs::inEnglish(finding.name);
   }
   if (count == 0) return {};
   return fmt::format("And {} {}: {}.", count, count == 1 ? "rule that fits" : "rules that fit",
@@ -36,12 +36,12 @@ std::string keptText(const rigs::CircuitVerdict& verdict) {
 }
 
 std::string spreadText(const rigs::SpreadInRange& spread, UnitSystem units) {
-  return fmt::format("{} to {} ({}): {} to {}, {} to {}, the element's tolerance included. [{}]",
-                     format(spread.range->lowest, units), format(spread.range->highest, units),
-                     spread.range->name, format(spread.spread.least.current, units),
-                     format(spread.spread.most.current, units),
-                     wattsText(spread.spread.least.delivered),
-                     wattsText(spread.spread.most.delivered), rigs::citeText(spread.range->cite));
+  return fmt::format(
+      "{} to {} ({}): {} to {}, {} to {}, the element's tolerance included. [{}]",
+      format(spread.range->lowest, units), format(spread.range->highest, units), spread.range->name,
+      format(spread.spread.least.current, units), format(spread.spread.most.current, units),
+      wattsText(spread.spread.least.delivered), wattsText(spread.spread.most.delivered),
+      rigs::inEnglish(rigs::citeText(spread.range->cite)));
 }
 
 // The range that goes furthest down and up.
@@ -62,10 +62,10 @@ class CircuitTelling {
       : page_(page), units_(units), everyRule_(everyRule) {}
 
   void say(const rigs::CircuitVerdict& verdict) {
-    page_.say("   ", everyRule_ ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict));
+    page_.say("   ", said(everyRule_ ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict)));
     for (const rigs::Finding& finding : verdict.findings) {
       if (!everyRule_ && isQuiet(verdict, finding)) continue;
-      once(everyRule_ ? rigs::findingText(finding) : rigs::findingInBrief(verdict, finding));
+      once(said(everyRule_ ? rigs::findingText(finding) : rigs::findingInBrief(verdict, finding)));
     }
     if (everyRule_) {
       for (const rigs::SpreadInRange& spread : verdict.spreads) once(spreadText(spread, units_));
@@ -76,10 +76,11 @@ class CircuitTelling {
       spreadTold_ = true;
     }
     if (everyRule_ || verdict.overall == rigs::Fit::DoesNotFit)
-      once(rigs::informationText(verdict));
+      once(said(rigs::informationText(verdict)));
   }
 
  private:
+  std::string said(const rigs::Told& told) const { return rigs::inEnglish(told, units_); }
   void once(const std::string& text) {
     if (text.empty() || std::find(told_.begin(), told_.end(), text) != told_.end()) return;
     told_.push_back(text);
@@ -100,11 +101,11 @@ std::string closely(physics::Current current, UnitSystem units) {
 
 // The worst of all the rules that judge one circuit, in words.
 std::string worstText(const rigs::CircuitLoad& circuit) {
-  if (circuit.verdicts.empty()) return std::string(rigs::fitWords(rigs::Fit::CannotSay));
+  if (circuit.verdicts.empty()) return rigs::inEnglish(rigs::fitWords(rigs::Fit::CannotSay));
   rigs::Fit worst = rigs::Fit::Fits;
   for (const rigs::CircuitVerdict& verdict : circuit.verdicts)
     worst = std::max(worst, verdict.overall);
-  return std::string(rigs::fitWords(worst)) + (worst == rigs::Fit::OnlyIf ? " …" : "");
+  return rigs::inEnglish(rigs::fitWords(worst)) + (worst == rigs::Fit::OnlyIf ? " …" : "");
 }
 
 void sayCircuit(Page& page, const std::string& lead, const std::string& which,
@@ -161,12 +162,13 @@ void sayReadings(Page& page, const std::string& lead, const rigs::CircuitAnswer&
                  UnitSystem units) {
   Merged merged;
   for (const rigs::ReadingDay& day : circuit.readings) {
-    merged.add(day.region,
-               fmt::format("{}: {} at most, an element of {} at {}; {} reach the vessel, {}.{}",
-                           day.reading.name, format(day.reading.limit, units),
-                           wattsText(day.largest.rating), format(day.largest.ratedAt, units),
-                           wattsText(day.delivered), dayText(day.outcome, day.toBoil, day.day),
-                           day.fits ? " What the rig has stays within." : ""));
+    merged.add(
+        day.region,
+        fmt::format("{}: {} at most, an element of {} at {}; {} reach the vessel, {}.{}",
+                    rigs::inEnglish(day.reading.name, units), format(day.reading.limit, units),
+                    wattsText(day.largest.rating), format(day.largest.ratedAt, units),
+                    wattsText(day.delivered), dayText(day.outcome, day.toBoil, day.day),
+                    day.fits ? " What the rig has stays within." : ""));
   }
   if (circuit.circuits.size() < 2) return merged.say(page, lead);
   page.say(lead, "On the first circuit, the second as planned:");
@@ -192,8 +194,8 @@ void sayShortest(Page& page, const std::string& lead, const rigs::CircuitAnswer&
     for (const physics::Current& limit : day.limits)
       limits += (limits.empty() ? "" : " and ") + format(limit, units);
     merged.add(day.region,
-               fmt::format("{} ({}): {}; {}.", day.reading, limits, elementsText(day, units),
-                           dayText(day.outcome, day.toBoil, day.day)));
+               fmt::format("{} ({}): {}; {}.", rigs::inEnglish(day.reading, units), limits,
+                           elementsText(day, units), dayText(day.outcome, day.toBoil, day.day)));
   }
   merged.say(page, lead);
   if (!circuit.split) return;
@@ -208,7 +210,7 @@ void sayShortest(Page& page, const std::string& lead, const rigs::CircuitAnswer&
   std::vector<std::string> told;
   for (const rigs::SplitPart& part : split.parts) {
     for (const rigs::CircuitVerdict& verdict : part.verdicts) {
-      std::string text = rigs::verdictText(verdict);
+      std::string text = rigs::inEnglish(rigs::verdictText(verdict), units);
       if (std::find(told.begin(), told.end(), text) != told.end()) continue;
       page.say("   ", "· " + text);
       told.push_back(std::move(text));
@@ -290,7 +292,7 @@ Page circuitPage(const rigs::Plan& plan, const rigs::Answers& answers, UnitSyste
              [](const RigPlan&, const RigAnswer& rig) { return rig.circuit.duty.mean(); });
   t.heading("Verdict");
   t.words("all rules together", [](const RigPlan&, const RigAnswer& rig) {
-    return std::string(rigs::fitWords(rig.circuit.overall()));
+    return rigs::inEnglish(rigs::fitWords(rig.circuit.overall()));
   });
   page.show(t.take());
   return page;

@@ -55,8 +55,8 @@ Page startPage(const rigs::Plan& plan, UnitSystem units, bool leftAlone) {
   page.title = plan.title.empty() ? "A brew day" : plan.title;
   page.notes = {batchText(plan, units) + '.', placeText(plan, units) + '.'};
   for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(rig.name);
-  for (const rigs::Caution& caution : rigs::cautions(plan, leftAlone, units)) {
-    page.cautions.push_back(caution.text);
+  for (const rigs::Caution& caution : rigs::cautions(plan, leftAlone)) {
+    page.cautions.push_back(rigs::inEnglish(caution.text, units));
   }
   return page;
 }

@@ -138,9 +138,15 @@ TEST(CircuitQuestion, DrawsTheCurrentOfEachPartOfTheDay) {
 }
 
 TEST(CircuitQuestion, EndsWithTheDeferralAndShowsThePlansOwnCautions) {
+<<<<<<< HEAD
   const QtAnswer answer = ask(Question::Circuit);
   const auto deferral = rigs::electricianText();
   EXPECT_EQ(answer.cautions.back().toStdString(), std::string(deferral));
+=======
+  const Answer answer = ask(Question::Circuit);
+  const auto deferral = rigs::inEnglish(rigs::electricianText());
+  EXPECT_EQ(answer.cautions.back().toStdString(), deferral);
+>>>>>>> verdicts
   EXPECT_EQ(answer.allCautions().back(), answer.cautions.back());
   EXPECT_GE(answer.furtherCautions.size(), 5);
   EXPECT_TRUE(answer.furtherCautions.join(QString()).contains(QStringLiteral("Dry firing")));
