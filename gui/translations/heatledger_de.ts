@@ -1218,6 +1218,138 @@
         <source>a wide kettle on legs</source>
         <translation>ein breiter Kessel auf Füßen</translation>
     </message>
+    <message>
+        <source>North America 120 V 15 A</source>
+        <translation>Nordamerika 120 V 15 A</translation>
+    </message>
+    <message>
+        <source>North America 120 V 20 A</source>
+        <translation>Nordamerika 120 V 20 A</translation>
+    </message>
+    <message>
+        <source>North America 208 V 20 A</source>
+        <translation>Nordamerika 208 V 20 A</translation>
+    </message>
+    <message>
+        <source>North America 208 V 30 A</source>
+        <translation>Nordamerika 208 V 30 A</translation>
+    </message>
+    <message>
+        <source>North America 240 V 20 A</source>
+        <translation>Nordamerika 240 V 20 A</translation>
+    </message>
+    <message>
+        <source>North America 240 V 30 A</source>
+        <translation>Nordamerika 240 V 30 A</translation>
+    </message>
+    <message>
+        <source>North America 240 V 50 A</source>
+        <translation>Nordamerika 240 V 50 A</translation>
+    </message>
+    <message>
+        <source>Europe 230 V 16 A</source>
+        <translation>Europa 230 V 16 A</translation>
+    </message>
+    <message>
+        <source>Switzerland 230 V 10 A</source>
+        <translation>Schweiz 230 V 10 A</translation>
+    </message>
+    <message>
+        <source>Switzerland 230 V 16 A</source>
+        <translation>Schweiz 230 V 16 A</translation>
+    </message>
+    <message>
+        <source>Australia/New Zealand 230 V 10 A</source>
+        <translation>Australien/Neuseeland 230 V 10 A</translation>
+    </message>
+    <message>
+        <source>Australia/New Zealand 230 V 15 A</source>
+        <translation>Australien/Neuseeland 230 V 15 A</translation>
+    </message>
+    <message>
+        <source>Japan 100 V 15 A</source>
+        <translation>Japan 100 V 15 A</translation>
+    </message>
+    <message>
+        <source>Japan 100 V 20 A</source>
+        <translation>Japan 100 V 20 A</translation>
+    </message>
+    <message>
+        <source>Japan 200 V 20 A</source>
+        <translation>Japan 200 V 20 A</translation>
+    </message>
+    <message>
+        <source>IEC 60309 230 V 16 A</source>
+        <translation>IEC 60309 230 V 16 A</translation>
+    </message>
+    <message>
+        <source>IEC 60309 230 V 32 A</source>
+        <translation>IEC 60309 230 V 32 A</translation>
+    </message>
+    <message>
+        <source>European Union average 2025</source>
+        <translation>Durchschnitt der Europäischen Union 2025</translation>
+    </message>
+    <message>
+        <source>Germany average 2025</source>
+        <translation>Durchschnitt in Deutschland 2025</translation>
+    </message>
+    <message>
+        <source>United States average 2024</source>
+        <translation>Durchschnitt der Vereinigten Staaten 2024</translation>
+    </message>
+    <message>
+        <source>Ontario tiered, winter 2024</source>
+        <translation>Ontario, nach Verbrauch gestaffelt, Winter 2024</translation>
+    </message>
+    <message>
+        <source>Ontario time of use, winter 2024</source>
+        <translation>Ontario, nach Tageszeit, Winter 2024</translation>
+    </message>
+    <message>
+        <source>Ontario ultra-low overnight 2024</source>
+        <translation>Ontario, besonders günstige Nacht, 2024</translation>
+    </message>
+    <message>
+        <source>Average of all residential customers, one price at all hours. States differ by more than half of it either way (April 2025: Connecticut 32.28, Missouri 12.83 US cents). An average contains fixed charges, so the next kWh costs a little less.</source>
+        <translation>Durchschnitt aller Haushaltskunden, ein Preis zu allen Stunden. Einzelne Bundesstaaten weichen um mehr als die Hälfte nach oben oder unten ab (April 2025: Connecticut 32,28, Missouri 12,83 US-Cent). Ein Durchschnitt enthält feste Gebühren, die nächste kWh kostet also etwas weniger.</translation>
+    </message>
+    <message>
+        <source>Average of households in the first half of 2025, taxes included, one price at all hours.</source>
+        <translation>Durchschnitt der Haushalte im ersten Halbjahr 2025 mit Steuern, ein Preis zu allen Stunden.</translation>
+    </message>
+    <message>
+        <source>Average of households in the first half of 2025, taxes included, one price at all hours. Countries differ much (Germany 38.35, Hungary 10.40 euro cents).</source>
+        <translation>Durchschnitt der Haushalte im ersten Halbjahr 2025 mit Steuern, ein Preis zu allen Stunden. Die Länder unterscheiden sich stark (Deutschland 38,35, Ungarn 10,40 Eurocent).</translation>
+    </message>
+    <message>
+        <source>Regulated price by the hour with a cheap night and a dear evening, from 1 November 2024. Energy only. That the night is as cheap at a weekend is from memory.</source>
+        <translation>Regulierter Preis nach Stunden mit günstiger Nacht und teurem Abend, ab 1. November 2024. Nur die Energie. Dass die Nacht am Wochenende ebenso günstig ist, stammt aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Regulated price by the hour, winter months from 1 November 2024. Energy only: delivery, regulatory charges, tax and the provincial rebate are not in it. Summer moves the dear hours; a public holiday is priced as a weekend: state &quot;day&quot;: &quot;weekend&quot; for one.</source>
+        <translation>Regulierter Preis nach Stunden, Wintermonate ab 1. November 2024. Nur die Energie: Netz, Umlagen, Steuer und der Nachlass der Provinz sind nicht enthalten. Im Sommer liegen die teuren Stunden anders; ein Feiertag kostet wie ein Wochenende: Geben Sie dafür &quot;day&quot;: &quot;weekend&quot; an.</translation>
+    </message>
+    <message>
+        <source>Regulated price by the month&apos;s use, winter months from 1 November 2024; in summer the first tier ends earlier. Energy only. State &quot;used_this_month&quot; to say where in the month the brew falls.</source>
+        <translation>Regulierter Preis nach dem Verbrauch des Monats, Wintermonate ab 1. November 2024; im Sommer endet die erste Stufe früher. Nur die Energie. Geben Sie mit &quot;used_this_month&quot; an, wo im Monat der Sud liegt.</translation>
+    </message>
+    <message>
+        <source>off-peak</source>
+        <translation>Schwachlast</translation>
+    </message>
+    <message>
+        <source>mid-peak</source>
+        <translation>Mittellast</translation>
+    </message>
+    <message>
+        <source>on-peak</source>
+        <translation>Spitzenlast</translation>
+    </message>
+    <message>
+        <source>ultra-low overnight</source>
+        <translation>besonders günstige Nacht</translation>
+    </message>
 </context>
 <context>
     <name>Circuit</name>
@@ -1895,6 +2027,42 @@
     <message>
         <source>%1 needs %2 to cover its element and has %3 at the least with it on</source>
         <translation>%1 braucht %2, um das Heizelement zu bedecken, und hat bei eingeschaltetem mindestens %3</translation>
+    </message>
+    <message>
+        <source>BS 7671 4F3A has 16 A for 1.5, 25 A for 2.5, 32 A for 4 mm2, from memory; the lower figures are used while no edition is named</source>
+        <translation>BS 7671 4F3A nennt 16 A für 1,5, 25 A für 2,5, 32 A für 4 mm2, aus dem Gedächtnis; die kleineren Zahlen gelten, solange keine Ausgabe genannt ist</translation>
+    </message>
+    <message>
+        <source>Heating appliances above 48 A are divided into loads of up to 48 A, each protected at up to 60 A.</source>
+        <translation>Heizgeräte über 48 A werden in Lasten bis 48 A geteilt, jede mit höchstens 60 A abgesichert.</translation>
+    </message>
+    <message>
+        <source>Household sockets and plugs are not made for hours near their rating; sources disagree on how much is too much. Feel whether the plug gets warm.</source>
+        <translation>Haushaltssteckdosen und -stecker sind nicht für Stunden nahe ihrem Nennstrom gemacht; die Quellen sind uneins, wie viel zu viel ist. Fühlen Sie, ob der Stecker warm wird.</translation>
+    </message>
+    <message>
+        <source>Where a conductor&apos;s ampacity is no standard size, the next standard size may protect it, on a circuit that does not feed several outlets for plug-in loads.</source>
+        <translation>Ist die Strombelastbarkeit eines Leiters keine Normgröße, darf die nächste Normgröße ihn schützen, in einem Stromkreis, der nicht mehrere Steckdosen für steckbare Geräte speist.</translation>
+    </message>
+    <message>
+        <source>branch circuit</source>
+        <translation>Endstromkreis</translation>
+    </message>
+    <message>
+        <source>whole way</source>
+        <translation>ganzer Weg</translation>
+    </message>
+    <message>
+        <source>listed sets only within their label; for a time only, uncoiled</source>
+        <translation>geprüfte Verlängerungen nur innerhalb ihrer Angaben; nur auf Zeit, abgerollt</translation>
+    </message>
+    <message>
+        <source>no earth contact: not for new work since 1996</source>
+        <translation>kein Schutzkontakt: seit 1996 nicht mehr für neue Anlagen</translation>
+    </message>
+    <message>
+        <source>some heaters count as continuous however they cycle (storage water heaters, 422.13); an inspector may read a held kettle that way</source>
+        <translation>manche Heizgeräte gelten als Dauerlast, wie sie auch takten (Speicherwassererwärmer, 422.13); ein Prüfer kann einen Kessel auf Temperatur so auslegen</translation>
     </message>
 </context>
 <context>
@@ -4553,6 +4721,17 @@
     </message>
 </context>
 <context>
+    <name>Words</name>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>oder</translation>
+    </message>
+</context>
+<context>
     <name>gui::Exports</name>
     <message>
         <source>%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted</source>
@@ -4616,12 +4795,13 @@
         <source>There is no answer yet: the plan has problems.</source>
         <translation>Es gibt noch keine Antwort: Der Plan hat Probleme.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n problem(s) in the plan</source>
-        <translation>
-            <numerusform>%n Problem im Plan</numerusform>
-            <numerusform>%n Probleme im Plan</numerusform>
-        </translation>
+    <message>
+        <source>1 problem in the plan</source>
+        <translation>1 Problem im Plan</translation>
+    </message>
+    <message>
+        <source>%1 problems in the plan</source>
+        <translation>%1 Probleme im Plan</translation>
     </message>
     <message>
         <source>Computing</source>
