@@ -5,12 +5,13 @@
 #include <vector>
 
 #include "gui/telling/case.hpp"
+#include "rigs/answers/figures.hpp"
 
 namespace gui::telling {
 
 // "Strike", "Mash in", "Rest 1", ... one for each stage; numbered where there are several.
 std::vector<rigs::Told> stageNames(const physics::BrewDay& day);
-// "side", "dry wall above it", "surface, radiated".
+// "side", "dry wall above the wort", "surface, radiated".
 rigs::Told pathName(physics::Path path);
 // "boils", "no boil", "runs dry": two or three words, for tables.
 rigs::Told outcomeWord(physics::Outcome outcome);

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/heat.hpp"
+
+#include <algorithm>
+#include <functional>
+
+#include "gui/telling/rig_rows.hpp"
+#include "gui/telling/words.hpp"
+
+namespace gui::telling {
+namespace {
+
+using physics::Energy;
+using physics::Ledger;
+using physics::Path;
+using physics::Power;
+using physics::Stage;
+using rigs::Told;
+
+struct Part {
+  Told name;
+  std::function<Power(const physics::CurvePoint&)> power;  // empty: not a loss over time
+  std::function<Energy(const Ledger&)> energy;
+};
+
+Part lossBy(Path path) {
+  return {pathName(path), [path](const physics::CurvePoint& p) { return p.lost[path]; },
+          [path](const Ledger& l) { return l.lost[path]; }};
+}
+
+// From the heat that stays to the heat that leaves, the largest loss first.
+std::vector<Part> allParts() {
+  using Point = physics::CurvePoint;
+  return {{Told(TOLD("Answer", "kept in wort and vessel")),
+           {},
+           [](const Ledger& l) { return l.stored(); }},
+          {Told(TOLD("Answer", "lifted out with the grain")),
+           {},
+           [](const Ledger& l) { return l.lifted; }},
+          {Told(TOLD("Answer", "steam")), [](const Point& p) { return p.lost[Path::Evaporation]; },
+           [](const Ledger& l) { return l.lost[Path::Evaporation] + l.steam; }},
+          {Told(TOLD("Answer", "open surface")),
+           [](const Point& p) {
+             return p.lost[Path::SurfaceConvection] + p.lost[Path::SurfaceRadiation];
+           },
+           [](const Ledger& l) {
+             return l.lost[Path::SurfaceConvection] + l.lost[Path::SurfaceRadiation];
+           }},
+          lossBy(Path::Side),
+          lossBy(Path::DryWall),
+          lossBy(Path::Base),
+          lossBy(Path::Lid),
+          lossBy(Path::Hose),
+          {Told(TOLD("Answer", "cable")), {}, [](const Ledger& l) { return l.cable; }}};
+}
+
+// Those that take some power at some time of the day.
+std::vector<Part> pathsInUse(const physics::BrewDay& day) {
+  std::vector<Part> used;
+  for (const Part& part : allParts()) {
+    if (!part.power) continue;
+    bool any = false;
+    for (const Stage& stage : day.stages)
+      for (const physics::CurvePoint& point : stage.curve)
+        any = any || part.power(point) > physics::watts(0.05);
+    if (any) used.push_back(part);
+  }
+  return used;
+}
+
+Picture powerOverTime(const Case& of, std::size_t rig) {
+  const physics::BrewDay& day = of.rig(rig).day;
+  Picture picture;
+  picture.kind = Picture::Kind::Areas;
+  picture.title = of.text(Told(TOLD("Answer", "Heat leaving %1, by path"), of.named(rig)));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start, h:min")));
+  picture.yUnit = of.unit<Power>();
+  picture.yTitle = of.text(
+      Told(TOLD("Answer", "Power, %1; what is left below the element's line warms the wort"),
+           rigs::Verbatim{picture.yUnit}));
+  picture.xIsClock = true;
+  const std::vector<Part> parts = pathsInUse(day);
+  for (const Part& part : parts) picture.partNames.push_back(of.text(part.name));
+  picture.areas.resize(parts.size());
+  PictureLine element{
+      .rig = -1, .name = of.text(Told(TOLD("Answer", "from the element"))), .points = {}};
+  for (const Stage& stage : day.stages) {
+    for (const physics::CurvePoint& point : stage.curve) {
+      const double x = physics::inMinutes(point.time);
+      element.points.push_back({x, of.axis(point.element)});
+      // Before it is as warm as the room a kettle gains heat: the picture shows losses only.
+      for (std::size_t k = 0; k < parts.size(); ++k)
+        picture.areas[k].push_back({x, std::max(0.0, of.axis(parts[k].power(point)))});
+    }
+  }
+  picture.lines.push_back(std::move(element));
+  picture.yFrom = 0.0;
+  return picture;
+}
+
+// The picture's numbers where they change most: at the start and at the end of every stage.
+Table powerTable(const Case& of, std::size_t rig) {
+  const physics::BrewDay& day = of.rig(rig).day;
+  const std::vector<Part> parts = pathsInUse(day);
+  Table table{.name = "power by path", .columns = {}, .rows = {}, .ofRigs = false};
+  table.columns.push_back(Told(TOLD("Answer", "from the element")));
+  for (const Part& part : parts) table.columns.push_back(part.name);
+  table.heading(Told(TOLD("Answer", "Heat leaving %1, by path"), of.named(rig)));
+  const std::vector<Told> names = stageNames(day);
+  for (std::size_t s = 0; s < day.stages.size(); ++s) {
+    const auto& curve = day.stages[s].curve;
+    if (curve.empty()) continue;
+    const auto add = [&](const rigs::Template<2>& label, const physics::CurvePoint& point) {
+      Row row{.label = Told(label, names[s], rigs::HoursAndMinutes{point.time}), .cells = {}};
+      row.cells.push_back(cellOf(point.element));
+      for (const Part& part : parts)
+        row.cells.push_back(cellOf(std::max(physics::watts(0.0), part.power(point))));
+      table.rows.push_back(std::move(row));
+    };
+    add(TOLD("Answer", "%1 begins, %2"), curve.front());
+    add(TOLD("Answer", "%1 ends, %2"), curve.back());
+  }
+  return table;
+}
+
+std::vector<Part> partsInUse(const Case& of) {
+  std::vector<Part> used;
+  for (const Part& part : allParts()) {
+    for (std::size_t i = 0; i < of.count(); ++i) {
+      if (part.energy(of.rig(i).day.total) <= physics::kilowattHours(0.0005)) continue;
+      used.push_back(part);
+      break;
+    }
+  }
+  return used;
+}
+
+Picture energyBars(const Case& of) {
+  Picture picture;
+  picture.kind = Picture::Kind::StackedBars;
+  picture.title = of.text(Told(TOLD("Answer", "Where the day's heat went")));
+  picture.xUnit = of.unit<Energy>();
+  picture.xTitle = of.text(Told(TOLD("Answer", "Energy, %1"), rigs::Verbatim{picture.xUnit}));
+  const std::vector<Part> parts = partsInUse(of);
+  for (const Part& part : parts) picture.partNames.push_back(of.text(part.name));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    PictureStack stack{.rig = static_cast<int>(i), .name = of.name(i), .parts = {}};
+    for (const Part& part : parts)
+      stack.parts.push_back(std::max(0.0, of.axis(part.energy(of.rig(i).day.total))));
+    picture.stacks.push_back(std::move(stack));
+  }
+  return picture;
+}
+
+Told wholeText(const Case& of, std::size_t rig) {
+  const Ledger& total = of.rig(rig).day.total;
+  const Energy in = total.fromWall() + total.slaking;
+  const auto share = [&](Energy part) {
+    const double ofIn = in > physics::joules(0.0) ? static_cast<double>(part / in) : 0.0;
+    return rigs::amount(ofIn, {.significantDigits = 2, .decimals = 0});
+  };
+  const Energy steam = total.lost[Path::Evaporation] + total.steam;
+  const Energy kept = total.stored() + total.lifted;
+  return Told(TOLD("Answer",
+                   "%1 came into %2: %3 of it left as steam, %4 warmed wort, grain and vessel, and "
+                   "%5 was lost through walls, lid, surface and cable."),
+              rigs::amount(in), of.named(rig), share(steam), share(kept), share(in - steam - kept));
+}
+
+Table dayTable(const Case& of) {
+  RigTable table("heat", of);
+  table.heading(Told(TOLD("Answer", "Came in")));
+  addEnergyRow(
+      table, of, Told(TOLD("Answer", "from the wall")),
+      [](const Ledger& l) { return l.fromWall(); }, "from_wall");
+  addEnergyRow(
+      table, of, Told(TOLD("Answer", "from wetting the grain")),
+      [](const Ledger& l) { return l.slaking; }, "grain_wetting");
+  addLedgerRows(table, of);
+  return table.take();
+}
+
+}  // namespace
+
+Answer whereHeat(const Case& of) {
+  const auto rig =
+      static_cast<std::size_t>(std::clamp(of.view.rig, 0, static_cast<int>(of.count()) - 1));
+  Answer answer;
+  answer.sentences = {wholeText(of, rig)};
+  answer.pictures = {of.view.asBars ? energyBars(of) : powerOverTime(of, rig)};
+  answer.show(dayTable(of));
+  if (!of.view.asBars) answer.show(powerTable(of, rig));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    answer.heading(Told::just(of.named(i)));
+    answer.show(stageTable(of, i));
+    answer.say(ledgerText(of.rig(i).day));
+  }
+  return answer;
+}
+
+}  // namespace gui::telling

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Groups of rows that several answers share: the same figure has the same name, unit and digits
+// everywhere. Each group begins with its heading.
+#pragma once
+
+#include <functional>
+#include <string>
+
+#include "gui/telling/case.hpp"
+
+namespace gui::telling {
+
+// Ratings, currents and what reaches the vessel.
+void addElementRows(RigTable& table, const Case& of);
+// Without a heading; of rigs that have two circuits, no rows where none has.
+void addSecondCircuit(RigTable& table, const Case& of);
+// To strike, to the boil, the whole day, and what a jacket saves of it.
+void addTimeRows(RigTable& table, const Case& of);
+void addWortRows(RigTable& table, const Case& of);
+void addBoilRows(RigTable& table, const Case& of);
+// From the wall, and its price.
+void addCostRows(RigTable& table, const Case& of);
+// Where the heat of the whole day went, and that every joule is accounted for.
+void addLedgerRows(RigTable& table, const Case& of);
+
+// An energy of the whole day's ledger; left out where no rig has any: no hose, no cable.
+// `result` is the key within the ledger's JSON, "lost/side".
+void addEnergyRow(RigTable& table, const Case& of, rigs::Told label,
+                  const std::function<physics::Energy(const physics::Ledger&)>& energy,
+                  const std::string& result);
+// Megajoules that cancel leave some nanojoules of rounding, which are nothing.
+physics::Energy withoutRounding(physics::Energy energy);
+// Of a day that came to its end; one that stops has no whole to speak of.
+std::optional<physics::Time> wholeDay(const physics::BrewDay& day);
+
+}  // namespace gui::telling

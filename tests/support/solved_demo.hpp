@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The bundled demo solved, once for all tests of a program.
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <stdexcept>
+
+#include "rigs/answers/solution.hpp"
+#include "rigs/plans/plan.hpp"
+#include "rigs/plans/plan_writer.hpp"
+
+namespace test_support {
+
+inline rigs::Plan demoPlan() {
+  rigs::Problems problems;
+  auto plan = rigs::readPlan(rigs::demoPlanText(), ".", problems);
+  if (!plan) throw std::logic_error("the bundled demo has errors");
+  return *plan;
+}
+
+// With every answer and its curves, and how far a mash cools; no figures against power or
+// thickness.
+inline rigs::Solution solved(const rigs::Plan& plan) {
+  rigs::Solution solution{.plan = plan,
+                          .answers = rigs::answer(plan, rigs::Depth::Everything, true),
+                          .sweeps = {},
+                          .done = {.sizing = true, .cooling = true, .circuit = true, .rest = true}};
+  for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
+    rigs::RigSweeps sweeps;
+    if (solution.answers.rigs[i].jacket) {
+      const physics::Time longest = std::max(plan.goals.unplugged, physics::hours(4.0));
+      sweeps.cooling = rigs::leftAlone(plan.rigs[i], plan, longest);
+    }
+    solution.sweeps.push_back(std::move(sweeps));
+  }
+  return solution;
+}
+
+inline const rigs::Solution& solvedDemo() {
+  static const rigs::Solution solution = solved(demoPlan());
+  return solution;
+}
+
+}  // namespace test_support
