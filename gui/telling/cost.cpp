@@ -1,0 +1,450 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What does it cost?
+#include "gui/telling/cost.hpp"
+
+#include <algorithm>
+#include <array>
+#include <string>
+#include <utility>
+
+#include "gui/telling/tariff.hpp"
+#include "gui/telling/words.hpp"
+#include "rigs/answers/figures.hpp"
+#include "rigs/answers/money.hpp"
+
+namespace gui::telling {
+namespace {
+
+using physics::StageKind;
+using rigs::Told;
+
+bool priced(const Case& of) { return of.plan.tariff.isStated(); }
+
+bool isDone(const Case& of, std::size_t i) {
+  return of.rig(i).day.outcome == physics::Outcome::Done;
+}
+
+rigs::Money money(const Case& of, double amount) { return {amount, of.plan.tariff.currency}; }
+Cell moneyCell(const Case& of, const std::optional<double>& amount) {
+  return amount ? Cell(money(of, *amount)) : std::nullopt;
+}
+rigs::Number brews(const Case& of) { return {brewsPerYear(of.plan)}; }
+
+// --- Stages.
+
+struct CostStage {
+  StageKind kind;
+  Told name;
+};
+
+// A stage that the day never came to is no figure, which is not the same as 0.
+bool hasBegun(const physics::BrewDay& day, StageKind kind) {
+  return std::any_of(day.stages.begin(), day.stages.end(), [&](const physics::Stage& stage) {
+    return stage.kind == kind && rigs::lasted(stage) > physics::seconds(0.0);
+  });
+}
+std::optional<physics::Energy> energyOf(const Case& of, std::size_t i, StageKind kind) {
+  const physics::BrewDay& day = of.rig(i).day;
+  return hasBegun(day, kind) ? rigs::fromWall(day, kind) : std::nullopt;
+}
+// At the hour and after the use it falls into.
+std::optional<double> costOfStage(const Case& of, std::size_t i, StageKind kind) {
+  return hasBegun(of.rig(i).day, kind) ? rigs::costOf(of.rig(i), kind) : std::nullopt;
+}
+
+// Those that draw anything with any rig.
+std::vector<CostStage> costStages(const Case& of) {
+  const std::array all{
+      CostStage{StageKind::Strike, Told(TOLD("Answer", "heating the strike water"))},
+      CostStage{StageKind::Ramp, Told(TOLD("Answer", "between rests"))},
+      CostStage{StageKind::Rest, Told(TOLD("Answer", "holding rests"))},
+      CostStage{StageKind::HeatingToBoil, Told(TOLD("Answer", "heating to the boil"))},
+      CostStage{StageKind::Boil, Told(TOLD("Answer", "boiling"))}};
+  std::vector<CostStage> used;
+  for (const CostStage& stage : all) {
+    for (std::size_t i = 0; i < of.count(); ++i) {
+      if (energyOf(of, i, stage.kind).value_or(physics::joules(0.0)) <= physics::joules(0.0))
+        continue;
+      used.push_back(stage);
+      break;
+    }
+  }
+  return used;
+}
+
+// Where a program finds a figure of this stage; empty where rigs do not all have it once and at
+// the same place, since rows of all rests are sums.
+std::string stageResult(const Case& of, StageKind kind, const std::string& figure) {
+  std::optional<std::size_t> place;
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    const auto& stages = of.rig(i).day.stages;
+    for (std::size_t k = 0; k < stages.size(); ++k) {
+      if (stages[k].kind != kind || place == k) continue;
+      if (place) return {};
+      place = k;
+    }
+  }
+  return place ? "/day/stages/" + std::to_string(*place) + figure : std::string();
+}
+
+// --- Pictures.
+
+}  // namespace
+
+Picture costPicture(const Case& of) {
+  Picture picture;
+  picture.kind = Picture::Kind::StackedBars;
+  picture.title = of.text(priced(of) ? Told(TOLD("Answer", "What a batch costs, stage by stage"))
+                                     : Told(TOLD("Answer", "Energy of a batch, stage by stage")));
+  picture.xUnit = priced(of) ? of.plan.tariff.currency : of.unit<physics::Energy>();
+  picture.xTitle = of.text(Told(TOLD("Answer", "%1 a batch"), rigs::Verbatim{picture.xUnit}));
+  const std::vector<CostStage> stages = costStages(of);
+  for (const CostStage& stage : stages) picture.partNames.push_back(of.text(stage.name));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    PictureStack stack{.rig = static_cast<int>(i), .name = of.name(i), .parts = {}};
+    for (const CostStage& stage : stages) {
+      const auto energy = energyOf(of, i, stage.kind);
+      const double drawn = energy ? of.axis(*energy) : 0.0;
+      stack.parts.push_back(priced(of) ? costOfStage(of, i, stage.kind).value_or(0.0) : drawn);
+    }
+    picture.stacks.push_back(std::move(stack));
+  }
+  return picture;
+}
+
+namespace {
+
+// When it would be cheapest to begin, where the hour makes a difference.
+std::optional<rigs::StartChoice> startChoice(const Case& of, std::size_t i) {
+  return rigs::cheapestStart(of.rig(i).day, of.plan.tariff);
+}
+
+}  // namespace
+
+Picture startPicture(const Case& of) {
+  Picture picture;
+  picture.title = of.text(Told(TOLD("Answer", "What a batch costs by the hour it begins")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Start of the day, h:min")));
+  picture.xIsClock = true;
+  picture.yUnit = of.plan.tariff.currency;
+  picture.yTitle = of.text(Told(TOLD("Answer", "%1 a batch"), rigs::Verbatim{picture.yUnit}));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    const int rig = static_cast<int>(i);
+    PictureLine line{.rig = rig, .name = of.name(i), .points = {}};
+    for (int quarter = 0; quarter <= 96; ++quarter) {
+      const physics::Time at = static_cast<double>(quarter) * rigs::kStartStep;
+      const auto cost = rigs::dayCost(of.rig(i).day, of.plan.tariff, at);
+      if (cost) line.points.push_back({physics::inMinutes(at), *cost});
+    }
+    picture.lines.push_back(std::move(line));
+    if (const auto choice = startChoice(of, i)) {
+      picture.marks.push_back(
+          {rig, {physics::inMinutes(choice->cheapest.at), choice->cheapest.cost}, {}});
+    }
+  }
+  picture.limits.push_back(
+      {physics::inMinutes(of.plan.startOfDay), of.text(Told(TOLD("Answer", "begun as planned")))});
+  picture.xFrom = 0.0;
+  picture.xTo = 24.0 * 60.0;
+  picture.yFrom = 0.0;
+  return picture;
+}
+
+namespace {
+
+// --- The table.
+
+void addEnergies(RigTable& table, const Case& of, const std::vector<CostStage>& stages) {
+  table.heading(Told(TOLD("Answer", "Energy from the wall")));
+  for (const CostStage& stage : stages) {
+    table.row(stage.name, [&](std::size_t i) { return energyOf(of, i, stage.kind); },
+              {.result = stageResult(of, stage.kind, "/ledger/from_wall_kWh")});
+  }
+  table.row(Told(TOLD("Answer", "a batch")),
+            [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
+            {.result = "/day/total/from_wall_kWh"});
+}
+
+void addCosts(RigTable& table, const Case& of, const std::vector<CostStage>& stages) {
+  table.heading(Told(TOLD("Answer", "Cost")));
+  for (const CostStage& stage : stages) {
+    table.row(stage.name,
+              [&](std::size_t i) { return moneyCell(of, costOfStage(of, i, stage.kind)); },
+              {.result = stageResult(of, stage.kind, "/cost")});
+  }
+  table.row(Told(TOLD("Answer", "a batch")),
+            [&](std::size_t i) { return moneyCell(of, of.rig(i).cost); }, {.result = "/cost"});
+  const auto one = rigs::fromNumberIn<physics::Volume>(1.0, of.reader.units);
+  table.row(
+      Told(TOLD("Answer", "a %1 of wort in the end"), rigs::Verbatim{of.unit<physics::Volume>()}),
+      [&](std::size_t i) { return numberCell(rigs::costPer(of.rig(i), one), 3); },
+      {.unit = of.plan.tariff.currency, .result = "/cost_per_L"});
+  table.row(Told(TOLD("Answer", "a year of %1 batches"), brews(of)),
+            [&](std::size_t i) {
+              // What a day that stops has spent is no year's cost.
+              return isDone(of, i) ? moneyCell(of, rigs::costOfAYear(of.rig(i), of.plan.tariff))
+                                   : std::nullopt;
+            },
+            {.result = "/cost_per_year"});
+}
+
+void addStarts(RigTable& table, const Case& of) {
+  const auto row = [&](Told label, std::string result, const auto& cell) {
+    table.row(std::move(label),
+              [&](std::size_t i) {
+                const auto choice = startChoice(of, i);
+                return choice ? Cell(cell(*choice)) : std::nullopt;
+              },
+              {.result = std::move(result)});
+  };
+  using Choice = rigs::StartChoice;
+  table.heading(Told(TOLD("Answer", "When to begin")));
+  row(Told(TOLD("Answer", "cheapest start, by the clock")), "/cheapest_start/at_s",
+      [](const Choice& c) { return rigs::Clock{c.cheapest.at}; });
+  row(Told(TOLD("Answer", "a batch begun then")), "/cheapest_start/cost",
+      [&](const Choice& c) { return money(of, c.cheapest.cost); });
+  row(Told(TOLD("Answer", "dearest start, by the clock")), "/dearest_start/at_s",
+      [](const Choice& c) { return rigs::Clock{c.dearest.at}; });
+  row(Told(TOLD("Answer", "a batch begun at that time")), "/dearest_start/cost",
+      [&](const Choice& c) { return money(of, c.dearest.cost); });
+}
+
+Cell yearsCell(const rigs::Payback& back) {
+  return back.years ? numberCell(back.years, 1) : Cell(Told(TOLD("Answer", "never")));
+}
+
+void addJacketPayback(RigTable& table, const Case& of) {
+  const auto& price = of.plan.tariff.jacketPrice;
+  if (!price) return;
+  table.heading(Told(TOLD("Answer", "A jacket for %1"), money(of, *price)));
+  table.row(Told(TOLD("Answer", "saves in a year")),
+            [&](std::size_t i) {
+              const auto back = rigs::jacketPayback(of.rig(i), of.plan);
+              return back ? moneyCell(of, back->perYear) : std::nullopt;
+            },
+            {.result = "/jacket_payback/saved_per_year"});
+  table.row(Told(TOLD("Answer", "paid back after, years")),
+            [&](std::size_t i) {
+              const auto back = rigs::jacketPayback(of.rig(i), of.plan);
+              return back ? yearsCell(*back) : std::nullopt;
+            },
+            {.result = "/jacket_payback/years"});
+}
+
+void addElementPayback(RigTable& table, const Case& of) {
+  const auto& price = of.plan.tariff.elementPrice;
+  if (!price) return;
+  const auto back = [&](std::size_t i) {
+    return rigs::elementPayback(of.plan, of.solution.answers, i);
+  };
+  table.heading(Told(TOLD("Answer", "An element for %1"), money(of, *price)));
+  table.row(Told(TOLD("Answer", "for each batch of its first year")), [&](std::size_t i) {
+    return isDone(of, i) ? moneyCell(of, *price / std::max(brewsPerYear(of.plan), 1.0))
+                         : std::nullopt;
+  });
+  table.row(Told(TOLD("Answer", "saves in a year")),
+            [&](std::size_t i) {
+              const auto found = back(i);
+              return found ? moneyCell(of, found->payback.perYear) : std::nullopt;
+            },
+            {.result = "/element_payback/saved_per_year"});
+  // What a stronger element does not save in energy it saves in time only.
+  table.row(Told(TOLD("Answer", "paid back after, years, against the first rig that finishes")),
+            [&](std::size_t i) {
+              const auto found = back(i);
+              return found ? yearsCell(found->payback) : std::nullopt;
+            },
+            {.result = "/element_payback/years"});
+}
+
+void addCarbonDioxide(RigTable& table, const Case& of) {
+  if (!of.plan.tariff.co2PerKilowattHour) return;
+  const auto row = [&](Told label, double batches, const char* result) {
+    table.row(std::move(label),
+              [&](std::size_t i) -> std::optional<physics::Mass> {
+                const auto co2 = rigs::co2Of(of.rig(i).day.total.fromWall(), of.plan.tariff);
+                if (!co2 || !isDone(of, i)) return std::nullopt;
+                return physics::Mass(batches * *co2);
+              },
+              {.result = result});
+  };
+  table.heading(Told(TOLD("Answer", "Carbon dioxide")));
+  row(Told(TOLD("Answer", "a batch")), 1.0, "/co2_kg");
+  row(Told(TOLD("Answer", "a year of %1 batches"), brews(of)), brewsPerYear(of.plan), "");
+}
+
+Table costTable(const Case& of) {
+  RigTable table("cost", of);
+  const std::vector<CostStage> stages = costStages(of);
+  addEnergies(table, of, stages);
+  if (priced(of)) {
+    addCosts(table, of, stages);
+    if (of.plan.tariff.dependsOnTheHour()) addStarts(table, of);
+    addJacketPayback(table, of);
+    addElementPayback(table, of);
+  }
+  addCarbonDioxide(table, of);
+  return table.take();
+}
+
+// --- Sentences.
+
+using CostTemplate = rigs::Template<6>;
+
+Told costSentence(const Case& of, std::size_t i, const CostTemplate& text) {
+  const auto one = rigs::fromNumberIn<physics::Volume>(1.0, of.reader.units);
+  // A day that is done ends with wort, which has a price where the day has one.
+  return Told(text, money(of, *of.rig(i).cost), of.named(i),
+              money(of, rigs::costPer(of.rig(i), one).value()),
+              rigs::Verbatim{of.unit<physics::Volume>()},
+              money(of, rigs::costOfAYear(of.rig(i), of.plan.tariff).value()), brews(of));
+}
+
+Told startSentence(const Case& of, std::size_t i) {
+  const auto choice = startChoice(of, i);
+  if (!choice) return {};
+  return Told(TOLD("Answer", "Begun at %1 instead of %2 it would cost %3 with %4; dearest is %5."),
+              rigs::Clock{choice->cheapest.at}, rigs::Clock{of.plan.startOfDay},
+              money(of, choice->cheapest.cost), of.named(i), rigs::Clock{choice->dearest.at});
+}
+
+std::vector<Told> headline(const Case& of) {
+  std::vector<Told> told;
+  const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
+    const rigs::RigAnswer& rig = of.rig(i);
+    if (!isDone(of, i)) return std::nullopt;
+    if (priced(of)) return rig.cost;
+    return physics::inKilowattHours(rig.day.total.fromWall());
+  });
+  const auto energy = [&](std::size_t i) { return rigs::amount(of.rig(i).day.total.fromWall()); };
+  if (e.counted > 0 && priced(of)) {
+    told.push_back(costSentence(
+        of, e.least,
+        e.counted == 1 ? CostTemplate(TOLD("Answer",
+                                           "%1 a batch with %2: %3/%4, and %5 a year of %6 "
+                                           "batches."))
+                       : CostTemplate(TOLD("Answer",
+                                           "%1 a batch with %2, the cheapest: %3/%4, and %5 a "
+                                           "year of %6 batches."))));
+    if (e.counted > 1) {
+      told.push_back(costSentence(of, e.most,
+                                  TOLD("Answer",
+                                       "%1 with %2, the dearest: %3/%4, and %5 a year of %6 "
+                                       "batches.")));
+    }
+    if (Told start = startSentence(of, e.least); !start.empty()) told.push_back(std::move(start));
+  } else if (e.counted > 0) {
+    told.push_back(Told(TOLD("Answer", "%1 a batch with %2, the least; the plan gives no price."),
+                        energy(e.least), of.named(e.least)));
+    if (e.counted > 1)
+      told.push_back(
+          Told(TOLD("Answer", "%1 with %2, the most."), energy(e.most), of.named(e.most)));
+  }
+  for (Told& one : unfinishedOfAll(of)) told.push_back(std::move(one));
+  return told;
+}
+
+Told beginsWhen(const Case& of, std::size_t i) {
+  const auto choice = startChoice(of, i);
+  if (!choice) return {};
+  const rigs::Clock planned{of.plan.startOfDay};
+  const rigs::Clock cheapest{choice->cheapest.at};
+  const rigs::Clock dearest{choice->dearest.at};
+  const rigs::Tariff& tariff = of.plan.tariff;
+  if (!tariff.brewFrom || !tariff.brewUntil) {
+    return Told(TOLD("Answer",
+                     "Begun at %1 it costs %2; at any hour cheapest at %3 with %4, dearest at %5 "
+                     "with %6."),
+                planned, money(of, *of.rig(i).cost), cheapest, money(of, choice->cheapest.cost),
+                dearest, money(of, choice->dearest.cost));
+  }
+  return Told(TOLD("Answer",
+                   "Begun at %1 it costs %2; from %3 to %4 cheapest at %5 with %6, dearest at %7 "
+                   "with %8."),
+              planned, money(of, *of.rig(i).cost), rigs::Clock{*tariff.brewFrom},
+              rigs::Clock{*tariff.brewUntil}, cheapest, money(of, choice->cheapest.cost), dearest,
+              money(of, choice->dearest.cost));
+}
+
+rigs::Number years(const rigs::Payback& back) {
+  return {*back.years, {.significantDigits = 2, .decimals = {}}};
+}
+
+Told jacketPaysBack(const Case& of, std::size_t i) {
+  const auto back = rigs::jacketPayback(of.rig(i), of.plan);
+  if (!back) return {};
+  const rigs::Money price = money(of, *of.plan.tariff.jacketPrice);
+  if (!back->years) {
+    return Told(TOLD("Answer", "The jacket for %1 saves nothing and is never paid back."), price);
+  }
+  return Told(TOLD("Answer", "The jacket for %1 saves %2 a year and is paid back in %3 years."),
+              price, money(of, back->perYear), years(*back));
+}
+
+Told elementPaysBack(const Case& of, std::size_t i) {
+  const auto back = rigs::elementPayback(of.plan, of.solution.answers, i);
+  if (!back) return {};
+  const rigs::Verbatim against{letter(back->against)};
+  const rigs::Money price = money(of, *of.plan.tariff.elementPrice);
+  if (!back->payback.years) {
+    return Told(TOLD("Answer",
+                     "Its element in place of %1's, with all else that differs, for %2 saves "
+                     "nothing and is never paid back."),
+                against, price);
+  }
+  return Told(TOLD("Answer",
+                   "Its element in place of %1's, with all else that differs, for %2 saves %3 a "
+                   "year and is paid back in %4 years."),
+              against, price, money(of, back->payback.perYear), years(back->payback));
+}
+
+Told makesCarbonDioxide(const Case& of, std::size_t i) {
+  const rigs::Tariff& tariff = of.plan.tariff;
+  const auto co2 = rigs::co2Of(of.rig(i).day.total.fromWall(), tariff);
+  if (!co2) return {};
+  return Told(TOLD("Answer", "Its energy makes %1 of carbon dioxide."), rigs::amount(*co2));
+}
+
+std::vector<Told> notes(const Case& of) {
+  const rigs::Tariff& tariff = of.plan.tariff;
+  std::vector<Told> all{Told(TOLD("Answer", "Price of energy: %1."), tariffText(tariff))};
+  if (Told source = tariffSource(tariff); !source.empty()) all.push_back(std::move(source));
+  if (priced(of) && !tariff.brewsPerYear) {
+    all.push_back(
+        Told(TOLD("Answer", "A brew a month is assumed: the plan does not say how many.")));
+  }
+  if (tariff.co2PerKilowattHour) {
+    const rigs::Amount each = rigs::amount(*tariff.co2PerKilowattHour);
+    all.push_back(
+        tariff.co2Source.empty()
+            ? Told(TOLD("Answer", "%1 of carbon dioxide a kWh; no source is stated."), each)
+            : Told(TOLD("Answer", "%1 of carbon dioxide a kWh: %2."), each,
+                   rigs::Verbatim{tariff.co2Source}));
+  }
+  if (priced(of)) {
+    all.push_back(
+        Told(TOLD("Answer", "Fixed charges are left out: a brew day does not change them.")));
+  }
+  return all;
+}
+
+}  // namespace
+
+Answer whatCost(const Case& of) {
+  Answer answer;
+  answer.sentences = headline(of);
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    answer.say(i, rigs::sentences({unfinishedText(of, i), costText(of, i)}));
+    answer.goOn(i, beginsWhen(of, i));
+    answer.goOn(i, jacketPaysBack(of, i));
+    answer.goOn(i, elementPaysBack(of, i));
+    answer.goOn(i, makesCarbonDioxide(of, i));
+  }
+  answer.show(costTable(of));
+  answer.pictures.push_back(costPicture(of));
+  if (of.plan.tariff.dependsOnTheHour()) answer.pictures.push_back(startPicture(of));
+  answer.notes = notes(of);
+  return answer;
+}
+
+}  // namespace gui::telling
