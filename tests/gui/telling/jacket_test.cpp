@@ -1,0 +1,286 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Is insulation worth it? Both days as curves, what lies between them, and the same numbers beside.
+#include "gui/telling/jacket.hpp"
+
+#include <gtest/gtest.h>
+
+#include <array>
+#include <cmath>
+#include <stdexcept>
+
+#include "gui/telling/curve.hpp"
+#include "gui/telling/words.hpp"
+#include "rigs/answers/figures.hpp"
+#include "tests/gui/telling/asked.hpp"
+#include "tests/gui/terminal/plan_in_code.hpp"
+#include "tests/support/swept_plan.hpp"
+
+namespace gui::telling {
+namespace {
+
+using namespace physics;
+using rigs::inEnglish;
+using test_support::cell;
+using test_support::holds;
+using test_support::number;
+using test_support::OwnCase;
+
+const rigs::Solution& demo() { return test_support::sweptDemo(); }
+
+Answer ask(const QuestionView& view = {}, const rigs::Solution& solution = demo()) {
+  return worthJacket({solution, solution.plan, test_support::siReader(), view});
+}
+
+JacketEffect compared(const rigs::Plan& plan) {
+  const rigs::RigPlan& rig = plan.rigs.front();
+  return compareJacket(rig.bare, rig.jacketed, plan.batch, plan.place, plan.goals.unplugged);
+}
+
+// 150 W stall before strike; the same under a thick jacket passes it. More energy over a longer way
+// must not read as a saving, nor as a loss.
+TEST(JacketVerdictText, TellsHowMuchFurtherAJacketGets) {
+  rigs::Plan plan = test_support::planInCode();
+  plan.rigs.resize(1);
+  rigs::RigPlan& rig = plan.rigs.front();
+  for (Rig* one : {&rig.rig, &rig.bare, &rig.jacketed}) {
+    one->element.rating = watts(150.0);
+    one->vessel.open = {0.0, 0.0, 0.0, 0.0};
+  }
+  rig.jacketed.vessel.lid = rig.jacketed.vessel.side;
+  OwnCase own(plan);
+  own.rig().jacket = compared(plan);
+  ASSERT_EQ(own.rig().jacket->bare.outcome, Outcome::DoesNotReachStrike);
+  ASSERT_EQ(own.rig().jacket->verdict, JacketVerdict::GetsFurther);
+  const std::string text =
+      inEnglish(rigs::sentences({jacketSavingText(own.get(), 0), jacketVerdictText(own.get(), 0)}));
+  EXPECT_TRUE(holds(text, "It gets further: bare, it stops at ")) << text;
+  EXPECT_TRUE(holds(text, " on the way to strike; with the jacket it reaches strike in ")) << text;
+  for (const char* never : {"from the wall", "Not worth it", "EUR"})
+    EXPECT_FALSE(holds(text, never)) << text;
+}
+
+TEST(JacketVerdictText, NamesTheMetalsEmissivityLikeAPerson) {
+  rigs::Plan plan = test_support::planInCode();
+  plan.rigs.resize(1);
+  OwnCase own(plan);
+  own.plan().finish = "emissivity 0.16";
+  own.plan().bare.vessel.side.emissivity = 0.16;
+  JacketEffect& effect = own.rig().jacket.emplace(compared(plan));
+  effect.verdict = JacketVerdict::NotWorthIt;
+  effect.reasons = {
+      .strongElementHidesLosses = true, .skinRadiatesMore = true, .surfaceDominates = true};
+  const auto text = [&] { return inEnglish(jacketVerdictText(own.get(), 0)); };
+  EXPECT_TRUE(
+      holds(text(), "its outside (foam) radiates more than metal of emissivity 0.16; of the "))
+      << text();
+  EXPECT_TRUE(holds(text(), " lost at the boil most leaves by the open surface.")) << text();
+  EXPECT_TRUE(text().starts_with("Not worth it: the bare side loses only ")) << text();
+  own.plan().finish = "brushed";
+  EXPECT_TRUE(holds(text(), "than brushed metal; ")) << text();
+  effect.reasons = {};
+  EXPECT_EQ(text(), "Not worth it.");
+  effect.verdict = JacketVerdict::TimeNotWorthIt;
+  EXPECT_TRUE(text().starts_with("Not worth it for the time. But ")) << text();
+  EXPECT_TRUE(text().ends_with(" after 2 h unplugged.")) << text();
+}
+
+// A jacket of metal on bright metal may lose more and take longer: nothing of it is a saving.
+TEST(JacketSavingText, TellsALossAsALoss) {
+  OwnCase own(test_support::planInCode());
+  JacketEffect& effect = own.rig().jacket.emplace(compared(test_support::planInCode()));
+  ASSERT_TRUE(effect.savedToBoil && effect.savedToStrike && effect.savedFromWall);
+  const auto text = [&] { return inEnglish(jacketSavingText(own.get(), 0)); };
+  EXPECT_TRUE(holds(text(), " saved from mash to boil; ")) << text();
+  effect.savedToBoil = seconds(-20.0);
+  effect.savedToStrike = seconds(-5.0);
+  effect.savedFromWall = joules(-36e3);
+  std::swap(effect.atBoil.bare, effect.atBoil.jacketed);
+  EXPECT_TRUE(text().starts_with("20 s longer than ")) << text();
+  for (const char* part : {" from mash to boil; 5 s longer than ", " to strike; ",
+                           " W more lost at 100 °C; ", " more from the wall."})
+    EXPECT_TRUE(holds(text(), part)) << text();
+  EXPECT_FALSE(holds(text(), "saved")) << text();
+}
+
+// Jackets are told in the reader's units, or in the author's own words where these are of the
+// reader's system: 13 mm are 0.512 in, R 1.8 is 0.317 m2 K/W.
+TEST(JacketWords, FollowTheirReaderAndTheirAuthor) {
+  OwnCase own(test_support::planInCode());
+  own.plan().jacket = {
+      {{"side",
+        {{.material = "cork", .thickness = millimetres(13.0), .written = "13 mm"},
+         {.material = "",
+          .insulance = squareMetreKelvinsPerWatt(0.317),
+          .written = "1.8 ft2*h*degF/Btu"}}},
+       {"lid",
+        {{.material = "", .insulance = squareMetreKelvinsPerWatt(0.317), .written = "R 1.8"}}}}};
+  EXPECT_EQ(inEnglish(jacketWords(own.get(), 0)),
+            "side 13 mm cork + R 0.317 m²·K/W; lid R 0.317 m²·K/W");
+  const rigs::Reader us{.units = rigs::UnitSystem::UsCustomary};
+  EXPECT_EQ(rigs::tell(jacketWords({own.solution, own.solution.plan, us, {}}, 0), us),
+            "side 0.512 in cork + R 1.8 ft2*h*degF/Btu; lid R 1.8");
+}
+
+// --- The whole answer.
+
+TEST(WorthJacket, BeginsWithTheJacketThatSavesMost) {
+  const Answer answer = ask();
+  ASSERT_EQ(answer.sentences.size(), 2U);
+  EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " a batch is what a jacket saves with "));
+  EXPECT_TRUE(holds(inEnglish(answer.sentences[1]), " is as far as (a) "));
+  EXPECT_TRUE(holds(test_support::saidOf(answer, 1), "As it is, and with a jacket: side 13 mm "));
+  EXPECT_TRUE(holds(test_support::saidOf(answer, 2), "Bare, and with the jacket it has: side "));
+}
+
+TEST(WorthJacket, HasTheFiguresOfTheResult) {
+  test_support::expectFiguresOfTheResult(ask(), demo(), 20);
+}
+
+TEST(WorthJacket, SaysHowToGiveAPlanAJacket) {
+  rigs::Solution bare = demo();
+  for (rigs::RigAnswer& rig : bare.answers.rigs) rig.jacket.reset();
+  for (rigs::RigSweeps& sweeps : bare.sweeps) {
+    sweeps.thickness.clear();
+    sweeps.jacketPower.clear();
+  }
+  const Answer answer = ask({}, bare);
+  EXPECT_EQ(test_support::inShort(answer), "No rig of this plan has a jacket to compare.");
+  bool told = false;
+  for (const Block& block : answer.blocks)
+    if (const auto* sentence = std::get_if<Sentence>(&block))
+      told = told || holds(inEnglish(sentence->text), "\"jacket_to_compare\": {\"side\"");
+  EXPECT_TRUE(told);
+  for (const Table* table : answer.tables())
+    EXPECT_TRUE(shownRows(*table, test_support::siReader()).empty());
+  // Where another rig has one, the rig without is named.
+  rigs::Solution one = demo();
+  one.answers.rigs[1].jacket.reset();
+  EXPECT_EQ(test_support::saidOf(ask({}, one), 1), "No jacket to compare: the plan gives it none.");
+}
+
+// --- The pictures.
+
+const PictureLine& lineOf(const Picture& picture, std::size_t rig, bool jacketed) {
+  for (const PictureLine& line : picture.lines)
+    if (line.rig == static_cast<int>(rig) && line.faint != jacketed) return line;
+  throw std::logic_error("no such line");
+}
+
+// The demo's rigs (b) and (c) are the same kettle, once planned bare and once with its jacket.
+TEST(WorthJacket, LeavesOutDaysThatStop) {
+  for (const bool thickness : {true, false}) {
+    const Answer answer = ask({.overThickness = thickness, .savings = true});
+    test_support::expectFiniteAscendingPoints(answer);
+    ASSERT_EQ(answer.pictures.size(), 2U);
+    for (const Picture& picture : answer.pictures) {
+      for (const PictureLine& line : picture.lines) {
+        for (const PicturePoint& p : line.points) {
+          // A film of insulation hardly insulates, and radiates more than bright metal.
+          if (thickness && p.x < 1.0) continue;
+          EXPECT_GE(p.y, -1e-9) << line.name;
+        }
+      }
+    }
+    if (thickness) {
+      EXPECT_TRUE(answer.pictures[0].lines[0].points.empty());
+      EXPECT_FALSE(answer.pictures[0].lines[1].points.empty());
+    }
+  }
+}
+
+TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
+  for (const bool thickness : {true, false}) {
+    const Answer answer = ask({.overThickness = thickness});
+    test_support::expectFiniteAscendingPoints(answer);
+    ASSERT_EQ(answer.pictures.size(), 2U);
+    for (const Picture& picture : answer.pictures) {
+      EXPECT_EQ(picture.lines.back().name, "the same without its jacket");
+      for (const std::size_t rig : {1U, 2U, 3U}) {
+        SCOPED_TRACE(rig);
+        const PictureLine& with = lineOf(picture, rig, true);
+        const PictureLine& without = lineOf(picture, rig, false);
+        EXPECT_GE(with.points.size(), 10U);
+        EXPECT_GE(without.points.size(), 10U);
+        for (const PicturePoint& p : with.points) {
+          const auto bare = valueAt(without.points, p.x);
+          // A film of insulation hardly insulates, and radiates more than bright metal.
+          if (!bare || (thickness && p.x < 3.0)) continue;
+          EXPECT_LT(p.y, *bare) << p.x;
+        }
+      }
+    }
+    // The old element never boils, so that there is nothing to compare for it as it is.
+    if (thickness) {
+      EXPECT_TRUE(lineOf(answer.pictures[0], 0, true).points.empty());
+    }
+  }
+}
+
+// At the rig's own place both curves go through its own two days, which the mark and table tell.
+TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
+  for (const bool thickness : {true, false}) {
+    const Answer answer = ask({.overThickness = thickness});
+    for (const std::size_t rig : {1U, 2U, 3U}) {
+      SCOPED_TRACE(rig);
+      const auto& effect = *demo().answers.rigs[rig].jacket;
+      const std::array days{&effect.bare, &effect.jacketed};
+      std::vector<PictureMark> marks;
+      for (const PictureMark& mark : answer.pictures[0].marks)
+        if (mark.rig == static_cast<int>(rig)) marks.push_back(mark);
+      ASSERT_EQ(marks.size(), 2U);
+      for (const std::size_t i : {0U, 1U}) {
+        const auto time = rigs::timeOf(*days.at(i), StageKind::HeatingToBoil);
+        ASSERT_TRUE(time);
+        EXPECT_NEAR(marks[i].at.y, inMinutes(*time), 1e-9);
+        EXPECT_TRUE(
+            test_support::contains(lineOf(answer.pictures[0], rig, i == 1).points, marks[i].at));
+      }
+      EXPECT_EQ(marks[1].label, letter(rig) + ' ' + std::to_string(std::lround(marks[0].at.y)) +
+                                    " → " + std::to_string(std::lround(marks[1].at.y)) + " min");
+      const double bare = number(answer, "Cost of a batch", "without jacket", rig).value();
+      const double jacketed = number(answer, "Cost of a batch", "with jacket", rig).value();
+      const double saved = number(answer, "Cost of a batch", "saved", rig).value();
+      EXPECT_NEAR(bare - jacketed, saved, 1e-9);
+      EXPECT_GT(saved, 0.0);
+    }
+    EXPECT_EQ(cell(answer, "Cost of a batch", "with jacket", 0), "–");  // it does not boil
+  }
+}
+
+// What the two curves leave between them is what the other view shows.
+TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
+  for (const bool thickness : {true, false}) {
+    const Answer both = ask({.overThickness = thickness});
+    const Answer saved = ask({.overThickness = thickness, .savings = true});
+    for (const std::size_t which : {0U, 1U}) {
+      for (const std::size_t rig : {1U, 2U, 3U}) {
+        const PictureLine& with = lineOf(both.pictures[which], rig, true);
+        const PictureLine& without = lineOf(both.pictures[which], rig, false);
+        int compared = 0;
+        for (const PicturePoint& p : lineOf(saved.pictures[which], rig, true).points) {
+          const auto jacketed = valueAt(with.points, p.x);
+          const auto bare = valueAt(without.points, p.x);
+          if (!jacketed || !bare) continue;
+          if (!test_support::contains(with.points, {p.x, *jacketed})) continue;
+          EXPECT_NEAR(*bare - *jacketed, p.y, 1e-6);
+          ++compared;
+        }
+        EXPECT_GE(compared, 10);
+      }
+    }
+  }
+}
+
+TEST(WorthJacket, TellsEnergyWithoutAPrice) {
+  rigs::Solution free = demo();
+  free.plan.tariff = {};
+  const Answer answer = ask({.overThickness = false}, free);
+  EXPECT_EQ(answer.pictures.at(1).yUnit, "kWh");
+  EXPECT_FALSE(lineOf(answer.pictures[1], 1, true).points.empty());
+  EXPECT_FALSE(lineOf(answer.pictures[1], 1, false).points.empty());
+  EXPECT_TRUE(holds(test_support::inShort(answer), " kWh a batch is what a jacket saves with "));
+  EXPECT_EQ(test_support::rowOf(answer, "Cost of a batch", "saved"), nullptr);
+}
+
+}  // namespace
+}  // namespace gui::telling
