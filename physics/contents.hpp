@@ -2,7 +2,7 @@
 // What stands in the vessel at a moment of the day: water, dissolved extract, grain, warm metal.
 #pragma once
 
-#include "physics/brewday.hpp"
+#include "physics/batch.hpp"
 #include "physics/units.hpp"
 
 namespace physics {

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What is brewed, and where: the batch with its mash and boil, and the place it is brewed at.
+#pragma once
+
+#include <variant>
+#include <vector>
+
+#include "physics/mash.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// A rest of a mash held by a controller; the first is reached by mashing in, each further one by
+// a ramp at full power.
+struct MashRest {
+  Temperature temperature;
+  Time duration;
+
+  bool operator==(const MashRest&) const = default;
+};
+struct HeldMash {
+  std::vector<MashRest> rests;
+
+  bool operator==(const HeldMash&) const = default;
+};
+// A mash left alone: element off, lid as stated for the mash.
+struct UnpluggedMash {
+  Temperature start;
+  Time duration;
+
+  bool operator==(const UnpluggedMash&) const = default;
+};
+
+// Either the cold water poured in, or the cold wort wanted after the boil.
+struct PouredWater {
+  Volume atTwentyDegrees;
+
+  bool operator==(const PouredWater&) const = default;
+};
+struct WantedWort {
+  Volume atTwentyDegrees;
+
+  bool operator==(const WantedWort&) const = default;
+};
+
+struct Batch {
+  std::variant<PouredWater, WantedWort> size;
+  Grain grain;                 // mass 0: no mash, straight to the boil
+  double extractYield = 0.72;  // kg of extract dissolved per kg of grain as weighed
+  VolumePerMass displacement;  // of grain in the mash, about 0.67 L/kg
+  VolumePerMass absorption;    // wort that stays in the lifted grain, at 20 C
+  std::variant<HeldMash, UnpluggedMash> mash;
+  Time mashingIn;  // grain going in, lid off, element off
+  Time boil;
+
+  bool operator==(const Batch&) const = default;
+};
+
+struct Place {
+  Temperature room;
+  double relativeHumidity = 0.5;  // 0-1
+  Pressure pressure;              // sets the boiling point
+  Temperature water;              // as drawn
+  Velocity draught;
+
+  bool operator==(const Place&) const = default;
+};
+
+}  // namespace physics

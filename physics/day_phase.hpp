@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A phase of the brew day: a stretch of time with one way of driving the element.
+#pragma once
+
+#include <algorithm>
+#include <optional>
+
+#include "physics/brewday.hpp"
+#include "physics/contents.hpp"
+#include "physics/heat_loss.hpp"
+#include "physics/phase.hpp"
+#include "physics/units.hpp"
+
+namespace physics {
+
+// Between which wort is followed: a mash forgotten in a freezing shed, and some kelvins above any
+// boil, where only trial states come.
+inline constexpr Temperature kColdestWort = celsius(-20.0);
+inline constexpr Temperature kHottestWort = celsius(109.0);
+
+// What does not change all day.
+struct DayConditions {
+  const Rig& rig;
+  const SimulationOptions& options;
+  Pressure pressure;
+  ElectricalLoad full;  // the elements at full power
+  Area crossSection;    // of the vessel
+
+  // How high the vessel is filled; what would overflow does not widen the walls.
+  Length fill(Volume stands) const { return std::min(stands / crossSection, rig.vessel.height); }
+};
+
+// Where the day stands.
+struct Moment {
+  Contents contents;
+  Temperature wort;
+  Time clock;  // from the start of the day
+};
+
+enum class Control {
+  Off,
+  Full,    // all the elements give
+  Hold,    // what is lost and no more, as a controller does on the mean
+  Boiling  // at the rig's power for the boil; the wort stays as hot as it is
+};
+
+struct PhaseOrder {
+  Control control;
+  HeatLossModel& losses;  // with lid and hose as in this stage
+  Time longest;
+  // Ends earlier where the wort is that hot or, with the element off, that cold.
+  std::optional<Temperature> until = {};
+};
+
+// The change of the heat stored, as the ledger has it.
+void bookStored(Ledger& ledger, const StoredHeat& before, const StoredHeat& after);
+
+// Follows the phase from `now`, which moves on to its end, and books into the stage what it took:
+// ledger, water evaporated and, if options ask for curves, its points. Ends on PhaseEnd::Event at
+// order.until, and on PhaseEnd::Guard before a driven element is uncovered or the wort thicker than
+// kThickestWort.
+PhaseEnd runPhase(const DayConditions& day, const PhaseOrder& order, Moment& now, Stage& stage);
+
+}  // namespace physics
