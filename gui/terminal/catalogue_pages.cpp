@@ -60,9 +60,10 @@ Told sourcesOf(const rigs::Material& material) {
   for (const rigs::Finish& finish : material.finishes) {
     if (finish.source.empty() || finish.source == material.source) continue;
     if (finish.word.empty())
-      texts.emplace_back(TOLD("Terminal", "Emissivity: %1"), source(finish.source));
+      texts.push_back(Told(TOLD("Terminal", "Emissivity: %1"), source(finish.source)));
     else
-      texts.emplace_back(TOLD("Terminal", "%1: %2"), bundled(finish.word), source(finish.source));
+      texts.push_back(
+          Told(TOLD("Terminal", "%1: %2"), bundled(finish.word), source(finish.source)));
   }
   return rigs::sentences(std::move(texts));
 }
@@ -73,9 +74,9 @@ Page materials(const Catalogue& all, UnitSystem units) {
   page.opening = {Told(TOLD("Terminal", "Conductivity in %1, density in %2, heat capacity in %3."),
                        unitOf<physics::ThermalConductivity>(units),
                        unitOf<physics::MassDensity>(units), unitOf<physics::SpecificHeat>(units))};
-  Table table = tableOf("materials", {Told(TOLD("Terminal", "conducts")),
-                                      Told(TOLD("Terminal", "density")),
-                                      Told(TOLD("Terminal", "heat"))});
+  Table table =
+      tableOf("materials", {Told(TOLD("Terminal", "conducts")), Told(TOLD("Terminal", "density")),
+                            Told(TOLD("Terminal", "heat"))});
   for (const rigs::Material& material : all.materials)
     table.rows.push_back({Told::just(bundled(material.name)),
                           {figure(material.conductivity, units), figure(material.density, units),
@@ -104,11 +105,10 @@ Page supplies(const Catalogue& all, UnitSystem units) {
       Told(TOLD("Terminal",
                 "Long use: where a rule grants a circuit less for use of hours; what counts as "
                 "long differs by region. No figure is not a permission."))};
-  Table table = tableOf(
-      "supplies",
-      {Told(TOLD("Terminal", "voltage, %1"), unitOf<physics::Voltage>(units)),
-       Told(TOLD("Terminal", "current, %1"), unitOf<physics::Current>(units)),
-       Told(TOLD("Terminal", "long use, %1"), unitOf<physics::Current>(units))});
+  Table table = tableOf("supplies",
+                        {Told(TOLD("Terminal", "voltage, %1"), unitOf<physics::Voltage>(units)),
+                         Told(TOLD("Terminal", "current, %1"), unitOf<physics::Current>(units)),
+                         Told(TOLD("Terminal", "long use, %1"), unitOf<physics::Current>(units))});
   for (const rigs::Circuit& circuit : all.circuits)
     table.rows.push_back({Told::just(bundled(circuit.name)),
                           {figure(circuit.voltage, units), figure(circuit.current, units),
@@ -140,8 +140,8 @@ Told tariffOrigin(const rigs::Tariff& tariff) {
   std::vector<Told> texts{Told(TOLD("Terminal", "As of %1. %2 (%3)."), Verbatim{tariff.dated},
                                Verbatim{tariff.source}, bundled(tariff.status))};
   if (tariff.co2PerKilowattHour)
-    texts.emplace_back(TOLD("Terminal", "%1 of carbon dioxide per kWh: %2."),
-                       rigs::amount(*tariff.co2PerKilowattHour), Verbatim{tariff.co2Source});
+    texts.push_back(Told(TOLD("Terminal", "%1 of carbon dioxide per kWh: %2."),
+                         rigs::amount(*tariff.co2PerKilowattHour), Verbatim{tariff.co2Source}));
   return rigs::sentences(std::move(texts));
 }
 

@@ -82,9 +82,9 @@ void readOptionLooks(Reading& reading) {
         rigs::sentences({Told(TOLD("Terminal", "%1 needs a value after it."), word(option)),
                          tryHelp(&reading.verb)}));
   for (const std::string& option : reading.typed.needingNone)
-    reading.wrong.emplace_back(TOLD("Terminal", "%1 takes no value."), word(option));
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1 takes no value."), word(option)));
   for (const std::string& option : reading.typed.repeated)
-    reading.wrong.emplace_back(TOLD("Terminal", "%1 was given twice."), word(option));
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1 was given twice."), word(option)));
 }
 
 // Subject, file, and what there is no use for.
@@ -111,15 +111,15 @@ void readForm(Reading& reading) {
   const bool csv = reading.typed.has("--csv");
   reading.request.form = json ? Form::Json : csv ? Form::Csv : Form::Text;
   if (json && csv)
-    reading.wrong.emplace_back(TOLD("Terminal", "--json and --csv exclude each other."));
+    reading.wrong.push_back(Told(TOLD("Terminal", "--json and --csv exclude each other.")));
   if (isDrawn(reading.verb.command)) {
     if (json || csv)
-      reading.wrong.emplace_back(
-          TOLD("Terminal", "%1: \"%2\" writes what the ending of --to FILE names."),
-          word(json ? "--json" : "--csv"), word(reading.verb.name));
+      reading.wrong.push_back(
+          Told(TOLD("Terminal", "%1: \"%2\" writes what the ending of --to FILE names."),
+               word(json ? "--json" : "--csv"), word(reading.verb.name)));
   } else if (csv && !hasTable(reading.verb.command)) {
-    reading.wrong.emplace_back(TOLD("Terminal", "--csv: \"%1\" has no table."),
-                               word(reading.verb.name));
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "--csv: \"%1\" has no table."), word(reading.verb.name)));
   }
 }
 
@@ -128,7 +128,7 @@ void readShown(Reading& reading) {
   reading.request.width = reading.valueOf("--width");
   reading.request.everyRule = reading.typed.has("--every-rule");
   if (reading.request.everyRule && !reading.is(Command::Circuit))
-    reading.wrong.emplace_back(TOLD("Terminal", "--every-rule: only \"circuit\" knows it."));
+    reading.wrong.push_back(Told(TOLD("Terminal", "--every-rule: only \"circuit\" knows it.")));
 }
 
 void readOverrides(Reading& reading) {
@@ -136,9 +136,9 @@ void readOverrides(Reading& reading) {
     if (const auto text = reading.typed.valueOf(kind.option))
       reading.request.overrides.push_back({std::string(kind.option), *text});
   if (!isAboutAPlan(reading.verb.command) && !reading.request.overrides.empty())
-    reading.wrong.emplace_back(TOLD("Terminal", "%1: \"%2\" is not about a plan."),
-                               word(reading.request.overrides.front().option),
-                               word(reading.verb.name));
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1: \"%2\" is not about a plan."),
+                                 word(reading.request.overrides.front().option),
+                                 word(reading.verb.name)));
 }
 
 void readQuestion(Reading& reading) {
@@ -155,9 +155,9 @@ void readTarget(Reading& reading) {
   reading.request.to = reading.valueOf("--to");
   const bool report = reading.is(Command::Report);
   if (reading.request.to.empty()) {
-    reading.wrong.emplace_back(
-        TOLD("Terminal", "\"%1\" needs the name of a file to write, for example \"--to %2\"."),
-        word(reading.verb.name), word(report ? "day.pdf" : "day.svg"));
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "\"%1\" needs the name of a file to write, for example \"--to %2\"."),
+             word(reading.verb.name), word(report ? "day.pdf" : "day.svg")));
     return;
   }
   const auto endings = report ? telling::reportEndings() : telling::pictureEndings();
@@ -172,8 +172,8 @@ void readDrawing(Reading& reading) {
   if (!isDrawn(reading.verb.command)) {
     for (const char* option : {"--to", "--rig", "--over"})
       if (reading.typed.has(option))
-        reading.wrong.emplace_back(TOLD("Terminal", "%1: only \"picture\" and \"report\" know it."),
-                                   word(option));
+        reading.wrong.push_back(
+            Told(TOLD("Terminal", "%1: only \"picture\" and \"report\" know it."), word(option)));
     return;
   }
   if (reading.is(Command::Picture)) readQuestion(reading);
@@ -188,10 +188,10 @@ void readDrawing(Reading& reading) {
 void askForFile(Reading& reading) {
   if (!reading.request.file.empty()) return;
   if (reading.is(Command::New) || reading.is(Command::Check))
-    reading.wrong.emplace_back(
-        TOLD("Terminal",
-             "\"%1\" needs the name of a file, for example \"heatledger %1 my-plan.json\"."),
-        word(reading.verb.name));
+    reading.wrong.push_back(
+        Told(TOLD("Terminal",
+                  "\"%1\" needs the name of a file, for example \"heatledger %1 my-plan.json\"."),
+             word(reading.verb.name)));
 }
 
 // Leaves the one that is spoken where there are no texts for what was typed.
@@ -231,8 +231,8 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
 
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
-  for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
-                           readDrawing, askForFile})
+  for (const auto& read :
+       {readOptionLooks, readWords, readForm, readShown, readOverrides, readDrawing, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

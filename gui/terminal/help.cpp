@@ -23,8 +23,7 @@ class Help {
   }
   void heading(rigs::Template<0> text) { text_ += '\n' + rigs::tell(Told(text), reader_) + '\n'; }
   void line(std::string_view name, const Told& about) {
-    const std::vector<std::string> lines =
-        wrapped(rigs::tell(about, reader_), width_ - names_ - 4);
+    const std::vector<std::string> lines = wrapped(rigs::tell(about, reader_), width_ - names_ - 4);
     for (std::size_t i = 0; i < lines.size(); ++i)
       text_ += "  " + padded(i == 0 ? name : "", names_) + "  " + lines[i] + '\n';
   }
@@ -75,13 +74,10 @@ void addShown(Help& help, const Verb& verb) {
   help.line("--units SI|US", TOLD("Terminal", "all numbers at once; SI if not given"));
   help.line("--language en|de", TOLD("Terminal", "that of your messages if not given"));
   if (drawn)
-    help.line("--to FILE",
-              TOLD("Terminal", "what to write; a file of that name is replaced"));
+    help.line("--to FILE", TOLD("Terminal", "what to write; a file of that name is replaced"));
   if (!drawn && verb.command != Command::New && verb.command != Command::Schema)
-    help.line("--json",
-              TOLD("Terminal", "for programs; always in SI, every key names its unit"));
-  if (hasTable(verb.command))
-    help.line("--csv", TOLD("Terminal", "the tables, for spreadsheets"));
+    help.line("--json", TOLD("Terminal", "for programs; always in SI, every key names its unit"));
+  if (hasTable(verb.command)) help.line("--csv", TOLD("Terminal", "the tables, for spreadsheets"));
   if (verb.command == Command::Circuit)
     help.line("--every-rule",
               TOLD("Terminal", "the rules that are kept too, each with clause and source"));
@@ -94,7 +90,7 @@ void addQuestions(Help& help) {
   for (const telling::Question question : telling::allQuestions()) {
     std::vector<Told> about{telling::titleOf(question)};
     if (question == telling::Question::WhereHeat)
-      about.emplace_back(TOLD("Terminal", "--rig N: over time in rig N alone"));
+      about.push_back(Told(TOLD("Terminal", "--rig N: over time in rig N alone")));
     if (question == telling::Question::WorthJacket)
       about.push_back(Told::just(rigs::Verbatim{"--over thickness|power, --rig N"}));
     help.line(telling::identifierOf(question), rigs::sentences(std::move(about)));

@@ -32,9 +32,7 @@ struct ReadPlan {
   std::optional<rigs::Plan> plan;
   rigs::Problems ofOptions, ofDocument;
 
-  bool fine() const {
-    return plan && !rigs::hasErrors(ofOptions) && !rigs::hasErrors(ofDocument);
-  }
+  bool fine() const { return plan && !rigs::hasErrors(ofOptions) && !rigs::hasErrors(ofDocument); }
   rigs::Problems allProblems() const {
     rigs::Problems all = ofOptions;
     all.insert(all.end(), ofDocument.begin(), ofDocument.end());
@@ -69,10 +67,10 @@ ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
 
 Finished checked(const ReadPlan& read, const Audience& audience, std::string complaint) {
   const rigs::Count rigs{static_cast<long long>(read.plan->rigs.size())};
-  const Told verdict = read.ofDocument.empty()
-                           ? Told(TOLD("Terminal", "%1: no problems; %2 rigs."), read.name, rigs)
-                           : Told(TOLD("Terminal", "%1: nothing in the way; %2 rigs."), read.name,
-                                  rigs);
+  const Told verdict =
+      read.ofDocument.empty()
+          ? Told(TOLD("Terminal", "%1: no problems; %2 rigs."), read.name, rigs)
+          : Told(TOLD("Terminal", "%1: nothing in the way; %2 rigs."), read.name, rigs);
   return {plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
 }
 
@@ -92,8 +90,8 @@ Finished drawn(const Request& request, const ReadPlan& read, const Audience& aud
     return Finished{{}, complaintText(sentence, audience.reader, audience.style.width), exitCode};
   };
   if (!draw)
-    return complain(
-        Told(TOLD("Terminal", "the part of this program that draws is not installed.")), 1);
+    return complain(Told(TOLD("Terminal", "the part of this program that draws is not installed.")),
+                    1);
   const auto rig = rigFrom(request.rig, read.plan->rigs.size());
   if (!rig)
     return complain(
@@ -173,8 +171,7 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
   rigs::Solution solution;
   solution.plan = *read.plan;
   solution.answers = rigs::answer(solution.plan, depthOf(request.command));
-  if (request.form == Form::Json)
-    return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
+  if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const Page page = pageOf(request, solution, audience.reader);
   if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};
   return {pageText(page, audience.reader, audience.style), {}, 0};

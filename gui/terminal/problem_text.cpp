@@ -39,9 +39,9 @@ Told countText(const rigs::Problems& problems) {
 }
 
 std::string whereText(const rigs::Problem& problem, const rigs::Reader& reader) {
-  const std::string where =
-      problem.where.empty() ? rigs::tell(Told(TOLD("Terminal", "whole document")), reader)
-                            : plainText(problem.where);
+  const std::string where = problem.where.empty()
+                                ? rigs::tell(Told(TOLD("Terminal", "whole document")), reader)
+                                : plainText(problem.where);
   if (problem.severity != rigs::Severity::Warning) return where;
   return where + ' ' + rigs::tell(Told(TOLD("Terminal", "(remark)")), reader);
 }
@@ -64,8 +64,8 @@ std::string complaintText(const Told& sentence, const rigs::Reader& reader, std:
 std::string problemText(const rigs::Problems& problems, const Told& name,
                         const rigs::Reader& reader, std::size_t width) {
   if (problems.empty()) return {};
-  std::string text = plainText(rigs::tell(name, reader)) + ": " +
-                     rigs::tell(countText(problems), reader) + '\n';
+  std::string text =
+      plainText(rigs::tell(name, reader)) + ": " + rigs::tell(countText(problems), reader) + '\n';
   for (const rigs::Problem& problem : problems) {
     text += "  " + whereText(problem, reader) + '\n';
     const std::string message = withFullStop(plainText(rigs::tell(problem.message, reader)));

@@ -131,8 +131,7 @@ Told unknownList(const std::string& subject) {
 
 Finished list(const Request& request, const Audience& audience, rigs::Problems problems) {
   const auto page = cataloguePage(request.subject, audience.reader.units);
-  if (!page)
-    problems.push_back({rigs::Severity::Error, "list", unknownList(request.subject)});
+  if (!page) problems.push_back({rigs::Severity::Error, "list", unknownList(request.subject)});
   if (!problems.empty()) return wrongOptions(problems, audience);
   if (request.form == Form::Json) return {catalogueJson(request.subject), {}, 0};
   if (request.form == Form::Csv) return {pageCsv(*page, audience.reader), {}, 0};
@@ -174,7 +173,8 @@ struct Doing {
   }
   Finished operator()(const NotUnderstood& wrong) const {
     Finished finished{{}, {}, 2};
-    for (const Told& sentence : wrong.sentences) finished.complaint += complaint(sentence, terminal);
+    for (const Told& sentence : wrong.sentences)
+      finished.complaint += complaint(sentence, terminal);
     return finished;
   }
 };
@@ -200,11 +200,10 @@ bool asksForDrawing(int argc, const char* const* argv) {
 int runInTerminal(int argc, const char* const* argv, telling::Draw draw) {
   // A reader who leaves early is told about by write(), not by a signal.
   std::signal(SIGPIPE, SIG_IGN);
-  const CommandLine line =
-      readCommandLine(wordsOf(argc, argv), telling::languageFromEnvironment());
-  const Audience terminal{{.units = rigs::UnitSystem::SI,
-                           .language = &telling::languageOf(line.language)},
-                          screenStyle()};
+  const CommandLine line = readCommandLine(wordsOf(argc, argv), telling::languageFromEnvironment());
+  const Audience terminal{
+      {.units = rigs::UnitSystem::SI, .language = &telling::languageOf(line.language)},
+      screenStyle()};
   Finished finished = std::visit(Doing{terminal, draw}, line.asked);
   if (!rigs::writeAll(STDOUT_FILENO, finished.output)) {
     finished.complaint += complaint(Told(TOLD("Terminal", "the answer could not be written: %1."),

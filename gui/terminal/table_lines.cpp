@@ -31,10 +31,10 @@ Layout layoutOf(const std::vector<std::string>& heads, const std::vector<ShownRo
       layout.cell = std::max(layout.cell, displayWidth(cell));
   }
   layout.label = std::min(layout.label, widestLabel);
-  layout.cell = std::min(
-      layout.cell, std::max(width - std::min(width, layout.label + kGap), kNarrowestCell));
-  const std::size_t most = std::max<std::size_t>(
-      (width - std::min(width, layout.label)) / (layout.cell + kGap), 1);
+  layout.cell =
+      std::min(layout.cell, std::max(width - std::min(width, layout.label + kGap), kNarrowestCell));
+  const std::size_t most =
+      std::max<std::size_t>((width - std::min(width, layout.label)) / (layout.cell + kGap), 1);
   // Groups of like size: nine columns of which five fit are five and four.
   const std::size_t groups = (heads.size() + most - 1) / most;
   layout.together = (heads.size() + groups - 1) / groups;
