@@ -203,10 +203,14 @@ Told neededText(const Case& of, std::size_t i) {
         {tell(TOLD("Answer", "%1 at %2 is what %3 needs %4; what it has is too weak.")),
          carriesText(of, i, needed)});
   }
-  if (rigs::overloadsAny(of.planned(i).rig)) {
-    return tell(TOLD("Answer",
-                     "%1 at %2 is enough for %3 %4; what it has is stronger, but too much for its "
-                     "circuit."));
+  const physics::Rig& own = of.planned(i).rig;
+  if (rigs::overloadsAny(own)) {
+    return own.second ? tell(TOLD("Answer",
+                                  "%1 at %2 is enough for %3 %4; what it has is stronger, but too "
+                                  "much for one of its circuits at least."))
+                      : tell(TOLD("Answer",
+                                  "%1 at %2 is enough for %3 %4; what it has is stronger, but too "
+                                  "much for its circuit."));
   }
   return tell(TOLD("Answer", "%1 at %2 is enough for %3 %4; what it has is stronger."));
 }

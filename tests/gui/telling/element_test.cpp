@@ -143,7 +143,7 @@ TEST(EnoughText, NeverBeginsWithEnoughOnAnOverloadedCircuit) {
     one->element.rating = watts(5500.0);
     one->supply.cableLoop = ohms(0.0);
   }
-  const OwnCase own(plan, rigs::Depth::Everything);
+  OwnCase own(plan, rigs::Depth::Everything);
   const rigs::Told enough = enoughText(own.get(), 0);
   EXPECT_TRUE(
       inEnglish(enough).starts_with("On a circuit that carries it, it would be enough to strike "))
@@ -154,6 +154,9 @@ TEST(EnoughText, NeverBeginsWithEnoughOnAnOverloadedCircuit) {
   // Nor does the answer in short.
   const std::string inShort = test_support::inShort(whichElement(own.get()));
   EXPECT_TRUE(holds(inShort, "what it has is stronger, but too much for its circuit.")) << inShort;
+  own.plan().rig.second = Feed{rig.rig.element, rig.rig.supply};
+  EXPECT_TRUE(holds(test_support::inShort(whichElement(own.get())),
+                    "but too much for one of its circuits at least."));
 }
 
 // 120 V, 15 A and a rule of 80 %: 12 A, 1440 W, for long use; 1716 W draw 14.3 A.

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/opening.hpp"
+
+#include <utility>
+#include <variant>
+
+#include "physics/brewday.hpp"
+
+namespace gui::telling {
+namespace {
+
+using rigs::amount;
+using rigs::roughly;
+using rigs::Told;
+
+Told titleOf(const rigs::Plan& plan) {
+  if (plan.title.empty()) return Told(TOLD("Answer", "A brew day"));
+  return Told::just(rigs::Verbatim{plan.title});
+}
+
+bool hasGrain(const physics::Batch& batch) { return batch.grain.mass > physics::kilograms(0.0); }
+
+Told sizeText(const physics::Batch& batch) {
+  if (const auto* wort = std::get_if<physics::WantedWort>(&batch.size)) {
+    if (!hasGrain(batch))
+      return Told(TOLD("Answer", "%1 of finished wort"), amount(wort->atTwentyDegrees));
+    return Told(TOLD("Answer", "%1 of finished wort with %2 of grain"),
+                amount(wort->atTwentyDegrees), amount(batch.grain.mass));
+  }
+  const physics::Volume poured = std::get<physics::PouredWater>(batch.size).atTwentyDegrees;
+  if (!hasGrain(batch)) return Told(TOLD("Answer", "%1 of water poured"), amount(poured));
+  return Told(TOLD("Answer", "%1 of water poured with %2 of grain"), amount(poured),
+              amount(batch.grain.mass));
+}
+
+Told mashText(const physics::Batch& batch) {
+  if (const auto* left = std::get_if<physics::UnpluggedMash>(&batch.mash)) {
+    return Told(TOLD("Answer", "mashed from %1 for %2 unplugged"), amount(left->start),
+                roughly(left->duration));
+  }
+  rigs::List rests{{}, rigs::Joint::Comma};
+  for (const physics::MashRest& rest : std::get<physics::HeldMash>(batch.mash).rests) {
+    rests.items.emplace_back(
+        Told(TOLD("Answer", "%1 for %2"), amount(rest.temperature), roughly(rest.duration)));
+  }
+  if (rests.items.empty()) return {};
+  return Told(TOLD("Answer", "mashed at %1"), std::move(rests));
+}
+
+Told batchText(const physics::Batch& batch) {
+  rigs::List parts{{sizeText(batch)}, rigs::Joint::Comma};
+  if (hasGrain(batch)) parts.items.emplace_back(mashText(batch));
+  if (batch.boil > physics::seconds(0.0))
+    parts.items.emplace_back(Told(TOLD("Answer", "boiled %1"), roughly(batch.boil)));
+  return Told(TOLD("Answer", "%1."), std::move(parts));
+}
+
+Told placeText(const rigs::Plan& plan) {
+  const rigs::Amount room = amount(plan.place.room);
+  const rigs::Amount water = amount(plan.place.water);
+  const rigs::Amount boils = amount(physics::boilingPoint(0.0, plan.place.pressure));
+  if (!plan.altitude)
+    return Told(TOLD("Answer", "Room %1, water %2; water boils at %3 here."), room, water, boils);
+  return Told(TOLD("Answer", "Room %1, water %2, altitude %3; water boils at %4 here."), room,
+              water, amount(*plan.altitude), boils);
+}
+
+}  // namespace
+
+std::vector<Told> openingOf(const rigs::Plan& plan) {
+  return {titleOf(plan), batchText(plan.batch), placeText(plan)};
+}
+
+}  // namespace gui::telling
