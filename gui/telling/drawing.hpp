@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pictures and reports as files, as the terminal asks for them: the half of the program that knows
-// Qt draws them.
+// What the terminal asks of the half of the program that knows Qt.
 #pragma once
 
 #include <filesystem>
@@ -21,8 +20,14 @@ struct Drawing {
   std::string planName;  // of the file; empty for the bundled example
   std::string document;  // the plan as it stands
 };
-// The plan is free of errors. Throws an exception with a sentence, such as rigs::FileError.
 using Draw = void (*)(const Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader);
+
+// These two are there only in the program that is linked with the window.
+//
+// Writes the file. The plan is free of errors. Throws rigs::FileError.
+void draw(const Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader);
+// Runs until the window is closed; the exit code. `plan` is a path, "" for the bundled example.
+int openWindow(int argc, char** argv, const std::string& plan);
 
 // What names of such files end in.
 std::span<const rigs::Verbatim> pictureEndings();

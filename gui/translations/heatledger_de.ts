@@ -7090,12 +7090,12 @@
 
 Free software under the GNU General Public License, version 3 or later. It comes without any warranty.
 
-Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License), nlohmann/json (MIT), fmt (MIT) and CLI11 (3-clause BSD).</source>
+Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License) and nlohmann/json (MIT).</source>
         <translation>Plant einen Brautag mit einem elektrischen Kessel und verbucht jedes Joule.
 
 Freie Software unter der GNU General Public License, Version 3 oder später. Sie kommt ohne jede Gewährleistung.
 
-Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License), nlohmann/json (MIT), fmt (MIT) und CLI11 (3-Klausel-BSD).</translation>
+Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License) und nlohmann/json (MIT).</translation>
     </message>
     <message>
         <source>change of the batches a year</source>
