@@ -44,7 +44,5 @@ Answer circuitCarries(const Case& of);
 Answer whatCost(const Case& of);
 Answer howFarCools(const Case& of);
 Answer roomChanges(const Case& of);
-// Everything side by side, opened by the three questions people ask first.
-Answer summary(const Case& of);
 
 }  // namespace gui::telling

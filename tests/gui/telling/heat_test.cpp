@@ -81,8 +81,8 @@ TEST(WhereHeat, HasTheNumbersOfItsPictureBeside) {
 }
 
 TEST(WhereHeat, FindsItsNumbersInTheResult) {
-  Answer answer = whereHeat(demoCase());
-  test_support::expectTheResultsNumbers(answer, solvedDemo());
+  const Answer answer = whereHeat(demoCase());
+  test_support::expectFiguresOfTheResult(answer, solvedDemo(), 10);
 }
 
 // What came in stands in what is stored and what left, stage for stage and over the day.

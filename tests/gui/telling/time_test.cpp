@@ -13,7 +13,7 @@ namespace {
 
 using test_support::cell;
 using test_support::demoCase;
-using test_support::headline;
+using test_support::inShort;
 using test_support::solvedDemo;
 
 TEST(HowLong, TellsTheDaysOwnTimes) {
@@ -31,11 +31,11 @@ TEST(HowLong, TellsTheDaysOwnTimes) {
   // The demo's first rig does not boil: no whole day, and the headline says why.
   EXPECT_EQ(cell(table, "whole day", 0), "–");
   EXPECT_EQ(cell(table, "boil begins", 0), "–");
-  EXPECT_NE(headline(answer).find("does not boil"), std::string::npos) << headline(answer);
+  EXPECT_NE(inShort(answer).find("does not boil"), std::string::npos) << inShort(answer);
 }
 
 TEST(HowLong, FindsItsNumbersInTheResult) {
-  test_support::expectTheResultsNumbers(howLong(demoCase()), solvedDemo());
+  test_support::expectFiguresOfTheResult(howLong(demoCase()), solvedDemo(), 1);
 }
 
 // From 09:00, the demo's start.
@@ -71,7 +71,7 @@ TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
   double highest = 0.0;
   for (const PicturePoint& p : answer.pictures[0].lines[0].points) highest = std::max(highest, p.y);
   const auto degrees = [](double c) { return rigs::formatNumber(c) + " °C"; };
-  const std::string text = headline(answer);
+  const std::string text = inShort(answer);
   const std::size_t said = text.find(degrees(highest));
   ASSERT_NE(said, std::string::npos) << text;
   const std::size_t level = text.find(degrees(physics::inCelsius(day.levelsOff->at)));
