@@ -12,8 +12,9 @@
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/answers/answers.hpp"
+#include "rigs/answers/search.hpp"
 #include "rigs/documents/files.hpp"
-#include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/plan_writer.hpp"
 #include "rigs/results/result_json.hpp"
 
 namespace gui {
