@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "physics/duty.hpp"
+#include "rigs/circuits/readings.hpp"
 #include "rigs/circuits/verdict.hpp"
 #include "rigs/plans/plan.hpp"
 
@@ -38,7 +39,8 @@ struct ReadingDay {
 
 // The shortest day that a reading leaves: the largest element on each circuit.
 struct ShortestDay {
-  std::string region, reading;
+  std::string region;
+  Told reading;
   std::vector<physics::Current> limits;    // of the circuits
   std::vector<physics::Element> elements;  // one, or two on two circuits
   bool imagined = false;  // the second circuit is like the first, which the rig does not have

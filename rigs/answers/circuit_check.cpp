@@ -33,7 +33,7 @@ void checkCircuit(const CircuitDetails& details, const Supply& supply, const Cir
                             "; write one of " + names});
   }
   if (rules.conductors.empty()) return;
-  std::string nearest;
+  Told nearest;
   if (details.cable) {
     if (ampacity(rules, *details.cable, nearest)) return;
   } else if (details.run) {
@@ -42,9 +42,10 @@ void checkCircuit(const CircuitDetails& details, const Supply& supply, const Cir
   } else {
     return;
   }
-  problems.push_back({Severity::Error, cableAt + "/conductor",
-                      "no table for " + rules.region + " has this conductor at this length" +
-                          (nearest.empty() ? std::string() : "; the nearest size is " + nearest)});
+  problems.push_back(
+      {Severity::Error, cableAt + "/conductor",
+       "no table for " + rules.region + " has this conductor at this length" +
+           (nearest.empty() ? std::string() : "; the nearest size is " + inEnglish(nearest))});
 }
 
 }  // namespace

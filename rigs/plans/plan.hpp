@@ -11,7 +11,7 @@
 
 #include "physics/brewday.hpp"
 #include "physics/units.hpp"
-#include "rigs/circuits/verdict.hpp"
+#include "rigs/circuits/finding.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/plans/jacket_text.hpp"
 #include "rigs/plans/room_plan.hpp"

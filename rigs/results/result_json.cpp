@@ -322,9 +322,9 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
     addMoney(rigs.back(), plan, answers, i);
   }
   Json warnings = Json::array();
-  for (const Caution& caution : cautionsFor(About::Everything, plan, answers, UnitSystem::SI)) {
+  for (const Caution& caution : cautionsFor(About::Everything, plan, answers)) {
     warnings.push_back(
-        Object().set("topic", caution.topic).set("text", std::string_view(caution.text)).take());
+        Object().set("topic", caution.topic).set("text", inEnglish(caution.text)).take());
   }
   Object object;
   object

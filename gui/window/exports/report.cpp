@@ -10,7 +10,7 @@
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/exports/report_pages.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
@@ -79,7 +79,7 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input) 
 // Of every view of every question: the general ones, then this plan's own, and the deferral to
 // local codes and an electrician last.
 QStringList cautionsOf(const ReportInput& input) {
-  const QString deferral = phrase(rigs::electricianText());
+  const QString deferral = told(rigs::electricianText(), input.units);
   QStringList general, own;
   for (const Question question : allQuestions()) {
     for (const Answer& answer : answersTo(question, input)) {
@@ -118,7 +118,7 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   pages.heading(Words::tr("What is taken for granted"));
   pages.list(assumptions());
   // The rest stands on the first page, as every page's foot says.
-  pages.framed(Words::tr("Take care"), {phrase(rigs::electricianText())});
+  pages.framed(Words::tr("Take care"), {told(rigs::electricianText(), input.units)});
   return pages.isFine();
 }
 

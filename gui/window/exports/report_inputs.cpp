@@ -8,8 +8,7 @@
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/questions/tariff_text.hpp"
-#include "gui/window/words/catalogue_words.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "physics/brewday.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -98,8 +97,9 @@ void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
                .arg(shown(air.outdoors, units), shown(air.outdoorHumidity, units)));
   if (air.captured > 0.0)
     rows.add(Words::tr("A hood takes of the vapour"), shown(air.captured, units));
-  rows.add(Words::tr("Electrical rules"),
-           plan.region.empty() ? Words::tr("those of each rig's circuit") : phrase(plan.region));
+  rows.add(Words::tr("Electrical rules"), plan.region.empty()
+                                              ? Words::tr("those of each rig's circuit")
+                                              : regionName(plan.region));
 }
 
 QString lidText(const rigs::RigPlan& rig) {
@@ -114,7 +114,7 @@ QString circuitText(const rigs::RigPlan& rig) {
   const QString circuit = Words::tr("%1, %2").arg(shown(rig.rig.supply.nominal, UnitSystem::SI),
                                                   shown(rig.rig.supply.rating, UnitSystem::SI));
   if (rig.circuit.empty()) return circuit;
-  return Words::tr("%1 (%2)").arg(circuit, catalogueWord(QString::fromStdString(rig.circuit)));
+  return Words::tr("%1 (%2)").arg(circuit, catalogueName(QString::fromStdString(rig.circuit)));
 }
 
 }  // namespace
@@ -194,7 +194,7 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
   row(Words::tr("Height"), [&](const Rig& rig) { return shown(rig.rig.vessel.height, units); });
   row(Words::tr("Wall"), [&](const Rig& rig) {
     return Words::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units),
-                                   catalogueWord(QString::fromStdString(rig.finish)));
+                                   finishName(rig.finish));
   });
   row(Words::tr("Mass"), [&](const Rig& rig) { return shown(rig.rig.vessel.mass, units); });
   row(Words::tr("Stands on"), [&](const Rig& rig) {

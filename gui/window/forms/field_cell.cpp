@@ -5,8 +5,7 @@
 #include <QVBoxLayout>
 
 #include "gui/window/forms/plan_edits.hpp"
-#include "gui/window/words/catalogue_words.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 
 namespace gui {
@@ -104,7 +103,7 @@ void FieldCell::apply(const QString& typed) {
 
 QString FieldCell::inheritedFrom(const FormState& state) const {
   return rig_ && *rig_ < state.originNames.size()
-             ? catalogueWord(QString::fromStdString(state.originNames[*rig_]))
+             ? catalogueName(QString::fromStdString(state.originNames[*rig_]))
              : QString();
 }
 
@@ -183,7 +182,7 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
 // As the reader sees it; the plan keeps the English word.
 QString FieldCell::choiceText(const QString& choice) const {
   if (choice == QLatin1String("none")) return tr("none");
-  return field_.place == "/place/region" ? phrase(choice) : catalogueWord(choice);
+  return field_.place == "/place/region" ? regionName(choice.toStdString()) : catalogueName(choice);
 }
 
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,

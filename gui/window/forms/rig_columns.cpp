@@ -14,7 +14,7 @@
 #include <array>
 
 #include "gui/window/charts/plan_chart.hpp"
-#include "gui/window/words/catalogue_words.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
 
@@ -35,10 +35,6 @@ bool startsOpen(const std::string& place) {
 
 QString settingOf(const std::string& place) {
   return QStringLiteral("rig section %1").arg(QString::fromStdString(place).replace('/', '.'));
-}
-
-QString catalogueName(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
 }  // namespace
@@ -104,7 +100,7 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   rows->addWidget(whole);
   if (rig < state.originNames.size() && !state.originNames[rig].empty()) {
     auto* from = new QLabel(
-        tr("from %1").arg(catalogueWord(QString::fromStdString(state.originNames[rig]))));
+        tr("from %1").arg(catalogueName(QString::fromStdString(state.originNames[rig]))));
     from->setWordWrap(true);
     from->setForegroundRole(QPalette::PlaceholderText);
     rows->addWidget(from);
@@ -288,8 +284,8 @@ void RigColumns::fillCatalogueMenu(QMenu& menu) {
   for (const rigs::GenericRig& rig : rigs::catalogue().rigs) {
     const QString name = QString::fromStdString(rig.name);
     QAction* action =
-        menu.addAction(catalogueWord(name), this, [this, name] { addFromCatalogue(name); });
-    action->setToolTip(catalogueWord(catalogueName(rig.about)));
+        menu.addAction(catalogueName(name), this, [this, name] { addFromCatalogue(name); });
+    action->setToolTip(catalogueName(QString::fromStdString(std::string(rig.about))));
   }
   menu.setToolTipsVisible(true);
 }

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "gui/window/charts/chart_layout.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/results/circuit_words.hpp"
 
 namespace gui {
@@ -15,26 +15,14 @@ using rigs::CircuitVerdict;
 using rigs::Finding;
 using rigs::Fit;
 
+// Nothing in them is measured in other units elsewhere.
+QString inWords(const rigs::Told& words) { return told(words, rigs::UnitSystem::SI); }
+
 QString inBrackets(const rigs::Cite& cite) {
   if (cite.clause.empty()) return {};
   return QStringLiteral(" [%1; %2; %3]")
       .arg(QString::fromStdString(cite.clause), QString::fromStdString(cite.source),
-           phrase(rigs::statusWords(cite.status)));
-}
-
-// What a rule comes to, without its name and source.
-QString outcomeOf(const Finding& f) {
-  const QString sum = phrase(rigs::arithmetic(f));
-  const QString condition = phrase(f.condition);
-  if (f.kind == rigs::RuleKind::GroundFault) return QStringLiteral("%1. %2").arg(sum, condition);
-  QString text = sum.isEmpty() ? QString() : sum + QStringLiteral(": ");
-  if (!f.binding && f.fit != Fit::CannotSay)
-    text += translate("Circuit", "advice") + QStringLiteral(": ");
-  text += phrase(rigs::fitWords(f.fit));
-  if (!condition.isEmpty() && sum != condition) {
-    text += (f.fit == Fit::CannotSay ? QStringLiteral(": ") : QStringLiteral(" ")) + condition;
-  }
-  return text + QLatin1Char('.');
+           inWords(rigs::statusWords(cite.status)));
 }
 
 // Rules in the order met, and below each what it says of whom.
@@ -63,7 +51,7 @@ class ByRule {
     return notes;
   }
 
-  QStringList told() const {
+  QStringList inFull() const {
     QStringList notes;
     for (const Rule& rule : rules_) {
       notes += QStringLiteral("· %1%2").arg(rule.name, rule.cite);
@@ -105,16 +93,16 @@ QString whose(const Telling& tell, int rig, std::size_t circuit) {
 
 // "fits with (a), (d); does not fit with (b), (c)".
 QString overallText(const QVector<std::pair<Fit, QString>>& verdicts) {
-  QStringList told;
+  QStringList all;
   for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnlyIf, Fit::Fits}) {
     QStringList who;
     for (const auto& [of, name] : verdicts) {
       if (of == fit) who += name;
     }
     if (who.isEmpty()) continue;
-    told += translate("Circuit", "%1 with %2").arg(fitLabel(fit), who.join(QStringLiteral(", ")));
+    all += translate("Circuit", "%1 with %2").arg(fitLabel(fit), who.join(QStringLiteral(", ")));
   }
-  return told.join(QStringLiteral("; "));
+  return all.join(QStringLiteral("; "));
 }
 
 void addSpread(ByRule& notes, const Telling& tell, const QString& who,
@@ -133,14 +121,10 @@ void addSpread(ByRule& notes, const Telling& tell, const QString& who,
 }  // namespace
 
 QString fitLabel(Fit fit) {
-  return fit == Fit::OnlyIf ? translate("Circuit", "fits only if …") : phrase(rigs::fitWords(fit));
+  return fit == Fit::OnlyIf ? translate("Circuit", "fits only if …") : inWords(rigs::fitWords(fit));
 }
 
-QString rulesLabel(const rigs::CircuitRules& rules) {
-  return QStringLiteral("%1, %2 %3")
-      .arg(phrase(rules.region), QString::fromStdString(rules.code),
-           QString::fromStdString(rules.edition));
-}
+QString rulesLabel(const rigs::CircuitRules& rules) { return inWords(rigs::rulesText(rules)); }
 
 QVector<const rigs::CircuitRules*> rulesInUse(const Telling& tell) {
   QVector<const rigs::CircuitRules*> all;
@@ -172,7 +156,8 @@ QStringList circuitNotes(const Telling& tell) {
           const QString who = whose(tell, i, k);
           verdicts.push_back({verdict.overall, who});
           for (const Finding& f : verdict.findings) {
-            findings.add(phrase(f.name), inBrackets(f.cite), who, outcomeOf(f));
+            findings.add(told(f.name, tell.write.units()), inBrackets(f.cite), who,
+                         told(rigs::outcomeText(f), tell.write.units()));
           }
           for (const rigs::SpreadInRange& spread : verdict.spreads) {
             addSpread(spreads, tell, who, spread);
@@ -181,7 +166,7 @@ QStringList circuitNotes(const Telling& tell) {
       }
     }
     notes += QStringLiteral("%1: %2.").arg(rulesLabel(*rules), overallText(verdicts));
-    notes += findings.told() + spreads.inBrief();
+    notes += findings.inFull() + spreads.inBrief();
   }
   if (!all.isEmpty()) {
     notes += translate("Circuit",

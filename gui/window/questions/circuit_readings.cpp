@@ -5,7 +5,7 @@
 
 #include "gui/window/charts/chart_layout.hpp"
 #include "gui/window/questions/circuit_notes.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
 namespace {
@@ -35,9 +35,9 @@ struct Reading {
   }
 };
 
-Reading readingOf(const Telling& tell, const std::string& region, const std::string& name) {
-  Reading reading{.regions = {phrase(region)},
-                  .name = phrase(name),
+Reading readingOf(const Telling& tell, const std::string& region, const rigs::Told& name) {
+  Reading reading{.regions = {regionName(region)},
+                  .name = told(name, tell.write.units()),
                   .largest = QVector<Cell>(tell.count()),
                   .toBoil = QVector<Cell>(tell.count()),
                   .day = QVector<Cell>(tell.count()),
@@ -45,7 +45,7 @@ Reading readingOf(const Telling& tell, const std::string& region, const std::str
   for (int i = 0; i < tell.count(); ++i) {
     const rigs::CircuitAnswer& circuit = tell.rig(i).circuit;
     for (const rigs::ReadingDay& day : circuit.readings) {
-      if (day.region != region || day.reading.name != name || reading.largest[i]) continue;
+      if (day.region != region || !(day.reading.name == name) || reading.largest[i]) continue;
       reading.largest[i] = tell.write.number(day.largest.rating, 0);
       reading.toBoil[i] = timeOrOutcome(day.outcome, day.toBoil);
       reading.day[i] = timeOrOutcome(day.outcome, day.day);
@@ -59,7 +59,7 @@ Reading readingOf(const Telling& tell, const std::string& region, const std::str
 }
 
 QVector<Reading> readingsOf(const Telling& tell) {
-  std::vector<std::pair<std::string, std::string>> names;
+  std::vector<std::pair<std::string, rigs::Told>> names;
   for (int i = 0; i < tell.count(); ++i) {
     for (const rigs::ReadingDay& day : tell.rig(i).circuit.readings) {
       const std::pair name{day.region, day.reading.name};

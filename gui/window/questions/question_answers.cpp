@@ -4,15 +4,13 @@
 #include <algorithm>
 
 #include "gui/window/questions/answer_text.hpp"
-#include "gui/window/words/phrases.hpp"
-#include "rigs/answers/safety.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/results/cautions.hpp"
-#include "rigs/results/circuit_words.hpp"
 
 namespace gui {
 namespace {
 
-Answer told(Question question, const Telling& tell) {
+Answer answered(Question question, const Telling& tell) {
   switch (question) {
     case Question::HowLong:
       return howLong(tell);
@@ -34,47 +32,6 @@ Answer told(Question question, const Telling& tell) {
       return roomChanges(tell);
   }
   return {};
-}
-
-// The same warnings as everywhere, in the reader's language; a topic that has no words here yet
-// keeps those of the plan.
-QString cautionText(const rigs::Caution& caution, const Writer& write) {
-  if (caution.topic == "mains") {
-    return translate("Answer",
-                     "Mains current kills. These figures are for planning only; rules differ from "
-                     "place to place. Have a licensed electrician check circuit, plug, cable and "
-                     "enclosure.");
-  }
-  if (caution.topic == "ground fault") {
-    return translate("Answer",
-                     "Use ground-fault protection (GFCI, RCD) and a sound earth; test it before "
-                     "each use. If it trips, stop and find out why.");
-  }
-  if (caution.topic == "element") {
-    return translate("Answer",
-                     "Keep the element covered with liquid whenever it is on; dry, it burns out in "
-                     "seconds.");
-  }
-  if (caution.topic == "steam") {
-    return translate("Answer",
-                     "Never close, clamp or block a vessel that is being heated, and never shut "
-                     "the lid on a boil.");
-  }
-  if (caution.topic == "boil-over") {
-    return translate("Answer", "Stay with the kettle: foam rises fast when the boil begins.");
-  }
-  if (caution.topic == "scald") {
-    return translate("Answer",
-                     "Hot wort and steam burn skin in a second. Keep children and pets away.");
-  }
-  if (caution.topic == "left warm") {
-    // Hot-holding limit of food service, 135 F (FDA Food Code 3-501.16).
-    return translate("Answer",
-                     "Wort left below about %1 for hours can sour and grow bacteria. Boil it "
-                     "promptly afterwards, or do not leave it that long.")
-        .arg(write.text(physics::celsius(57.0), {.significantDigits = 2, .decimals = {}}));
-  }
-  return QString::fromStdString(caution.text);
 }
 
 rigs::About aboutOf(Question question) {
@@ -102,18 +59,15 @@ rigs::About aboutOf(Question question) {
 // Those of every page stay in sight, and a verdict's deferral to local codes and a licensed
 // electrician ends them; what a question adds stands with its notes.
 void addCautions(Answer& answer, Question question, const Telling& tell, rigs::UnitSystem units) {
-  const auto general = rigs::cautions(tell.plan, true, units);
+  const auto general = rigs::cautions(tell.plan, true);
   const auto isGeneral = [&](const rigs::Caution& one) {
     return std::any_of(general.begin(), general.end(),
                        [&](const rigs::Caution& other) { return other.topic == one.topic; });
   };
   for (const rigs::Caution& one :
-       rigs::cautionsFor(aboutOf(question), tell.plan, tell.solution.answers, units)) {
-    if (isGeneral(one)) {
-      answer.cautions += cautionText(one, tell.write);
-    } else {
-      (one.topic == "deferral" ? answer.cautions : answer.furtherCautions) += phrase(one.text);
-    }
+       rigs::cautionsFor(aboutOf(question), tell.plan, tell.solution.answers)) {
+    const bool inSight = isGeneral(one) || one.topic == "deferral";
+    (inSight ? answer.cautions : answer.furtherCautions) += told(one.text, units);
   }
 }
 
@@ -202,7 +156,7 @@ QString identifierOf(Question question) {
 Answer answerTo(Question question, const Solution& solution, rigs::UnitSystem units,
                 const QuestionView& view) {
   const Telling tell{solution, solution.plan, Writer(units), view};
-  Answer answer = tell.count() > 0 ? told(question, tell) : Answer{};
+  Answer answer = tell.count() > 0 ? answered(question, tell) : Answer{};
   answer.title = titleOf(question);
   addCautions(answer, question, tell, units);
   return answer;

@@ -6,7 +6,7 @@
 #include "gui/window/questions/answer_text.hpp"
 #include "gui/window/questions/circuit_notes.hpp"
 #include "gui/window/questions/circuit_readings.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/results/circuit_words.hpp"
 
 namespace gui {
@@ -44,7 +44,7 @@ QString verdictsText(const CircuitLoad& circuit) {
   for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnlyIf, Fit::Fits}) {
     QStringList regions;
     for (const CircuitVerdict& verdict : circuit.verdicts) {
-      if (verdict.overall == fit) regions += phrase(verdict.rules->region);
+      if (verdict.overall == fit) regions += regionName(verdict.rules->region);
     }
     if (regions.isEmpty()) continue;
     told += QStringLiteral("%1 (%2)").arg(fitLabel(fit), regions.join(QStringLiteral(", ")));
@@ -117,7 +117,8 @@ LongUse longUseOf(const Telling& tell) {
       if (rule.share > strictest.share) continue;
       if (rule.share < strictest.share) strictest.names.clear();
       strictest.share = rule.share;
-      strictest.names += QStringLiteral("%1, %2").arg(phrase(rules->region), phrase(rule.name));
+      strictest.names +=
+          QStringLiteral("%1, %2").arg(regionName(rules->region), regionName(rule.name));
     }
   }
   return strictest;
@@ -261,7 +262,7 @@ void addDuty(TableOf& table, const Telling& tell) {
 void addVerdicts(TableOf& table, const Telling& tell) {
   for (const rigs::CircuitRules* rules : rulesInUse(tell)) {
     table.heading(rulesLabel(*rules));
-    std::vector<std::string> names;
+    std::vector<rigs::Told> names;
     const auto eachFinding = [&](int i, const auto& with) {
       for (const CircuitLoad& circuit : circuitOf(tell, i).circuits) {
         for (const CircuitVerdict& verdict : circuit.verdicts) {
@@ -277,8 +278,8 @@ void addVerdicts(TableOf& table, const Telling& tell) {
         if (std::find(names.begin(), names.end(), f.name) == names.end()) names.push_back(f.name);
       });
     }
-    for (const std::string& name : names) {
-      table.row(phrase(name), [&](int i) -> std::optional<QString> {
+    for (const rigs::Told& name : names) {
+      table.row(told(name, tell.write.units()), [&](int i) -> std::optional<QString> {
         std::optional<Fit> worst;
         eachFinding(i, [&](const Finding& f) {
           if (f.name == name) worst = worst ? std::max(*worst, f.fit) : f.fit;

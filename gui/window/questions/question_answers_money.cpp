@@ -4,7 +4,7 @@
 
 #include "gui/window/charts/chart_layout.hpp"
 #include "gui/window/questions/answer_text.hpp"
-#include "gui/window/words/catalogue_words.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/sweeps.hpp"
 

@@ -135,19 +135,4 @@ QString catalogueWord(const QString& english) {
   return withNumbers(english).value_or(english);
 }
 
-QString jacketText(const rigs::JacketText& jacket, rigs::UnitSystem units) {
-  QStringList faces;
-  for (const rigs::FaceText& face : jacket.faces) {
-    QStringList layers;
-    for (const rigs::LayerText& layer : face.layers) {
-      const QString amount = localized(rigs::amountIn(layer, units), QLocale());
-      const QString material = catalogueWord(QString::fromStdString(layer.material));
-      layers += material.isEmpty() ? amount : amount + u' ' + material;
-    }
-    faces += catalogueWord(QString::fromStdString(face.where)) + u' ' +
-             layers.join(QLatin1String(" + "));
-  }
-  return faces.join(QLatin1String("; "));
-}
-
 }  // namespace gui

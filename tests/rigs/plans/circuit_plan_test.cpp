@@ -131,7 +131,7 @@ TEST(CircuitPlan, FeedsTwoElementsFromTwoCircuits) {
   // Half of (a)'s circuits each: 12 A are left, 11.5 and 9.8 A drawn.
   for (const CircuitLoad& circuit : one.circuit.circuits)
     for (const CircuitVerdict& verdict : circuit.verdicts)
-      EXPECT_EQ(verdict.overall, Fit::Fits) << verdictText(verdict);
+      EXPECT_EQ(verdict.overall, Fit::Fits) << inEnglish(verdictText(verdict));
 }
 
 TEST(CircuitAnswer, GivesTheDemosFourRigsTheirVerdicts) {
@@ -238,7 +238,7 @@ TEST(CircuitAnswer, CannotSayWithoutARegion) {
 TEST(CircuitWords, CarryTheStatusOfEveryRule) {
   for (const CircuitRules& rules : bundledRules()) {
     for (const Outlet& outlet : rules.outlets) {
-      const std::string text = citeText(outlet.cite);
+      const std::string text = inEnglish(citeText(outlet.cite));
       EXPECT_EQ(text.find("from memory, check") != std::string::npos,
                 outlet.cite.status == Status::Memory)
           << text;

@@ -139,8 +139,8 @@ TEST(CircuitQuestion, DrawsTheCurrentOfEachPartOfTheDay) {
 
 TEST(CircuitQuestion, EndsWithTheDeferralAndShowsThePlansOwnCautions) {
   const Answer answer = ask(Question::Circuit);
-  const auto deferral = rigs::electricianText();
-  EXPECT_EQ(answer.cautions.back().toStdString(), std::string(deferral));
+  const auto deferral = rigs::inEnglish(rigs::electricianText());
+  EXPECT_EQ(answer.cautions.back().toStdString(), deferral);
   EXPECT_EQ(answer.allCautions().back(), answer.cautions.back());
   EXPECT_GE(answer.furtherCautions.size(), 5);
   EXPECT_TRUE(answer.furtherCautions.join(QString()).contains(QStringLiteral("Dry firing")));

@@ -11,6 +11,7 @@
 
 #include "gui/window/words/catalogue_words.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/circuits/rules_file.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/plans/catalogue.hpp"
