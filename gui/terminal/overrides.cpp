@@ -160,19 +160,24 @@ struct Known {
 };
 const std::vector<Known>& known() {
   static const std::vector<Known> all{
-      {{"--room", "TEMPERATURE", "of the room", "16 °C"}, room},
-      {{"--water", "TEMPERATURE", "of the water as drawn", "10 °C"}, water},
-      {{"--humidity", "SHARE", "of the room's air", "50 %"}, humidity},
-      {{"--altitude", "HEIGHT", "above the sea", "1600 m"}, altitude},
-      {{"--supply-voltage", "VOLTAGE", "of every rig's supply", "208 V"}, supplyVoltage},
-      {{"--circuit", "CURRENT", "every rig's circuit is rated for", "16 A"}, circuit},
-      {{"--region", "NAME", "whose electrical rules apply", "Canada"}, region},
-      {{"--rules", "FILE", "electrical rules of a region of your own", "my-region.json"},
+      {{"--room", "TEMPERATURE", TOLD("Terminal", "of the room"), "16 °C"}, room},
+      {{"--water", "TEMPERATURE", TOLD("Terminal", "of the water as drawn"), "10 °C"}, water},
+      {{"--humidity", "SHARE", TOLD("Terminal", "of the room's air"), "50 %"}, humidity},
+      {{"--altitude", "HEIGHT", TOLD("Terminal", "above the sea"), "1600 m"}, altitude},
+      {{"--supply-voltage", "VOLTAGE", TOLD("Terminal", "of every rig's supply"), "208 V"},
+       supplyVoltage},
+      {{"--circuit", "CURRENT", TOLD("Terminal", "every rig's circuit is rated for"), "16 A"},
+       circuit},
+      {{"--region", "NAME", TOLD("Terminal", "whose electrical rules apply"), "Canada"}, region},
+      {{"--rules", "FILE", TOLD("Terminal", "electrical rules of a region of your own"),
+        "my-region.json"},
        rulesFile},
-      {{"--within", "TIME", "wanted to strike, and from mash to boil", "45 min"}, within},
-      {{"--boil-off", "RATE", "wanted, of the volume before the boil", "8 %/h"}, boilOff},
-      {{"--headspace", "SHARE", "of the vessel to keep free", "10 %"}, headspace},
-      {{"--alone", "TIME", "unplugged at the mash temperature", "10 h"}, alone}};
+      {{"--within", "TIME", TOLD("Terminal", "wanted to strike, and from mash to boil"), "45 min"},
+       within},
+      {{"--boil-off", "RATE", TOLD("Terminal", "wanted, of the volume before the boil"), "8 %/h"},
+       boilOff},
+      {{"--headspace", "SHARE", TOLD("Terminal", "of the vessel to keep free"), "10 %"}, headspace},
+      {{"--alone", "TIME", TOLD("Terminal", "unplugged at the mash temperature"), "10 h"}, alone}};
   return all;
 }
 

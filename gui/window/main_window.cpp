@@ -226,9 +226,10 @@ void MainWindow::showState() {
   stale_->setVisible(errors > 0);
   stale_->setText(page_->solution() ? tr("This answers the plan as it last was without problems.")
                                     : tr("There is no answer yet: the plan has problems."));
-  status_->setText(errors > 0 ? tr("%n problem(s) in the plan", nullptr, errors)
-                   : busy_    ? tr("Computing")
-                              : QString());
+  status_->setText(errors == 1  ? tr("1 problem in the plan")
+                   : errors > 1 ? tr("%1 problems in the plan").arg(errors)
+                   : busy_      ? tr("Computing")
+                                : QString());
 }
 
 void MainWindow::retranslate() {

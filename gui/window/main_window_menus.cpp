@@ -159,8 +159,8 @@ void MainWindow::about() {
       tr("Plans a brew day with an electric kettle and accounts for every joule.\n\n"
          "Free software under the GNU General Public License, version 3 or later. It comes "
          "without any warranty.\n\n"
-         "Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License), "
-         "nlohmann/json (MIT), fmt (MIT) and CLI11 (3-clause BSD).")
+         "Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License) "
+         "and nlohmann/json (MIT).")
           .arg(QString::fromUtf8(qVersion())));
   box.exec();
 }

@@ -67,8 +67,10 @@ TEST(German, HasTheTextsOfTheseSources) {
                                                    {QStringLiteral("/usr/lib/qt6/bin")});
   if (program.isEmpty()) program = QStringLiteral("lupdate");
   lupdate.start(program,
-                {QStringLiteral("-silent"), QStringLiteral("-no-obsolete"), QStringLiteral("-I"),
-                 kSource, kSource + QStringLiteral("/gui"), QStringLiteral("-ts"), fresh});
+                {QStringLiteral("-silent"), QStringLiteral("-no-obsolete"),
+                 QStringLiteral("-tr-function-alias"), QStringLiteral("QT_TRANSLATE_NOOP+=TOLD"),
+                 QStringLiteral("-I"), kSource, kSource + QStringLiteral("/gui"),
+                 kSource + QStringLiteral("/rigs"), QStringLiteral("-ts"), fresh});
   ASSERT_TRUE(lupdate.waitForFinished(60000)) << lupdate.errorString().toStdString();
   ASSERT_EQ(lupdate.exitCode(), 0) << lupdate.readAllStandardError().toStdString();
 
