@@ -7,7 +7,7 @@
 #include <cstdio>
 #include <optional>
 
-#include "gui/telling/answer.hpp"
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
 #include "gui/window/questions/solver.hpp"
@@ -55,8 +55,10 @@ QString planNameOf(const telling::Drawing& drawing, const rigs::Reader& reader) 
 void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader) {
   const Canvas canvas;
   if (QFontDatabase::families().isEmpty())
-    throw rigs::FileError(rigs::Told(
-        TOLD("Terminal", "no font is installed to draw with; fonts-dejavu-core has one")));
+    throw rigs::FileError(
+        rigs::tell(rigs::Told(TOLD("Terminal",
+                                   "no font is installed to draw with; fonts-dejavu-core has one")),
+                   reader));
   speak(QString::fromStdString(std::string(reader.language->code())));
   const rigs::SolutionPtr solution = solveAtOnce(plan);
   if (drawing.question) {

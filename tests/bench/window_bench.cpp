@@ -15,6 +15,7 @@
 #include <memory>
 #include <string>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/words/reader.hpp"
 #include "gui/window/main_window.hpp"

@@ -113,12 +113,10 @@ QByteArray answerCsv(const SeenAnswer& seen) {
 
 QByteArray answerJson(const SeenAnswer& seen) {
   const ShownAnswer answer = shown(seen);
-  QStringList notes;
-  for (const ShownNote& note : answer.notes) notes += note.text;
   QJsonObject json{{"question", text(std::string(telling::identifierOf(seen.question)))},
                    {"title", answer.title},
                    {"sentence", answer.headline()},
-                   {"notes", QJsonArray::fromStringList(notes)},
+                   {"notes", QJsonArray::fromStringList(asLines(answer.notes))},
                    {"cautions", QJsonArray::fromStringList(answer.allCautions())}};
   addAll(json, "tables", answer.tables, tableJson);
   addAll(json, "pictures", answer.pictures, pictureJson);

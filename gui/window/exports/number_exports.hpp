@@ -5,6 +5,7 @@
 #include <QByteArray>
 
 #include "gui/telling/answer.hpp"
+#include "gui/telling/question.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 #include "rigs/answers/solution.hpp"
 

@@ -7,6 +7,7 @@
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/exports/report_pages.hpp"
@@ -60,7 +61,7 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
       }
       break;
     default:
-      all.push_back(answer({}));
+      all.push_back(answer({.everyRule = true}));
   }
   return all;
 }

@@ -43,6 +43,7 @@ ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const
       headingFont_(searchable(sized(look.font, 13.0, true))),
       titleFont_(searchable(sized(look.font, 20.0, true))),
       note_(searchable(sized(look.font, 8.0))),
+      noteHeading_(searchable(sized(look.font, 8.0, true))),
       small_(searchable(sized(look.font, 7.0))) {
   look_.font = searchable(sized(look.font, 8.0));
   const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
@@ -124,13 +125,12 @@ void ReportPages::list(const QStringList& items) {
 
 void ReportPages::notes(const QVector<ShownNote>& items) {
   for (const ShownNote& item : items) {
-    const bool entry = item.kind == ShownNote::Kind::OfARig;
-    const qreal indent = entry ? kIndent : 0.0;
-    const QStringList lines = linesOf(item.text, note_, page_.width() - indent);
-    // A heading takes its first entry along.
-    keepTogether(heightOf(lines, note_) + (entry ? 0.0 : 2.0 * lineHeight(note_)));
-    if (!entry) gap(item.kind == ShownNote::Kind::Heading ? 5.0 : 3.0);
-    y_ += drawLines(painter_, {page_.left() + indent, y_}, lines, note_);
+    const QFont& font = item.isHeading ? noteHeading_ : note_;
+    const QStringList lines = linesOf(item.text, font, page_.width());
+    // A heading takes what begins below it along.
+    keepTogether(heightOf(lines, font) + (item.isHeading ? 2.0 * lineHeight(note_) : 0.0));
+    gap(item.isHeading ? 5.0 : 1.0);
+    y_ += drawLines(painter_, {page_.left(), y_}, lines, font);
   }
   gap(5.0);
 }

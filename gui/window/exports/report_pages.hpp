@@ -34,7 +34,7 @@ class ReportPages {
   void paragraph(const QString& text);
   void strongParagraph(const QString& text);
   void list(const QStringList& items);
-  // Smaller; what is about one rig stands below what it belongs to.
+  // Smaller, below headings of their own.
   void notes(const QVector<ShownNote>& items);
   // In a frame, so that nobody overlooks it; it goes on over the page's end.
   void framed(const QString& heading, const QStringList& items);
@@ -59,7 +59,7 @@ class ReportPages {
   qreal y_ = 0.0;
   int number_ = 1;
   bool fine_ = false;
-  QFont body_, strong_, headingFont_, titleFont_, note_, small_;
+  QFont body_, strong_, headingFont_, titleFont_, note_, noteHeading_, small_;
   QPainter painter_;  // last: ends first
 };
 

@@ -3,9 +3,10 @@
 
 #include <algorithm>
 
+#include "gui/telling/tariff.hpp"
 #include "gui/window/forms/circuit_fields.hpp"
 #include "gui/window/forms/layer_fields.hpp"
-#include "gui/window/questions/tariff_text.hpp"
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
 namespace {
@@ -27,10 +28,10 @@ constexpr std::size_t kMostLayers = 10;
 std::vector<std::string> daysOfWeek(std::string_view) { return {"weekday", "weekend"}; }
 
 QString hoursOf(const rigs::Plan& plan) {
-  return plan.tariff.dependsOnTheHour() ? tariffText(plan.tariff) : QString();
+  return plan.tariff.dependsOnTheHour() ? told(telling::tariffText(plan.tariff)) : QString();
 }
 QString tiersOf(const rigs::Plan& plan) {
-  return plan.tariff.dependsOnUse() ? tariffText(plan.tariff) : QString();
+  return plan.tariff.dependsOnUse() ? told(telling::tariffText(plan.tariff)) : QString();
 }
 
 FieldSection rulesSection() {

@@ -15,10 +15,11 @@
 #include <algorithm>
 #include <vector>
 
+#include "gui/telling/answer_to.hpp"
+#include "gui/telling/words.hpp"
 #include "gui/window/charts/chart_window.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
-#include "gui/window/questions/answer_text.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -52,7 +53,7 @@ struct QuestionPage::Parts {
   std::optional<double> wanted;  // minutes
   rigs::UnitSystem units = rigs::UnitSystem::SI;
   Question question = Question::HowLong;
-  QuestionView view;
+  QuestionView view{.everyRule = true};  // the page has room for them
   telling::Answer answer;
   ShownAnswer shown;  // as it is read
 
@@ -290,7 +291,7 @@ void QuestionPage::Parts::fillOptions() {
                                                           : view.overThickness;
   kind->setCurrentIndex(first ? 0 : 1);
   savings->setCurrentIndex(view.savings ? 1 : 0);
-  if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
+  if (solution) batches->setValue(qRound(telling::brewsPerYear(solution->plan)));
 }
 
 // Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
@@ -389,9 +390,7 @@ void QuestionPage::Parts::refresh() {
   title->setText(shown.title);
   say();
   cautions->setText(shown.cautions.join(QLatin1Char(' ')));
-  QStringList lines = shown.furtherCautions;
-  if (!shown.notes.isEmpty()) lines.prepend(asLines(shown.notes));
-  note(lines.join(QLatin1Char('\n')));
+  note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
   showPictures();
   showTables();
 }

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "gui/telling/answer.hpp"
+#include "gui/telling/question.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 #include "rigs/answers/solution.hpp"
 

@@ -66,9 +66,9 @@ void addSentence(QVector<ShownNote>& notes, const Sentence& sentence, const rigs
     notes.back().text += QLatin1Char(' ') + text;
   } else if (sentence.rig) {
     const QString letter = QString::fromStdString(telling::letter(*sentence.rig));
-    notes.push_back({letter + QLatin1Char(' ') + text, ShownNote::Kind::OfARig});
+    notes.push_back({letter + QLatin1Char(' ') + text});
   } else {
-    notes.push_back({text, ShownNote::Kind::Text});
+    notes.push_back({text});
   }
 }
 
@@ -76,18 +76,16 @@ QVector<ShownNote> notesOf(const Answer& answer, const rigs::Reader& reader) {
   QVector<ShownNote> notes;
   for (const telling::Block& block : answer.blocks) {
     if (const auto* heading = std::get_if<Heading>(&block))
-      notes.push_back({told(heading->text, reader), ShownNote::Kind::Heading});
+      notes.push_back({told(heading->text, reader), true});
     if (const auto* sentence = std::get_if<Sentence>(&block)) addSentence(notes, *sentence, reader);
   }
   // Above tables, which stand elsewhere here, a heading has nothing below it.
   const auto isEmptyHeading = [&](qsizetype at) {
-    return notes[at].kind == ShownNote::Kind::Heading &&
-           (at + 1 == notes.size() || notes[at + 1].kind == ShownNote::Kind::Heading);
+    return notes[at].isHeading && (at + 1 == notes.size() || notes[at + 1].isHeading);
   };
   for (qsizetype i = notes.size(); i-- > 0;)
     if (isEmptyHeading(i)) notes.removeAt(i);
-  for (const QString& note : allTold(answer.notes, reader))
-    notes.push_back({note, ShownNote::Kind::Text});
+  for (const QString& note : allTold(answer.notes, reader)) notes.push_back({note});
   return notes;
 }
 
@@ -112,12 +110,10 @@ std::vector<std::string> rigNamesOf(const rigs::Solution& solution) {
   return names;
 }
 
-QString asLines(const QVector<ShownNote>& notes) {
-  constexpr QChar kSetIn(u'\u2003');  // em space
+QStringList asLines(const QVector<ShownNote>& notes) {
   QStringList lines;
-  for (const ShownNote& note : notes)
-    lines += note.kind == ShownNote::Kind::OfARig ? kSetIn + note.text : note.text;
-  return lines.join(QLatin1Char('\n'));
+  for (const ShownNote& note : notes) lines += note.text;
+  return lines;
 }
 
 }  // namespace gui

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "gui/telling/answer.hpp"
+#include "rigs/answers/solution.hpp"
 
 namespace gui {
 
@@ -26,9 +27,8 @@ struct ShownTable {
 };
 
 struct ShownNote {
-  enum class Kind { Heading, Text, OfARig };  // the last stands below the one before
   QString text;
-  Kind kind = Kind::Text;
+  bool isHeading = false;
 
   bool operator==(const ShownNote&) const = default;
 };
@@ -52,7 +52,7 @@ ShownAnswer shown(const telling::Answer& answer, const std::vector<std::string>&
                   const rigs::Reader& reader);
 std::vector<std::string> rigNamesOf(const rigs::Solution& solution);
 
-// Notes line by line, those of a rig set in.
-QString asLines(const QVector<ShownNote>& notes);
+// Notes line by line.
+QStringList asLines(const QVector<ShownNote>& notes);
 
 }  // namespace gui

@@ -4,6 +4,8 @@
 
 #include <stdexcept>
 
+#include "gui/telling/answer_to.hpp"
+#include "gui/telling/case.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 #include "gui/window/questions/solver.hpp"
 #include "gui/window/words/reader.hpp"

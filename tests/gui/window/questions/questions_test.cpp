@@ -104,4 +104,21 @@ TEST_F(TheWindow, RemembersWhatWasOnScreen) {
   EXPECT_EQ(window().forms().tabs().currentIndex(), 1);
 }
 
+TEST_F(TheWindow, ChangesBetweenBothDaysOfAJacketAndWhatIsSaved) {
+  window().setQuestion(gui::telling::Question::WorthJacket);
+  ASSERT_TRUE(settles());
+  auto& page = window().page();
+  const auto title = [&] { return QString::fromStdString(page.currentAnswer().pictures[0].title); };
+  EXPECT_TRUE(title().contains("with a jacket and without"));
+  QComboBox* shown = nullptr;
+  for (auto* box : page.findChildren<QComboBox*>())
+    if (box->isVisible() && box->itemText(1) == "what a jacket saves") shown = box;
+  ASSERT_NE(shown, nullptr);
+  shown->setFocus();
+  QTest::keyClick(shown, Qt::Key_Down);
+  EXPECT_EQ(title(), QStringLiteral("Time a jacket saves"));
+  QTest::keyClick(shown, Qt::Key_Up);
+  EXPECT_TRUE(title().contains("with a jacket and without"));
+}
+
 }  // namespace
