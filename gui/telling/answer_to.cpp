@@ -81,6 +81,26 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   return answer;
 }
 
+rigs::Depth depthOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+    case Question::WhereHeat:
+    case Question::BoilsEnough:
+      return rigs::Depth::Day;
+    case Question::WorthJacket:
+    case Question::WhatCost:
+    case Question::HowFarCools:
+      return rigs::Depth::DayAndJacket;
+    case Question::WhichElement:
+      return rigs::Depth::Everything;
+    case Question::Circuit:
+      return rigs::Depth::Circuit;
+    case Question::Room:
+      return rigs::Depth::Room;
+  }
+  return rigs::Depth::Everything;
+}
+
 rigs::Searches neededBy(Question question, const QuestionView& view) {
   switch (question) {
     case Question::BoilsEnough:

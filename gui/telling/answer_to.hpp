@@ -4,6 +4,7 @@
 
 #include "gui/telling/answer.hpp"
 #include "gui/telling/question.hpp"
+#include "rigs/answers/answers.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/words/language.hpp"
 
@@ -13,6 +14,8 @@ namespace gui::telling {
 // which covers what neededBy() says.
 Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
                 const QuestionView& view = {});
+// How deep the answers are that it is told from.
+rigs::Depth depthOf(Question question);
 // What takes longer than the days and this answer shows, in its pictures, tables or sentences.
 rigs::Searches neededBy(Question question, const QuestionView& view = {});
 

@@ -62,11 +62,11 @@ void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rig
   speak(QString::fromStdString(std::string(reader.language->code())));
   const rigs::SolutionPtr solution = solveAtOnce(plan);
   if (drawing.question) {
-    exportAnswer(
-        drawing.to,
-        {*drawing.question, telling::answerTo(*drawing.question, *solution, reader, drawing.view),
-         solution, reader},
-        paperLook());
+    const telling::Question question = *drawing.question;
+    exportAnswer(drawing.to,
+                 {question, drawing.view,
+                  telling::answerTo(question, *solution, reader, drawing.view), solution, reader},
+                 paperLook());
   } else {
     writeReport(drawing.to, {.solution = solution,
                              .units = reader.units,

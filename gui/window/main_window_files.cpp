@@ -217,7 +217,8 @@ void MainWindow::exportSeen(const QString& path) {
     look = lookOf(page_->palette(), font(), locale());
     look.font = paper.font;  // a named one, which looks the same elsewhere
   }
-  const SeenAnswer seen{page_->question(), page_->seenAnswer(), page_->solution(), page_->reader()};
+  const SeenAnswer seen{page_->question(), page_->view(), page_->seenAnswer(), page_->solution(),
+                        page_->reader()};
   const auto write = [path, seen, look]() -> QString {
     try {
       exportAnswer(path.toStdString(), seen, look);
@@ -233,7 +234,8 @@ void MainWindow::exportSeen(const QString& path) {
       complain(tr("Nothing was exported."), problem);
     }
   };
-  if (QFileInfo(path).suffix().toLower() != QLatin1String("json")) {
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (ending != QLatin1String("json") && ending != QLatin1String("csv")) {
     tell(write());
     return;
   }

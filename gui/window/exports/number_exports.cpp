@@ -5,6 +5,7 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/telling/csv.hpp"
 #include "rigs/results/result_json.hpp"
 
@@ -91,13 +92,17 @@ QJsonObject tableJson(const ShownTable& table) {
   return json;
 }
 
-// Computed anew without curves: keeping them makes the integrator stop more often, which shows in
-// the twelfth digit, and these are to be the terminal's bytes.
+// Computed anew: keeping curves makes the integrator stop more often, which shows in the twelfth
+// digit, and these are to be the terminal's bytes.
+rigs::Answers withoutCurves(const rigs::Plan& plan, rigs::Depth depth) {
+  return rigs::answer(plan, depth);
+}
+
 std::string resultText(const rigs::Plan& plan, Question question) {
   const rigs::Depth depth = question == Question::Circuit ? rigs::Depth::Circuit
                             : question == Question::Room  ? rigs::Depth::Room
                                                           : rigs::Depth::Everything;
-  return rigs::resultJson(plan, rigs::answer(plan, depth));
+  return rigs::resultJson(plan, withoutCurves(plan, depth));
 }
 
 }  // namespace
@@ -107,8 +112,10 @@ ShownAnswer shown(const SeenAnswer& seen) {
 }
 
 QByteArray answerCsv(const SeenAnswer& seen) {
-  return QByteArray::fromStdString(
-      telling::csvOf(seen.answer, rigNamesOf(*seen.solution), seen.reader));
+  rigs::Solution solution = *seen.solution;
+  solution.answers = withoutCurves(solution.plan, telling::depthOf(seen.question));
+  const telling::Answer answer = telling::answerTo(seen.question, solution, seen.reader, seen.view);
+  return QByteArray::fromStdString(telling::csvOf(answer, rigNamesOf(solution), seen.reader));
 }
 
 QByteArray answerJson(const SeenAnswer& seen) {

@@ -14,13 +14,14 @@ namespace gui {
 // An answer, whose it is, and who reads it.
 struct SeenAnswer {
   telling::Question question;
+  telling::QuestionView view;
   telling::Answer answer;
   rigs::SolutionPtr solution;
   rigs::Reader reader;
 };
 ShownAnswer shown(const SeenAnswer& seen);
 
-// The tables and cautions, as telling::csvOf() writes them for the terminal, too.
+// Tables and cautions: the bytes that the terminal writes of the same question for this reader.
 QByteArray answerCsv(const SeenAnswer& seen);
 // "seen": title, sentence, pictures with all their points and tables, in the reader's units and
 // language; "result": everything in SI, as the terminal's --json writes it.

@@ -3,23 +3,20 @@
 
 #include <QApplication>
 #include <QBoxLayout>
-#include <QComboBox>
 #include <QCoreApplication>
 #include <QEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QSpinBox>
 #include <QTimer>
 #include <QToolButton>
 #include <algorithm>
 #include <vector>
 
 #include "gui/telling/answer_to.hpp"
-#include "gui/telling/words.hpp"
-#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
+#include "gui/window/questions/question_options.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -60,15 +57,7 @@ struct QuestionPage::Parts {
   QLabel* title;
   QLabel* sentence;
   QToolButton* more;
-  QWidget* options;
-  QLabel* savingsLabel;
-  QComboBox* savings;
-  QLabel* rigLabel;
-  QComboBox* rig;
-  QLabel* kindLabel;
-  QComboBox* kind;
-  QLabel* batchesLabel;
-  QSpinBox* batches;
+  QuestionOptions* options;
   QScrollArea* scroll;
   QBoxLayout* pictures;
   std::vector<PlanChart*> charts;
@@ -93,54 +82,24 @@ struct QuestionPage::Parts {
   void showPictures();
   void showTables();
   PlanChart* newChart();
-  void fillOptions();
   void arrange();
-  void optionChanged();
+
+ private:
+  QLabel* label() const;
+  QWidget* scrolled();
 };
 
-QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
-  auto* column = new QVBoxLayout(of);
-  title = new QLabel(of);
-  title->setTextFormat(Qt::PlainText);
-  sentence = new QLabel(of);
-  sentence->setTextFormat(Qt::PlainText);
-  sentence->setWordWrap(true);
-  sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  more = new QToolButton(of);
-  more->setObjectName(QStringLiteral("whole answer"));
-  more->setCheckable(true);
-  more->setAutoRaise(true);
-  options = new QWidget(of);
-  auto* row = new QHBoxLayout(options);
-  row->setContentsMargins(0, 0, 0, 0);
-  kindLabel = new QLabel(options);
-  kind = new QComboBox(options);
-  savingsLabel = new QLabel(options);
-  savings = new QComboBox(options);
-  rigLabel = new QLabel(options);
-  rig = new QComboBox(options);
-  batchesLabel = new QLabel(options);
-  batches = new QSpinBox(options);
-  batches->setRange(1, 1000);
-  batches->setKeyboardTracking(false);
-  for (QComboBox* box : {kind, savings, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  kindLabel->setBuddy(kind);
-  savingsLabel->setBuddy(savings);
-  rigLabel->setBuddy(rig);
-  batchesLabel->setBuddy(batches);
-  for (QWidget* widget : {static_cast<QWidget*>(kindLabel), static_cast<QWidget*>(kind),
-                          static_cast<QWidget*>(savingsLabel), static_cast<QWidget*>(savings),
-                          static_cast<QWidget*>(rigLabel), static_cast<QWidget*>(rig),
-                          static_cast<QWidget*>(batchesLabel), static_cast<QWidget*>(batches)}) {
-    row->addWidget(widget);
-  }
-  row->addStretch(1);
+// Whole sentences, which a person may copy.
+QLabel* QuestionPage::Parts::label() const {
+  auto* made = new QLabel(page);
+  made->setTextFormat(Qt::PlainText);
+  made->setWordWrap(true);
+  made->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  return made;
+}
 
-  scroll = new QScrollArea(of);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  auto* inside = new QWidget(scroll);
+QWidget* QuestionPage::Parts::scrolled() {
+  auto* inside = new QWidget;
   auto* stack = new QVBoxLayout(inside);
   stack->setContentsMargins(0, 0, 0, 0);
   pictures = new QBoxLayout(QBoxLayout::TopToBottom);
@@ -148,22 +107,32 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   stack->addLayout(pictures);
   below = new QVBoxLayout;
   stack->addLayout(below);
-  notes = new QLabel(inside);
-  notes->setTextFormat(Qt::PlainText);
-  notes->setWordWrap(true);
-  notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  notes = label();
   notes->setContentsMargins(0, 8, 0, 8);
-  writesNotes = new QTimer(of);
-  writesNotes->setSingleShot(true);
-  writesNotes->setInterval(kHandRests);
   stack->addWidget(notes);
   stack->addStretch(1);
-  scroll->setWidget(inside);
+  writesNotes = new QTimer(page);
+  writesNotes->setSingleShot(true);
+  writesNotes->setInterval(kHandRests);
+  return inside;
+}
 
-  cautions = new QLabel(of);
-  cautions->setTextFormat(Qt::PlainText);
-  cautions->setWordWrap(true);
-  cautions->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
+  auto* column = new QVBoxLayout(of);
+  title = new QLabel(of);
+  title->setTextFormat(Qt::PlainText);
+  sentence = label();
+  more = new QToolButton(of);
+  more->setObjectName(QStringLiteral("whole answer"));
+  more->setCheckable(true);
+  more->setAutoRaise(true);
+  options = new QuestionOptions(of);
+  scroll = new QScrollArea(of);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidget(scrolled());
+  cautions = label();
 
   column->addWidget(title);
   auto* said = new QHBoxLayout;
@@ -175,10 +144,8 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   column->addWidget(cautions);
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
-  QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(savings, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
+  QObject::connect(options, &QuestionOptions::viewChosen, of, &QuestionPage::setView);
+  QObject::connect(options, &QuestionOptions::yearChosen, of, &QuestionPage::yearChanged);
   QObject::connect(writesNotes, &QTimer::timeout, of, [this] { writeNotes(); });
   QObject::connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, of, [this] {
     if (writesNotes->isActive()) writeNotes();
@@ -205,44 +172,10 @@ void QuestionPage::Parts::writeNotes() {
   if (notes->text() != noted) notes->setText(noted);
 }
 
-void QuestionPage::Parts::optionChanged() {
-  QuestionView changed = view;
-  changed.rig = std::max(0, rig->currentIndex());
-  if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
-  if (question == Question::WorthJacket) {
-    changed.overThickness = kind->currentIndex() == 0;
-    changed.savings = savings->currentIndex() == 1;
-  }
-  if (question == Question::WhichElement) changed.asWritten = kind->currentIndex() == 0;
-  page->setView(changed);
-}
-
 // Everything that is said in a language.
 void QuestionPage::Parts::relabel() {
   page->setAccessibleName(told(telling::titleOf(question)));
-  rigLabel->setText(QCoreApplication::translate("QuestionPage", "&Rig"));
-  batchesLabel->setText(QCoreApplication::translate("QuestionPage", "&Batches a year"));
-  kindLabel->setText(question == Question::WhereHeat
-                         ? QCoreApplication::translate("QuestionPage", "&Show")
-                         : QCoreApplication::translate("QuestionPage", "&Against"));
-  const QStringList kinds =
-      question == Question::WhereHeat
-          ? QStringList{QCoreApplication::translate("QuestionPage", "power over time, one rig"),
-                        QCoreApplication::translate("QuestionPage", "energy of the day, all rigs")}
-      : question == Question::WhichElement
-          ? QStringList{QCoreApplication::translate("QuestionPage", "power written on the element"),
-                        QCoreApplication::translate("QuestionPage",
-                                                    "power at the supply's voltage")}
-          : QStringList{QCoreApplication::translate("QuestionPage", "thickness of the insulation"),
-                        QCoreApplication::translate("QuestionPage", "power of the element")};
-  const QSignalBlocker quiet(kind);
-  kind->clear();
-  kind->addItems(kinds);
-  savingsLabel->setText(QCoreApplication::translate("QuestionPage", "&Show"));
-  const QSignalBlocker quietSavings(savings);
-  savings->clear();
-  savings->addItems({QCoreApplication::translate("QuestionPage", "with a jacket and without"),
-                     QCoreApplication::translate("QuestionPage", "what a jacket saves")});
+  options->relabel(question);
   for (AnswerTable* table : tables) nameTable(*table);
   notes->setAccessibleName(
       QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
@@ -251,47 +184,6 @@ void QuestionPage::Parts::relabel() {
   more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
   more->setToolTip(QCoreApplication::translate(
       "QuestionPage", "Shows or folds away what follows the first sentence"));
-}
-
-void QuestionPage::Parts::fillOptions() {
-  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket ||
-                     question == Question::WhichElement;
-  // Bars show every rig, but the sentence is still about one.
-  const bool oneRig = question == Question::WhereHeat;
-  const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
-  kindLabel->setVisible(kinds);
-  kind->setVisible(kinds);
-  savingsLabel->setVisible(question == Question::WorthJacket);
-  savings->setVisible(question == Question::WorthJacket);
-  rigLabel->setVisible(oneRig);
-  rig->setVisible(oneRig);
-  batchesLabel->setVisible(cost);
-  batches->setVisible(cost);
-  options->setVisible(kinds || oneRig || cost);
-  const QSignalBlocker quietRig(rig);
-  const QSignalBlocker quietKind(kind);
-  const QSignalBlocker quietSavings(savings);
-  const QSignalBlocker quietBatches(batches);
-  QStringList names;
-  if (solution) {
-    for (std::size_t i = 0; i < solution->answers.rigs.size(); ++i) {
-      names += QStringLiteral("%1 %2").arg(letterOfRig(static_cast<int>(i)),
-                                           QString::fromStdString(solution->answers.rigs[i].name));
-    }
-  }
-  QStringList before;
-  for (int i = 0; i < rig->count(); ++i) before += rig->itemText(i);
-  if (before != names) {
-    rig->clear();
-    rig->addItems(names);
-  }
-  rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
-  const bool first = question == Question::WhereHeat      ? !view.asBars
-                     : question == Question::WhichElement ? view.asWritten
-                                                          : view.overThickness;
-  kind->setCurrentIndex(first ? 0 : 1);
-  savings->setCurrentIndex(view.savings ? 1 : 0);
-  if (solution) batches->setValue(qRound(telling::brewsPerYear(solution->plan)));
 }
 
 // Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
@@ -378,7 +270,7 @@ void QuestionPage::Parts::holdStill(bool still) {
 
 void QuestionPage::Parts::refresh() {
   choose();
-  fillOptions();
+  options->show(question, view, solution);
   const rigs::Reader reader = readerOf(units);
   answer = {};
   answer.title = telling::titleOf(question);

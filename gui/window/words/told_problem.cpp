@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/words/told_problem.hpp"
 
+#include <QCoreApplication>
 #include <QHash>
 #include <QRegularExpression>
 #include <QStringList>
 #include <QVector>
 #include <optional>
 
-#include "gui/window/questions/answer_text.hpp"
 #include "gui/window/words/catalogue_words.hpp"
 #include "gui/window/words/language.hpp"
 #include "gui/window/words/phrases.hpp"
@@ -91,7 +91,7 @@ class Teller {
       QStringList places;
       if (!text.startsWith(one.between.front()) || !text.endsWith(one.between.back())) continue;
       if (!fill(text, one.between, 1, one.between.front().size(), places)) continue;
-      QString result = translate("Problem", one.english);
+      QString result = QCoreApplication::translate("Problem", one.english);
       return filled(result, places);
     }
     if (isCatalogueWord(text)) return catalogueWord(text);

@@ -9,6 +9,7 @@
 #include <cerrno>
 #include <system_error>
 
+#include "gui/telling/jacket.hpp"
 #include "gui/window/words/catalogue_words.hpp"
 #include "gui/window/words/language.hpp"
 #include "gui/window/words/reader.hpp"
@@ -306,7 +307,8 @@ TEST(CatalogueWord, NamesAJacketsLayers) {
                  .layers = {{.material = "cork", .thickness = millimetres(12.5)},
                             {.material = "", .insulance = squareMetreKelvinsPerWatt(0.3)}}},
                 {.where = "lid", .layers = {{.material = "oak", .thickness = millimetres(20.0)}}}}};
-  EXPECT_EQ(gui::jacketText(jacket, rigs::UnitSystem::SI),
+  const rigs::Reader reader = gui::readerOf(rigs::UnitSystem::SI);
+  EXPECT_EQ(gui::told(gui::telling::jacketWords(jacket, reader), reader),
             QStringLiteral("Seite 12,5 mm Kork + R 0,3 m²·K/W; Deckel 20 mm Eiche"));
 }
 
