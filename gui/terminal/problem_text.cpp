@@ -19,7 +19,7 @@ std::string complaintText(std::string_view sentence, std::size_t width) {
 }
 
 std::string problemText(const rigs::Problems& problems, const std::string& name,
-                        const TextStyle& style) {
+                        const rigs::Reader& reader, const TextStyle& style) {
   if (problems.empty()) return {};
   const auto errors = std::count_if(
       problems.begin(), problems.end(),
@@ -36,7 +36,7 @@ std::string problemText(const rigs::Problems& problems, const std::string& name,
     const std::string where = problem.where.empty() ? "whole document" : plainText(problem.where);
     text += fmt::format("  {}{}\n", where,
                         problem.severity == rigs::Severity::Warning ? " (remark)" : "");
-    std::string message = plainText(problem.message);
+    std::string message = plainText(rigs::tell(problem.message, reader));
     if (!message.empty() && message.back() != '.') message += '.';
     for (const std::string& line : wrapped(message, std::max(style.width, kNarrowest) - 4)) {
       text += "    " + line + '\n';

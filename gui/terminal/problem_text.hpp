@@ -8,6 +8,7 @@
 
 #include "gui/terminal/page.hpp"
 #include "rigs/documents/problems.hpp"
+#include "rigs/words/told.hpp"
 
 namespace gui {
 
@@ -16,6 +17,6 @@ std::string complaintText(std::string_view sentence, std::size_t width);
 
 // "" without problems. `name` is the document's, ready for a terminal.
 std::string problemText(const rigs::Problems& problems, const std::string& name,
-                        const TextStyle& style);
+                        const rigs::Reader& reader, const TextStyle& style);
 
 }  // namespace gui

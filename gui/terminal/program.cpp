@@ -18,6 +18,7 @@
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/terminal.hpp"
 #include "gui/terminal/text_layout.hpp"
+#include "rigs/answers/plan_check.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -26,11 +27,17 @@
 namespace gui {
 namespace {
 
+using rigs::Count;
+using rigs::Quoted;
+using rigs::Told;
+
 constexpr std::size_t kWidest = 1000;  // columns anybody may ask for
 
 struct Asked {
   UnitSystem units = UnitSystem::SI;
   TextStyle style;
+
+  rigs::Reader reader() const { return {.units = units, .language = &rigs::english()}; }
 };
 
 std::optional<UnitSystem> unitsFrom(std::string text) {
@@ -46,17 +53,19 @@ Asked understand(const Request& request, const TextStyle& terminal, rigs::Proble
   if (const auto units = unitsFrom(request.units)) {
     asked.units = *units;
   } else {
-    problems.push_back({rigs::Severity::Error, "--units",
-                        fmt::format("{} was given; SI or US is accepted, for example \"US\"",
-                                    rigs::quotedText(request.units))});
+    problems.push_back(
+        {rigs::Severity::Error, "--units",
+         Told(TOLD("Terminal", "%1 was given; SI or US is accepted, for example \"US\""),
+              Quoted{request.units})});
   }
   if (!request.width.empty()) {
     const auto width = columnsFrom(request.width);
     if (!width) {
-      problems.push_back({rigs::Severity::Error, "--width",
-                          fmt::format("{} was given; a whole number from {} to {} is accepted, for "
-                                      "example \"80\"",
-                                      rigs::quotedText(request.width), kNarrowest, kWidest)});
+      problems.push_back(
+          {rigs::Severity::Error, "--width",
+           Told(TOLD("Terminal",
+                     "%1 was given; a whole number from %2 to %3 is accepted, for example \"80\""),
+                Quoted{request.width}, Count{kNarrowest}, Count{kWidest})});
     } else {
       asked.style.width = *width;
     }
@@ -132,15 +141,15 @@ Finished questionAboutPlan(const Request& request, const TextStyle& terminal, Dr
   rigs::Plan none;
   applyOverrides(request.overrides, plan ? *plan : none, ofOptions);
   const bool optionsFine = !rigs::hasErrors(ofOptions);
-  if (plan && optionsFine) rigs::checkPlan(*plan, problems, asked.units);
-  const std::string complaint =
-      problemText(ofOptions, "the command", asked.style) + problemText(problems, name, asked.style);
+  if (plan && optionsFine) rigs::checkPlan(*plan, problems);
+  const std::string complaint = problemText(ofOptions, "the command", asked.reader(), asked.style) +
+                                problemText(problems, name, asked.reader(), asked.style);
   const bool fine = optionsFine && plan && !rigs::hasErrors(problems);
   // Who asked for JSON gets problems as JSON, whatever the question was.
   if (request.form == Form::Json && (!fine || request.command == Command::Check)) {
     rigs::Problems all = ofOptions;
     all.insert(all.end(), problems.begin(), problems.end());
-    return {rigs::problemsJson(all, name), {}, fine ? 0 : 2};
+    return {rigs::problemsJson(all, name, asked.units), {}, fine ? 0 : 2};
   }
   if (!fine) return {{}, complaint, 2};
   if (request.command == Command::Check) {
@@ -194,7 +203,7 @@ Finished newPlan(const Request& request, const TextStyle& terminal) {
   return {fmt::format("Wrote {0}. Edit it, then type:  heatledger answer {0}\n", name), {}, 0};
 }
 
-Finished schema(const Request& request, const TextStyle& style) {
+Finished schema(const Request& request, const TextStyle& terminal) {
   const std::string wanted = request.subject.empty() ? "plan" : request.subject;
   for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
     if (document.name == "schemas/" + wanted + ".schema.json")
@@ -202,11 +211,23 @@ Finished schema(const Request& request, const TextStyle& style) {
   }
   const rigs::Problems problems{
       {rigs::Severity::Error, "schema",
-       fmt::format(
-           "{} was given; plan, rules, tariff, catalogue or result is accepted, for example "
-           "\"heatledger schema rules\"",
-           rigs::quotedText(wanted))}};
-  return {{}, problemText(problems, "the command", style), 2};
+       Told(TOLD("Terminal",
+                 "%1 was given; plan, rules, tariff, catalogue or result is accepted, for example "
+                 "\"heatledger schema rules\""),
+            Quoted{wanted})}};
+  const Asked asked = understandQuietly(request, terminal);
+  return {{}, problemText(problems, "the command", asked.reader(), terminal), 2};
+}
+
+Told unknownList(const std::string& subject) {
+  if (subject.empty())
+    return Told(TOLD("Terminal",
+                     "nothing was given; materials, supplies, rigs or tariffs is accepted, for "
+                     "example \"heatledger list supplies\""));
+  return Told(TOLD("Terminal",
+                   "%1 was given; materials, supplies, rigs or tariffs is accepted, for example "
+                   "\"heatledger list supplies\""),
+              Quoted{subject});
 }
 
 Finished list(const Request& request, const TextStyle& terminal) {
@@ -214,13 +235,10 @@ Finished list(const Request& request, const TextStyle& terminal) {
   const Asked asked = understand(request, terminal, problems);
   const auto page = cataloguePage(request.subject, asked.units);
   if (!page) {
-    problems.push_back(
-        {rigs::Severity::Error, "list",
-         fmt::format("{} was given; materials, supplies, rigs or tariffs is accepted, for example "
-                     "\"heatledger list supplies\"",
-                     request.subject.empty() ? "nothing" : rigs::quotedText(request.subject))});
+    problems.push_back({rigs::Severity::Error, "list", unknownList(request.subject)});
   }
-  if (!problems.empty()) return {{}, problemText(problems, "the command", asked.style), 2};
+  if (!problems.empty())
+    return {{}, problemText(problems, "the command", asked.reader(), asked.style), 2};
   if (request.form == Form::Json) return {catalogueJson(request.subject), {}, 0};
   return {shown(*page, request.form, asked.style), {}, 0};
 }
@@ -248,6 +266,10 @@ Finished carryOut(const Request& request, const TextStyle& terminal, Drawing dra
       default:
         return questionAboutPlan(request, terminal, draw);
     }
+  } catch (const rigs::FileError& error) {
+    const Asked asked = understandQuietly(request, terminal);
+    const std::string sentence = plainText(rigs::tell(error.told(), asked.reader()));
+    return {{}, complaintText(sentence + ".", asked.style.width), 1};
   } catch (const std::exception& problem) {
     const Asked asked = understandQuietly(request, terminal);
     return {{}, complaintText(plainText(problem.what()) + ".", asked.style.width), 1};

@@ -9,6 +9,8 @@
 #include <utility>
 #include <vector>
 
+#include "rigs/answers/plan_check.hpp"
+
 namespace gui {
 namespace {
 

@@ -23,7 +23,7 @@ gui::SolutionPtr withTariff(const std::string& tariff) {
       rigs::withValue(std::string(rigs::demoPlanText()), "/tariff", tariff);
   rigs::Problems problems;
   const auto plan = rigs::readPlan(document, ".", problems);
-  if (!plan) throw std::logic_error(problems.front().message);
+  if (!plan) throw std::logic_error(inEnglish(problems.front().message));
   return gui::solveAtOnce(*plan);
 }
 
