@@ -7,7 +7,7 @@
 #include "gui/telling/tariff.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/plans/catalogue.hpp"
-#include "rigs/plans/tariff.hpp"
+#include "rigs/plans/tariff_reader.hpp"
 
 namespace gui {
 namespace {

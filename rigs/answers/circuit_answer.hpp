@@ -81,8 +81,4 @@ CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const physics:
 // Empty where nothing applies.
 std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details);
 
-// What a plan says about circuits against its region: voltages, outlets and conductors that are
-// not there. Appends errors, each with its place.
-void checkCircuits(const Plan& plan, Problems& problems);
-
 }  // namespace rigs

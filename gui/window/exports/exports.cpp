@@ -10,13 +10,10 @@
 
 #include "gui/window/exports/text_flow.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace gui {
 namespace {
-
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(gui::Exports)
-};
 
 constexpr qreal kMargin = 28.0;  // logical pixels
 constexpr qreal kGap = 16.0;
@@ -109,10 +106,10 @@ QByteArray contents(const std::filesystem::path& path, const SeenAnswer& seen,
   if (ending == ".svg") return answerSvg(shown(seen), kSheetWidth, look);
   if (ending == ".csv") return answerCsv(seen);
   if (ending == ".json") return answerJson(seen);
-  throw rigs::FileError(
-      Words::tr("%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted")
-          .arg(QString::fromStdString('"' + path.string() + '"'))
-          .toStdString());
+  throw rigs::FileError(rigs::Told(
+      TOLD("gui::Exports",
+           "%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted"),
+      rigs::inQuotes(path.string())));
 }
 
 }  // namespace

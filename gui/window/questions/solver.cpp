@@ -7,6 +7,8 @@
 
 #include "rigs/answers/search.hpp"
 
+#include "rigs/answers/plan_check.hpp"
+
 namespace gui {
 namespace {
 

@@ -125,7 +125,7 @@ TEST(ReportOnCircuits, SaysThemOfTwoCircuitsWithPumpAndCords) {
     document = rigs::withValue(document, pointer, value);
   rigs::Problems problems;
   const auto plan = rigs::readPlan(document, ".", problems);
-  ASSERT_TRUE(plan) << problems.front().message;
+  ASSERT_TRUE(plan) << inEnglish(problems.front().message);
   expectSame(gui::solveAtOnce(*plan));
 }
 

@@ -59,7 +59,8 @@ rigs::SolutionPtr edited(const std::vector<std::pair<std::string, std::string>>&
   for (const auto& [pointer, value] : edits) document = rigs::withValue(document, pointer, value);
   rigs::Problems problems;
   const auto plan = rigs::readPlan(document, ".", problems);
-  if (!plan) throw std::logic_error("the edited demo has errors: " + problems.front().message);
+  if (!plan)
+    throw std::logic_error("the edited demo has errors: " + inEnglish(problems.front().message));
   return gui::solveAtOnce(*plan);
 }
 
