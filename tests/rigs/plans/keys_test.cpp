@@ -14,12 +14,14 @@
 #include "rigs/answers/answers.hpp"
 #include "rigs/results/result_json.hpp"
 #include "tests/rigs/plans/full_plans.hpp"
+#include "tests/rigs/plans/plain_ranges.hpp"
 #include "tests/rigs/plans/plan_edit.hpp"
 
 namespace rigs {
 namespace {
 
 using test_support::Json;
+using test_support::plain;
 namespace fs = std::filesystem;
 using Pointer = Json::json_pointer;
 
@@ -182,13 +184,6 @@ TEST(PlanKeys, StandInTheTableOnceEach) {
 
 // "20 to 100 °C" in a sentence is "20 to 100 C" in the table.
 TEST(PlanKeys, TellNoOtherRangeThanTheirOwn) {
-  const auto plain = [](std::string text) {
-    for (const auto& [from, to] :
-         {std::pair("°", ""), std::pair("³", "3"), std::pair("²", "2"), std::pair("·", "*")})
-      for (std::size_t i = text.find(from); i != std::string::npos; i = text.find(from))
-        text.replace(i, std::string_view(from).size(), to);
-    return text;
-  };
   static const std::regex kRange(R"(-?[0-9][0-9.]*( [A-Za-z%]+)? to -?[0-9])");
   int told = 0;
   for (const Key& key : planKeys()) {
