@@ -5,6 +5,7 @@ documents with one thing wrong. Usage: documents_test.py SOURCE_FOLDER HEATLEDGE
 import copy
 import json
 import pathlib
+import random
 import re
 import subprocess
 import sys
@@ -73,6 +74,54 @@ def result_of(command, plan):
     return json.loads(ran.stdout)
 
 
+def resolved(of, node):
+    """What stands beside a reference holds together with what is referred to."""
+    while "properties" not in node and "items" not in node:
+        if "$ref" in node:
+            node = of["$defs"][node["$ref"].split("/")[-1]]
+        elif "anyOf" in node:
+            node = node["anyOf"][0]
+        else:
+            break
+    return node
+
+
+def objects_in(of, node, document):
+    """Every object of a plan, each with its schema."""
+    node = resolved(of, node)
+    if isinstance(document, list):
+        for entry in document:
+            yield from objects_in(of, node["items"], entry)
+    elif isinstance(document, dict) and "properties" in node:
+        yield document, node["properties"]
+        for key, value in document.items():
+            if key in node["properties"]:
+                yield from objects_in(of, node["properties"][key], value)
+
+
+def changed(of, plan, chance):
+    """The plan with some keys dropped, and others added as the schema's examples have them."""
+    plan = copy.deepcopy(plan)
+    for _ in range(chance.randint(1, 2)):
+        at, known = chance.choice(list(objects_in(of, of, plan)))
+        absent = [key for key in known if key not in at and "examples" in known[key]]
+        if at and (not absent or chance.random() < 0.5):
+            del at[chance.choice(list(at))]
+        elif absent:
+            key = chance.choice(absent)
+            at[key] = copy.deepcopy(known[key]["examples"][0])
+    if "grain" not in plan.get("batch", {}):
+        plan.get("batch", {}).pop("mash", None)  # without grain nobody looks at it
+    return plan
+
+
+def check(plan):
+    """Whether the program accepts a plan, and what it says."""
+    ran = subprocess.run([PROGRAM, "check", "-"], input=json.dumps(plan).encode(), capture_output=True)
+    assert ran.returncode in (0, 2), ran.stderr.decode()
+    return ran.returncode == 0, " ".join((ran.stdout + ran.stderr).decode().split())
+
+
 class Schemas(unittest.TestCase):
     def accept(self, of, document, name):
         problems = [f"{list(e.absolute_path)}: {e.message}" for e in validator(of).iter_errors(document)]
@@ -109,7 +158,13 @@ class Schemas(unittest.TestCase):
     def test_say_the_same_of_a_tariff_within_a_plan(self):
         alone = schema("tariff")
         within = schema("plan")["$defs"]["tariff"]
-        self.assertEqual({k: v for k, v in alone.items() if k not in ("$schema", "$id", "title")}, within)
+        # A document of its own is one that others build on: it says of itself what it is.
+        for key in ("$schema", "$id", "title", "if", "then"):
+            del alone[key]
+        for tariff in (alone, within):
+            for key in ("format", "status"):
+                del tariff["properties"][key]
+        self.assertEqual(alone, within)
 
     def test_accept_the_bundled_plan_and_those_of_the_documentation(self):
         for path in bundled("demo/*.json"):
@@ -184,6 +239,31 @@ class Schemas(unittest.TestCase):
         ]:
             with self.subTest(path=path, value=value):
                 self.refuse(schema("plan"), plan, path, value)
+
+    def test_agree_with_the_reader_on_which_keys_go_together(self):
+        of = schema("plan")
+        plan = read(bundled("demo/*.json")[0])
+        kettle = read(SOURCE / "rigs/data/catalogue/rigs/40-l-steel-kettle.json")
+        pair = [{"power": "1 kW", "rated_voltage": "230 V", "top_height": "60 mm"}] * 2
+        in_full = {**copy.deepcopy(kettle), "name": "In full", "supply": {"voltage": "230 V", "current": "16 A"}}
+        two = {key: value for key, value in in_full.items() if key != "element"}
+        two.update(name="Two", elements=pair, wired="parallel", pump={"power": "30 W"})
+        accepted = refused = 0
+        chance = random.Random(2025)
+        for number in range(250):
+            base = {**plan, "rigs": [*chance.sample(plan["rigs"], 1), copy.deepcopy(chance.choice([in_full, two]))]}
+            document = changed(of, base, chance) if number else base
+            fine, said = check(document)
+            problems = [f"{list(e.absolute_path)}: {e.message}" for e in validator(of).iter_errors(document)]
+            with self.subTest(number):
+                if fine:
+                    accepted += 1
+                    self.assertEqual(problems, [], f"the reader accepts {json.dumps(document)}")
+                elif re.search(r"is missing|keep one|neither|around nothing", said):
+                    refused += 1
+                    self.assertNotEqual(problems, [], f"the reader: {said}\n{json.dumps(document)}")
+        self.assertGreater(accepted, 70)
+        self.assertGreater(refused, 70)
 
     def test_refuse_a_wrong_tariff(self):
         hours = read(SOURCE / "rigs/data/tariffs/ontario-time-of-use-2024.json")

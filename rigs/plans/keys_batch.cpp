@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The plan itself, and what is brewed.
+#include "rigs/plans/key_rows.hpp"
+
+namespace rigs::key_rows {
+namespace {
+
+using enum QuantityKind;
+
+constexpr std::string_view kJacket = R"({"side": [{"material": "cork", "thickness": "10 mm"}]})";
+
+Part plan() {
+  return {
+      .places = {""},
+      .rows = {
+          {.name = "format",
+           .value = object(),
+           .need = Need::Required,
+           .example = R"({"name": "heat-ledger-plan", "version": 1})",
+           .meaning = TOLD("PlanFields", "What this document is, and of which version.")},
+          {.name = "title",
+           .value = text("200"),
+           .example = "Altbier",
+           .label = TOLD("PlanFields", "Title"),
+           .meaning = TOLD("PlanFields", "Shown above every answer, up to 200 characters.")},
+          {.name = "batch",
+           .value = object(),
+           .need = Need::Required,
+           .example = R"({"wort": "23 L", "boil": "60 min"})",
+           .meaning = TOLD("PlanFields", "What is brewed.")},
+          {.name = "place",
+           .value = object(),
+           .need = Need::Required,
+           .example = R"({"altitude": "120 m", "room": "20 C", "water": "12 C"})",
+           .meaning = TOLD("PlanFields", "Where it is brewed.")},
+          {.name = "tariff",
+           .value = object(),
+           .example = R"({"price": "0.30 EUR/kWh"})",
+           .meaning = TOLD("PlanFields", "What energy costs. Left out: no money in the answers.")},
+          {.name = "day_starts",
+           .value = only(ValueKind::Clock),
+           .standard = "08:00",
+           .example = "08:00",
+           .label = TOLD("PlanFields", "Day starts"),
+           .meaning =
+               TOLD("PlanFields", "Clock time at which the brew day begins, such as 09:00.")},
+          {.name = "jacket_to_compare",
+           .value = objectOrNone(),
+           .standard = "none",
+           .example = kJacket,
+           .meaning = TOLD("PlanFields", "A jacket for rigs that have none.")},
+          {.name = "goals",
+           .value = object(),
+           .example = R"({"boil_within": "45 min", "boil_off": "8 %/h"})",
+           .meaning = TOLD("PlanFields", "What the sizing questions aim at.")},
+          {.name = "rigs",
+           .value = list("2", "12"),
+           .need = Need::Required,
+           .example = R"([{"name": "A", "from": "40 L steel kettle"}, )"
+                      R"({"name": "B", "from": "60 L steel kettle"}])",
+           .meaning = TOLD("PlanFields", "What is compared: 2 to 12 rigs, side by side.")}}};
+}
+
+Part format() {
+  return {.places = {"/format"},
+          .rows = {{.name = "name",
+                    .value = word({"heat-ledger-plan"}),
+                    .need = Need::Required,
+                    .example = "heat-ledger-plan",
+                    .meaning = TOLD("PlanFields", "Which kind of document this is.")},
+                   {.name = "version",
+                    .value = integer(),
+                    .need = Need::Required,
+                    .example = "1",
+                    .meaning = TOLD("PlanFields", "Version of the format.")}},
+          .mayHaveNote = false};
+}
+
+Part batch() {
+  return {
+      .places = {"/batch"},
+      .rows = {
+          {.name = "wort",
+           .value = quantity(Volume, "0.5 L", "2000 L"),
+           .need = Need::OneOf,
+           .example = "23 L",
+           .label = TOLD("PlanFields", "Wort wanted"),
+           .meaning = TOLD("PlanFields",
+                           "Cold finished wort after the boil, at 20 °C; 0.5 to 2000 L. The water "
+                           "to pour follows from it. Stands instead of the water.")},
+          {.name = "water",
+           .value = quantity(Volume, "0.5 L", "2000 L"),
+           .need = Need::OneOf,
+           .example = "28 L",
+           .label = TOLD("PlanFields", "or water poured"),
+           .meaning = TOLD("PlanFields",
+                           "Cold water poured in, at 20 °C; 0.5 to 2000 L. The wort follows from "
+                           "it. Stands instead of the wort.")},
+          {.name = "grain",
+           .value = object(),
+           .example = R"({"mass": "5 kg"})",
+           .meaning = TOLD("PlanFields",
+                           "The grain that is mashed. Left out: no mash, straight to the boil.")},
+          {.name = "mash",
+           .value = object(),
+           .need = Need::Paired,
+           .example = R"({"rests": [{"temperature": "66 C", "time": "60 min"}]})",
+           .meaning = TOLD("PlanFields",
+                           "Rests held by a controller, or a mash left alone. Grain needs it.")},
+          {.name = "mashing_in",
+           .value = quantity(Time, "0 min", "60 min"),
+           .standard = "5 min",
+           .example = "5 min",
+           .label = TOLD("PlanFields", "Mashing in"),
+           .meaning = TOLD("PlanFields", "Grain going in, with lid and element off; 0 to 60 min.")},
+          {.name = "boil",
+           .value = quantity(Time, "0 h", "12 h"),
+           .need = Need::Required,
+           .example = "60 min",
+           .label = TOLD("PlanFields", "Length of the boil"),
+           .meaning = TOLD("PlanFields", "How long it is kept boiling, 0 to 12 h.")}}};
+}
+
+Part grain() {
+  return {
+      .places = {"/batch/grain"},
+      .rows = {
+          {.name = "mass",
+           .value = quantity(Mass, "1 g", "500 kg"),
+           .need = Need::Required,
+           .example = "5 kg",
+           .label = TOLD("PlanFields", "Mass"),
+           .meaning =
+               TOLD("PlanFields",
+                    "As weighed, 1 g to 500 kg. Left empty: no mash, straight to the boil.")},
+          {.name = "temperature",
+           .value = quantity(Temperature, "-20 C", "60 C"),
+           .example = "20 °C",
+           .label = TOLD("PlanFields", "Temperature"),
+           .meaning = TOLD("PlanFields",
+                           "Of the grain before mashing in, -20 to 60 °C; as warm as the room if "
+                           "not stated."),
+           .otherwise = TOLD("PlanFields", "as the room")},
+          {.name = "moisture",
+           .value = share("0 %", "15 %"),
+           .standard = "4.5 %",
+           .example = "4.5 %",
+           .label = TOLD("PlanFields", "Moisture"),
+           .meaning = TOLD("PlanFields", "Share of water in the grain, 0 to 15 %.")},
+          {.name = "extract",
+           .value = share("10 %", "95 %"),
+           .standard = "72 %",
+           .example = "72 %",
+           .label = TOLD("PlanFields", "Extract"),
+           .meaning = TOLD("PlanFields",
+                           "Mass dissolved from each mass of grain, 10 to 95 %: yield and "
+                           "efficiency together.")},
+          {.name = "absorption",
+           .value = quantity(VolumePerMass, "0 L/kg", "3 L/kg"),
+           .standard = "0.8 L/kg",
+           .example = "0.8 L/kg",
+           .label = TOLD("PlanFields", "Absorption"),
+           .meaning = TOLD("PlanFields", "Wort that stays in the lifted grain, 0 to 3 L/kg.")},
+          {.name = "displacement",
+           .value = quantity(VolumePerMass, "0.3 L/kg", "1.5 L/kg"),
+           .standard = "0.67 L/kg",
+           .example = "0.67 L/kg",
+           .label = TOLD("PlanFields", "Displacement"),
+           .meaning =
+               TOLD("PlanFields", "Volume that the grain takes in the mash, 0.3 to 1.5 L/kg.")},
+          {.name = "specific_heat",
+           .value = quantity(SpecificHeat, "500 J/(kg K)", "4200 J/(kg K)"),
+           .example = "1700 J/(kg K)",
+           .label = TOLD("PlanFields", "Specific heat"),
+           .meaning =
+               TOLD("PlanFields", "500 to 4200 J/(kg K); follows from the moisture if not stated."),
+           .otherwise = TOLD("PlanFields", "from moisture")},
+          {.name = "slaking_heat",
+           .value = quantity(SpecificEnergy, "0 kJ/kg", "100 kJ/kg"),
+           .example = "18 kJ/kg",
+           .label = TOLD("PlanFields", "Slaking heat"),
+           .meaning = TOLD("PlanFields",
+                           "Given off when the grain is wetted, 0 to 100 kJ/kg; follows from the "
+                           "moisture if not stated."),
+           .otherwise = TOLD("PlanFields", "from moisture")}}};
+}
+
+Part mash() {
+  return {.places = {"/batch/mash"},
+          .rows = {{.name = "rests",
+                    .value = list("1", "12"),
+                    .need = Need::OneOf,
+                    .example = R"([{"temperature": "66 C", "time": "60 min"}])",
+                    .meaning = TOLD("PlanFields",
+                                    "Temperatures held by a controller, 1 to 12 in their order.")},
+                   {.name = "unplugged",
+                    .value = object(),
+                    .need = Need::OneOf,
+                    .example = R"({"temperature": "66 C", "time": "90 min"})",
+                    .meaning = TOLD("PlanFields",
+                                    "A mash left alone with the element off: the temperature it "
+                                    "starts from, and how long.")}}};
+}
+
+Part rest() {
+  return {.places = {"/batch/mash/rests/*"},
+          .rows = {{.name = "temperature",
+                    .value = quantity(Temperature, "20 C", "100 C"),
+                    .need = Need::Required,
+                    .example = "66 °C",
+                    .label = TOLD("PlanFields", "Rest %1"),
+                    .meaning = TOLD("PlanFields",
+                                    "Temperature that a controller holds, 20 to 100 °C and at "
+                                    "least 1 K below boiling. The strike temperature follows from "
+                                    "the first rest.")},
+                   {.name = "time",
+                    .value = quantity(Time, "0 h", "24 h"),
+                    .need = Need::Required,
+                    .example = "60 min",
+                    .label = TOLD("PlanFields", "Rest %1 lasts"),
+                    .meaning = TOLD("PlanFields", "How long the rest is held, 0 to 24 h.")}}};
+}
+
+Part unplugged() {
+  return {
+      .places = {"/batch/mash/unplugged"},
+      .rows = {{.name = "temperature",
+                .value = quantity(Temperature, "20 C", "100 C"),
+                .need = Need::Required,
+                .example = "66 °C",
+                .label = TOLD("PlanFields", "or unplugged from"),
+                .meaning = TOLD("PlanFields",
+                                "Temperature at which the mash is left alone with the element off. "
+                                "Stands instead of the rests.")},
+               {.name = "time",
+                .value = quantity(Time, "0 h", "48 h"),
+                .need = Need::Required,
+                .example = "90 min",
+                .label = TOLD("PlanFields", "Unplugged for"),
+                .meaning = TOLD("PlanFields", "How long the mash is left alone, 0 to 48 h.")}}};
+}
+
+}  // namespace
+
+std::vector<Part> batchParts() {
+  return {plan(), format(), batch(), grain(), mash(), rest(), unplugged()};
+}
+
+}  // namespace rigs::key_rows
