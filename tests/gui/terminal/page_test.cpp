@@ -4,6 +4,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "gui/telling/answer_to.hpp"
+
 #include <functional>
 #include <regex>
 #include <sstream>

@@ -122,7 +122,7 @@ Json written(const Key& key, std::string_view text) {
 
 double si(const Key& key, std::string_view text) {
   const auto read = detail::read(key.quantity, text);
-  EXPECT_TRUE(read.si) << key.place << ": " << text << ": " << read.problem;
+  EXPECT_TRUE(read.si) << key.place << ": " << text;
   return read.si.value_or(0.0);
 }
 
