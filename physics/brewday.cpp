@@ -451,10 +451,4 @@ Temperature boilingPoint(double extract, Pressure pressure) {
   return saturationTemperature(pressure) + boilingPointRise(extract, pressure);
 }
 
-const Stage* BrewDay::find(StageKind kind) const {
-  const auto found = std::find_if(stages.begin(), stages.end(),
-                                  [&](const Stage& stage) { return stage.kind == kind; });
-  return found == stages.end() ? nullptr : &*found;
-}
-
 }  // namespace physics

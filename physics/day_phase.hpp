@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <optional>
 
-#include "physics/brewday.hpp"
 #include "physics/contents.hpp"
+#include "physics/day.hpp"
 #include "physics/heat_loss.hpp"
 #include "physics/phase.hpp"
 #include "physics/units.hpp"

@@ -7,7 +7,7 @@
 #include <utility>
 #include <vector>
 
-#include "rigs/plans/keys.hpp"
+#include "rigs/plans/key.hpp"
 
 namespace rigs::key_rows {
 

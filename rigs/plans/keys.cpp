@@ -73,7 +73,6 @@ bool matches(std::string_view pattern, std::string_view place) {
 
 }  // namespace
 
-std::string_view Key::name() const { return std::string_view(place).substr(place.rfind('/') + 1); }
 
 const std::vector<Key>& planKeys() {
   static const std::vector<Key> all = [] {
