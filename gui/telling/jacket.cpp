@@ -375,12 +375,6 @@ Table jacketTable(const Case& of) {
   t.heading(Told(TOLD("Answer", "Losses at the boil")));
   addLosses(t, of, &JacketEffect::atBoil, "/jacket/at_boil");
   addBoilOff(t, of);
-  t.heading(Told(TOLD("Answer", "Unplugged at the mash temperature, after %1"),
-                 roughly(of.plan.goals.unplugged)));
-  t.row(without(), ofJacket(of, [](const JacketEffect& e) { return e.bareAfter; }),
-        {.result = "/jacket/bare_after_alone_C"});
-  t.row(with(), ofJacket(of, [](const JacketEffect& e) { return e.jacketedAfter; }),
-        {.result = "/jacket/jacketed_after_alone_C"});
   return t.take();
 }
 

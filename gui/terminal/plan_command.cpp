@@ -162,7 +162,8 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
         page.opening.begin(),
         Told(TOLD("Terminal",
                   "The bundled example. \"heatledger new my-plan.json\" writes you a copy.")));
-  const telling::QuestionView view{.everyRule = request.everyRule};
+  // All rigs, as a picture of which no rig was asked for.
+  const telling::QuestionView view{.asBars = true, .everyRule = request.everyRule};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
     page.add(telling::answerTo(question, solution, reader, view));
@@ -174,6 +175,9 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
   rigs::Solution solution;
   solution.plan = *read.plan;
   solution.answers = rigs::answer(solution.plan, depthOf(request.command));
+  // Of what is searched for beyond the days, tables show only how far a mash cools.
+  if (request.command == Command::Insulate && request.form != Form::Json)
+    solution.sweeps = rigs::solve(solution.plan, {.cooling = true}).sweeps;
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const Page page = pageOf(request, solution, audience.reader);
   if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};

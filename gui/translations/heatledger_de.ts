@@ -1895,6 +1895,10 @@
         <source>Mains current kills. These figures are for planning only.</source>
         <translation>Netzstrom tötet. Diese Zahlen dienen nur der Planung.</translation>
     </message>
+    <message>
+        <source>%1 from %2 to %3: %4.</source>
+        <translation>%1 von %2 bis %3: %4.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
