@@ -133,6 +133,12 @@ rigs::Depth depthOf(Command command) {
   }
 }
 
+// Those of pictures whose points tables show: how soon the strongest element boils, and how far a
+// mash cools.
+rigs::Searches searchesOf(Command command) {
+  return {.power = command == Command::Size, .cooling = command == Command::Insulate};
+}
+
 // None for all of them side by side.
 std::vector<Question> questionsOf(Command command) {
   switch (command) {
@@ -175,10 +181,9 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
   rigs::Solution solution;
   solution.plan = *read.plan;
   solution.answers = rigs::answer(solution.plan, depthOf(request.command));
-  // Of what is searched for beyond the days, tables show only how far a mash cools.
-  if (request.command == Command::Insulate && request.form != Form::Json)
-    solution.sweeps = rigs::solve(solution.plan, {.cooling = true}).sweeps;
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
+  const rigs::Searches shown = searchesOf(request.command);
+  if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;
   const Page page = pageOf(request, solution, audience.reader);
   if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};
   return {pageText(page, audience.reader, audience.style), {}, 0};

@@ -86,6 +86,17 @@ std::string_view lineOf(const std::vector<std::string>& lines, std::size_t line)
   return line < lines.size() ? std::string_view(lines[line]) : std::string_view();
 }
 
+// Over no more lines than it takes, and none of them much shorter than the others.
+std::vector<std::string> evenlyWrapped(const std::string& text, std::size_t width) {
+  std::vector<std::string> lines = wrapped(text, width);
+  for (std::size_t narrow = width; lines.size() > 1 && narrow-- > longestWord(text);) {
+    std::vector<std::string> narrower = wrapped(text, narrow);
+    if (narrower.size() > lines.size()) break;
+    lines = std::move(narrower);
+  }
+  return lines;
+}
+
 // A long label continues under itself; long words in a cell do the same.
 void addRow(const ShownRow& row, std::size_t first, std::size_t last, const Layout& layout,
             std::vector<std::string>& lines) {
@@ -93,7 +104,7 @@ void addRow(const ShownRow& row, std::size_t first, std::size_t last, const Layo
   std::vector<std::vector<std::string>> cells;
   std::size_t height = labels.size();
   for (std::size_t i = first; i < last; ++i) {
-    cells.push_back(wrapped(i < row.cells.size() ? row.cells[i] : "", layout.cell));
+    cells.push_back(evenlyWrapped(i < row.cells.size() ? row.cells[i] : "", layout.cell));
     height = std::max(height, cells.back().size());
   }
   for (std::size_t line = 0; line < height; ++line) {
