@@ -5,7 +5,6 @@
 
 #include "gui/telling/case.hpp"
 #include "gui/telling/words.hpp"
-#include "rigs/results/cautions.hpp"
 
 namespace gui::telling {
 namespace {
@@ -56,20 +55,6 @@ rigs::About aboutOf(Question question) {
   return rigs::About::Everything;
 }
 
-// Those of every page stay in sight, and a verdict's deferral to local codes and a licensed
-// electrician ends them; what a question adds stands with its notes.
-void addCautions(Answer& answer, Question question, const Case& of) {
-  const auto general = rigs::cautions(of.plan, true);
-  const auto isGeneral = [&](const rigs::Caution& one) {
-    return std::any_of(general.begin(), general.end(),
-                       [&](const rigs::Caution& other) { return other.topic == one.topic; });
-  };
-  for (rigs::Caution& one : rigs::cautionsFor(aboutOf(question), of.plan, of.solution.answers)) {
-    const bool inSight = isGeneral(one) || one.topic == "deferral";
-    (inSight ? answer.cautions : answer.furtherCautions).push_back(std::move(one.text));
-  }
-}
-
 }  // namespace
 
 Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
@@ -77,8 +62,20 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   const Case of{solution, solution.plan, reader, view};
   Answer answer = of.count() > 0 ? answered(question, of) : Answer{};
   answer.title = titleOf(question);
-  addCautions(answer, question, of);
+  addCautions(answer, aboutOf(question), solution);
   return answer;
+}
+
+void addCautions(Answer& answer, rigs::About about, const rigs::Solution& solution) {
+  const auto general = rigs::cautions(solution.plan, true);
+  const auto isGeneral = [&](const rigs::Caution& one) {
+    return std::any_of(general.begin(), general.end(),
+                       [&](const rigs::Caution& other) { return other.topic == one.topic; });
+  };
+  for (rigs::Caution& one : rigs::cautionsFor(about, solution.plan, solution.answers)) {
+    const bool inSight = isGeneral(one) || one.topic == "deferral";
+    (inSight ? answer.cautions : answer.furtherCautions).push_back(std::move(one.text));
+  }
 }
 
 rigs::Depth depthOf(Question question) {

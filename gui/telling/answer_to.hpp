@@ -6,6 +6,7 @@
 #include "gui/telling/question.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/solution.hpp"
+#include "rigs/results/cautions.hpp"
 #include "rigs/words/language.hpp"
 
 namespace gui::telling {
@@ -14,6 +15,9 @@ namespace gui::telling {
 // which covers what neededBy() says.
 Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
                 const QuestionView& view = {});
+// Those of every page stay in sight, and a verdict's deferral to local codes and a licensed
+// electrician ends them; what `about` adds stands with the notes.
+void addCautions(Answer& answer, rigs::About about, const rigs::Solution& solution);
 // How deep the answers are that it is told from.
 rigs::Depth depthOf(Question question);
 // What takes longer than the days and this answer shows, in its pictures, tables or sentences.

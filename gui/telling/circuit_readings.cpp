@@ -100,6 +100,14 @@ Told elementsText(const ShortestDay& day) {
       power(0), voltage(0), power(1), voltage(1));
 }
 
+// One element on the only circuit is what the reading itself leaves, told there.
+bool isToldWithReadings(const rigs::CircuitAnswer& circuit, const ShortestDay& day) {
+  return circuit.circuits.size() == 1 && day.elements.size() == 1 &&
+         std::any_of(circuit.readings.begin(), circuit.readings.end(), [&](const ReadingDay& one) {
+           return one.region == day.region && one.reading.name == day.reading;
+         });
+}
+
 Told shortestText(const ShortestDay& day) {
   rigs::List limits{.items = {}, .joint = rigs::Joint::And};
   for (const physics::Current& limit : day.limits) limits.items.emplace_back(amount(limit));
@@ -249,7 +257,8 @@ void sayReadings(Answer& answer, const Case& of) {
   for (std::size_t i = 0; i < of.count(); ++i) {
     const rigs::CircuitAnswer& circuit = of.rig(i).circuit;
     Merged merged;
-    for (const ShortestDay& day : circuit.shortest) merged.add(day.region, shortestText(day));
+    for (const ShortestDay& day : circuit.shortest)
+      if (!isToldWithReadings(circuit, day)) merged.add(day.region, shortestText(day));
     merged.sayTo(answer, i, false);
     if (circuit.split) saySplit(answer, i, *circuit.split);
   }

@@ -428,13 +428,20 @@ std::vector<Told> notes(const Case& of) {
   return all;
 }
 
+// Why a day stops the headline tells.
+Told spentText(const Case& of, std::size_t i) {
+  const physics::Outcome outcome = of.rig(i).day.outcome;
+  if (outcome == physics::Outcome::Done) return costText(of, i);
+  return Told(TOLD("Phrases", "%1: %2"), outcomeWord(outcome), costText(of, i));
+}
+
 }  // namespace
 
 Answer whatCost(const Case& of) {
   Answer answer;
   answer.sentences = headline(of);
   for (std::size_t i = 0; i < of.count(); ++i) {
-    answer.say(i, rigs::sentences({unfinishedText(of, i), costText(of, i)}));
+    answer.say(i, spentText(of, i));
     answer.goOn(i, beginsWhen(of, i));
     answer.goOn(i, jacketPaysBack(of, i));
     answer.goOn(i, elementPaysBack(of, i));

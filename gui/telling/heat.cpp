@@ -167,6 +167,21 @@ Told wholeText(const Case& of, std::size_t rig) {
               rigs::amount(in), of.named(rig), share(steam), share(kept), share(in - steam - kept));
 }
 
+// The rigs that lose the largest and the smallest share on other ways than steam.
+std::vector<Told> ofAllText(const Case& of) {
+  const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
+    const Ledger& total = of.rig(i).day.total;
+    const Energy in = total.fromWall() + total.slaking;
+    if (in <= physics::joules(0.0)) return std::nullopt;
+    const Energy steam = total.lost[Path::Evaporation] + total.steam;
+    return static_cast<double>((in - steam - total.stored() - total.lifted) / in);
+  });
+  if (e.counted == 0) return {};
+  std::vector<Told> told{wholeText(of, e.most)};
+  if (e.least != e.most) told.push_back(wholeText(of, e.least));
+  return told;
+}
+
 Table dayTable(const Case& of) {
   RigTable table("heat", of);
   table.heading(Told(TOLD("Answer", "Came in")));
@@ -186,7 +201,7 @@ Answer whereHeat(const Case& of) {
   const auto rig =
       static_cast<std::size_t>(std::clamp(of.view.rig, 0, static_cast<int>(of.count()) - 1));
   Answer answer;
-  answer.sentences = {wholeText(of, rig)};
+  answer.sentences = of.view.asBars ? ofAllText(of) : std::vector<Told>{wholeText(of, rig)};
   answer.pictures = {of.view.asBars ? energyBars(of) : powerOverTime(of, rig)};
   answer.show(dayTable(of));
   if (!of.view.asBars) answer.show(powerTable(of, rig));

@@ -233,11 +233,16 @@ Told shortText(const Case& of, std::size_t i) {
     return Told(TOLD("Answer", "%1 is as far as %2 gets with a jacket: it still does not boil."),
                 amount(effect.jacketed.levelsOff->at), named);
   }
+  // What loses more time and energy than it saves is told as what it costs.
+  const bool costs = effect.verdict == JacketVerdict::NotWorthIt &&
+                     *effect.savedToBoil < physics::seconds(0.0) &&
+                     *effect.savedFromWall < physics::joules(0.0);
+  const double sign = costs ? -1.0 : 1.0;
   const auto cost = rigs::moneySaved(effect.bare, effect.jacketed, of.plan);
-  const Argument saved = cost ? Argument(rigs::Money{*cost, of.plan.tariff.currency})
-                              : Argument(amount(*effect.savedFromWall));
+  const Argument saved = cost ? Argument(rigs::Money{sign * *cost, of.plan.tariff.currency})
+                              : Argument(amount(sign * *effect.savedFromWall));
   const auto tell = [&](const Template<3>& text) {
-    return Told(text, roughly(*effect.savedToBoil), saved, named);
+    return Told(text, roughly(sign * *effect.savedToBoil), saved, named);
   };
   switch (effect.verdict) {
     case JacketVerdict::MakesItBoil:
@@ -251,6 +256,10 @@ Told shortText(const Case& of, std::size_t i) {
                        "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
                        "not worth it for the time, but for the heat it holds."));
     case JacketVerdict::NotWorthIt:
+      if (costs)
+        return tell(TOLD("Answer",
+                         "%1 more from mash to boil and %2 more a batch is what a jacket costs "
+                         "with %3: not worth it."));
       return tell(TOLD("Answer",
                        "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
                        "not worth it."));
@@ -375,12 +384,6 @@ Table jacketTable(const Case& of) {
   t.heading(Told(TOLD("Answer", "Losses at the boil")));
   addLosses(t, of, &JacketEffect::atBoil, "/jacket/at_boil");
   addBoilOff(t, of);
-  t.heading(Told(TOLD("Answer", "Unplugged at the mash temperature, after %1"),
-                 roughly(of.plan.goals.unplugged)));
-  t.row(without(), ofJacket(of, [](const JacketEffect& e) { return e.bareAfter; }),
-        {.result = "/jacket/bare_after_alone_C"});
-  t.row(with(), ofJacket(of, [](const JacketEffect& e) { return e.jacketedAfter; }),
-        {.result = "/jacket/jacketed_after_alone_C"});
   return t.take();
 }
 

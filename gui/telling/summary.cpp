@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/telling/boil.hpp"
 #include "gui/telling/element.hpp"
 #include "gui/telling/jacket.hpp"
@@ -49,6 +50,7 @@ Answer summary(const Case& of) {
   }
   answer.heading(Told(TOLD("Answer", "Side by side")));
   answer.show(sideBySide(of));
+  addCautions(answer, rigs::About::Answer, of.solution);
   return answer;
 }
 

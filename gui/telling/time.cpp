@@ -158,9 +158,12 @@ std::vector<Told> headline(const Case& of) {
 
 Told dayText(const Case& of, std::size_t i) {
   const BrewDay& day = of.rig(i).day;
-  if (day.outcome != physics::Outcome::Done) return unfinishedText(of, i);
-  return Told(TOLD("Answer", "%1 from %2 to %3."), rigs::roughly(day.duration()),
-              rigs::Clock{of.plan.startOfDay}, rigs::Clock{of.plan.startOfDay + day.duration()});
+  const rigs::Clock from{of.plan.startOfDay};
+  const rigs::Clock to{of.plan.startOfDay + day.duration()};
+  if (day.outcome != physics::Outcome::Done)
+    return Told(TOLD("Answer", "%1 from %2 to %3: %4."), rigs::roughly(day.duration()), from, to,
+                outcomeWord(day.outcome));
+  return Told(TOLD("Answer", "%1 from %2 to %3."), rigs::roughly(day.duration()), from, to);
 }
 
 Picture temperaturePicture(const Case& of) {

@@ -9,7 +9,7 @@
 
 namespace gui::telling {
 
-// "4 h 25 min from 09:00 to 13:25."; of a day that stops, why.
+// "4 h 25 min from 09:00 to 13:25."; of a day that stops, with what stops it in a word.
 rigs::Told dayText(const Case& of, std::size_t rig);
 // The wort of every rig over its day, with the day's events.
 Picture temperaturePicture(const Case& of);

@@ -47,7 +47,9 @@ class Writer {
     }
   }
   void table(const Table& content) {
-    for (const std::string& row : tableLines(content, reader_, width_)) line(plainText(row));
+    const std::vector<std::string> rows = tableLines(content, reader_, width_);
+    if (!rows.empty()) gap();
+    for (const std::string& row : rows) line(plainText(row));
   }
   std::string take() { return std::move(text_); }
 
@@ -74,7 +76,6 @@ void write(const telling::Block& block, Writer& out) {
   } else if (const auto* sentence = std::get_if<Sentence>(&block)) {
     out.sentence(leadOf(*sentence), sentence->text);
   } else {
-    out.gap();
     out.table(std::get<Table>(block));
   }
 }

@@ -133,6 +133,12 @@ rigs::Depth depthOf(Command command) {
   }
 }
 
+// Those of pictures whose points tables show: how soon the strongest element boils, and how far a
+// mash cools.
+rigs::Searches searchesOf(Command command) {
+  return {.power = command == Command::Size, .cooling = command == Command::Insulate};
+}
+
 // None for all of them side by side.
 std::vector<Question> questionsOf(Command command) {
   switch (command) {
@@ -162,7 +168,8 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
         page.opening.begin(),
         Told(TOLD("Terminal",
                   "The bundled example. \"heatledger new my-plan.json\" writes you a copy.")));
-  const telling::QuestionView view{.everyRule = request.everyRule};
+  // All rigs, as a picture of which no rig was asked for.
+  const telling::QuestionView view{.asBars = true, .everyRule = request.everyRule};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
     page.add(telling::answerTo(question, solution, reader, view));
@@ -175,6 +182,8 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
   solution.plan = *read.plan;
   solution.answers = rigs::answer(solution.plan, depthOf(request.command));
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
+  const rigs::Searches shown = searchesOf(request.command);
+  if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;
   const Page page = pageOf(request, solution, audience.reader);
   if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};
   return {pageText(page, audience.reader, audience.style), {}, 0};

@@ -2,6 +2,7 @@
 #include "gui/terminal/table_lines.hpp"
 
 #include <algorithm>
+#include <sstream>
 
 #include "gui/terminal/text_layout.hpp"
 
@@ -15,10 +16,37 @@ constexpr std::size_t kInset = 2;  // of labels under headings
 constexpr std::size_t kWidestLabel = 36;
 constexpr std::size_t kNarrowestCell = 6;
 
+// Narrower than this, labels and words break too often to be read.
+constexpr std::size_t kNarrowestLabel = 24;
+
 struct Layout {
   std::size_t label = 0, cell = 0;
   std::size_t together = 1;  // columns that stand beside each other
 };
+
+std::size_t longestWord(const std::string& text) {
+  std::size_t longest = 0;
+  std::istringstream words(text);
+  for (std::string word; std::getline(words, word, ' ');)
+    longest = std::max(longest, displayWidth(word));
+  return longest;
+}
+
+// All columns beside each other where that takes no more than words going on under themselves.
+bool standsTogetherNarrow(const std::vector<std::string>& heads, const std::vector<ShownRow>& rows,
+                          std::size_t width, Layout& layout) {
+  const std::size_t label = std::min(layout.label, kNarrowestLabel);
+  const std::size_t each = (width - std::min(width, label)) / heads.size();
+  std::size_t needed = kNarrowestCell;
+  for (const std::string& head : heads) needed = std::max(needed, displayWidth(head));
+  for (const ShownRow& row : rows)
+    for (const std::string& cell : row.cells) needed = std::max(needed, longestWord(cell));
+  if (each < needed + kGap) return false;
+  layout.cell = std::min(layout.cell, each - kGap);
+  layout.label = std::min(layout.label, width - heads.size() * (layout.cell + kGap));
+  layout.together = heads.size();
+  return true;
+}
 
 Layout layoutOf(const std::vector<std::string>& heads, const std::vector<ShownRow>& rows,
                 std::size_t width) {
@@ -33,6 +61,7 @@ Layout layoutOf(const std::vector<std::string>& heads, const std::vector<ShownRo
   layout.label = std::min(layout.label, widestLabel);
   layout.cell =
       std::min(layout.cell, std::max(width - std::min(width, layout.label + kGap), kNarrowestCell));
+  if (standsTogetherNarrow(heads, rows, width, layout)) return layout;
   const std::size_t most =
       std::max<std::size_t>((width - std::min(width, layout.label)) / (layout.cell + kGap), 1);
   // Groups of like size: nine columns of which five fit are five and four.
@@ -57,6 +86,17 @@ std::string_view lineOf(const std::vector<std::string>& lines, std::size_t line)
   return line < lines.size() ? std::string_view(lines[line]) : std::string_view();
 }
 
+// Over no more lines than it takes, and none of them much shorter than the others.
+std::vector<std::string> evenlyWrapped(const std::string& text, std::size_t width) {
+  std::vector<std::string> lines = wrapped(text, width);
+  for (std::size_t narrow = width; lines.size() > 1 && narrow-- > longestWord(text);) {
+    std::vector<std::string> narrower = wrapped(text, narrow);
+    if (narrower.size() > lines.size()) break;
+    lines = std::move(narrower);
+  }
+  return lines;
+}
+
 // A long label continues under itself; long words in a cell do the same.
 void addRow(const ShownRow& row, std::size_t first, std::size_t last, const Layout& layout,
             std::vector<std::string>& lines) {
@@ -64,7 +104,7 @@ void addRow(const ShownRow& row, std::size_t first, std::size_t last, const Layo
   std::vector<std::vector<std::string>> cells;
   std::size_t height = labels.size();
   for (std::size_t i = first; i < last; ++i) {
-    cells.push_back(wrapped(i < row.cells.size() ? row.cells[i] : "", layout.cell));
+    cells.push_back(evenlyWrapped(i < row.cells.size() ? row.cells[i] : "", layout.cell));
     height = std::max(height, cells.back().size());
   }
   for (std::size_t line = 0; line < height; ++line) {

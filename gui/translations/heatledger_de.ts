@@ -1895,6 +1895,14 @@
         <source>Mains current kills. These figures are for planning only.</source>
         <translation>Netzstrom tötet. Diese Zahlen dienen nur der Planung.</translation>
     </message>
+    <message>
+        <source>%1 from %2 to %3: %4.</source>
+        <translation>%1 von %2 bis %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 more from mash to boil and %2 more a batch is what a jacket costs with %3: not worth it.</source>
+        <translation>%1 mehr von der Maische bis zum Kochen und %2 mehr je Sud kostet ein Mantel mit %3: Er lohnt sich nicht.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

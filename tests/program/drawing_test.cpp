@@ -42,7 +42,7 @@ TEST_F(Drawing, WritesEveryQuestionInEveryFormat) {
     EXPECT_THAT(contents(file), HasSubstr("<svg"));
   }
   const std::pair<const char*, const char*> beginnings[] = {
-      {"day.png", "\x89PNG"}, {"day.csv", ","}, {"day.json", "{"}};
+      {"day.png", "\x89PNG"}, {"day.csv", "table,group,figure,unit,"}, {"day.json", "{"}};
   for (const auto& [name, beginning] : beginnings) {
     SCOPED_TRACE(name);
     const Ran ran = runProgram({"picture", "how-long", "--to", folder_.file(name)});

@@ -9,7 +9,10 @@
 #include <cstdio>
 #include <cstdlib>
 #include <nlohmann/json.hpp>
+#include <sstream>
+#include <tuple>
 #include <utility>
+#include <vector>
 
 #include "tests/program/run_program.hpp"
 
@@ -81,6 +84,43 @@ TEST_F(ExportedNumbers, InCsvAreTheTerminalsByteForByte) {
     const Ran terminal = runProgram({command, "--csv", "--units", "SI"});
     ASSERT_EQ(terminal.exitCode, 0) << terminal.complaint;
     EXPECT_EQ(picture(question, "csv"), terminal.output);
+  }
+}
+
+// Where one command answers two questions, its spreadsheet is that of the first, without the
+// cautions, and that of the second; each caution stands once at the end.
+TEST_F(ExportedNumbers, InCsvOfTwoQuestionsAreTheTerminalsByteForByte) {
+  const auto split = [](const std::string& csv) {
+    std::pair<std::string, std::vector<std::string>> parts;
+    std::istringstream lines(csv);
+    for (std::string line; std::getline(lines, line);) {
+      if (!line.starts_with("caution,")) {
+        EXPECT_TRUE(parts.second.empty()) << "cautions end it: " << line;
+        parts.first += line + '\n';
+        continue;
+      }
+      // As many empty fields as the last table has columns.
+      line.erase(line.find_last_not_of(',') + 1);
+      parts.second.push_back(line);
+    }
+    return parts;
+  };
+  const std::tuple<const char*, const char*, const char*> commands[] = {
+      {"day", "how-long", "where-heat"}, {"insulate", "worth-jacket", "how-far-cools"}};
+  for (const auto& [command, first, second] : commands) {
+    SCOPED_TRACE(command);
+    const Ran terminal = runProgram({command, "--csv", "--units", "SI"});
+    ASSERT_EQ(terminal.exitCode, 0) << terminal.complaint;
+    const auto whole = split(terminal.output);
+    const auto one = split(picture(first, "csv"));
+    auto other = split(picture(second, "csv"));
+    // Heads that are the same are not repeated.
+    const std::string heads = one.first.substr(0, one.first.find('\n') + 1);
+    ASSERT_TRUE(other.first.starts_with(heads));
+    EXPECT_EQ(whole.first, one.first + other.first.substr(heads.size()));
+    EXPECT_EQ(whole.second, one.second);
+    EXPECT_EQ(whole.second, other.second);
+    EXPECT_GE(whole.second.size(), 6U);
   }
 }
 

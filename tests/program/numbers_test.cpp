@@ -114,8 +114,9 @@ TEST(Csv, HoldsTheSameNumbersWithAllDigits) {
   std::istringstream lines(runProgram({"cost", "--csv"}).output);
   std::string line;
   while (std::getline(lines, line) &&
-         line.rfind("cost,Energy from the wall,whole day,kWh,", 0) != 0) {
+         line.rfind("cost,Energy from the wall,a batch,kWh,", 0) != 0) {
   }
+  ASSERT_THAT(line, testing::HasSubstr("kWh,"));
   std::istringstream numbers(line.substr(line.find("kWh,") + 4));
   for (const json& rig : all["rigs"]) {
     std::string number;

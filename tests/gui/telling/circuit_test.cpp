@@ -247,6 +247,13 @@ TEST(CircuitCarries, TellsWhatEachReadingLeavesAndTheShortestDay) {
   EXPECT_THAT(said, HasSubstr("Canada and United States, counted as continuous load: "));
 }
 
+// What a reading leaves on the one circuit stands there and is not told again as the shortest day.
+TEST(CircuitCarries, TellsOneElementOnTheOnlyCircuitOnce) {
+  EXPECT_FALSE(holds(spoken(ofDemo()), "one element of "));
+  EXPECT_THAT(saidOf(ofDemo(), 1), HasSubstr("(15 A and 15 A): two elements of 1800 W at 120 V"));
+  EXPECT_THAT(saidOf(circuitCarries(caseOf(withTwoCircuits())), 3), HasSubstr("one element of "));
+}
+
 // Before the search is done there is nothing to say of readings; the rest stands.
 TEST(CircuitCarries, LeavesOutReadingsThatAreNotThereYet) {
   rigs::Solution solution = solvedDemo();

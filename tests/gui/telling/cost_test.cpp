@@ -188,7 +188,7 @@ TEST(WhatCost, PricesTheReadersOwnVolume) {
 
 TEST(WhatCost, TellsEachRigOnce) {
   const std::string text = spoken(whatCost(caseOf(demo(), kSi)));
-  EXPECT_THAT(text, AllOf(HasSubstr("(a) Does not boil."), HasSubstr("USD are spent by then."),
+  EXPECT_THAT(text, AllOf(HasSubstr("(a) no boil: 3.59 kWh and 0.61 USD are spent by then.\n"),
                           HasSubstr("(b) 0.91 USD for 5.34 kWh from the wall, 0.039 USD/L.\n"),
                           HasSubstr("(d) 1.07 USD for 6.28 kWh from the wall, 0.046 USD/L.\n")));
 }

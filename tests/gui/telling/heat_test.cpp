@@ -39,6 +39,17 @@ TEST(WhereHeat, BarsAddUpToWhatCameIn) {
   }
 }
 
+// The demo's weak element loses the largest share on other ways than steam, the jacket the
+// smallest.
+TEST(WhereHeat, TellsOfAllRigsWhoLosesMostAndLeast) {
+  const Answer answer = whereHeat(demoCase({.asBars = true}));
+  ASSERT_EQ(answer.sentences.size(), 2U);
+  EXPECT_NE(rigs::inEnglish(answer.sentences[0]).find("came into (a) Old element, kitchen"),
+            std::string::npos);
+  EXPECT_NE(rigs::inEnglish(answer.sentences[1]).find("came into (c) New element, jacket and lid"),
+            std::string::npos);
+}
+
 TEST(WhereHeat, PowersAreThoseOfTheCurve) {
   const Answer answer = whereHeat(demoCase({.rig = 1}));
   const Picture& picture = answer.pictures[0];

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/telling/summary.hpp"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include "rigs/results/cautions.hpp"
 #include "tests/gui/telling/told_checks.hpp"
 
 namespace gui::telling {
@@ -37,6 +39,18 @@ TEST(Summary, AnswersTheThreeQuestionsForEveryRig) {
   const std::string old = saidOf(answer, 0);
   EXPECT_NE(old.find("3.59 kWh and 0.61 USD are spent by then. "), std::string::npos) << old;
   EXPECT_NE(old.find("is the least that boils it"), std::string::npos) << old;
+}
+
+// It judges circuits, so that the electrician has the last word.
+TEST(Summary, EndsWithItsCautions) {
+  std::vector<std::string> told;
+  for (const rigs::Told& one : summary(demoCase()).allCautions())
+    told.push_back(rigs::inEnglish(one));
+  EXPECT_THAT(told, testing::UnorderedElementsAreArray(
+                        rigs::cautionTexts(rigs::About::Answer, solvedDemo().plan,
+                                           solvedDemo().answers, rigs::UnitSystem::SI)));
+  ASSERT_FALSE(told.empty());
+  EXPECT_NE(told.back().find("licensed electrician"), std::string::npos) << told.back();
 }
 
 TEST(Summary, HasNoFigureWhereADayStops) {

@@ -9,6 +9,7 @@
 using namespace gui;
 using rigs::Told;
 using telling::Cell;
+using telling::cellOf;
 using telling::Table;
 
 namespace {
@@ -53,6 +54,22 @@ TEST(TableLines, RepeatsTheLabelsWhenColumnsDoNotFit) {
   const auto all = lines(table(12), 60);
   EXPECT_EQ(count(all, "before the boil"), 2u);
   EXPECT_EQ(count(all, "21.5"), 1u);
+}
+
+// Words go on under themselves, evenly, before rigs are taken apart; figures never do.
+TEST(TableLines, BreaksWordsBeforeItTakesColumnsApart) {
+  Table t = table(3);
+  t.rows.push_back(
+      {word("verdict"),
+       {cellOf(word("fits only if …")), cellOf(word("fits")), cellOf(word("does not fit"))}});
+  const auto wide = lines(t, 80);
+  EXPECT_EQ(wide.back(), "  verdict             fits only if …            fits    does not fit");
+  const auto narrow = lines(t, 60);
+  EXPECT_EQ(count(narrow, "before the boil"), 1u);
+  ASSERT_GE(narrow.size(), 2u);
+  EXPECT_EQ(narrow.end()[-2].find("fits only"), narrow.end()[-1].find("if …") - 5);
+  EXPECT_EQ(count(narrow, "10.5"), 1u);
+  for (const std::string& line : narrow) EXPECT_LE(displayWidth(line), 60u) << line;
 }
 
 TEST(TableLines, LeavesOutRowsThatSayNothingAndTheirHeading) {
