@@ -207,6 +207,7 @@ qreal ReportPages::narrowestColumn(const ShownTable& table) const {
     }
   }
   for (const ShownTable::Row& row : table.rows) {
+    if (row.isHeading) continue;  // takes the whole width
     if (plain.horizontalAdvance(row.cells.value(0)) + kCellGap > kShortLabels * page_.width())
       return kNarrowColumn;
     for (const QString& cell : row.cells.mid(1)) {
