@@ -38,12 +38,12 @@ ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const
     : device_(device),
       look_(look),
       footer_(footer),
-      body_(searchable(sized(look.font, 9.0))),
-      strong_(searchable(sized(look.font, 9.0, true))),
+      body_(searchable(sized(look.font, 8.5))),
+      strong_(searchable(sized(look.font, 8.5, true))),
       headingFont_(searchable(sized(look.font, 13.0, true))),
       titleFont_(searchable(sized(look.font, 20.0, true))),
-      note_(searchable(sized(look.font, 8.0))),
-      noteHeading_(searchable(sized(look.font, 8.0, true))),
+      note_(searchable(sized(look.font, 7.5))),
+      noteHeading_(searchable(sized(look.font, 7.5, true))),
       small_(searchable(sized(look.font, 7.0))) {
   look_.font = searchable(sized(look.font, 8.0));
   const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
