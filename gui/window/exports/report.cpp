@@ -27,10 +27,11 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(gui::Report)
 };
 
-constexpr qreal kPictureHeight = 230.0;  // points
+constexpr qreal kPictureHeight = 195.0;  // points
 // Below this much paper a question begins on a new page: title, sentence and first picture.
-constexpr qreal kQuestionBegins = 340.0;
-constexpr int kDotsPerInch = 1200;  // of coordinates; everything stays vectors
+constexpr qreal kQuestionBegins = 290.0;
+constexpr qreal kViewBegins = 250.0;  // another view of the same question, without a title
+constexpr int kDotsPerInch = 1200;    // of coordinates; everything stays vectors
 
 QString titleOfPlan(const ReportInput& input) {
   const QString title = QString::fromStdString(input.solution->plan.title);
@@ -74,7 +75,7 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input) 
   QVector<QVector<ShownNote>> noted;
   QVector<ShownTable> tabled;
   for (const ShownAnswer& answer : answers) {
-    if (!said.isEmpty()) pages.keepTogether(kQuestionBegins);
+    if (!said.isEmpty()) pages.keepTogether(kViewBegins);
     if (!said.contains(answer.headline())) pages.strongParagraph(answer.headline());
     said.push_back(answer.headline());
     for (const telling::Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);

@@ -38,12 +38,12 @@ ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const
     : device_(device),
       look_(look),
       footer_(footer),
-      body_(searchable(sized(look.font, 9.0))),
-      strong_(searchable(sized(look.font, 9.0, true))),
+      body_(searchable(sized(look.font, 8.5))),
+      strong_(searchable(sized(look.font, 8.5, true))),
       headingFont_(searchable(sized(look.font, 13.0, true))),
       titleFont_(searchable(sized(look.font, 20.0, true))),
-      note_(searchable(sized(look.font, 8.0))),
-      noteHeading_(searchable(sized(look.font, 8.0, true))),
+      note_(searchable(sized(look.font, 7.5))),
+      noteHeading_(searchable(sized(look.font, 7.5, true))),
       small_(searchable(sized(look.font, 7.0))) {
   look_.font = searchable(sized(look.font, 8.0));
   const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
@@ -207,6 +207,7 @@ qreal ReportPages::narrowestColumn(const ShownTable& table) const {
     }
   }
   for (const ShownTable::Row& row : table.rows) {
+    if (row.isHeading) continue;  // takes the whole width
     if (plain.horizontalAdvance(row.cells.value(0)) + kCellGap > kShortLabels * page_.width())
       return kNarrowColumn;
     for (const QString& cell : row.cells.mid(1)) {

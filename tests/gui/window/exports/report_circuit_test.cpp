@@ -43,13 +43,14 @@ QString squeezed(const rigs::Told& told) {
   return squeezed(QString::fromStdString(rigs::inEnglish(told)));
 }
 
-// The part about one set of rules: from its heading to the next set's.
+// The part about one set of rules: from its heading, below which its first rule stands, to the next
+// set's.
 QString partAbout(const QString& report, const QString& rules, const QStringList& allRules) {
-  const qsizetype from = report.lastIndexOf(rules);
+  const qsizetype from = report.indexOf(rules + u'·');
   if (from < 0) return {};
   qsizetype to = report.size();
   for (const QString& other : allRules) {
-    const qsizetype at = report.lastIndexOf(other);
+    const qsizetype at = report.indexOf(other + u'·');
     if (at > from) to = qMin(to, at);
   }
   return report.mid(from, to - from);
@@ -146,8 +147,9 @@ TEST(ReportOnCircuits, IsNoLongerThanABrewerReads) {
   ASSERT_TRUE(process.waitForFinished(60000));
   const auto pages = QRegularExpression(QStringLiteral("Pages:\\s+(\\d+)"))
                          .match(QString::fromUtf8(process.readAllStandardOutput()));
-  // Four of them hold the jacket's pictures, with and without it and what it saves.
-  EXPECT_LE(pages.captured(1).toInt(), 24);
+  // Four of them hold the jacket's pictures, with and without it and what it saves; three every
+  // stage of every rig's day, and one what each reading of the rules leaves.
+  EXPECT_LE(pages.captured(1).toInt(), 28);
   EXPECT_GT(pages.captured(1).toInt(), 5);
 }
 
