@@ -24,7 +24,7 @@ SHOWS = re.compile(r"<!-- shows: (.*) -->")
 
 
 def output_of(command, folder, program):
-    env = dict(os.environ, COLUMNS="80", PATH=f"{program.parent}:{os.environ['PATH']}")
+    env = dict(os.environ, COLUMNS="80", LC_ALL="C.UTF-8", PATH=f"{program.parent}:{os.environ['PATH']}")
     ran = subprocess.run(["sh", "-c", command + " 2>&1"], cwd=folder, env=env,
                          capture_output=True, text=True, check=False)
     return ran.stdout.rstrip("\n").split("\n")

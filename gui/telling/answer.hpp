@@ -9,9 +9,7 @@
 #include <vector>
 
 #include "gui/telling/picture.hpp"
-#include "gui/telling/question.hpp"
 #include "gui/telling/table.hpp"
-#include "rigs/answers/solution.hpp"
 #include "rigs/words/told.hpp"
 
 namespace gui::telling {
@@ -54,12 +52,5 @@ struct Answer {
   // All tables in order.
   std::vector<const Table*> tables() const;
 };
-
-// Pure: the same solution, reader and view give the same answer. Numbers come from the solution,
-// which covers what neededBy() says.
-Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
-                const QuestionView& view = {});
-// What takes longer than the days and this answer shows.
-rigs::Searches neededBy(Question question, const QuestionView& view = {});
 
 }  // namespace gui::telling

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "gui/telling/answer.hpp"
+#include "gui/telling/question.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/plans/plan.hpp"

@@ -414,13 +414,17 @@ void tellEachRig(Answer& answer, const Case& of, bool any) {
 }  // namespace
 
 Told jacketWords(const Case& of, std::size_t i) {
+  return jacketWords(of.planned(i).jacket, of.reader);
+}
+
+Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reader) {
   List faces{{}, Joint::Semicolon};
-  for (const rigs::FaceText& face : of.planned(i).jacket.faces) {
+  for (const rigs::FaceText& face : jacket.faces) {
     List layers{{}, Joint::Plus};
     for (const rigs::LayerText& layer : face.layers) {
-      // An author's own words may stand here, so that this is told for the reader of the case.
+      // An author's own words may stand here, so that this is told for the reader.
       const Verbatim thick{
-          rigs::withDecimalSign(rigs::amountIn(layer, of.reader.units), *of.reader.language)};
+          rigs::withDecimalSign(rigs::amountIn(layer, reader.units), *reader.language)};
       layers.items.emplace_back(List{{thick, rigs::Bundled{"Catalogue", layer.material}}});
     }
     faces.items.emplace_back(List{{rigs::Bundled{"Catalogue", face.where}, std::move(layers)}});

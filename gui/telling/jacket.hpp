@@ -13,6 +13,7 @@ namespace gui::telling {
 // "side 13 mm cork; lid R 0.32 m²·K/W": the jacket that is compared, in the author's own units
 // where these are of the reader's system.
 rigs::Told jacketWords(const Case& of, std::size_t rig);
+rigs::Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reader);
 
 // Both for rigs that have a comparison. Minutes, watts and energy that the jacket saves:
 rigs::Told jacketSavingText(const Case& of, std::size_t rig);

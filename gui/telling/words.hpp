@@ -34,7 +34,7 @@ rigs::Told costText(const Case& of, std::size_t rig);
 // A brew a month where the plan does not say.
 double brewsPerYear(const rigs::Plan& plan);
 
-// One for each question, by the file of its name; answer.cpp adds title and cautions.
+// One for each question, by the file of its name; answer_to.cpp adds title and cautions.
 Answer howLong(const Case& of);
 Answer whereHeat(const Case& of);
 Answer boilsEnough(const Case& of);

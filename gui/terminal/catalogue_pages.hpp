@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a plan may name, each with its source.
+// What a plan may name, with sources.
 #pragma once
 
 #include <optional>
@@ -7,13 +7,14 @@
 #include <string_view>
 
 #include "gui/terminal/page.hpp"
-#include "gui/terminal/wording.hpp"
+#include "rigs/quantities/quantity_text.hpp"
 
 namespace gui {
 
-// Subjects: "materials", "supplies", "rigs"; nothing for others.
-std::optional<Page> cataloguePage(std::string_view subject, UnitSystem units);
-// The catalogue's own documents of that subject, as a JSON array.
+// Of "materials", "supplies", "rigs" or "tariffs"; empty for anything else. `units` are those of
+// whoever will read it.
+std::optional<Page> cataloguePage(std::string_view subject, rigs::UnitSystem units);
+// As a list of the bundled documents.
 std::string catalogueJson(std::string_view subject);
 
 }  // namespace gui

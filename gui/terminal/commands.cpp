@@ -1,370 +1,241 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The only file that includes CLI11: it takes long to compile.
 #include "gui/terminal/commands.hpp"
 
-#include <fmt/format.h>
+#include <algorithm>
+#include <filesystem>
+#include <iterator>
 
-#include <CLI/CLI.hpp>
-#include <array>
-#include <map>
-#include <string_view>
-
-#include "gui/terminal/desktop.hpp"
-#include "gui/terminal/problem_text.hpp"
+#include "gui/telling/drawing.hpp"
+#include "gui/telling/translations.hpp"
 #include "gui/terminal/text_layout.hpp"
-#include "rigs/quantities/quantity_text.hpp"
-#include "version.hpp"
+#include "gui/terminal/typed_words.hpp"
 
 namespace gui {
 namespace {
 
-struct Verb {
-  Command command;
-  const char* name;
-  const char* file;  // what its argument is called; "" for none
-  const char* about;
-  std::array<const char*, 3> examples;
+using rigs::Quoted;
+using rigs::Told;
+using rigs::Verbatim;
+
+Verbatim word(std::string_view text) { return {plainText(text)}; }
+
+std::vector<OptionLook> knownOptions() {
+  std::vector<OptionLook> all{{"-h", false},     {"--help", false}, {"--version", false},
+                              {"--json", false}, {"--csv", false},  {"--every-rule", false},
+                              {"--units"},       {"--width"},       {"--language"},
+                              {"--to"},          {"--rig"},         {"--over"}};
+  for (const OverrideKind& kind : overrideKinds()) all.push_back({kind.option});
+  return all;
+}
+
+Told tryHelp(const Verb* verb) {
+  if (!verb) return Told(TOLD("Terminal", "\"heatledger --help\" shows the commands."));
+  return Told(TOLD("Terminal", "\"heatledger %1 --help\" shows its options."), word(verb->name));
+}
+
+Told onlyAccepted(std::string_view option, const std::string& given, std::vector<Told> accepted) {
+  rigs::List list{.items = {}, .joint = rigs::Joint::Or};
+  for (Told& one : accepted) list.items.emplace_back(std::move(one));
+  if (given.empty())
+    return Told(TOLD("Terminal", "%1: nothing was given; %2 is accepted."), word(option),
+                std::move(list));
+  return Told(TOLD("Terminal", "%1: %2 was given; %3 is accepted."), word(option), Quoted{given},
+              std::move(list));
+}
+
+std::vector<Told> asTold(const std::vector<std::string>& words) {
+  std::vector<Told> all;
+  for (const std::string& one : words) all.push_back(Told::just(word(one)));
+  return all;
+}
+
+Told noCommand(const TypedWords& typed, bool asksHelp) {
+  const std::size_t at = asksHelp ? 1 : 0;  // "help brew" is about brew
+  if (typed.words.size() <= at) {
+    if (typed.unknown.empty())
+      return rigs::sentences({Told(TOLD("Terminal", "no command was given.")), tryHelp(nullptr)});
+    return rigs::sentences(
+        {Told(TOLD("Terminal", "%1 is no command."), Quoted{typed.unknown[0]}), tryHelp(nullptr)});
+  }
+  const std::string& first = typed.words[at];
+  if (first.ends_with(".json"))
+    return Told(TOLD("Terminal", "%1 is no command; for a plan, type: heatledger answer %2"),
+                Quoted{first}, word(first));
+  return rigs::sentences(
+      {Told(TOLD("Terminal", "%1 is no command."), Quoted{first}), tryHelp(nullptr)});
+}
+
+// A command's request on its way, and what is wrong with it: all of it is told at once.
+struct Reading {
+  const TypedWords& typed;
+  const Verb& verb;
+  Request request = {};
+  std::vector<Told> wrong = {};
+
+  bool is(Command command) const { return verb.command == command; }
+  std::string valueOf(std::string_view option) const { return typed.valueOf(option).value_or(""); }
 };
 
-constexpr std::array kVerbs{
-    Verb{Command::Answer,
-         "answer",
-         "[PLAN]",
-         "everything, all rigs side by side",
-         {"heatledger answer", "heatledger answer my-plan.json --units US",
-          "heatledger answer my-plan.json --supply-voltage \"208 V\""}},
-    Verb{Command::Day,
-         "day",
-         "[PLAN]",
-         "the day stage by stage, and where the heat went",
-         {"heatledger day my-plan.json", "heatledger day my-plan.json --csv > day.csv", nullptr}},
-    Verb{Command::Size,
-         "size",
-         "[PLAN]",
-         "the element, the circuit and the batch that fit each other",
-         {"heatledger size my-plan.json --within \"45 min\"",
-          "heatledger size my-plan.json --boil-off \"8 %/h\" --supply-voltage \"208 V\"", nullptr}},
-    Verb{Command::Insulate,
-         "insulate",
-         "[PLAN]",
-         "what a jacket saves, and whether it is worth it",
-         {"heatledger insulate my-plan.json", "heatledger insulate my-plan.json --alone \"10 h\"",
-          nullptr}},
-    Verb{Command::Boil,
-         "boil",
-         "[PLAN]",
-         "how hard it boils, and what is left afterwards",
-         {"heatledger boil my-plan.json", "heatledger boil my-plan.json --altitude \"1600 m\"",
-          nullptr}},
-    Verb{Command::Cost,
-         "cost",
-         "[PLAN]",
-         "energy and money, by stage, batch and volume",
-         {"heatledger cost my-plan.json", "heatledger cost my-plan.json --json", nullptr}},
-    Verb{Command::Circuit,
-         "circuit",
-         "[PLAN]",
-         "whether the circuit carries it, rule by rule, with the clauses",
-         {"heatledger circuit my-plan.json", "heatledger circuit my-plan.json --region Canada",
-          "heatledger circuit my-plan.json --circuit \"20 A\""}},
-    Verb{Command::Room,
-         "room",
-         "[PLAN]",
-         "vapour, heat and humidity in the room, and the airflow that helps",
-         {"heatledger room my-plan.json", "heatledger room my-plan.json --humidity \"60 %\"",
-          nullptr}},
-    Verb{Command::Picture,
-         "picture",
-         "QUESTION [PLAN]",
-         "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)",
-         {"heatledger picture how-long my-plan.json --to day.svg",
-          "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
-          "heatledger picture worth-jacket my-plan.json --over power --to jacket.csv"}},
-    Verb{Command::Report,
-         "report",
-         "[PLAN]",
-         "all questions with pictures and tables, as a PDF document",
-         {"heatledger report my-plan.json --to day.pdf",
-          "heatledger report my-plan.json --language de --units US --to tag.pdf", nullptr}},
-    Verb{Command::Check,
-         "check",
-         "PLAN",
-         "what is wrong with a plan, and nothing else",
-         {"heatledger check my-plan.json", nullptr, nullptr}},
-    Verb{Command::New,
-         "new",
-         "FILE",
-         "writes a plan to start from; never over a file that exists",
-         {"heatledger new my-plan.json", nullptr, nullptr}},
-    Verb{Command::List,
-         "list",
-         "SUBJECT",
-         "what a plan may name: materials, supplies, rigs or tariffs, with sources",
-         {"heatledger list materials", "heatledger list supplies", "heatledger list tariffs"}},
-    Verb{Command::Schema,
-         "schema",
-         "[SUBJECT]",
-         "the JSON Schema of plans, rules, tariffs, the catalogue or results, for editors and "
-         "validators",
-         {"heatledger schema > plan.schema.json", "heatledger schema rules > rules.schema.json",
-          "heatledger schema tariff > tariff.schema.json"}}};
-
-bool isAboutAPlan(Command command) {
-  return command != Command::New && command != Command::List && command != Command::Schema;
+void readOptionLooks(Reading& reading) {
+  for (const std::string& option : reading.typed.lackingValue)
+    reading.wrong.push_back(
+        rigs::sentences({Told(TOLD("Terminal", "%1 needs a value after it."), word(option)),
+                         tryHelp(&reading.verb)}));
+  for (const std::string& option : reading.typed.needingNone)
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1 takes no value."), word(option)));
+  for (const std::string& option : reading.typed.repeated)
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1 was given twice."), word(option)));
 }
 
-// A name and what it is, in two columns.
-class TwoColumns {
- public:
-  TwoColumns(std::size_t width, std::size_t first) : width_(width), first_(first) {}
-  void heading(std::string_view text) { text_ += fmt::format("\n{}\n", text); }
-  void line(std::string_view name, std::string_view about) {
-    const std::vector<std::string> lines = wrapped(about, width_ - first_ - 4);
-    for (std::size_t i = 0; i < lines.size(); ++i) {
-      text_ += "  " + padded(i == 0 ? name : "", first_) + "  " + lines[i] + '\n';
-    }
-  }
-  void plain(std::string_view text) { text_ += fmt::format("  {}\n", text); }
-  std::string take() { return std::move(text_); }
-
- private:
-  std::size_t width_, first_;
-  std::string text_;
-};
-
-std::string generalHelp(std::size_t width) {
-  TwoColumns help(width, 10);
-  help.heading("Type first");
-  help.plain("heatledger answer                  the bundled example");
-  help.plain("heatledger new my-plan.json        your own copy of it, to edit");
-  help.plain("heatledger answer my-plan.json     your own brew day");
-  help.heading("Questions about a plan");
-  for (const Verb& verb : kVerbs) {
-    if (isAboutAPlan(verb.command)) help.line(verb.name, verb.about);
-  }
-  help.heading("Plans and what they may name");
-  for (const Verb& verb : kVerbs) {
-    if (!isAboutAPlan(verb.command)) help.line(verb.name, verb.about);
-  }
-  help.heading("More");
-  help.plain("heatledger help COMMAND            its options, with examples");
-  help.plain("heatledger --version");
-  return fmt::format("heatledger {}: where the heat of an electric brew day goes\n{}", kVersion,
-                     help.take());
+// Subject, file, and what there is no use for.
+void readWords(Reading& reading) {
+  std::vector<std::string> words(reading.typed.words.begin() + 1, reading.typed.words.end());
+  const auto take = [&words]() -> std::string {
+    if (words.empty()) return {};
+    const std::string first = words.front();
+    words.erase(words.begin());
+    return first;
+  };
+  if (hasSubject(reading.verb.command)) reading.request.subject = take();
+  if (!reading.is(Command::List) && !reading.is(Command::Schema)) reading.request.file = take();
+  words.insert(words.end(), reading.typed.unknown.begin(), reading.typed.unknown.end());
+  for (const std::string& unknown : words)
+    reading.wrong.push_back(
+        rigs::sentences({Told(TOLD("Terminal", "%1 is nothing that \"%2\" knows."), Quoted{unknown},
+                              word(reading.verb.name)),
+                         tryHelp(&reading.verb)}));
 }
 
-std::string helpFor(const Verb& verb, std::size_t width) {
-  TwoColumns help(width, 28);
-  help.heading("Examples");
-  for (const char* example : verb.examples) {
-    if (example) help.plain(example);
+void readForm(Reading& reading) {
+  const bool json = reading.typed.has("--json");
+  const bool csv = reading.typed.has("--csv");
+  reading.request.form = json ? Form::Json : csv ? Form::Csv : Form::Text;
+  if (json && csv)
+    reading.wrong.push_back(Told(TOLD("Terminal", "--json and --csv exclude each other.")));
+  if (isDrawn(reading.verb.command)) {
+    if (json || csv)
+      reading.wrong.push_back(
+          Told(TOLD("Terminal", "%1: \"%2\" writes what the ending of --to FILE names."),
+               word(json ? "--json" : "--csv"), word(reading.verb.name)));
+  } else if (csv && !hasTable(reading.verb.command)) {
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "--csv: \"%1\" has no table."), word(reading.verb.name)));
   }
-  help.heading("How it is shown");
-  help.line("--units SI|US", "all numbers at once; SI if not given");
-  if (isDrawn(verb.command)) {
-    help.line("--to FILE", "what to write; a file of that name is replaced");
-    help.line("--language en|de", "English if not given");
-  } else if (verb.command != Command::New && verb.command != Command::Schema) {
-    help.line("--json", "for programs; always in SI, every key names its unit");
-    if (verb.command != Command::Check) help.line("--csv", "the tables, for spreadsheets");
-  }
-  if (verb.command == Command::Circuit)
-    help.line("--every-rule", "the rules that are kept too, each with clause and source");
-  help.line("--width N", "columns of text; the terminal's, COLUMNS, or 80, if not given");
-  if (verb.command == Command::Picture) {
-    help.heading("Questions");
-    help.line("how-long", "how long does it take?");
-    help.line("where-heat", "where does the heat go? --rig N: over time in rig N alone");
-    help.line("boils-enough", "does it boil hard enough?");
-    help.line("worth-jacket", "is insulation worth it? --over thickness|power, --rig N");
-    help.line("which-element", "what element do I need?");
-    help.line("circuit", "can the circuit carry it?");
-    help.line("what-cost", "what does it cost?");
-    help.line("how-far-cools", "how far does it cool?");
-    help.line("room", "what happens to the room?");
-  }
-  if (isAboutAPlan(verb.command)) {
-    help.heading("What if? (changes the answer, not the file)");
-    for (const OverrideKind& kind : overrideKinds()) {
-      help.line(fmt::format("{} {}", kind.option, kind.value),
-                fmt::format("{}: \"{}\"", kind.about, kind.example));
-    }
-  }
-  const std::string file = *verb.file == '\0' ? "" : fmt::format(" {}", verb.file);
-  std::string text = fmt::format("heatledger {}{}\n\n", verb.name, file);
-  for (const std::string& line : wrapped(verb.about, width - 2)) text += "  " + line + '\n';
-  if (std::string_view(verb.file).ends_with("[PLAN]")) {
-    text += "  Without a plan: the bundled example. \"-\" reads the plan from standard input.\n";
-  }
-  return text + help.take();
 }
 
-CommandLine complain(std::string text) {
-  return {.request = {}, .output = {}, .complaint = std::move(text), .exitCode = 2};
+void readShown(Reading& reading) {
+  reading.request.units = reading.typed.valueOf("--units").value_or(reading.request.units);
+  reading.request.width = reading.valueOf("--width");
+  reading.request.everyRule = reading.typed.has("--every-rule");
+  if (reading.request.everyRule && !reading.is(Command::Circuit))
+    reading.wrong.push_back(Told(TOLD("Terminal", "--every-rule: only \"circuit\" knows it.")));
 }
 
-// CLI11's words are for programmers; what is left to it is an option without its value.
-std::string whatWasWrong(const CLI::ParseError& error) {
-  const std::string text = plainText(error.what());
-  if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) && text.rfind("--", 0) == 0) {
-    return fmt::format("{} needs a value after it", text.substr(0, text.find(':')));
-  }
-  return text;
+void readOverrides(Reading& reading) {
+  for (const OverrideKind& kind : overrideKinds())
+    if (const auto text = reading.typed.valueOf(kind.option))
+      reading.request.overrides.push_back({std::string(kind.option), *text});
+  if (!isAboutAPlan(reading.verb.command) && !reading.request.overrides.empty())
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1: \"%2\" is not about a plan."),
+                                 word(reading.request.overrides.front().option),
+                                 word(reading.verb.name)));
 }
 
-// Several sentences under one name.
-class Complaint {
- public:
-  explicit Complaint(std::size_t width) : width_(width) {}
-  void add(const std::string& sentence) { text_ += complaintText(sentence, width_); }
-  bool empty() const { return text_.empty(); }
-  const std::string& text() const { return text_; }
-
- private:
-  std::size_t width_;
-  std::string text_;
-};
-
-// "help", or "help day": the same as --help.
-std::optional<CommandLine> helpAsked(int argc, const char* const* argv, std::size_t width) {
-  if (argc < 2 || argc > 3 || std::string_view(argv[1]) != "help") return std::nullopt;
-  if (argc == 2) return CommandLine{.request = {}, .output = generalHelp(width), .complaint = {}};
-  for (const Verb& verb : kVerbs) {
-    if (std::string_view(argv[2]) == verb.name)
-      return CommandLine{.request = {}, .output = helpFor(verb, width), .complaint = {}};
+void readQuestion(Reading& reading) {
+  std::vector<std::string> known;
+  for (const telling::Question question : telling::allQuestions()) {
+    known.emplace_back(telling::identifierOf(question));
+    if (known.back() == reading.request.subject) reading.request.question = question;
   }
+  if (!reading.request.question)
+    reading.wrong.push_back(onlyAccepted("picture", reading.request.subject, asTold(known)));
+}
+
+void readTarget(Reading& reading) {
+  reading.request.to = reading.valueOf("--to");
+  const bool report = reading.is(Command::Report);
+  if (reading.request.to.empty()) {
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "\"%1\" needs the name of a file to write, for example \"--to %2\"."),
+             word(reading.verb.name), word(report ? "day.pdf" : "day.svg")));
+    return;
+  }
+  const auto endings = report ? telling::reportEndings() : telling::pictureEndings();
+  if (!telling::endsInOneOf(reading.request.to, endings))
+    reading.wrong.push_back(
+        onlyAccepted("--to", reading.request.to,
+                     {Told(TOLD("Terminal", "a name that ends in %1"),
+                           rigs::List{{endings.begin(), endings.end()}, rigs::Joint::Or})}));
+}
+
+void readDrawing(Reading& reading) {
+  if (!isDrawn(reading.verb.command)) {
+    for (const char* option : {"--to", "--rig", "--over"})
+      if (reading.typed.has(option))
+        reading.wrong.push_back(
+            Told(TOLD("Terminal", "%1: only \"picture\" and \"report\" know it."), word(option)));
+    return;
+  }
+  if (reading.is(Command::Picture)) readQuestion(reading);
+  readTarget(reading);
+  reading.request.rig = reading.valueOf("--rig");
+  const auto over = reading.typed.valueOf("--over").value_or("thickness");
+  reading.request.overThickness = over == "thickness";
+  if (over != "thickness" && over != "power")
+    reading.wrong.push_back(onlyAccepted("--over", over, asTold({"thickness", "power"})));
+}
+
+void askForFile(Reading& reading) {
+  if (!reading.request.file.empty()) return;
+  if (reading.is(Command::New) || reading.is(Command::Check))
+    reading.wrong.push_back(
+        Told(TOLD("Terminal",
+                  "\"%1\" needs the name of a file, for example \"heatledger %1 my-plan.json\"."),
+             word(reading.verb.name)));
+}
+
+// Leaves the one that is spoken where there are no texts for what was typed.
+void readLanguage(const TypedWords& typed, std::string& spoken, std::vector<Told>& wrong) {
+  const auto wanted = typed.valueOf("--language");
+  if (!wanted) return;
+  const std::vector<std::string> known = telling::languageCodes();
+  if (std::find(known.begin(), known.end(), *wanted) != known.end())
+    spoken = *wanted;
+  else
+    wrong.push_back(onlyAccepted("--language", *wanted, asTold(known)));
+}
+
+// "--help" wins over whatever else was typed; "help brew" is about a command that is none.
+std::optional<HelpAsked> helpAsked(const TypedWords& typed, const Verb* verb) {
+  const bool byOption = typed.has("--help") || typed.has("-h");
+  const bool byWord = !typed.words.empty() && typed.words.front() == "help";
+  if (verb && (byOption || byWord)) return HelpAsked{verb->command};
+  if (byOption || (byWord && typed.words.size() == 1)) return HelpAsked{};
   return std::nullopt;
 }
 
 }  // namespace
 
-CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width) {
-  if (argc < 2)
-    return {.request = {}, .output = generalHelp(width), .complaint = {}, .exitCode = 0};
-  if (const auto asked = helpAsked(argc, argv, width)) return *asked;
-  CLI::App app("", "heatledger");
-  app.set_help_flag();
-  bool help = false;
-  bool version = false;
-  bool json = false;
-  bool csv = false;
-  Request request;
-  app.add_flag("-h,--help", help);
-  app.add_flag("--version", version);
-  app.add_flag("--json", json);
-  app.add_flag("--csv", csv);
-  app.add_flag("--every-rule", request.everyRule);
-  app.add_option("--units", request.units);
-  app.add_option("--width", request.width);
-  app.add_option("--to", request.to);
-  app.add_option("--language", request.language);
-  app.add_option("--rig", request.rig);
-  app.add_option("--over", request.over);
-  std::map<std::string_view, std::string> texts;
-  for (const OverrideKind& kind : overrideKinds()) {
-    app.add_option(std::string(kind.option), texts[kind.option]);
-  }
-  std::map<Command, CLI::App*> commands;
-  for (const Verb& verb : kVerbs) {
-    CLI::App* command = app.add_subcommand(verb.name, verb.about);
-    command->set_help_flag();
-    command->fallthrough();
-    command->allow_extras();
-    if (verb.command == Command::List || verb.command == Command::Picture ||
-        verb.command == Command::Schema)
-      command->add_option("SUBJECT", request.subject);
-    if (verb.command != Command::List && verb.command != Command::Schema)
-      command->add_option("FILE", request.file);
-    commands[verb.command] = command;
-  }
-  app.require_subcommand(0, 1);
+CommandLine readCommandLine(std::span<const char* const> words, std::string language) {
+  if (words.empty()) return {HelpAsked{}, language};
+  const TypedWords typed = tellApart(words, knownOptions());
+  std::vector<Told> wrong;
+  readLanguage(typed, language, wrong);
+  const bool asksHelp = !typed.words.empty() && typed.words.front() == "help";
+  const std::size_t at = asksHelp ? 1 : 0;
+  const Verb* verb = typed.words.size() > at ? verbCalled(typed.words[at]) : nullptr;
 
-  app.allow_extras();  // so that they can be told of all at once
-  Complaint wrong(width);
-  const auto tryHelp = [](const std::string& command) {
-    return command.empty() ? std::string("\"heatledger --help\" shows the commands.")
-                           : fmt::format("\"heatledger {} --help\" shows its options.", command);
-  };
-  try {
-    app.parse(argc, argv);
-  } catch (const CLI::ParseError& error) {
-    wrong.add(fmt::format("{}. {}", whatWasWrong(error), tryHelp({})));
-    return complain(wrong.text());
-  }
-  if (version) {
-    return {.request = {}, .output = fmt::format("heatledger {}\n", kVersion), .complaint = {}};
-  }
-  const Verb* chosen = nullptr;
-  for (const Verb& verb : kVerbs) {
-    if (commands[verb.command]->parsed()) chosen = &verb;
-  }
-  if (help) {
-    return {.request = {},
-            .output = chosen ? helpFor(*chosen, width) : generalHelp(width),
-            .complaint = {}};
-  }
-  std::vector<std::string> unknown = app.remaining(true);
-  if (!chosen) {
-    if (unknown.empty()) {
-      wrong.add("no command was given. " + tryHelp({}));
-    } else {
-      // "help brew" is about brew.
-      const bool asksHelp = unknown.size() > 1 && unknown.front() == "help";
-      const std::string first = rigs::quotedText(unknown[asksHelp ? 1 : 0]);
-      const bool plan = unknown.front().ends_with(".json");
-      wrong.add(plan ? fmt::format("{} is no command; for a plan, type: heatledger answer {}",
-                                   first, plainText(unknown.front()))
-                     : fmt::format("{} is no command. {}", first, tryHelp({})));
-    }
-    return complain(wrong.text());
-  }
-  for (const std::string& word : unknown) {
-    wrong.add(fmt::format("{} is nothing that \"{}\" knows. {}", rigs::quotedText(word),
-                          chosen->name, tryHelp(chosen->name)));
-  }
-  request.command = chosen->command;
-  request.form = json ? Form::Json : csv ? Form::Csv : Form::Text;
-  for (const OverrideKind& kind : overrideKinds()) {
-    if (app.count(std::string(kind.option)) > 0) {
-      request.overrides.push_back({std::string(kind.option), texts[kind.option]});
-    }
-  }
-  if (json && csv) wrong.add("--json and --csv exclude each other.");
-  const bool hasTable = isAboutAPlan(request.command) || request.command == Command::List;
-  const bool drawn = isDrawn(request.command);
-  if (csv && !drawn && (!hasTable || request.command == Command::Check)) {
-    wrong.add(fmt::format("--csv: \"{}\" has no table.", chosen->name));
-  }
-  if (drawn && (json || csv)) {
-    wrong.add(fmt::format("{}: \"{}\" writes what the ending of --to FILE names.",
-                          json ? "--json" : "--csv", chosen->name));
-  }
-  for (const char* option : {"--to", "--language", "--rig", "--over"}) {
-    if (!drawn && app.count(option) > 0) {
-      wrong.add(fmt::format("{}: only \"picture\" and \"report\" know it.", option));
-    }
-  }
-  if (request.everyRule && request.command != Command::Circuit) {
-    wrong.add("--every-rule: only \"circuit\" knows it.");
-  }
-  if (drawn && request.to.empty()) {
-    wrong.add(fmt::format("\"{}\" needs the name of a file to write, for example \"--to {}\".",
-                          chosen->name,
-                          request.command == Command::Report ? "day.pdf" : "day.svg"));
-  }
-  if (!isAboutAPlan(request.command) && !request.overrides.empty()) {
-    wrong.add(fmt::format("{}: \"{}\" is not about a plan.", request.overrides.front().option,
-                          chosen->name));
-  }
-  if (request.file.empty() &&
-      (request.command == Command::New || request.command == Command::Check)) {
-    wrong.add(
-        fmt::format("\"{0}\" needs the name of a file, for example \"heatledger {0} "
-                    "my-plan.json\".",
-                    chosen->name));
-  }
-  if (!wrong.empty()) return complain(wrong.text());
-  return {.request = std::move(request), .output = {}, .complaint = {}};
+  if (typed.has("--version")) return {VersionAsked{}, language};
+  if (const auto help = helpAsked(typed, verb)) return {*help, language};
+  if (!verb) return {NotUnderstood{{noCommand(typed, asksHelp)}}, language};
+
+  Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
+  reading.request.command = verb->command;
+  for (const auto& read :
+       {readOptionLooks, readWords, readForm, readShown, readOverrides, readDrawing, askForFile})
+    read(reading);
+  if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
+  return {std::move(reading.request), language};
 }
 
 }  // namespace gui

@@ -3,52 +3,49 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
+#include <variant>
+#include <vector>
 
+#include "gui/telling/question.hpp"
 #include "gui/terminal/overrides.hpp"
+#include "gui/terminal/verbs.hpp"
+#include "rigs/words/told.hpp"
 
 namespace gui {
 
-enum class Command {
-  Answer,
-  Day,
-  Size,
-  Insulate,
-  Boil,
-  Cost,
-  Circuit,
-  Room,
-  Picture,
-  Report,
-  Check,
-  New,
-  List,
-  Schema
-};
 enum class Form { Text, Json, Csv };
 
 struct Request {
   Command command = Command::Answer;
-  std::string file;  // plan to read, or file to write; "" for the bundled example
-  // Of List: "materials", "supplies", "rigs"; of Schema: "plan", "rules"; of Picture: the question.
-  std::string subject;
+  std::string file;     // plan to read, or file to write; "" for the bundled example
+  std::string subject;  // of List: "materials"; of Schema: "rules"
   Form form = Form::Text;
-  std::string units = "SI";                // as typed
-  std::string width;                       // as typed; "" for the terminal's
-  std::string to;                          // file that a picture or report becomes
-  std::string language = "en", rig, over;  // of pictures and reports, as typed
-  bool everyRule = false;                  // of Circuit: kept rules too
+  std::string units = "SI";  // as typed
+  std::string width;         // as typed; "" for the terminal's
+  bool everyRule = false;    // of Circuit: kept rules too
+  // Of pictures and reports: the file, the rig as typed, what a jacket is shown against.
+  std::string to, rig;
+  bool overThickness = true;
+  std::optional<telling::Question> question;  // of Picture
   Overrides overrides;
 };
 
-struct CommandLine {
-  std::optional<Request> request;
-  // Without a request: what to print, and the exit code.
-  std::string output, complaint;
-  int exitCode = 0;
+struct HelpAsked {
+  std::optional<Command> about;
+};
+struct VersionAsked {};
+struct NotUnderstood {
+  std::vector<rigs::Told> sentences;
 };
 
-// `width` is for help texts.
-CommandLine readCommandLine(int argc, const char* const* argv, std::size_t width);
+struct CommandLine {
+  std::variant<Request, HelpAsked, VersionAsked, NotUnderstood> asked;
+  std::string language;  // a code there are texts for
+};
+
+// `typed` is without the program's name; `language` is the code where none was typed.
+CommandLine readCommandLine(std::span<const char* const> typed, std::string language);
 
 }  // namespace gui

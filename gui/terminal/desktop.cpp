@@ -5,7 +5,6 @@
 
 #include <cstdlib>
 #include <filesystem>
-#include <string_view>
 #include <system_error>
 
 namespace gui {
@@ -21,13 +20,6 @@ bool isSet(const char* variable) {
 bool hasScreen() {
   return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY") || isSet("QT_QPA_PLATFORM");
 }
-
-bool asksForWindow(int argc, const char* const* argv) {
-  if (argc < 2) return true;
-  return argc == 2 && std::string_view(argv[1]).ends_with(".json");
-}
-
-bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
 
 void becomeDesktop(char** argv) {
   std::error_code failed;

@@ -4,17 +4,10 @@
 // long as everything else of a start: 12.3 of 12.9 ms of processor time for --version (measured).
 #pragma once
 
-#include "gui/terminal/commands.hpp"
-
 namespace gui {
 
 // Whether there is a screen to open a window on.
 bool hasScreen();
-// What the command line would open a window for: nothing at all, or one plan document. False for
-// everything that is a command.
-bool asksForWindow(int argc, const char* const* argv);
-bool isDrawn(Command command);
-
 // Goes on as the other half with the same words; returns only if that is not there.
 void becomeDesktop(char** argv);
 

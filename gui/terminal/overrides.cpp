@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/terminal/overrides.hpp"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <functional>
 
 #include "physics/air.hpp"
 #include "rigs/circuits/rules_file.hpp"
 #include "rigs/documents/files.hpp"
-#include "rigs/documents/json_examples.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/documents/quantity_problems.hpp"
 #include "rigs/plans/ranges.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 
@@ -19,6 +18,8 @@ namespace {
 using physics::celsius;
 using physics::hours;
 using rigs::Plan;
+using rigs::Quoted;
+using rigs::Told;
 namespace ranges = rigs::ranges;
 
 // A quantity within [low, high], or a problem.
@@ -28,18 +29,17 @@ std::optional<Q> quantity(const Override& given, const rigs::Range<Q>& range,
   const auto& [low, high] = range;
   const auto read = rigs::parseQuantity<Q>(given.text);
   if (!read) {
-    problems.push_back(
-        {rigs::Severity::Error, given.option,
-         rigs::quantityProblem(read.problem, given.text, example, rigs::kKindOf<Q>,
-                               rigs::detail::siNumber(low), rigs::detail::siNumber(high))});
+    const rigs::AcceptedQuantity accepted{rigs::kKindOf<Q>, rigs::detail::siNumber(low),
+                                          rigs::detail::siNumber(high), std::string(example)};
+    problems.push_back({rigs::Severity::Error, given.option,
+                        rigs::quantityProblem(*read.fault, given.text, accepted)});
     return std::nullopt;
   }
   if (*read < low || high < *read) {
-    problems.push_back(
-        {rigs::Severity::Error, given.option,
-         fmt::format("{} was given; {} to {} is accepted, for example {}",
-                     rigs::quotedText(given.text), rigs::formatLike(low, given.text),
-                     rigs::formatLike(high, given.text), rigs::quotedText(example))});
+    problems.push_back({rigs::Severity::Error, given.option,
+                        Told(TOLD("Terminal", "%1 was given; %2 to %3 is accepted, for example %4"),
+                             Quoted{given.text}, rigs::amountLike(low, given.text),
+                             rigs::amountLike(high, given.text), rigs::inQuotes(example))});
     return std::nullopt;
   }
   return *read;
@@ -96,8 +96,8 @@ void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) 
       if (!known) one.details.circuitRegion.clear();
     }
     if (const auto problem = rigs::overVoltage(rig.rig.element, rig.rig.supply)) {
-      problems.push_back(
-          {problem->severity, given.option, rigs::quotedText(rig.name) + ": " + problem->message});
+      problems.push_back({problem->severity, given.option,
+                          Told(TOLD("Terminal", "%1: %2"), Quoted{rig.name}, problem->message)});
     }
   }
 }
@@ -115,13 +115,13 @@ void region(const Override& given, Plan& plan, rigs::Problems& problems) {
     plan.ownRules.reset();
     return;
   }
-  std::string known;
-  for (const rigs::CircuitRules& rules : rigs::bundledRules()) {
-    known += (known.empty() ? "" : ", ") + rules.region;
-  }
-  problems.push_back({rigs::Severity::Error, given.option,
-                      fmt::format("{} was given; one of {} is accepted, for example \"Canada\"",
-                                  rigs::quotedText(given.text), known)});
+  rigs::List known{.items = {}, .joint = rigs::Joint::Comma};
+  for (const rigs::CircuitRules& rules : rigs::bundledRules())
+    known.items.emplace_back(rigs::Verbatim{rules.region});  // as it is to be typed
+  problems.push_back(
+      {rigs::Severity::Error, given.option,
+       Told(TOLD("Terminal", "%1 was given; one of %2 is accepted, for example \"Canada\""),
+            Quoted{given.text}, std::move(known))});
 }
 
 // A file that cannot be read is no mistake in the rules: like a plan's, its error is thrown.
@@ -160,19 +160,24 @@ struct Known {
 };
 const std::vector<Known>& known() {
   static const std::vector<Known> all{
-      {{"--room", "TEMPERATURE", "of the room", "16 °C"}, room},
-      {{"--water", "TEMPERATURE", "of the water as drawn", "10 °C"}, water},
-      {{"--humidity", "SHARE", "of the room's air", "50 %"}, humidity},
-      {{"--altitude", "HEIGHT", "above the sea", "1600 m"}, altitude},
-      {{"--supply-voltage", "VOLTAGE", "of every rig's supply", "208 V"}, supplyVoltage},
-      {{"--circuit", "CURRENT", "every rig's circuit is rated for", "16 A"}, circuit},
-      {{"--region", "NAME", "whose electrical rules apply", "Canada"}, region},
-      {{"--rules", "FILE", "electrical rules of a region of your own", "my-region.json"},
+      {{"--room", "TEMPERATURE", TOLD("Terminal", "of the room"), "16 °C"}, room},
+      {{"--water", "TEMPERATURE", TOLD("Terminal", "of the water as drawn"), "10 °C"}, water},
+      {{"--humidity", "SHARE", TOLD("Terminal", "of the room's air"), "50 %"}, humidity},
+      {{"--altitude", "HEIGHT", TOLD("Terminal", "above the sea"), "1600 m"}, altitude},
+      {{"--supply-voltage", "VOLTAGE", TOLD("Terminal", "of every rig's supply"), "208 V"},
+       supplyVoltage},
+      {{"--circuit", "CURRENT", TOLD("Terminal", "every rig's circuit is rated for"), "16 A"},
+       circuit},
+      {{"--region", "NAME", TOLD("Terminal", "whose electrical rules apply"), "Canada"}, region},
+      {{"--rules", "FILE", TOLD("Terminal", "electrical rules of a region of your own"),
+        "my-region.json"},
        rulesFile},
-      {{"--within", "TIME", "wanted to strike, and from mash to boil", "45 min"}, within},
-      {{"--boil-off", "RATE", "wanted, of the volume before the boil", "8 %/h"}, boilOff},
-      {{"--headspace", "SHARE", "of the vessel to keep free", "10 %"}, headspace},
-      {{"--alone", "TIME", "unplugged at the mash temperature", "10 h"}, alone}};
+      {{"--within", "TIME", TOLD("Terminal", "wanted to strike, and from mash to boil"), "45 min"},
+       within},
+      {{"--boil-off", "RATE", TOLD("Terminal", "wanted, of the volume before the boil"), "8 %/h"},
+       boilOff},
+      {{"--headspace", "SHARE", TOLD("Terminal", "of the vessel to keep free"), "10 %"}, headspace},
+      {{"--alone", "TIME", TOLD("Terminal", "unplugged at the mash temperature"), "10 h"}, alone}};
   return all;
 }
 

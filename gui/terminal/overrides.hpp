@@ -9,6 +9,7 @@
 
 #include "rigs/documents/problems.hpp"
 #include "rigs/plans/plan.hpp"
+#include "rigs/words/told.hpp"
 
 namespace gui {
 
@@ -22,7 +23,7 @@ using Overrides = std::vector<Override>;
 struct OverrideKind {
   std::string_view option;
   std::string_view value;  // for help: "TIME"
-  std::string_view about;
+  rigs::Template<0> about;
   std::string_view example;
 };
 // In the order of the help.

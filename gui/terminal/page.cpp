@@ -2,86 +2,130 @@
 #include "gui/terminal/page.hpp"
 
 #include <algorithm>
+#include <variant>
 
+#include "gui/telling/case.hpp"
+#include "gui/telling/csv.hpp"
+#include "gui/telling/opening.hpp"
+#include "gui/terminal/table_lines.hpp"
 #include "gui/terminal/text_layout.hpp"
 
 namespace gui {
 namespace {
 
+using rigs::Told;
+using telling::Answer;
+using telling::Heading;
+using telling::Sentence;
+using telling::Table;
+
 constexpr std::size_t kLongestLine = 96;  // of prose, however wide the terminal
 
 class Writer {
  public:
-  explicit Writer(const TextStyle& style)
-      : style_(style),
+  Writer(const rigs::Reader& reader, const TextStyle& style)
+      : reader_(reader),
+        style_(style),
         width_(std::max(style.width, kNarrowest)),
         prose_(std::min(width_, kLongestLine)) {}
 
   void gap() {
     if (!text_.empty()) text_ += '\n';
   }
-  void line(const std::string& content) { text_ += content + '\n'; }
-  void strong(const std::string& content) {
-    for (const std::string& part : wrapped(plainText(content), prose_)) {
+  void strong(const Told& content) {
+    for (const std::string& part : wrapped(plain(content), prose_))
       line(style_.bold ? "\033[1m" + part + "\033[0m" : part);
-    }
   }
   // Continuation lines stand under the first word, not under the lead.
-  void sentence(const std::string& lead, const std::string& content) {
+  void sentence(const std::string& lead, const Told& content) {
     const std::string first = lead.empty() ? "  " : "  " + lead + ' ';
     const std::string next(displayWidth(first), ' ');
     bool started = false;
-    for (const std::string& part : wrapped(plainText(content), prose_ - displayWidth(first))) {
+    for (const std::string& part : wrapped(plain(content), prose_ - displayWidth(first))) {
       line((started ? next : first) + part);
       started = true;
     }
   }
   void table(const Table& content) {
-    for (const std::string& row : tableLines(content, width_)) line(plainText(row));
+    for (const std::string& row : tableLines(content, reader_, width_)) line(plainText(row));
   }
   std::string take() { return std::move(text_); }
 
  private:
+  std::string plain(const Told& content) const { return plainText(rigs::tell(content, reader_)); }
+  void line(const std::string& content) { text_ += content + '\n'; }
+
+  const rigs::Reader& reader_;
   TextStyle style_;
   std::size_t width_, prose_;
   std::string text_;
 };
 
-}  // namespace
-
-std::string letter(std::size_t rig) {
-  std::string letters;
-  for (std::size_t n = rig + 1; n > 0; n = (n - 1) / 26) {
-    letters.insert(letters.begin(), static_cast<char>('a' + (n - 1) % 26));
-  }
-  return '(' + letters + ')';
+std::string leadOf(const Sentence& sentence) {
+  if (!sentence.rig) return {};
+  const std::string letter = telling::letter(*sentence.rig);
+  return sentence.goesOn ? std::string(letter.size(), ' ') : letter;
 }
 
-std::string pageText(const Page& page, const TextStyle& style) {
-  Writer out(style);
-  out.strong(page.title);
-  for (const std::string& note : page.notes) out.sentence("", note);
-  if (!page.rigNames.empty()) out.gap();
-  for (std::size_t i = 0; i < page.rigNames.size(); ++i) {
-    out.sentence(letter(i), page.rigNames[i]);
-  }
-  for (const Block& block : page.blocks) {
-    if (const auto* heading = std::get_if<Heading>(&block)) {
-      out.gap();
-      out.strong(heading->text);
-    } else if (const auto* sentence = std::get_if<Sentence>(&block)) {
-      out.sentence(sentence->lead, sentence->text);
-    } else {
-      out.gap();
-      out.table(std::get<Table>(block));
-    }
-  }
-  if (!page.cautions.empty()) {
+void write(const telling::Block& block, Writer& out) {
+  if (const auto* heading = std::get_if<Heading>(&block)) {
     out.gap();
-    out.strong("Take care");
-    for (const std::string& caution : page.cautions) out.sentence("·", caution);
+    out.strong(heading->text);
+  } else if (const auto* sentence = std::get_if<Sentence>(&block)) {
+    out.sentence(leadOf(*sentence), sentence->text);
+  } else {
+    out.gap();
+    out.table(std::get<Table>(block));
+  }
+}
+
+void addMissing(const std::vector<Told>& from, std::vector<Told>& to) {
+  for (const Told& one : from)
+    if (std::find(to.begin(), to.end(), one) == to.end()) to.push_back(one);
+}
+
+}  // namespace
+
+void Page::add(const Answer& further) {
+  if (!further.title.empty() && further.title != title) answer.heading(further.title);
+  for (const Told& sentence : further.sentences) answer.say(sentence);
+  answer.blocks.insert(answer.blocks.end(), further.blocks.begin(), further.blocks.end());
+  if (!further.notes.empty()) {
+    answer.heading(Told(TOLD("Terminal", "Notes")));
+    for (const Told& note : further.notes) answer.say(note);
+  }
+  addMissing(further.cautions, answer.cautions);
+  addMissing(further.furtherCautions, answer.furtherCautions);
+}
+
+Page pageAbout(const rigs::Plan& plan) {
+  Page page;
+  page.opening = telling::openingOf(plan);
+  page.title = page.opening.front();
+  page.opening.erase(page.opening.begin());
+  for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(rig.name);
+  return page;
+}
+
+std::string pageText(const Page& page, const rigs::Reader& reader, const TextStyle& style) {
+  Writer out(reader, style);
+  out.strong(page.title);
+  for (const Told& sentence : page.opening) out.sentence("", sentence);
+  if (!page.rigNames.empty()) out.gap();
+  for (std::size_t i = 0; i < page.rigNames.size(); ++i)
+    out.sentence(telling::letter(i), Told::just(rigs::Verbatim{page.rigNames[i]}));
+  for (const telling::Block& block : page.answer.blocks) write(block, out);
+  const std::vector<Told> cautions = page.answer.allCautions();
+  if (!cautions.empty()) {
+    out.gap();
+    out.strong(Told(TOLD("Terminal", "Take care")));
+    for (const Told& caution : cautions) out.sentence("·", caution);
   }
   return out.take();
+}
+
+std::string pageCsv(const Page& page, const rigs::Reader& reader) {
+  return telling::csvOf(page.answer, page.rigNames, reader);
 }
 
 }  // namespace gui

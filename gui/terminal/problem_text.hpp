@@ -4,18 +4,18 @@
 
 #include <cstddef>
 #include <string>
-#include <string_view>
 
-#include "gui/terminal/page.hpp"
 #include "rigs/documents/problems.hpp"
+#include "rigs/words/told.hpp"
 
 namespace gui {
 
-// One sentence to the person at the terminal, in lines.
-std::string complaintText(std::string_view sentence, std::size_t width);
+// One sentence to the person at the terminal, in lines of at most `width` columns.
+std::string complaintText(const rigs::Told& sentence, const rigs::Reader& reader,
+                          std::size_t width);
 
-// "" without problems. `name` is the document's, ready for a terminal.
-std::string problemText(const rigs::Problems& problems, const std::string& name,
-                        const TextStyle& style);
+// "" without problems. `name` is the document's.
+std::string problemText(const rigs::Problems& problems, const rigs::Told& name,
+                        const rigs::Reader& reader, std::size_t width);
 
 }  // namespace gui

@@ -2,256 +2,217 @@
 #include "gui/terminal/program.hpp"
 
 #include <fcntl.h>
-#include <fmt/format.h>
 #include <unistd.h>
 
 #include <algorithm>
-#include <cctype>
 #include <cerrno>
-#include <charconv>
+#include <csignal>
 #include <exception>
-#include <filesystem>
+#include <span>
+#include <string_view>
+#include <system_error>
 
+#include "gui/telling/translations.hpp"
 #include "gui/terminal/catalogue_pages.hpp"
-#include "gui/terminal/csv_export.hpp"
-#include "gui/terminal/desktop.hpp"
+#include "gui/terminal/commands.hpp"
+#include "gui/terminal/help.hpp"
+#include "gui/terminal/plan_command.hpp"
 #include "gui/terminal/problem_text.hpp"
-#include "gui/terminal/terminal.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/plans/plan_writer.hpp"
-#include "rigs/results/result_json.hpp"
+#include "version.hpp"
 
 namespace gui {
 namespace {
 
-constexpr std::size_t kWidest = 1000;  // columns anybody may ask for
+using rigs::Count;
+using rigs::Quoted;
+using rigs::Told;
+using rigs::Verbatim;
 
-struct Asked {
-  UnitSystem units = UnitSystem::SI;
-  TextStyle style;
-};
+std::string complaint(const Told& sentence, const Audience& audience) {
+  return complaintText(sentence, audience.reader, audience.style.width);
+}
 
-std::optional<UnitSystem> unitsFrom(std::string text) {
+Finished wrongOptions(const rigs::Problems& problems, const Audience& audience) {
+  return {{},
+          problemText(problems, Told(TOLD("Terminal", "the command")), audience.reader,
+                      audience.style.width),
+          2};
+}
+
+std::optional<rigs::UnitSystem> unitsFrom(std::string text) {
   std::transform(text.begin(), text.end(), text.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-  if (text == "SI") return UnitSystem::SI;
-  if (text == "US") return UnitSystem::UsCustomary;
+                 [](char c) { return 'a' <= c && c <= 'z' ? static_cast<char>(c - 32) : c; });
+  if (text == "SI") return rigs::UnitSystem::SI;
+  if (text == "US") return rigs::UnitSystem::UsCustomary;
   return std::nullopt;
 }
 
-Asked understand(const Request& request, const TextStyle& terminal, rigs::Problems& problems) {
-  Asked asked{.units = UnitSystem::SI, .style = terminal};
+// As the terminal is, but for what was asked for.
+Audience audienceOf(const Request& request, Audience audience, rigs::Problems& problems) {
   if (const auto units = unitsFrom(request.units)) {
-    asked.units = *units;
+    audience.reader.units = *units;
   } else {
-    problems.push_back({rigs::Severity::Error, "--units",
-                        fmt::format("{} was given; SI or US is accepted, for example \"US\"",
-                                    rigs::quotedText(request.units))});
+    problems.push_back(
+        {rigs::Severity::Error, "--units",
+         Told(TOLD("Terminal", "%1 was given; SI or US is accepted, for example \"US\""),
+              Quoted{request.units})});
   }
-  if (!request.width.empty()) {
-    const auto width = columnsFrom(request.width);
-    if (!width) {
-      problems.push_back({rigs::Severity::Error, "--width",
-                          fmt::format("{} was given; a whole number from {} to {} is accepted, for "
-                                      "example \"80\"",
-                                      rigs::quotedText(request.width), kNarrowest, kWidest)});
-    } else {
-      asked.style.width = *width;
-    }
+  if (request.width.empty()) return audience;
+  if (const auto width = columnsFrom(request.width)) {
+    audience.style.width = *width;
+  } else {
+    problems.push_back(
+        {rigs::Severity::Error, "--width",
+         Told(TOLD("Terminal",
+                   "%1 was given; a whole number from %2 to %3 is accepted, for example \"80\""),
+              Quoted{request.width}, Count{kNarrowest}, Count{kWidest})});
   }
-  return asked;
+  return audience;
 }
 
-// For what must be said whatever else is wrong.
-Asked understandQuietly(const Request& request, const TextStyle& terminal) {
-  rigs::Problems ignored;
-  return understand(request, terminal, ignored);
-}
-
-rigs::Depth depthOf(Command command) {
-  switch (command) {
-    case Command::Answer:
-    case Command::Size:
-      return rigs::Depth::Everything;
-    case Command::Insulate:
-    case Command::Cost:
-      return rigs::Depth::DayAndJacket;
-    case Command::Circuit:
-      return rigs::Depth::Circuit;
-    case Command::Room:
-      return rigs::Depth::Room;
-    default:
-      return rigs::Depth::Day;
+void writeNewPlan(const std::string& file) {
+  try {
+    rigs::savePlan(file, rigs::newPlanText());
+  } catch (...) {
+    ::unlink(file.c_str());
+    throw;
   }
 }
 
-Page pageOf(const Request& request, const rigs::Plan& plan, const rigs::Answers& answers,
-            UnitSystem units) {
-  switch (request.command) {
-    case Command::Day:
-      return dayPage(plan, answers, units);
-    case Command::Size:
-      return sizePage(plan, answers, units);
-    case Command::Insulate:
-      return insulatePage(plan, answers, units);
-    case Command::Boil:
-      return boilPage(plan, answers, units);
-    case Command::Cost:
-      return costPage(plan, answers, units);
-    case Command::Circuit:
-      return circuitPage(plan, answers, units, request.everyRule);
-    case Command::Room:
-      return roomPage(plan, answers, units);
-    default:
-      return answerPage(plan, answers, units);
-  }
-}
-
-std::string shown(const Page& page, Form form, const TextStyle& style) {
-  return form == Form::Csv ? pageCsv(page) : pageText(page, style);
-}
-
-Finished questionAboutPlan(const Request& request, const TextStyle& terminal, Drawing draw) {
-  rigs::Problems ofOptions;
-  rigs::Problems problems;  // of the document
-  const Asked asked = understand(request, terminal, ofOptions);
-  const bool demo = request.file.empty();
-  const bool fromInput = request.file == "-";
-  const std::string name = demo        ? "the bundled example"
-                           : fromInput ? "standard input"
-                                       : plainText(request.file);
-  const std::filesystem::path path = fromInput ? "/dev/stdin" : request.file;
-  const std::string text = demo ? std::string(rigs::demoPlanText()) : rigs::readText(path);
-  const std::filesystem::path folder =
-      demo || fromInput ? std::filesystem::path(".") : path.parent_path();
-  std::optional<rigs::Plan> plan = rigs::readPlan(text, folder, problems);
-  // Without a plan the options are read all the same, so that nobody meets their problems only
-  // after mending the document.
-  rigs::Plan none;
-  applyOverrides(request.overrides, plan ? *plan : none, ofOptions);
-  const bool optionsFine = !rigs::hasErrors(ofOptions);
-  if (plan && optionsFine) rigs::checkPlan(*plan, problems, asked.units);
-  const std::string complaint =
-      problemText(ofOptions, "the command", asked.style) + problemText(problems, name, asked.style);
-  const bool fine = optionsFine && plan && !rigs::hasErrors(problems);
-  // Who asked for JSON gets problems as JSON, whatever the question was.
-  if (request.form == Form::Json && (!fine || request.command == Command::Check)) {
-    rigs::Problems all = ofOptions;
-    all.insert(all.end(), problems.begin(), problems.end());
-    return {rigs::problemsJson(all, name), {}, fine ? 0 : 2};
-  }
-  if (!fine) return {{}, complaint, 2};
-  if (request.command == Command::Check) {
-    const std::string verdict =
-        fmt::format("{}: {}; {} rigs.\n", name,
-                    problems.empty() ? "no problems" : "nothing in the way", plan->rigs.size());
-    return {verdict, complaint, 0};
-  }
-  if (isDrawn(request.command)) {
-    if (!draw)
-      return {
-          {},
-          complaintText("the part of this program that draws is not installed.", asked.style.width),
-          1};
-    Finished drawn = draw(request, *plan, {name, text}, asked.units);
-    drawn.complaint = complaint + drawn.complaint;
-    return drawn;
-  }
-  const rigs::Answers answers = rigs::answer(*plan, depthOf(request.command));
-  if (request.form == Form::Json) return {rigs::resultJson(*plan, answers), complaint, 0};
-  Page page = pageOf(request, *plan, answers, asked.units);
-  if (demo) {
-    page.notes.insert(page.notes.begin(),
-                      "The bundled example. \"heatledger new my-plan.json\" writes you a copy.");
-  }
-  return {shown(page, request.form, asked.style), complaint, 0};
-}
-
-Finished newPlan(const Request& request, const TextStyle& terminal) {
+Finished newPlan(const Request& request, const Audience& audience) {
   // Taking the name first keeps two people, or a link, from losing a file.
   const int file = ::open(request.file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-  if (file < 0 && errno == EEXIST) {
+  if (file < 0 && errno == EEXIST)
     return {{},
-            complaintText(fmt::format("{} is there already; nothing was written.",
-                                      rigs::quotedText(request.file)),
-                          terminal.width),
+            complaint(Told(TOLD("Terminal", "%1 is there already; nothing was written."),
+                           Quoted{request.file}),
+                      audience),
             1};
-  }
   if (file >= 0) {
     ::close(file);
-    try {
-      rigs::savePlan(request.file, rigs::newPlanText());
-    } catch (...) {
-      ::unlink(request.file.c_str());
-      throw;
-    }
+    writeNewPlan(request.file);
   } else {
     rigs::savePlan(request.file, rigs::newPlanText());  // tells why it cannot
   }
-  const std::string name = plainText(request.file);
-  return {fmt::format("Wrote {0}. Edit it, then type:  heatledger answer {0}\n", name), {}, 0};
+  const Told wrote(TOLD("Terminal", "Wrote %1. Edit it, then type:  heatledger answer %1"),
+                   Verbatim{request.file});
+  return {plainText(rigs::tell(wrote, audience.reader)) + '\n', {}, 0};
 }
 
-Finished schema(const Request& request, const TextStyle& style) {
+Finished schema(const Request& request, const Audience& audience) {
   const std::string wanted = request.subject.empty() ? "plan" : request.subject;
   for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
     if (document.name == "schemas/" + wanted + ".schema.json")
       return {std::string(document.text), {}, 0};
   }
-  const rigs::Problems problems{
-      {rigs::Severity::Error, "schema",
-       fmt::format(
-           "{} was given; plan, rules, tariff, catalogue or result is accepted, for example "
-           "\"heatledger schema rules\"",
-           rigs::quotedText(wanted))}};
-  return {{}, problemText(problems, "the command", style), 2};
+  return wrongOptions(
+      {{rigs::Severity::Error, "schema",
+        Told(TOLD("Terminal",
+                  "%1 was given; plan, rules, tariff, catalogue or result is accepted, for example "
+                  "\"heatledger schema rules\""),
+             Quoted{wanted})}},
+      audience);
 }
 
-Finished list(const Request& request, const TextStyle& terminal) {
-  rigs::Problems problems;
-  const Asked asked = understand(request, terminal, problems);
-  const auto page = cataloguePage(request.subject, asked.units);
-  if (!page) {
-    problems.push_back(
-        {rigs::Severity::Error, "list",
-         fmt::format("{} was given; materials, supplies, rigs or tariffs is accepted, for example "
-                     "\"heatledger list supplies\"",
-                     request.subject.empty() ? "nothing" : rigs::quotedText(request.subject))});
-  }
-  if (!problems.empty()) return {{}, problemText(problems, "the command", asked.style), 2};
+Told unknownList(const std::string& subject) {
+  if (subject.empty())
+    return Told(TOLD("Terminal",
+                     "nothing was given; materials, supplies, rigs or tariffs is accepted, for "
+                     "example \"heatledger list supplies\""));
+  return Told(TOLD("Terminal",
+                   "%1 was given; materials, supplies, rigs or tariffs is accepted, for example "
+                   "\"heatledger list supplies\""),
+              Quoted{subject});
+}
+
+Finished list(const Request& request, const Audience& audience, rigs::Problems problems) {
+  const auto page = cataloguePage(request.subject, audience.reader.units);
+  if (!page) problems.push_back({rigs::Severity::Error, "list", unknownList(request.subject)});
+  if (!problems.empty()) return wrongOptions(problems, audience);
   if (request.form == Form::Json) return {catalogueJson(request.subject), {}, 0};
-  return {shown(*page, request.form, asked.style), {}, 0};
+  if (request.form == Form::Csv) return {pageCsv(*page, audience.reader), {}, 0};
+  return {pageText(*page, audience.reader, audience.style), {}, 0};
+}
+
+Finished carryOut(const Request& request, const Audience& terminal, telling::Draw draw) {
+  rigs::Problems problems;
+  const Audience audience = audienceOf(request, terminal, problems);
+  try {
+    switch (request.command) {
+      case Command::New:
+        return newPlan(request, audience);
+      case Command::List:
+        return list(request, audience, std::move(problems));
+      case Command::Schema:
+        return schema(request, audience);
+      default:
+        return askAboutPlan(request, audience, std::move(problems), draw);
+    }
+  } catch (const rigs::FileError& error) {
+    return {{}, complaint(Told(TOLD("Terminal", "%1."), error.told()), audience), 1};
+  } catch (const std::exception& error) {
+    return {{}, complaint(Told(TOLD("Terminal", "%1."), Verbatim{error.what()}), audience), 1};
+  }
+}
+
+// What is done about each kind of thing that may have been typed.
+struct Doing {
+  const Audience& terminal;
+  telling::Draw draw;
+
+  Finished operator()(const Request& request) const { return carryOut(request, terminal, draw); }
+  Finished operator()(const HelpAsked& asked) const {
+    return {helpText(asked, terminal.style.width, terminal.reader), {}, 0};
+  }
+  Finished operator()(const VersionAsked&) const {
+    return {"heatledger " + std::string(kVersion) + '\n', {}, 0};
+  }
+  Finished operator()(const NotUnderstood& wrong) const {
+    Finished finished{{}, {}, 2};
+    for (const Told& sentence : wrong.sentences)
+      finished.complaint += complaint(sentence, terminal);
+    return finished;
+  }
+};
+
+std::span<const char* const> wordsOf(int argc, const char* const* argv) {
+  if (argc < 1) return {};
+  return std::span(argv, static_cast<std::size_t>(argc)).subspan(1);
 }
 
 }  // namespace
 
-std::optional<std::size_t> columnsFrom(std::string_view text) {
-  const char* end = text.data() + text.size();
-  std::size_t width = 0;
-  const auto read = std::from_chars(text.data(), end, width);
-  if (read.ec != std::errc() || read.ptr != end || width < kNarrowest || width > kWidest)
-    return std::nullopt;
-  return width;
+bool asksForWindow(int argc, const char* const* argv) {
+  const auto words = wordsOf(argc, argv);
+  return words.empty() || (words.size() == 1 && std::string_view(words[0]).ends_with(".json"));
 }
 
-Finished carryOut(const Request& request, const TextStyle& terminal, Drawing draw) {
-  try {
-    switch (request.command) {
-      case Command::New:
-        return newPlan(request, terminal);
-      case Command::List:
-        return list(request, terminal);
-      case Command::Schema:
-        return schema(request, terminal);
-      default:
-        return questionAboutPlan(request, terminal, draw);
-    }
-  } catch (const std::exception& problem) {
-    const Asked asked = understandQuietly(request, terminal);
-    return {{}, complaintText(plainText(problem.what()) + ".", asked.style.width), 1};
+bool asksForDrawing(int argc, const char* const* argv) {
+  const CommandLine line = readCommandLine(wordsOf(argc, argv), "en");
+  const auto* request = std::get_if<Request>(&line.asked);
+  return request && isDrawn(request->command);
+}
+
+int runInTerminal(int argc, const char* const* argv, telling::Draw draw) {
+  // A reader who leaves early is told about by write(), not by a signal.
+  std::signal(SIGPIPE, SIG_IGN);
+  const CommandLine line = readCommandLine(wordsOf(argc, argv), telling::languageFromEnvironment());
+  const Audience terminal{
+      {.units = rigs::UnitSystem::SI, .language = &telling::languageOf(line.language)},
+      screenStyle()};
+  Finished finished = std::visit(Doing{terminal, draw}, line.asked);
+  if (!rigs::writeAll(STDOUT_FILENO, finished.output)) {
+    finished.complaint += complaint(Told(TOLD("Terminal", "the answer could not be written: %1."),
+                                         Verbatim{std::generic_category().message(errno)}),
+                                    terminal);
+    finished.exitCode = 1;
   }
+  if (!rigs::writeAll(STDERR_FILENO, finished.complaint) && finished.exitCode == 0) return 1;
+  return finished.exitCode;
 }
 
 }  // namespace gui

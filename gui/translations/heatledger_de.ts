@@ -891,6 +891,1010 @@
         <source>rest done</source>
         <translation>Rast beendet</translation>
     </message>
+    <message>
+        <source>Energy from the wall</source>
+        <translation>Energie aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide</source>
+        <translation>Kohlendioxid</translation>
+    </message>
+    <message>
+        <source>Begun at %1 it costs %2; at any hour cheapest at %3 with %4, dearest at %5 with %6.</source>
+        <translation>Mit Beginn um %1 kostet es %2; zu jeder Stunde gerechnet am billigsten um %3 mit %4, am teuersten um %5 mit %6.</translation>
+    </message>
+    <message>
+        <source>Begun at %1 it costs %2; from %3 to %4 cheapest at %5 with %6, dearest at %7 with %8.</source>
+        <translation>Mit Beginn um %1 kostet es %2; von %3 bis %4 am billigsten um %5 mit %6, am teuersten um %7 mit %8.</translation>
+    </message>
+    <message>
+        <source>The jacket for %1 saves nothing and is never paid back.</source>
+        <translation>Der Mantel für %1 spart nichts und ist nie bezahlt.</translation>
+    </message>
+    <message>
+        <source>The jacket for %1 saves %2 a year and is paid back in %3 years.</source>
+        <translation>Der Mantel für %1 spart %2 im Jahr und ist in %3 Jahren bezahlt.</translation>
+    </message>
+    <message>
+        <source>Its element in place of %1&apos;s, with all else that differs, for %2 saves nothing and is never paid back.</source>
+        <translation>Ihr Heizelement für %2 anstelle dessen von %1 spart, mit allem, was sich sonst unterscheidet, nichts und ist nie bezahlt.</translation>
+    </message>
+    <message>
+        <source>Its element in place of %1&apos;s, with all else that differs, for %2 saves %3 a year and is paid back in %4 years.</source>
+        <translation>Ihr Heizelement für %2 anstelle dessen von %1 spart, mit allem, was sich sonst unterscheidet, %3 im Jahr und ist in %4 Jahren bezahlt.</translation>
+    </message>
+    <message>
+        <source>Its energy makes %1 of carbon dioxide.</source>
+        <translation>Ihre Energie verursacht %1 Kohlendioxid.</translation>
+    </message>
+    <message>
+        <source>Too little %1.</source>
+        <translation>Zu wenig, um %1.</translation>
+    </message>
+    <message>
+        <source>Too little %1; enough %2.</source>
+        <translation>Zu wenig, um %1; genug, um %2.</translation>
+    </message>
+    <message>
+        <source>On a circuit that carries it, it would be enough %1.</source>
+        <translation>An einem Stromkreis, der es trägt, wäre es genug, um %1.</translation>
+    </message>
+    <message>
+        <source>Enough %1.</source>
+        <translation>Genug, um %1.</translation>
+    </message>
+    <message>
+        <source>All of it takes %1, more than this cable can carry.</source>
+        <translation>Alles zusammen braucht %1, mehr, als dieses Kabel bringen kann.</translation>
+    </message>
+    <message>
+        <source>All of it takes %1, from an element rated %2 at %3.</source>
+        <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3.</translation>
+    </message>
+    <message>
+        <source>All of it takes %1, from an element rated %2 at %3 (%4 at %5).</source>
+        <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3 (%4 bei %5).</translation>
+    </message>
+    <message>
+        <source>%1 into the vessel is the least that boils it.</source>
+        <translation>%1 im Gefäß sind das Mindeste, womit es kocht.</translation>
+    </message>
+    <message>
+        <source>%1 into the vessel is the least that boils it: an element rated %2 at %3.</source>
+        <translation>%1 im Gefäß sind das Mindeste, womit es kocht: ein Heizelement mit %2 bei %3.</translation>
+    </message>
+    <message>
+        <source>%1 into the vessel is the least that boils it: an element rated %2 at %3 (%4 at %5).</source>
+        <translation>%1 im Gefäß sind das Mindeste, womit es kocht: ein Heizelement mit %2 bei %3 (%4 bei %5).</translation>
+    </message>
+    <message>
+        <source>%1 flow through %2, and %3 through %4.</source>
+        <translation>%1 fließen durch %2 und %3 durch %4.</translation>
+    </message>
+    <message>
+        <source>%1 flow through %2, and %3 through %4; %5 stay in the cable.</source>
+        <translation>%1 fließen durch %2 und %3 durch %4; %5 bleiben im Kabel.</translation>
+    </message>
+    <message>
+        <source>%1 flow through %2.</source>
+        <translation>%1 fließen durch %2.</translation>
+    </message>
+    <message>
+        <source>%1 flow through %2; %3 stay in the cable.</source>
+        <translation>%1 fließen durch %2; %3 bleiben im Kabel.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its circuit of %2; it will trip, or worse.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its first circuit of %2; it will trip, or worse.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den ersten Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its second circuit of %2; it will trip, or worse.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den zweiten Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: within its %2 circuit, but more than the %3 that rules grant to long use.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: within its first %2 circuit, but more than the %3 that rules grant to long use.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der erste Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: within its second %2 circuit, but more than the %3 that rules grant to long use.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der zweite Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
+    </message>
+    <message>
+        <source>No element up to %1 is enough for %2 %3.</source>
+        <translation>Kein Heizelement bis %1 genügt %2, um %3.</translation>
+    </message>
+    <message>
+        <source>%1 of heat is what %2 needs %3: more than its cable can carry.</source>
+        <translation>%1 Wärme braucht %2, um %3: mehr, als das Kabel bringen kann.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is what %3 needs %4; what it has is too weak.</source>
+        <translation>%1 bei %2 braucht %3, um %4; was da ist, ist zu schwach.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger, but too much for its circuit.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker, aber zu viel für den Stromkreis.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker.</translation>
+    </message>
+    <message>
+        <source>%1 reach the vessel from two elements: %2 at %3 on %4, and %5 at %6 on a second circuit of %7.</source>
+        <translation>%1 kommen von zwei Heizelementen im Gefäß an: %2 bei %3 an %4, und %5 bei %6 an einem zweiten Stromkreis mit %7.</translation>
+    </message>
+    <message>
+        <source>%1 reach the vessel, %2 of the element&apos;s %3 at %4: its supply has %5.</source>
+        <translation>%1 kommen im Gefäß an, %2 der %3 des Heizelements bei %4: Das Netz hat %5.</translation>
+    </message>
+    <message>
+        <source>%1 reach the vessel from an element of %2 on %3.</source>
+        <translation>%1 kommen von einem Heizelement mit %2 an %3 im Gefäß an.</translation>
+    </message>
+    <message>
+        <source>Its circuits carry that, in long use too.</source>
+        <translation>Die Stromkreise tragen das, auch auf Dauer.</translation>
+    </message>
+    <message>
+        <source>Its circuit carries that, in long use too.</source>
+        <translation>Der Stromkreis trägt das, auch auf Dauer.</translation>
+    </message>
+    <message>
+        <source>Its circuits carry that.</source>
+        <translation>Die Stromkreise tragen das.</translation>
+    </message>
+    <message>
+        <source>Its circuit carries that.</source>
+        <translation>Der Stromkreis trägt das.</translation>
+    </message>
+    <message>
+        <source>Its circuits carry that for short use only.</source>
+        <translation>Die Stromkreise tragen das nur kurz.</translation>
+    </message>
+    <message>
+        <source>Its circuit carries that for short use only.</source>
+        <translation>Der Stromkreis trägt das nur kurz.</translation>
+    </message>
+    <message>
+        <source>Its circuit carries that for short use only: it draws %1, and rules grant %2 to long use.</source>
+        <translation>Der Stromkreis trägt das nur kurz: Es zieht %1, und Regeln lassen auf Dauer %2 zu.</translation>
+    </message>
+    <message>
+        <source>Its circuits do not carry that.</source>
+        <translation>Die Stromkreise tragen das nicht.</translation>
+    </message>
+    <message>
+        <source>Its circuit does not carry that.</source>
+        <translation>Der Stromkreis trägt das nicht.</translation>
+    </message>
+    <message>
+        <source>No element up to %1 is enough %2.</source>
+        <translation>Kein Heizelement bis %1 genügt, um %2.</translation>
+    </message>
+    <message>
+        <source>All of it takes %1.</source>
+        <translation>Alles zusammen braucht %1.</translation>
+    </message>
+    <message>
+        <source>No batch boils off %1.</source>
+        <translation>Kein Sud verdampft %1.</translation>
+    </message>
+    <message>
+        <source>No batch of any size boils.</source>
+        <translation>Kein Sud, wie klein auch immer, kocht.</translation>
+    </message>
+    <message>
+        <source>Not even the smallest batch that covers the element fits the vessel.</source>
+        <translation>Nicht einmal der kleinste Sud, der das Heizelement bedeckt, passt ins Gefäß.</translation>
+    </message>
+    <message>
+        <source>%1 is the largest batch: more would leave less than %2 of the vessel free.</source>
+        <translation>%1 ist der größte Sud: Mehr ließe weniger als %2 des Gefäßes frei.</translation>
+    </message>
+    <message>
+        <source>%1 is the largest batch: more would boil off less than %2.</source>
+        <translation>%1 ist der größte Sud: Mehr verdampfte weniger als %2.</translation>
+    </message>
+    <message>
+        <source>%1 is the largest batch: more would not boil.</source>
+        <translation>%1 ist der größte Sud: Mehr würde nicht kochen.</translation>
+    </message>
+    <message>
+        <source>%1 is the largest batch; the limit: %2.</source>
+        <translation>%1 ist der größte Sud; die Grenze: %2.</translation>
+    </message>
+    <message>
+        <source>No element would boil it.</source>
+        <translation>Kein Heizelement brächte es zum Kochen.</translation>
+    </message>
+    <message>
+        <source>%1 of the mouth open at most would boil it: a lid that far over the kettle, but never shut.</source>
+        <translation>Höchstens %1 der Öffnung frei, und es kocht: ein Deckel so weit über dem Kessel, aber nie geschlossen.</translation>
+    </message>
+    <message>
+        <source>%1 is the most a lid gives it, even over the whole mouth.</source>
+        <translation>%1 ist das Höchste, was ein Deckel ihm gibt, selbst über der ganzen Öffnung.</translation>
+    </message>
+    <message>
+        <source>A jacket would boil it: %1.</source>
+        <translation>Mit einem Mantel kocht es: %1.</translation>
+    </message>
+    <message>
+        <source>%1 with a jacket (%2): not enough.</source>
+        <translation>%1 mit einem Mantel (%2): nicht genug.</translation>
+    </message>
+    <message>
+        <source>What does the element really deliver?</source>
+        <translation>Was leistet das Heizelement wirklich?</translation>
+    </message>
+    <message>
+        <source>What would it take?</source>
+        <translation>Was wäre nötig?</translation>
+    </message>
+    <message>
+        <source>to be at the boil within %1</source>
+        <translation>bis zum Kochen in %1</translation>
+    </message>
+    <message>
+        <source>no power does</source>
+        <translation>keine Leistung genügt</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <source>short use</source>
+        <translation>nur kurz</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>resistance</source>
+        <translation>Widerstand</translation>
+    </message>
+    <message>
+        <source>at the element&apos;s terminals</source>
+        <translation>an den Anschlüssen des Heizelements</translation>
+    </message>
+    <message>
+        <source>lost in the cable</source>
+        <translation>im Kabel verloren</translation>
+    </message>
+    <message>
+        <source>from mash to boil</source>
+        <translation>von der Maische bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>Heat needed into the vessel</source>
+        <translation>Nötige Wärme im Gefäß</translation>
+    </message>
+    <message>
+        <source>Element needed, rated at the supply</source>
+        <translation>Nötiges Heizelement, Nennleistung am Netz</translation>
+    </message>
+    <message>
+        <source>The circuit carries that</source>
+        <translation>Der Stromkreis trägt das</translation>
+    </message>
+    <message>
+        <source>heat into the vessel</source>
+        <translation>Wärme im Gefäß</translation>
+    </message>
+    <message>
+        <source>element rated at the supply</source>
+        <translation>Heizelement, bei Netzspannung</translation>
+    </message>
+    <message>
+        <source>the same, rated as its own is</source>
+        <translation>dasselbe, bei der Nennspannung des eigenen</translation>
+    </message>
+    <message>
+        <source>from mash to boil with that</source>
+        <translation>damit von der Maische zum Kochen</translation>
+    </message>
+    <message>
+        <source>for three hours or longer, rated at the supply</source>
+        <translation>für drei Stunden oder länger, bei Netzspannung</translation>
+    </message>
+    <message>
+        <source>Largest batch, %1 and %2 of the vessel free</source>
+        <translation>Größter Sud, mit %1 und %2 des Gefäßes frei</translation>
+    </message>
+    <message>
+        <source>with this element</source>
+        <translation>mit diesem Heizelement</translation>
+    </message>
+    <message>
+        <source>stopped by</source>
+        <translation>begrenzt durch</translation>
+    </message>
+    <message>
+        <source>with the circuit&apos;s strongest element</source>
+        <translation>mit dem stärksten Heizelement des Stromkreises</translation>
+    </message>
+    <message>
+        <source>that one stopped by</source>
+        <translation>dieser begrenzt durch</translation>
+    </message>
+    <message>
+        <source>%1 longer than %2 from mash to boil</source>
+        <translation>%1 länger als %2 von der Maische bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 saved from mash to boil</source>
+        <translation>%1 von %2 gespart von der Maische bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>%1 longer than %2 to strike</source>
+        <translation>%1 länger als %2 bis zum Einmaischen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 saved to strike</source>
+        <translation>%1 von %2 gespart bis zum Einmaischen</translation>
+    </message>
+    <message>
+        <source>%1 less lost at %2</source>
+        <translation>%1 weniger verloren bei %2</translation>
+    </message>
+    <message>
+        <source>%1 more lost at %2</source>
+        <translation>%1 mehr verloren bei %2</translation>
+    </message>
+    <message>
+        <source>%1 less from the wall</source>
+        <translation>%1 weniger aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>%1 more from the wall</source>
+        <translation>%1 mehr aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>bare, it stops at %1 on the way to strike</source>
+        <translation>ohne Mantel bleibt es bei %1 auf dem Weg zum Einmaischen stehen</translation>
+    </message>
+    <message>
+        <source>bare, it stops at %1 on the way to the next rest</source>
+        <translation>ohne Mantel bleibt es bei %1 auf dem Weg zur nächsten Rast stehen</translation>
+    </message>
+    <message>
+        <source>bare, it stops at %1 in the boil</source>
+        <translation>ohne Mantel bleibt es bei %1 im Kochen stehen</translation>
+    </message>
+    <message>
+        <source>bare, it stops at %1 on the way to the boil</source>
+        <translation>ohne Mantel bleibt es bei %1 auf dem Weg zum Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it stops at %1 on the way to strike</source>
+        <translation>mit Mantel bleibt es bei %1 auf dem Weg zum Einmaischen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it stops at %1 on the way to the next rest</source>
+        <translation>mit Mantel bleibt es bei %1 auf dem Weg zur nächsten Rast stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it stops at %1 in the boil</source>
+        <translation>mit Mantel bleibt es bei %1 im Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it stops at %1 on the way to the boil</source>
+        <translation>mit Mantel bleibt es bei %1 auf dem Weg zum Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it reaches strike in %2, and stops at %1 on the way to the next rest</source>
+        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 auf dem Weg zur nächsten Rast stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it reaches strike in %2, and stops at %1 in the boil</source>
+        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 im Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it reaches strike in %2, and stops at %1 on the way to the boil</source>
+        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 auf dem Weg zum Kochen stehen</translation>
+    </message>
+    <message>
+        <source>It gets further: %1; %2.</source>
+        <translation>Es kommt weiter: %1; %2.</translation>
+    </message>
+    <message>
+        <source>It still does not boil: it stops at %1 on the way to strike.</source>
+        <translation>Es kocht trotzdem nicht: Es bleibt bei %1 auf dem Weg zum Einmaischen stehen.</translation>
+    </message>
+    <message>
+        <source>It still does not boil: it stops at %1 on the way to the next rest.</source>
+        <translation>Es kocht trotzdem nicht: Es bleibt bei %1 auf dem Weg zur nächsten Rast stehen.</translation>
+    </message>
+    <message>
+        <source>It still cannot hold the boil: it falls back to %1.</source>
+        <translation>Es kann das Kochen trotzdem nicht halten: Es fällt auf %1 zurück.</translation>
+    </message>
+    <message>
+        <source>It still does not boil: it stops at %1 on the way to the boil.</source>
+        <translation>Es kocht trotzdem nicht: Es bleibt bei %1 auf dem Weg zum Kochen stehen.</translation>
+    </message>
+    <message>
+        <source>bare metal</source>
+        <translation>blankes Metall</translation>
+    </message>
+    <message>
+        <source>metal of emissivity %1</source>
+        <translation>Metall mit Emissionsgrad %1</translation>
+    </message>
+    <message>
+        <source>%1 metal</source>
+        <translation>Metall (%1)</translation>
+    </message>
+    <message>
+        <source>its outside</source>
+        <translation>die Außenseite</translation>
+    </message>
+    <message>
+        <source>its outside (emissivity %1)</source>
+        <translation>die Außenseite (Emissionsgrad %1)</translation>
+    </message>
+    <message>
+        <source>its outside (%1)</source>
+        <translation>die Außenseite (%1)</translation>
+    </message>
+    <message>
+        <source>the bare side loses only %1 of the element&apos;s %2</source>
+        <translation>die Wand ohne Mantel verliert nur %1 der %2 des Heizelements</translation>
+    </message>
+    <message>
+        <source>with the jacket the side loses more than without, for %1 radiates more than %2</source>
+        <translation>mit Mantel verliert die Wand mehr als ohne, denn %1 strahlt mehr als %2</translation>
+    </message>
+    <message>
+        <source>the jacket saves only %3 of what the side loses, for %1 radiates more than %2</source>
+        <translation>der Mantel spart nur %3 von dem, was die Wand verliert, denn %1 strahlt mehr als %2</translation>
+    </message>
+    <message>
+        <source>of the %1 lost at the boil most leaves by the open surface</source>
+        <translation>von den %1, die beim Kochen verloren gehen, geht das meiste durch die offene Oberfläche</translation>
+    </message>
+    <message>
+        <source>Not worth it.</source>
+        <translation>Es lohnt sich nicht.</translation>
+    </message>
+    <message>
+        <source>Not worth it: %1.</source>
+        <translation>Es lohnt sich nicht: %1.</translation>
+    </message>
+    <message>
+        <source>Not worth it for the time.</source>
+        <translation>Der Zeit wegen lohnt es sich nicht.</translation>
+    </message>
+    <message>
+        <source>Not worth it for the time: %1.</source>
+        <translation>Der Zeit wegen lohnt es sich nicht: %1.</translation>
+    </message>
+    <message>
+        <source>saved of the side&apos;s own loss</source>
+        <translation>gespart vom Verlust der Wand allein</translation>
+    </message>
+    <message>
+        <source>Boil-off</source>
+        <translation>Verdampfung</translation>
+    </message>
+    <message>
+        <source>From the wall, whole day</source>
+        <translation>Aus der Steckdose, ganzer Tag</translation>
+    </message>
+    <message>
+        <source>Cost of a batch</source>
+        <translation>Kosten eines Suds</translation>
+    </message>
+    <message>
+        <source>To strike</source>
+        <translation>Bis zum Einmaischen</translation>
+    </message>
+    <message>
+        <source>From mash to boil</source>
+        <translation>Von der Maische bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>Losses at the mash temperature</source>
+        <translation>Verluste bei der Maischtemperatur</translation>
+    </message>
+    <message>
+        <source>Losses at the boil</source>
+        <translation>Verluste beim Kochen</translation>
+    </message>
+    <message>
+        <source>Unplugged at the mash temperature, after %1</source>
+        <translation>Ohne Strom bei der Maischtemperatur, nach %1</translation>
+    </message>
+    <message>
+        <source>No jacket to compare: the plan gives it none.</source>
+        <translation>Kein Mantel zum Vergleichen: Der Plan nennt keinen.</translation>
+    </message>
+    <message>
+        <source>To compare one, give the plan a jacket, for example %1; &quot;%2&quot; shows what it may be made of.</source>
+        <translation>Um einen zu vergleichen, geben Sie dem Plan einen Mantel, zum Beispiel %1; „%2“ zeigt, woraus er bestehen kann.</translation>
+    </message>
+    <message>
+        <source>What is compared</source>
+        <translation>Was verglichen wird</translation>
+    </message>
+    <message>
+        <source>Bare, and with the jacket it has: %1.</source>
+        <translation>Ohne Mantel, und mit dem, den es hat: %1.</translation>
+    </message>
+    <message>
+        <source>As it is, and with a jacket: %1.</source>
+        <translation>Wie es ist, und mit einem Mantel: %1.</translation>
+    </message>
+    <message>
+        <source>It makes the boil possible: bare, the day does not come to its end.</source>
+        <translation>Damit wird das Kochen möglich: Ohne Mantel kommt der Tag nicht zu Ende.</translation>
+    </message>
+    <message>
+        <source>It makes the boil possible: bare, the wort levels off at %1.</source>
+        <translation>Damit wird das Kochen möglich: Ohne Mantel bleibt die Würze bei %1 stehen.</translation>
+    </message>
+    <message>
+        <source>Worth it: %1 of the time from mash to boil.</source>
+        <translation>Es lohnt sich: %1 der Zeit von der Maische bis zum Kochen.</translation>
+    </message>
+    <message>
+        <source>Worth it for the time to strike.</source>
+        <translation>Es lohnt sich für die Zeit bis zum Einmaischen.</translation>
+    </message>
+    <message>
+        <source>But %1 instead of %2 after %3 unplugged.</source>
+        <translation>Aber %1 statt %2 nach %3 ohne Strom.</translation>
+    </message>
+    <message>
+        <source>%1 before the boil make %2 in the end, from a gravity of %3 to %4.</source>
+        <translation>%1 vor dem Kochen geben am Ende %2, von einer Dichte von %3 auf %4.</translation>
+    </message>
+    <message>
+        <source>Of the volume before the boil: a simmer is less than %1, a gentle boil less than %2, a steady boil less than %3, a strong boil less than %4, a fierce boil more.</source>
+        <translation>Vom Volumen vor dem Kochen: Weniger als %1 ist ein Simmern, weniger als %2 ein sanftes Kochen, weniger als %3 ein stetiges, weniger als %4 ein kräftiges, mehr ein heftiges Kochen.</translation>
+    </message>
+    <message>
+        <source>Published ranges: %1 to %2 is best practice for breweries in the EU (Joint Research Centre, Best environmental management practice: food and beverage); %3 to %4 is common in small open kettles.</source>
+        <translation>Veröffentlichte Bereiche: %1 bis %2 sind beste Praxis für Brauereien in der EU (Joint Research Centre, Best environmental management practice: food and beverage); %3 bis %4 sind in kleinen offenen Kesseln üblich.</translation>
+    </message>
+    <message>
+        <source>What boils off follows from the heat left over; whether it boils at all also from the law of the open surface, which scatters by about %1.</source>
+        <translation>Was verdampft, folgt aus der Wärme, die übrig bleibt; ob es überhaupt kocht, auch aus dem Gesetz der offenen Oberfläche, das um etwa %1 streut.</translation>
+    </message>
+    <message>
+        <source>%1 boils off, %2: %3.</source>
+        <translation>%1 verdampfen, %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger, but too much for one of its circuits at least.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker, aber zu viel für mindestens einen der Stromkreise.</translation>
+    </message>
+    <message>
+        <source>surface, to the air</source>
+        <translation>Oberfläche, an die Luft</translation>
+    </message>
+    <message>
+        <source>surface, radiated</source>
+        <translation>Oberfläche, gestrahlt</translation>
+    </message>
+    <message>
+        <source>evaporation</source>
+        <translation>Verdampfung</translation>
+    </message>
+    <message>
+        <source>a simmer</source>
+        <translation>ein Simmern</translation>
+    </message>
+    <message>
+        <source>a gentle boil</source>
+        <translation>ein sanftes Kochen</translation>
+    </message>
+    <message>
+        <source>a steady boil</source>
+        <translation>ein stetiges Kochen</translation>
+    </message>
+    <message>
+        <source>a strong boil</source>
+        <translation>ein kräftiges Kochen</translation>
+    </message>
+    <message>
+        <source>a fierce boil</source>
+        <translation>ein heftiges Kochen</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Stromkreis</translation>
+    </message>
+    <message>
+        <source>vessel</source>
+        <translation>Gefäß</translation>
+    </message>
+    <message>
+        <source>boil-off</source>
+        <translation>Verdampfung</translation>
+    </message>
+    <message>
+        <source>too small</source>
+        <translation>zu klein</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Does not boil. It comes to %2 with the lid as it is for heating, but cannot hold that in the boil: it would lose %3 there and gets %4, and falls back to %1.</source>
+        <translation>Kocht nicht. Es kommt mit dem Deckel wie beim Aufheizen auf %2, kann das im Kochen aber nicht halten: Dort gingen %3 verloren, %4 kommen an, und es fällt auf %1 zurück.</translation>
+    </message>
+    <message>
+        <source>Does not boil. %1 is where it levels off, short of %2: at %2 it would lose %3 and gets %4.</source>
+        <translation>Kocht nicht. Bei %1 bleibt es stehen, unter %2: Bei %2 gingen %3 verloren, und %4 kommen an.</translation>
+    </message>
+    <message>
+        <source>Does not reach the strike temperature. %1 is where it levels off, short of %2: at %2 it would lose %3 and gets %4.</source>
+        <translation>Erreicht die Einmaischtemperatur nicht. Bei %1 bleibt es stehen, unter %2: Bei %2 gingen %3 verloren, und %4 kommen an.</translation>
+    </message>
+    <message>
+        <source>Does not reach the next rest. %1 is where it levels off, short of %2: at %2 it would lose %3 and gets %4.</source>
+        <translation>Erreicht die nächste Rast nicht. Bei %1 bleibt es stehen, unter %2: Bei %2 gingen %3 verloren, und %4 kommen an.</translation>
+    </message>
+    <message>
+        <source>Uncovers its element: %1 is left when the day stops here.</source>
+        <translation>Das Heizelement liegt frei: %1 sind noch übrig, wenn der Tag hier endet.</translation>
+    </message>
+    <message>
+        <source>%1 would be needed to strike: the water would have to boil. Use more water, less grain, or warmer grain.</source>
+        <translation>%1 wären zum Einmaischen nötig: Das Wasser müsste kochen. Nehmen Sie mehr Wasser, weniger Malz oder wärmeres Malz.</translation>
+    </message>
+    <message>
+        <source>Does not finish its day.</source>
+        <translation>Bringt den Tag nicht zu Ende.</translation>
+    </message>
+    <message>
+        <source>%1 are spent by then.</source>
+        <translation>%1 sind bis dahin verbraucht.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are spent by then.</source>
+        <translation>%1 und %2 sind bis dahin ausgegeben.</translation>
+    </message>
+    <message>
+        <source>%1 from the wall; no price was given.</source>
+        <translation>%1 aus der Steckdose; ein Preis ist nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>%1 for %2 from the wall.</source>
+        <translation>%1 für %2 aus der Steckdose.</translation>
+    </message>
+    <message>
+        <source>%1 for %2 from the wall, %3/%4.</source>
+        <translation>%1 für %2 aus der Steckdose, %3/%4.</translation>
+    </message>
+    <message>
+        <source>second element, rated</source>
+        <translation>zweites Heizelement, Nennleistung</translation>
+    </message>
+    <message>
+        <source>its circuit</source>
+        <translation>sein Stromkreis</translation>
+    </message>
+    <message>
+        <source>its current</source>
+        <translation>sein Strom</translation>
+    </message>
+    <message>
+        <source>Element</source>
+        <translation>Heizelement</translation>
+    </message>
+    <message>
+        <source>element rated</source>
+        <translation>Heizelement, Nennleistung</translation>
+    </message>
+    <message>
+        <source>rated at</source>
+        <translation>Nennspannung</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation>Netz</translation>
+    </message>
+    <message>
+        <source>current</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <source>reaches the vessel</source>
+        <translation>kommt im Gefäß an</translation>
+    </message>
+    <message>
+        <source>least to boil</source>
+        <translation>mindestens zum Kochen</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>to strike</source>
+        <translation>bis zum Einmaischen</translation>
+    </message>
+    <message>
+        <source>a jacket saves to strike</source>
+        <translation>ein Mantel spart bis zum Einmaischen</translation>
+    </message>
+    <message>
+        <source>a jacket saves to the boil</source>
+        <translation>ein Mantel spart bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>over at, begun %1</source>
+        <translation>zu Ende um, Beginn %1</translation>
+    </message>
+    <message>
+        <source>Wort, volumes at %1</source>
+        <translation>Würze, Volumen bei %1</translation>
+    </message>
+    <message>
+        <source>water poured</source>
+        <translation>Wasser eingefüllt</translation>
+    </message>
+    <message>
+        <source>before the boil</source>
+        <translation>vor dem Kochen</translation>
+    </message>
+    <message>
+        <source>in the end</source>
+        <translation>am Ende</translation>
+    </message>
+    <message>
+        <source>gravity before the boil</source>
+        <translation>Dichte vor dem Kochen</translation>
+    </message>
+    <message>
+        <source>gravity in the end</source>
+        <translation>Dichte am Ende</translation>
+    </message>
+    <message>
+        <source>wort</source>
+        <translation>Würze</translation>
+    </message>
+    <message>
+        <source>levels off at</source>
+        <translation>bleibt stehen bei</translation>
+    </message>
+    <message>
+        <source>boil-off by volume, cold</source>
+        <translation>Verdampfung als Volumen, kalt</translation>
+    </message>
+    <message>
+        <source>boil-off by weight</source>
+        <translation>Verdampfung als Masse</translation>
+    </message>
+    <message>
+        <source>net heat into the boil</source>
+        <translation>Wärme, die dem Kochen bleibt</translation>
+    </message>
+    <message>
+        <source>net heat by volume</source>
+        <translation>dieselbe je Volumen</translation>
+    </message>
+    <message>
+        <source>From the wall</source>
+        <translation>Aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>cost of the wort</source>
+        <translation>Kosten der Würze</translation>
+    </message>
+    <message>
+        <source>Where the heat is in the end</source>
+        <translation>Wo die Wärme am Ende ist</translation>
+    </message>
+    <message>
+        <source>in the wort</source>
+        <translation>in der Würze</translation>
+    </message>
+    <message>
+        <source>in the grain</source>
+        <translation>im Malz</translation>
+    </message>
+    <message>
+        <source>in the vessel</source>
+        <translation>im Gefäß</translation>
+    </message>
+    <message>
+        <source>steam, evaporation</source>
+        <translation>Dampf, Verdampfung</translation>
+    </message>
+    <message>
+        <source>steam, its own heat</source>
+        <translation>Dampf, eigene Wärme</translation>
+    </message>
+    <message>
+        <source>lost: %1</source>
+        <translation>verloren: %1</translation>
+    </message>
+    <message>
+        <source>in the cable</source>
+        <translation>im Kabel</translation>
+    </message>
+    <message>
+        <source>unaccounted for, share</source>
+        <translation>ohne Nachweis, Anteil</translation>
+    </message>
+    <message>
+        <source>Takes</source>
+        <translation>Dauert</translation>
+    </message>
+    <message>
+        <source>%1 from %2 to %3.</source>
+        <translation>%1 von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation>Kam hinein</translation>
+    </message>
+    <message>
+        <source>of that, in the cable</source>
+        <translation>davon im Kabel</translation>
+    </message>
+    <message>
+        <source>Stored</source>
+        <translation>Gespeichert</translation>
+    </message>
+    <message>
+        <source>Left the vessel</source>
+        <translation>Verließ das Gefäß</translation>
+    </message>
+    <message>
+        <source>Unaccounted for</source>
+        <translation>Ohne Nachweis</translation>
+    </message>
+    <message>
+        <source>begins</source>
+        <translation>beginnt</translation>
+    </message>
+    <message>
+        <source>ends</source>
+        <translation>endet</translation>
+    </message>
+    <message>
+        <source>takes</source>
+        <translation>dauert</translation>
+    </message>
+    <message>
+        <source>wort, first</source>
+        <translation>Würze, zuerst</translation>
+    </message>
+    <message>
+        <source>wort, last</source>
+        <translation>Würze, zuletzt</translation>
+    </message>
+    <message>
+        <source>volume, hot</source>
+        <translation>Volumen, heiß</translation>
+    </message>
+    <message>
+        <source>evaporated</source>
+        <translation>verdampft</translation>
+    </message>
+    <message>
+        <source>costs</source>
+        <translation>kostet</translation>
+    </message>
+    <message>
+        <source>share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>%1 came in, %2 is accounted for: a gap of %3 of what came in; %4 in the worst stage. The ledger closes.</source>
+        <translation>%1 kamen hinein, %2 sind nachgewiesen: eine Lücke von %3 dessen, was hineinkam; %4 im schlechtesten Schritt. Die Bilanz geht auf.</translation>
+    </message>
+    <message>
+        <source>%1 came in, %2 is accounted for: a gap of %3 of what came in; %4 in the worst stage. That is more than 1e-06: do not trust this day.</source>
+        <translation>%1 kamen hinein, %2 sind nachgewiesen: eine Lücke von %3 dessen, was hineinkam; %4 im schlechtesten Schritt. Das ist mehr als 1e-06: Vertrauen Sie diesem Tag nicht.</translation>
+    </message>
+    <message>
+        <source>Unplugged for %1</source>
+        <translation>Ohne Strom für %1</translation>
+    </message>
+    <message>
+        <source>A brew day</source>
+        <translation>Ein Brautag</translation>
+    </message>
+    <message>
+        <source>%1 of finished wort</source>
+        <translation>%1 fertige Würze</translation>
+    </message>
+    <message>
+        <source>%1 of finished wort with %2 of grain</source>
+        <translation>%1 fertige Würze mit %2 Malz</translation>
+    </message>
+    <message>
+        <source>%1 of water poured</source>
+        <translation>%1 eingefülltes Wasser</translation>
+    </message>
+    <message>
+        <source>%1 of water poured with %2 of grain</source>
+        <translation>%1 eingefülltes Wasser mit %2 Malz</translation>
+    </message>
+    <message>
+        <source>mashed from %1 for %2 unplugged</source>
+        <translation>gemaischt ab %1 für %2 ohne Strom</translation>
+    </message>
+    <message>
+        <source>mashed at %1</source>
+        <translation>gemaischt bei %1</translation>
+    </message>
+    <message>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <source>boiled %1</source>
+        <translation>gekocht %1</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>Room %1, water %2; water boils at %3 here.</source>
+        <translation>Raum %1, Wasser %2; Wasser kocht hier bei %3.</translation>
+    </message>
+    <message>
+        <source>Room %1, water %2, altitude %3; water boils at %4 here.</source>
+        <translation>Raum %1, Wasser %2, Höhe %3; Wasser kocht hier bei %4.</translation>
+    </message>
+    <message>
+        <source>No jacket to compare.</source>
+        <translation>Kein Mantel zum Vergleichen.</translation>
+    </message>
+    <message>
+        <source>Which element does the supply need?</source>
+        <translation>Welches Heizelement braucht das Netz?</translation>
+    </message>
+    <message>
+        <source>Does insulation shorten the heat-up?</source>
+        <translation>Verkürzt Dämmung das Aufheizen?</translation>
+    </message>
+    <message>
+        <source>How much boils off, and what does a batch cost?</source>
+        <translation>Wie viel verdampft, und was kostet ein Sud?</translation>
+    </message>
+    <message>
+        <source>Side by side</source>
+        <translation>Nebeneinander</translation>
+    </message>
+    <message>
+        <source>Mains current kills. These figures are for planning only.</source>
+        <translation>Netzstrom tötet. Diese Zahlen dienen nur der Planung.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -1218,6 +2222,194 @@
         <source>a wide kettle on legs</source>
         <translation>ein breiter Kessel auf Füßen</translation>
     </message>
+    <message>
+        <source>North America 120 V 15 A</source>
+        <translation>Nordamerika 120 V 15 A</translation>
+    </message>
+    <message>
+        <source>North America 120 V 20 A</source>
+        <translation>Nordamerika 120 V 20 A</translation>
+    </message>
+    <message>
+        <source>North America 208 V 20 A</source>
+        <translation>Nordamerika 208 V 20 A</translation>
+    </message>
+    <message>
+        <source>North America 208 V 30 A</source>
+        <translation>Nordamerika 208 V 30 A</translation>
+    </message>
+    <message>
+        <source>North America 240 V 20 A</source>
+        <translation>Nordamerika 240 V 20 A</translation>
+    </message>
+    <message>
+        <source>North America 240 V 30 A</source>
+        <translation>Nordamerika 240 V 30 A</translation>
+    </message>
+    <message>
+        <source>North America 240 V 50 A</source>
+        <translation>Nordamerika 240 V 50 A</translation>
+    </message>
+    <message>
+        <source>Europe 230 V 16 A</source>
+        <translation>Europa 230 V 16 A</translation>
+    </message>
+    <message>
+        <source>Switzerland 230 V 10 A</source>
+        <translation>Schweiz 230 V 10 A</translation>
+    </message>
+    <message>
+        <source>Switzerland 230 V 16 A</source>
+        <translation>Schweiz 230 V 16 A</translation>
+    </message>
+    <message>
+        <source>Australia/New Zealand 230 V 10 A</source>
+        <translation>Australien/Neuseeland 230 V 10 A</translation>
+    </message>
+    <message>
+        <source>Australia/New Zealand 230 V 15 A</source>
+        <translation>Australien/Neuseeland 230 V 15 A</translation>
+    </message>
+    <message>
+        <source>Japan 100 V 15 A</source>
+        <translation>Japan 100 V 15 A</translation>
+    </message>
+    <message>
+        <source>Japan 100 V 20 A</source>
+        <translation>Japan 100 V 20 A</translation>
+    </message>
+    <message>
+        <source>Japan 200 V 20 A</source>
+        <translation>Japan 200 V 20 A</translation>
+    </message>
+    <message>
+        <source>IEC 60309 230 V 16 A</source>
+        <translation>IEC 60309 230 V 16 A</translation>
+    </message>
+    <message>
+        <source>IEC 60309 230 V 32 A</source>
+        <translation>IEC 60309 230 V 32 A</translation>
+    </message>
+    <message>
+        <source>European Union average 2025</source>
+        <translation>Durchschnitt der Europäischen Union 2025</translation>
+    </message>
+    <message>
+        <source>Germany average 2025</source>
+        <translation>Durchschnitt in Deutschland 2025</translation>
+    </message>
+    <message>
+        <source>United States average 2024</source>
+        <translation>Durchschnitt der Vereinigten Staaten 2024</translation>
+    </message>
+    <message>
+        <source>Ontario tiered, winter 2024</source>
+        <translation>Ontario, nach Verbrauch gestaffelt, Winter 2024</translation>
+    </message>
+    <message>
+        <source>Ontario time of use, winter 2024</source>
+        <translation>Ontario, nach Tageszeit, Winter 2024</translation>
+    </message>
+    <message>
+        <source>Ontario ultra-low overnight 2024</source>
+        <translation>Ontario, besonders günstige Nacht, 2024</translation>
+    </message>
+    <message>
+        <source>Average of all residential customers, one price at all hours. States differ by more than half of it either way (April 2025: Connecticut 32.28, Missouri 12.83 US cents). An average contains fixed charges, so the next kWh costs a little less.</source>
+        <translation>Durchschnitt aller Haushaltskunden, ein Preis zu allen Stunden. Einzelne Bundesstaaten weichen um mehr als die Hälfte nach oben oder unten ab (April 2025: Connecticut 32,28, Missouri 12,83 US-Cent). Ein Durchschnitt enthält feste Gebühren, die nächste kWh kostet also etwas weniger.</translation>
+    </message>
+    <message>
+        <source>Average of households in the first half of 2025, taxes included, one price at all hours.</source>
+        <translation>Durchschnitt der Haushalte im ersten Halbjahr 2025 mit Steuern, ein Preis zu allen Stunden.</translation>
+    </message>
+    <message>
+        <source>Average of households in the first half of 2025, taxes included, one price at all hours. Countries differ much (Germany 38.35, Hungary 10.40 euro cents).</source>
+        <translation>Durchschnitt der Haushalte im ersten Halbjahr 2025 mit Steuern, ein Preis zu allen Stunden. Die Länder unterscheiden sich stark (Deutschland 38,35, Ungarn 10,40 Eurocent).</translation>
+    </message>
+    <message>
+        <source>Regulated price by the hour with a cheap night and a dear evening, from 1 November 2024. Energy only. That the night is as cheap at a weekend is from memory.</source>
+        <translation>Regulierter Preis nach Stunden mit günstiger Nacht und teurem Abend, ab 1. November 2024. Nur die Energie. Dass die Nacht am Wochenende ebenso günstig ist, stammt aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Regulated price by the hour, winter months from 1 November 2024. Energy only: delivery, regulatory charges, tax and the provincial rebate are not in it. Summer moves the dear hours; a public holiday is priced as a weekend: state &quot;day&quot;: &quot;weekend&quot; for one.</source>
+        <translation>Regulierter Preis nach Stunden, Wintermonate ab 1. November 2024. Nur die Energie: Netz, Umlagen, Steuer und der Nachlass der Provinz sind nicht enthalten. Im Sommer liegen die teuren Stunden anders; ein Feiertag kostet wie ein Wochenende: Geben Sie dafür &quot;day&quot;: &quot;weekend&quot; an.</translation>
+    </message>
+    <message>
+        <source>Regulated price by the month&apos;s use, winter months from 1 November 2024; in summer the first tier ends earlier. Energy only. State &quot;used_this_month&quot; to say where in the month the brew falls.</source>
+        <translation>Regulierter Preis nach dem Verbrauch des Monats, Wintermonate ab 1. November 2024; im Sommer endet die erste Stufe früher. Nur die Energie. Geben Sie mit &quot;used_this_month&quot; an, wo im Monat der Sud liegt.</translation>
+    </message>
+    <message>
+        <source>off-peak</source>
+        <translation>Schwachlast</translation>
+    </message>
+    <message>
+        <source>mid-peak</source>
+        <translation>Mittellast</translation>
+    </message>
+    <message>
+        <source>on-peak</source>
+        <translation>Spitzenlast</translation>
+    </message>
+    <message>
+        <source>ultra-low overnight</source>
+        <translation>besonders günstige Nacht</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>estimate</source>
+        <translation>Schätzung</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>design value, on the safe side of most products</source>
+        <translation>Bemessungswert, bei den meisten Produkten auf der sicheren Seite</translation>
+    </message>
+    <message>
+        <source>design value; fresh rigid foam insulates better, about 0.025 W/(m K)</source>
+        <translation>Bemessungswert; frischer Hartschaum dämmt besser, etwa 0,025 W/(m K)</translation>
+    </message>
+    <message>
+        <source>softens above about 75 C: for a jacket with an air gap or over another layer only</source>
+        <translation>wird über etwa 75 C weich: nur für einen Mantel mit Luftspalt oder über einer anderen Schicht</translation>
+    </message>
+    <message>
+        <source>dry and loose; pressed tight or damp it insulates far less</source>
+        <translation>trocken und locker; fest gedrückt oder feucht dämmt es viel weniger</translation>
+    </message>
+    <message>
+        <source>with still-air gaps kept beside the foil state its R instead; a plastic film over the foil raises the emissivity</source>
+        <translation>bleiben neben der Folie ruhende Luftspalte, geben Sie stattdessen ihren R-Wert an; ein Kunststofffilm über der Folie erhöht den Emissionsgrad</translation>
+    </message>
+    <message>
+        <source>between dark faces; between two bright ones about 0.035 W/(m K), own estimate</source>
+        <translation>zwischen dunklen Flächen; zwischen zwei blanken etwa 0,035 W/(m K), eigene Schätzung</translation>
+    </message>
+    <message>
+        <source>a double socket is type-tested at 20 A in all (BS 1363-2:1995)</source>
+        <translation>eine Doppelsteckdose ist mit insgesamt 20 A typgeprüft (BS 1363-2:1995)</translation>
+    </message>
+    <message>
+        <source>household sockets are not made for hours at 16 A; about 10 A is a common planning figure for long use</source>
+        <translation>Haushaltssteckdosen sind nicht für Stunden mit 16 A gemacht; etwa 10 A sind eine übliche Planungszahl für lange Nutzung</translation>
+    </message>
+    <message>
+        <source>1500 W for both sockets of a pair together</source>
+        <translation>1500 W für beide Steckdosen eines Paars zusammen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>R %1</source>
+        <translation>R %1</translation>
+    </message>
 </context>
 <context>
     <name>Circuit</name>
@@ -1436,6 +2628,33 @@
     <message>
         <source>current in it, cable included, A</source>
         <translation>Strom darin, mit dem Kabel, A</translation>
+    </message>
+</context>
+<context>
+    <name>Goal</name>
+    <message>
+        <source>to strike within %1</source>
+        <translation>in %1 einzumaischen</translation>
+    </message>
+    <message>
+        <source>to come from mash to boil within %1</source>
+        <translation>von der Maische in %1 zum Kochen zu kommen</translation>
+    </message>
+    <message>
+        <source>to be at the boil within %1</source>
+        <translation>in %1 zum Kochen zu kommen</translation>
+    </message>
+    <message>
+        <source>to boil off %1</source>
+        <translation>%1 zu verdampfen</translation>
+    </message>
+    <message>
+        <source>%1 (the limit: %2)</source>
+        <translation>%1 (die Grenze: %2)</translation>
+    </message>
+    <message>
+        <source>%1 (that takes %2)</source>
+        <translation>%1 (das braucht %2)</translation>
     </message>
 </context>
 <context>
@@ -1895,6 +3114,202 @@
     <message>
         <source>%1 needs %2 to cover its element and has %3 at the least with it on</source>
         <translation>%1 braucht %2, um das Heizelement zu bedecken, und hat bei eingeschaltetem mindestens %3</translation>
+    </message>
+    <message>
+        <source>BS 7671 4F3A has 16 A for 1.5, 25 A for 2.5, 32 A for 4 mm2, from memory; the lower figures are used while no edition is named</source>
+        <translation>BS 7671 4F3A nennt 16 A für 1,5, 25 A für 2,5, 32 A für 4 mm2, aus dem Gedächtnis; die kleineren Zahlen gelten, solange keine Ausgabe genannt ist</translation>
+    </message>
+    <message>
+        <source>Heating appliances above 48 A are divided into loads of up to 48 A, each protected at up to 60 A.</source>
+        <translation>Heizgeräte über 48 A werden in Lasten bis 48 A geteilt, jede mit höchstens 60 A gesichert.</translation>
+    </message>
+    <message>
+        <source>Household sockets and plugs are not made for hours near their rating; sources disagree on how much is too much. Feel whether the plug gets warm.</source>
+        <translation>Haushaltssteckdosen und -stecker sind nicht für Stunden nahe ihrem Nennstrom gemacht; die Quellen sind uneins, wie viel zu viel ist. Fühlen Sie, ob der Stecker warm wird.</translation>
+    </message>
+    <message>
+        <source>Where a conductor&apos;s ampacity is no standard size, the next standard size may protect it, on a circuit that does not feed several outlets for plug-in loads.</source>
+        <translation>Ist die Strombelastbarkeit eines Leiters keine Normgröße, darf die nächste Normgröße ihn schützen, in einem Stromkreis, der nicht mehrere Steckdosen für steckbare Geräte speist.</translation>
+    </message>
+    <message>
+        <source>branch circuit</source>
+        <translation>Endstromkreis</translation>
+    </message>
+    <message>
+        <source>whole way</source>
+        <translation>ganzer Weg</translation>
+    </message>
+    <message>
+        <source>listed sets only within their label; for a time only, uncoiled</source>
+        <translation>geprüfte Verlängerungen nur innerhalb ihrer Angaben; nur auf Zeit, abgerollt</translation>
+    </message>
+    <message>
+        <source>no earth contact: not for new work since 1996</source>
+        <translation>kein Schutzkontakt: seit 1996 nicht mehr für neue Anlagen</translation>
+    </message>
+    <message>
+        <source>some heaters count as continuous however they cycle (storage water heaters, 422.13); an inspector may read a held kettle that way</source>
+        <translation>manche Heizgeräte gelten als Dauerlast, wie sie auch takten (Speicherwassererwärmer, 422.13); ein Prüfer kann einen Kessel auf Temperatur so auslegen</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 [%2]</source>
+        <translation>%1 [%2]</translation>
+    </message>
+    <message>
+        <source>%1, %2 %3</source>
+        <translation>%1, %2 %3</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 against %2 of %3 = %4, no more than %5 of its terminations</source>
+        <translation>%1 gegen %2 von %3 = %4, höchstens aber %5 seiner Klemmen</translation>
+    </message>
+    <message>
+        <source>%1 against %2 of its terminations</source>
+        <translation>%1 gegen %2 seiner Klemmen</translation>
+    </message>
+    <message>
+        <source>%1 beside the other loads</source>
+        <translation>%1 neben den anderen Lasten</translation>
+    </message>
+    <message>
+        <source>%1 under a %2</source>
+        <translation>%1 unter %2</translation>
+    </message>
+    <message>
+        <source>%1 up to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 with %2 of copper</source>
+        <translation>%1 mit %2 Kupfer</translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1, or %2</source>
+        <translation>%1, oder %2</translation>
+    </message>
+    <message>
+        <source>%1: cannot say: %2.</source>
+        <translation>%1: unbekannt: %2.</translation>
+    </message>
+    <message>
+        <source>%1: does not fit: %2.</source>
+        <translation>%1: passt nicht: %2.</translation>
+    </message>
+    <message>
+        <source>%1: fits only if %2.</source>
+        <translation>%1: passt nur, wenn %2.</translation>
+    </message>
+    <message>
+        <source>%1: fits, %2.</source>
+        <translation>%1: passt, %2.</translation>
+    </message>
+    <message>
+        <source>%1; and if %2</source>
+        <translation>%1; und wenn %2</translation>
+    </message>
+    <message>
+        <source>Expect it to trip now and then while the element is damp: dry or replace the element, and never take the protection away.</source>
+        <translation>Solange das Heizelement feucht ist, kann er hin und wieder auslösen: Trocknen oder ersetzen Sie das Heizelement, und entfernen Sie den Schutz niemals.</translation>
+    </message>
+    <message>
+        <source>For information, not to be installed by this: the standard size for %1 is %2.</source>
+        <translation>Zur Kenntnis, danach ist nichts zu installieren: Die übliche Sicherung für %1 ist %2.</translation>
+    </message>
+    <message>
+        <source>For information, not to be installed by this: the standard size for %1 is %2; counted as continuous, %3.</source>
+        <translation>Zur Kenntnis, danach ist nichts zu installieren: Die übliche Sicherung für %1 ist %2; als Dauerlast gezählt %3.</translation>
+    </message>
+    <message>
+        <source>a %1 asks no such margin of a cord, which electricians argue about; an electrician&apos;s or inspector&apos;s reading decides</source>
+        <translation>für eine Anschlussleitung kein solcher Zuschlag gilt (%1), worüber Elektriker streiten; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
+    </message>
+    <message>
+        <source>advice: %1</source>
+        <translation>Rat: %1</translation>
+    </message>
+    <message>
+        <source>cannot say: %1</source>
+        <translation>unbekannt: %1</translation>
+    </message>
+    <message>
+        <source>counted as %1</source>
+        <translation>als %1 gezählt</translation>
+    </message>
+    <message>
+        <source>every termination is marked for %1 (%2)</source>
+        <translation>jede Klemme für %1 gekennzeichnet ist (%2)</translation>
+    </message>
+    <message>
+        <source>fits only if %1</source>
+        <translation>passt nur, wenn %1</translation>
+    </message>
+    <message>
+        <source>its table is for up to %1 and has no factor for %2</source>
+        <translation>die Tabelle dafür reicht bis %1 und hat keinen Faktor für %2</translation>
+    </message>
+    <message>
+        <source>no factor for %1 loaded conductors is at hand</source>
+        <translation>es liegt kein Faktor für %1 belastete Leiter vor</translation>
+    </message>
+    <message>
+        <source>the load is divided; %1</source>
+        <translation>die Last aufgeteilt ist: %1</translation>
+    </message>
+    <message>
+        <source>the time with the element merely enabled does not count as a %1; an electrician&apos;s or inspector&apos;s reading decides</source>
+        <translation>die Zeit, in der das Heizelement nur bereit ist, nicht als %1 zählt; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
+    </message>
+    <message>
+        <source>voltage drop, %1</source>
+        <translation>Spannungsfall, %1</translation>
+    </message>
+    <message>
+        <source>service, Range A</source>
+        <translation>am Hausanschluss, Bereich A</translation>
+    </message>
+    <message>
+        <source>service, Range B</source>
+        <translation>am Hausanschluss, Bereich B</translation>
+    </message>
+    <message>
+        <source>utilization, Range A</source>
+        <translation>am Gerät, Bereich A</translation>
+    </message>
+    <message>
+        <source>utilization, Range B</source>
+        <translation>am Gerät, Bereich B</translation>
+    </message>
+    <message>
+        <source>+-10 %, 95 % of 10-minute means</source>
+        <translation>±10 %, 95 % der 10-Minuten-Mittel</translation>
+    </message>
+    <message>
+        <source>+10/-15 %, all 10-minute means</source>
+        <translation>+10/-15 %, alle 10-Minuten-Mittel</translation>
     </message>
 </context>
 <context>
@@ -4508,6 +5923,202 @@
         <source>The balance is over humidity ratios, kg of water per kg of dry air; the older one over vapour densities asks 5 to 10 % more air. The room is taken as well mixed and as keeping its temperature.</source>
         <translation>Bilanziert wird über Wassergehalte, kg Wasser je kg trockener Luft; die ältere Rechnung über Dampfdichten verlangt 5 bis 10 % mehr Luft. Der Raum gilt als gut durchmischt und behält seine Temperatur.</translation>
     </message>
+    <message>
+        <source>ASHRAE 62.2, quoted by a national laboratory&apos;s page</source>
+        <translation>ASHRAE 62.2, zitiert auf der Seite eines nationalen Labors</translation>
+    </message>
+    <message>
+        <source>International Residential Code, quoted in a building-code forum</source>
+        <translation>International Residential Code, zitiert in einem Forum zu Bauvorschriften</translation>
+    </message>
+    <message>
+        <source>United Kingdom, Approved Document F, quoted by a testing firm&apos;s page</source>
+        <translation>Vereinigtes Königreich, Approved Document F, zitiert auf der Seite einer Prüffirma</translation>
+    </message>
+    <message>
+        <source>vented hood, on demand</source>
+        <translation>Ablufthaube, nach Bedarf</translation>
+    </message>
+    <message>
+        <source>other exhaust of a kitchen, on demand</source>
+        <translation>andere Abluft einer Küche, nach Bedarf</translation>
+    </message>
+    <message>
+        <source>enclosed kitchen, continuous, 5 air changes an hour</source>
+        <translation>geschlossene Küche, ständig, 5 Luftwechsel je Stunde</translation>
+    </message>
+    <message>
+        <source>kitchen, on demand</source>
+        <translation>Küche, nach Bedarf</translation>
+    </message>
+    <message>
+        <source>kitchen, continuous</source>
+        <translation>Küche, ständig</translation>
+    </message>
+    <message>
+        <source>hood over the hob</source>
+        <translation>Haube über dem Herd</translation>
+    </message>
+    <message>
+        <source>kitchen, fan elsewhere</source>
+        <translation>Küche, Lüfter an anderer Stelle</translation>
+    </message>
+    <message>
+        <source>commercial hoods, 15 air changes an hour</source>
+        <translation>gewerbliche Hauben, 15 Luftwechsel je Stunde</translation>
+    </message>
+    <message>
+        <source>a rule of thumb of the hood industry</source>
+        <translation>eine Faustregel der Haubenhersteller</translation>
+    </message>
+    <message>
+        <source>%1 of vapour and %2 of heat go into the room; at most %3 of vapour and %4 of heat.</source>
+        <translation>%1 Dampf und %2 Wärme gehen in den Raum; höchstens %3 Dampf und %4 Wärme.</translation>
+    </message>
+    <message>
+        <source>The air is full of vapour from %1 into the day on, and %2 of water run down what is coldest.</source>
+        <translation>Ab %1 nach Beginn ist die Luft voller Dampf, und %2 Wasser laufen am Kältesten herab.</translation>
+    </message>
+    <message>
+        <source>The air never gets moister than the %1 it begins with.</source>
+        <translation>Die Luft wird nie feuchter als die %1, mit denen sie beginnt.</translation>
+    </message>
+    <message>
+        <source>The air&apos;s humidity rises from %1 to %2, %3 into the day.</source>
+        <translation>Die Luftfeuchte steigt von %1 auf %2, erreicht %3 nach Beginn.</translation>
+    </message>
+    <message>
+        <source>All its vapour would fill %1 of bone-dry air.</source>
+        <translation>Der ganze Dampf würde %1 völlig trockene Luft füllen.</translation>
+    </message>
+    <message>
+        <source>If the most went on, %1 of exchange would level off beyond what air can hold: it would run down walls and windows.</source>
+        <translation>Ginge der stärkste Dampf so weiter, pendelte sich die Luft bei %1 Austausch über dem ein, was sie halten kann: Wasser liefe an Wänden und Fenstern herab.</translation>
+    </message>
+    <message>
+        <source>If the most went on, %1 of exchange would level off at %2.</source>
+        <translation>Ginge der stärkste Dampf so weiter, pendelte sich die Luft bei %1 Austausch bei %2 ein.</translation>
+    </message>
+    <message>
+        <source>The window&apos;s inner face is at %1: it stays dry.</source>
+        <translation>Die Innenseite des Fensters hat %1: Sie bleibt trocken.</translation>
+    </message>
+    <message>
+        <source>The window&apos;s inner face is at %1: wet from %2 into the day on.</source>
+        <translation>Die Innenseite des Fensters hat %1: nass ab %2 nach Beginn.</translation>
+    </message>
+    <message>
+        <source>No airflow holds %1: outdoors is no drier than that.</source>
+        <translation>Kein Luftstrom hält %1: Draußen ist es nicht trockener.</translation>
+    </message>
+    <message>
+        <source>%1 hold %2 while most vapour rises, %3 behind the hood.</source>
+        <translation>%1 halten %2, während der meiste Dampf aufsteigt, %3 hinter der Haube.</translation>
+    </message>
+    <message>
+        <source>%1 hold %2 while most vapour rises.</source>
+        <translation>%1 halten %2, während der meiste Dampf aufsteigt.</translation>
+    </message>
+    <message>
+        <source>Without any exchange the room is full after %1 of that.</source>
+        <translation>Ohne jeden Austausch ist der Raum nach %1 davon voll.</translation>
+    </message>
+    <message>
+        <source>vapour</source>
+        <translation>Dampf</translation>
+    </message>
+    <message>
+        <source>of it into the room</source>
+        <translation>davon in den Raum</translation>
+    </message>
+    <message>
+        <source>most vapour</source>
+        <translation>stärkster Dampf</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>most heat</source>
+        <translation>stärkste Wärme</translation>
+    </message>
+    <message>
+        <source>highest humidity</source>
+        <translation>höchste Feuchte</translation>
+    </message>
+    <message>
+        <source>reached after</source>
+        <translation>erreicht nach</translation>
+    </message>
+    <message>
+        <source>full of vapour from</source>
+        <translation>voller Dampf ab</translation>
+    </message>
+    <message>
+        <source>condensed</source>
+        <translation>kondensiert</translation>
+    </message>
+    <message>
+        <source>would level off at, if the most went on</source>
+        <translation>pendelte sich ein bei, ginge der stärkste Dampf so weiter</translation>
+    </message>
+    <message>
+        <source>bone-dry air that the vapour would fill</source>
+        <translation>völlig trockene Luft, die der Dampf füllen würde</translation>
+    </message>
+    <message>
+        <source>window&apos;s inner face</source>
+        <translation>Fenster innen</translation>
+    </message>
+    <message>
+        <source>window wet from</source>
+        <translation>Fenster nass ab</translation>
+    </message>
+    <message>
+        <source>heat lost with the air</source>
+        <translation>Wärme mit der Luft verloren</translation>
+    </message>
+    <message>
+        <source>to hold %1</source>
+        <translation>um %1 zu halten</translation>
+    </message>
+    <message>
+        <source>behind the hood</source>
+        <translation>hinter der Haube</translation>
+    </message>
+    <message>
+        <source>closed room full after</source>
+        <translation>geschlossener Raum voll nach</translation>
+    </message>
+    <message>
+        <source>What others move, and is it enough?</source>
+        <translation>Was andere bewegen, und reicht es?</translation>
+    </message>
+    <message>
+        <source>%1: %2, too little for all [%3; %4]</source>
+        <translation>%1: %2, zu wenig für alle [%3; %4]</translation>
+    </message>
+    <message>
+        <source>%1: %2, enough for all [%3; %4]</source>
+        <translation>%1: %2, genug für alle [%3; %4]</translation>
+    </message>
+    <message>
+        <source>%1: %2, enough for %3, too little for %4 [%5; %6]</source>
+        <translation>%1: %2, genug für %3, zu wenig für %4 [%5; %6]</translation>
+    </message>
+    <message>
+        <source>Published airflows of kitchens beside the airflow that holds %1 while most vapour rises, for what the plan&apos;s hood leaves. They are made for cooking, not for a boil of hours.</source>
+        <translation>Veröffentlichte Luftströme von Küchen neben dem Luftstrom, der %1 hält, während der meiste Dampf aufsteigt, für das, was die Haube des Plans übrig lässt. Sie sind für das Kochen von Essen gedacht, nicht für stundenlanges Sieden.</translation>
+    </message>
+    <message>
+        <source>Published airflows of kitchens beside the airflow that holds %1 while most vapour rises, all of it mixed with the room&apos;s air; a hood over the kettle takes vapour before it mixes and can do with less: state what the hood captures. They are made for cooking, not for a boil of hours.</source>
+        <translation>Veröffentlichte Luftströme von Küchen neben dem Luftstrom, der %1 hält, während der meiste Dampf aufsteigt, ganz mit der Raumluft vermischt; eine Haube über dem Kessel erfasst Dampf, ehe er sich mischt, und kommt mit weniger aus: Geben Sie an, was die Haube erfasst. Sie sind für das Kochen von Essen gedacht, nicht für stundenlanges Sieden.</translation>
+    </message>
+    <message>
+        <source>Above %1 houses in North America need make-up air (International Residential Code; %2). A hood that gives its air back into the room removes no vapour.</source>
+        <translation>Über %1 brauchen Häuser in Nordamerika Zuluft (International Residential Code; %2). Eine Haube, die ihre Luft in den Raum zurückgibt, nimmt keinen Dampf weg.</translation>
+    </message>
 </context>
 <context>
     <name>Tariff</name>
@@ -4550,6 +6161,544 @@
     <message>
         <source>%1, as of %2</source>
         <translation>%1, Stand %2</translation>
+    </message>
+    <message>
+        <source>%2%1 per kWh</source>
+        <translation>%1 %2 je kWh</translation>
+    </message>
+    <message>
+        <source>%1; %2 on top of the sum</source>
+        <translation>%1; %2 Aufschlag auf die Summe</translation>
+    </message>
+    <message>
+        <source>No price is stated.</source>
+        <translation>Es ist kein Preis angegeben.</translation>
+    </message>
+    <message>
+        <source>On a weekday %1. At a weekend %2.</source>
+        <translation>An einem Werktag %1. Am Wochenende %2.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>The prices are those of %1.</source>
+        <translation>Die Preise sind die von %1.</translation>
+    </message>
+    <message>
+        <source>Source of the prices: %1.</source>
+        <translation>Quelle der Preise: %1.</translation>
+    </message>
+    <message>
+        <source>Source of the prices: %1 (%2).</source>
+        <translation>Quelle der Preise: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>The prices are those of %1: %2.</source>
+        <translation>Die Preise sind die von %1: %2.</translation>
+    </message>
+    <message>
+        <source>The prices are those of %1: %2 (%3).</source>
+        <translation>Die Preise sind die von %1: %2 (%3).</translation>
+    </message>
+    <message>
+        <source>published</source>
+        <translation>veröffentlicht</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>estimate</source>
+        <translation>Schätzung</translation>
+    </message>
+</context>
+<context>
+    <name>Terminal</name>
+    <message>
+        <source>&quot;%1&quot; needs the name of a file to write, for example &quot;--to %2&quot;.</source>
+        <translation>&quot;%1&quot; braucht den Namen einer Datei, die geschrieben wird, zum Beispiel &quot;--to %2&quot;.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs the name of a file, for example &quot;heatledger %1 my-plan.json&quot;.</source>
+        <translation>&quot;%1&quot; braucht den Namen einer Datei, zum Beispiel &quot;heatledger %1 my-plan.json&quot;.</translation>
+    </message>
+    <message>
+        <source>&quot;heatledger %1 --help&quot; shows its options.</source>
+        <translation>&quot;heatledger %1 --help&quot; zeigt seine Optionen.</translation>
+    </message>
+    <message>
+        <source>&quot;heatledger --help&quot; shows the commands.</source>
+        <translation>&quot;heatledger --help&quot; zeigt die Befehle.</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3</source>
+        <translation>%1 (%2): %3</translation>
+    </message>
+    <message>
+        <source>%1 is no command.</source>
+        <translation>%1 ist kein Befehl.</translation>
+    </message>
+    <message>
+        <source>%1 is no command; for a plan, type: heatledger answer %2</source>
+        <translation>%1 ist kein Befehl; für einen Plan geben Sie ein: heatledger answer %2</translation>
+    </message>
+    <message>
+        <source>%1 is nothing that &quot;%2&quot; knows.</source>
+        <translation>%1 kennt &quot;%2&quot; nicht.</translation>
+    </message>
+    <message>
+        <source>%1 is there already; nothing was written.</source>
+        <translation>%1 ist schon da; es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 needs a value after it.</source>
+        <translation>%1 braucht einen Wert dahinter.</translation>
+    </message>
+    <message>
+        <source>%1 of carbon dioxide per kWh: %2.</source>
+        <translation>%1 Kohlendioxid je kWh: %2.</translation>
+    </message>
+    <message>
+        <source>%1 problems</source>
+        <translation>%1 Probleme</translation>
+    </message>
+    <message>
+        <source>%1 remarks</source>
+        <translation>%1 Hinweise</translation>
+    </message>
+    <message>
+        <source>%1 takes no value.</source>
+        <translation>%1 nimmt keinen Wert.</translation>
+    </message>
+    <message>
+        <source>%1 was given twice.</source>
+        <translation>%1 wurde zweimal angegeben.</translation>
+    </message>
+    <message>
+        <source>%1 was given; SI or US is accepted, for example &quot;US&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist SI oder US, zum Beispiel &quot;US&quot;</translation>
+    </message>
+    <message>
+        <source>%1 was given; a whole number from %2 to %3 is accepted, for example &quot;80&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von %2 bis %3, zum Beispiel &quot;80&quot;</translation>
+    </message>
+    <message>
+        <source>%1 was given; materials, supplies, rigs or tariffs is accepted, for example &quot;heatledger list supplies&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist materials, supplies, rigs oder tariffs, zum Beispiel &quot;heatledger list supplies&quot;</translation>
+    </message>
+    <message>
+        <source>%1 was given; plan, rules, tariff, catalogue or result is accepted, for example &quot;heatledger schema rules&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist plan, rules, tariff, catalogue oder result, zum Beispiel &quot;heatledger schema rules&quot;</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot;</source>
+        <translation>%1: &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; is not about a plan.</source>
+        <translation>%1: Bei &quot;%2&quot; geht es um keinen Plan.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; writes what the ending of --to FILE names.</source>
+        <translation>%1: &quot;%2&quot; schreibt, was die Endung von --to DATEI nennt.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 was given; %3 is accepted.</source>
+        <translation>%1: %2 wurde angegeben; möglich ist %3.</translation>
+    </message>
+    <message>
+        <source>%1: emissivity %2. %3</source>
+        <translation>%1: Emissionsgrad %2. %3</translation>
+    </message>
+    <message>
+        <source>%1: no problems; %2 rigs.</source>
+        <translation>%1: keine Probleme; %2 Anlagen.</translation>
+    </message>
+    <message>
+        <source>%1: nothing in the way; %2 rigs.</source>
+        <translation>%1: nichts im Weg; %2 Anlagen.</translation>
+    </message>
+    <message>
+        <source>%1: nothing was given; %2 is accepted.</source>
+        <translation>%1: Es wurde nichts angegeben; möglich ist %2.</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;picture&quot; and &quot;report&quot; know it.</source>
+        <translation>%1: Das kennen nur &quot;picture&quot; und &quot;report&quot;.</translation>
+    </message>
+    <message>
+        <source>(remark)</source>
+        <translation>(Hinweis)</translation>
+    </message>
+    <message>
+        <source>--csv: &quot;%1&quot; has no table.</source>
+        <translation>--csv: &quot;%1&quot; hat keine Tabelle.</translation>
+    </message>
+    <message>
+        <source>--every-rule: only &quot;circuit&quot; knows it.</source>
+        <translation>--every-rule: Das kennt nur &quot;circuit&quot;.</translation>
+    </message>
+    <message>
+        <source>--json and --csv exclude each other.</source>
+        <translation>--json und --csv schließen einander aus.</translation>
+    </message>
+    <message>
+        <source>--rig N: over time in rig N alone</source>
+        <translation>--rig N: nur Anlage N, über die Zeit</translation>
+    </message>
+    <message>
+        <source>--rig: %1 was given; a whole number from 1 to %2 is accepted.</source>
+        <translation>--rig: %1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2.</translation>
+    </message>
+    <message>
+        <source>1 problem</source>
+        <translation>1 Problem</translation>
+    </message>
+    <message>
+        <source>1 remark</source>
+        <translation>1 Hinweis</translation>
+    </message>
+    <message>
+        <source>A plan&apos;s rig can begin with &quot;from&quot; and one of these names, and change what is different.</source>
+        <translation>Eine Anlage im Plan kann mit &quot;from&quot; und einem dieser Namen beginnen und ändern, was anders ist.</translation>
+    </message>
+    <message>
+        <source>As of %1. %2 (%3).</source>
+        <translation>Stand %1. %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Conductivity in %1, density in %2, heat capacity in %3.</source>
+        <translation>Wärmeleitfähigkeit in %1, Dichte in %2, Wärmekapazität in %3.</translation>
+    </message>
+    <message>
+        <source>Dated examples for a plan&apos;s &quot;tariff&quot;: {&quot;from&quot;: NAME}; your own bill decides. Fixed charges are left out: a brew day does not change them.</source>
+        <translation>Datierte Beispiele für &quot;tariff&quot;: {&quot;from&quot;: NAME} in einem Plan; es gilt Ihre eigene Rechnung. Feste Gebühren fehlen: Ein Brautag ändert sie nicht.</translation>
+    </message>
+    <message>
+        <source>Emissivity: %1</source>
+        <translation>Emissionsgrad: %1</translation>
+    </message>
+    <message>
+        <source>Examples</source>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>How it is shown</source>
+        <translation>Darstellung</translation>
+    </message>
+    <message>
+        <source>Long use: where a rule grants a circuit less for use of hours; what counts as long differs by region. No figure is not a permission.</source>
+        <translation>Lange Nutzung: wo eine Regel einem Stromkreis über Stunden weniger zugesteht; was als lang gilt, ist je nach Region verschieden. Keine Zahl ist keine Erlaubnis.</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Werkstoffe</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Nominal voltages; what an outlet really gives may differ by several percent.</source>
+        <translation>Nennspannungen; was eine Steckdose wirklich gibt, kann um mehrere Prozent abweichen.</translation>
+    </message>
+    <message>
+        <source>Not modelled: seasons, of which each tariff is one, and holidays; a plan says &quot;day&quot;: &quot;weekend&quot; where one is priced so.</source>
+        <translation>Nicht nachgebildet: Jahreszeiten, jeder Tarif ist eine davon, und Feiertage; ein Plan nennt &quot;day&quot;: &quot;weekend&quot;, wo einer so berechnet wird.</translation>
+    </message>
+    <message>
+        <source>Notes</source>
+        <translation>Anmerkungen</translation>
+    </message>
+    <message>
+        <source>Outsides of jackets</source>
+        <translation>Außenseiten von Mänteln</translation>
+    </message>
+    <message>
+        <source>Plans and what they may name</source>
+        <translation>Pläne und was sie nennen dürfen</translation>
+    </message>
+    <message>
+        <source>Questions</source>
+        <translation>Fragen</translation>
+    </message>
+    <message>
+        <source>Questions about a plan</source>
+        <translation>Fragen zu einem Plan</translation>
+    </message>
+    <message>
+        <source>Rigs</source>
+        <translation>Anlagen</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Quellen</translation>
+    </message>
+    <message>
+        <source>Supplies</source>
+        <translation>Stromkreise</translation>
+    </message>
+    <message>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Tariffs</source>
+        <translation>Tarife</translation>
+    </message>
+    <message>
+        <source>The bundled example. &quot;heatledger new my-plan.json&quot; writes you a copy.</source>
+        <translation>Das mitgelieferte Beispiel. &quot;heatledger new my-plan.json&quot; schreibt Ihnen eine Kopie.</translation>
+    </message>
+    <message>
+        <source>Type first</source>
+        <translation>Für den Anfang</translation>
+    </message>
+    <message>
+        <source>What if? (changes the answer, not the file)</source>
+        <translation>Was wäre, wenn? (ändert die Antwort, nicht die Datei)</translation>
+    </message>
+    <message>
+        <source>Without a plan: the bundled example. &quot;-&quot; reads the plan from standard input.</source>
+        <translation>Ohne Plan: das mitgelieferte Beispiel. &quot;-&quot; liest den Plan von der Standardeingabe.</translation>
+    </message>
+    <message>
+        <source>Wrote %1.</source>
+        <translation>%1 ist geschrieben.</translation>
+    </message>
+    <message>
+        <source>Wrote %1. Edit it, then type:  heatledger answer %1</source>
+        <translation>%1 ist geschrieben. Bearbeiten Sie die Datei und geben Sie dann ein:  heatledger answer %1</translation>
+    </message>
+    <message>
+        <source>a name that ends in %1</source>
+        <translation>ein Name, der auf %1 endet</translation>
+    </message>
+    <message>
+        <source>above the sea</source>
+        <translation>über dem Meer</translation>
+    </message>
+    <message>
+        <source>all numbers at once; SI if not given</source>
+        <translation>alle Zahlen auf einmal; SI, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>all questions with pictures and tables, as a PDF document</source>
+        <translation>alle Fragen mit Bildern und Tabellen, als PDF-Dokument</translation>
+    </message>
+    <message>
+        <source>columns of text; the terminal&apos;s, COLUMNS, or 80, if not given</source>
+        <translation>Textspalten; die des Terminals, COLUMNS oder 80, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>conducts</source>
+        <translation>leitet</translation>
+    </message>
+    <message>
+        <source>current, %1</source>
+        <translation>Strom, %1</translation>
+    </message>
+    <message>
+        <source>density</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>electrical rules of a region of your own</source>
+        <translation>elektrische Regeln einer eigenen Region</translation>
+    </message>
+    <message>
+        <source>energy and money, by stage, batch and volume</source>
+        <translation>Energie und Geld, nach Abschnitt, Sud und Volumen</translation>
+    </message>
+    <message>
+        <source>every rig&apos;s circuit is rated for</source>
+        <translation>wofür der Stromkreis jeder Anlage bemessen ist</translation>
+    </message>
+    <message>
+        <source>everything, all rigs side by side</source>
+        <translation>alles, alle Anlagen nebeneinander</translation>
+    </message>
+    <message>
+        <source>for programs; always in SI, every key names its unit</source>
+        <translation>für Programme; immer in SI, jeder Schlüssel nennt seine Einheit</translation>
+    </message>
+    <message>
+        <source>heat</source>
+        <translation>Wärme</translation>
+    </message>
+    <message>
+        <source>heatledger %1: where the heat of an electric brew day goes</source>
+        <translation>heatledger %1: wohin die Wärme eines elektrischen Brautags geht</translation>
+    </message>
+    <message>
+        <source>how hard it boils, and what is left afterwards</source>
+        <translation>wie kräftig es kocht und was danach übrig ist</translation>
+    </message>
+    <message>
+        <source>its options, with examples</source>
+        <translation>seine Optionen, mit Beispielen</translation>
+    </message>
+    <message>
+        <source>long use, %1</source>
+        <translation>lange Nutzung, %1</translation>
+    </message>
+    <message>
+        <source>no command was given.</source>
+        <translation>es wurde kein Befehl angegeben.</translation>
+    </message>
+    <message>
+        <source>nothing was given; materials, supplies, rigs or tariffs is accepted, for example &quot;heatledger list supplies&quot;</source>
+        <translation>Es wurde nichts angegeben; möglich ist materials, supplies, rigs oder tariffs, zum Beispiel &quot;heatledger list supplies&quot;</translation>
+    </message>
+    <message>
+        <source>of every rig&apos;s supply</source>
+        <translation>der Versorgung jeder Anlage</translation>
+    </message>
+    <message>
+        <source>of the room</source>
+        <translation>des Raums</translation>
+    </message>
+    <message>
+        <source>of the room&apos;s air</source>
+        <translation>der Raumluft</translation>
+    </message>
+    <message>
+        <source>of the vessel to keep free</source>
+        <translation>des Gefäßes, der frei bleibt</translation>
+    </message>
+    <message>
+        <source>of the water as drawn</source>
+        <translation>des Wassers aus der Leitung</translation>
+    </message>
+    <message>
+        <source>one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)</source>
+        <translation>eine Frage als Bild (.svg, .png) oder als die Zahlen dahinter (.csv, .json)</translation>
+    </message>
+    <message>
+        <source>standard input</source>
+        <translation>Standardeingabe</translation>
+    </message>
+    <message>
+        <source>that of your messages if not given</source>
+        <translation>die Ihrer Systemmeldungen, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>the JSON Schema of plans, rules, tariffs, the catalogue or results, for editors and validators</source>
+        <translation>das JSON-Schema von Plänen, Regeln, Tarifen, Katalog oder Ergebnissen, für Editoren und Prüfprogramme</translation>
+    </message>
+    <message>
+        <source>the answer could not be written: %1.</source>
+        <translation>die Antwort konnte nicht geschrieben werden: %1.</translation>
+    </message>
+    <message>
+        <source>the bundled example</source>
+        <translation>das mitgelieferte Beispiel</translation>
+    </message>
+    <message>
+        <source>the command</source>
+        <translation>der Befehl</translation>
+    </message>
+    <message>
+        <source>the day stage by stage, and where the heat went</source>
+        <translation>der Tag Abschnitt für Abschnitt, und wohin die Wärme ging</translation>
+    </message>
+    <message>
+        <source>the element, the circuit and the batch that fit each other</source>
+        <translation>Heizelement, Stromkreis und Sud, die zueinander passen</translation>
+    </message>
+    <message>
+        <source>the part of this program that draws is not installed.</source>
+        <translation>der Teil dieses Programms, der zeichnet, ist nicht installiert.</translation>
+    </message>
+    <message>
+        <source>the rules that are kept too, each with clause and source</source>
+        <translation>auch die eingehaltenen Regeln, jede mit Abschnitt und Quelle</translation>
+    </message>
+    <message>
+        <source>the tables, for spreadsheets</source>
+        <translation>die Tabellen, für die Tabellenkalkulation</translation>
+    </message>
+    <message>
+        <source>unplugged at the mash temperature</source>
+        <translation>ohne Strom bei Maischetemperatur</translation>
+    </message>
+    <message>
+        <source>vapour, heat and humidity in the room, and the airflow that helps</source>
+        <translation>Dampf, Wärme und Feuchte im Raum, und der Luftstrom, der hilft</translation>
+    </message>
+    <message>
+        <source>voltage, %1</source>
+        <translation>Spannung, %1</translation>
+    </message>
+    <message>
+        <source>wanted to strike, and from mash to boil</source>
+        <translation>gewünscht bis zum Einmaischen und von der Maische bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>wanted, of the volume before the boil</source>
+        <translation>gewünscht, vom Volumen vor dem Kochen</translation>
+    </message>
+    <message>
+        <source>what a jacket saves, and whether it is worth it</source>
+        <translation>was ein Mantel spart, und ob er sich lohnt</translation>
+    </message>
+    <message>
+        <source>what a plan may name: materials, supplies, rigs or tariffs, with sources</source>
+        <translation>was ein Plan nennen darf: materials (Werkstoffe), supplies (Stromkreise), rigs (Anlagen) oder tariffs (Tarife), mit Quellen</translation>
+    </message>
+    <message>
+        <source>what is wrong with a plan, and nothing else</source>
+        <translation>was an einem Plan falsch ist, und sonst nichts</translation>
+    </message>
+    <message>
+        <source>what to write; a file of that name is replaced</source>
+        <translation>was geschrieben wird; eine Datei dieses Namens wird ersetzt</translation>
+    </message>
+    <message>
+        <source>whether the circuit carries it, rule by rule, with the clauses</source>
+        <translation>ob der Stromkreis es trägt, Regel für Regel, mit den Abschnitten</translation>
+    </message>
+    <message>
+        <source>whole document</source>
+        <translation>ganzes Dokument</translation>
+    </message>
+    <message>
+        <source>whose electrical rules apply</source>
+        <translation>deren elektrische Regeln gelten</translation>
+    </message>
+    <message>
+        <source>writes a plan to start from; never over a file that exists</source>
+        <translation>schreibt einen Plan für den Anfang; nie über eine Datei, die schon da ist</translation>
+    </message>
+    <message>
+        <source>your own brew day</source>
+        <translation>Ihr eigener Brautag</translation>
+    </message>
+    <message>
+        <source>your own copy of it, to edit</source>
+        <translation>Ihre eigene Kopie davon, zum Bearbeiten</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>or</source>
+        <translation>oder</translation>
     </message>
 </context>
 <context>
@@ -4616,12 +6765,13 @@
         <source>There is no answer yet: the plan has problems.</source>
         <translation>Es gibt noch keine Antwort: Der Plan hat Probleme.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n problem(s) in the plan</source>
-        <translation>
-            <numerusform>%n Problem im Plan</numerusform>
-            <numerusform>%n Probleme im Plan</numerusform>
-        </translation>
+    <message>
+        <source>1 problem in the plan</source>
+        <translation>1 Problem im Plan</translation>
+    </message>
+    <message>
+        <source>%1 problems in the plan</source>
+        <translation>%1 Probleme im Plan</translation>
     </message>
     <message>
         <source>Computing</source>
@@ -4940,12 +7090,12 @@
 
 Free software under the GNU General Public License, version 3 or later. It comes without any warranty.
 
-Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License), nlohmann/json (MIT), fmt (MIT) and CLI11 (3-clause BSD).</source>
+Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License) and nlohmann/json (MIT).</source>
         <translation>Plant einen Brautag mit einem elektrischen Kessel und verbucht jedes Joule.
 
 Freie Software unter der GNU General Public License, Version 3 oder später. Sie kommt ohne jede Gewährleistung.
 
-Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License), nlohmann/json (MIT), fmt (MIT) und CLI11 (3-Klausel-BSD).</translation>
+Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License) und nlohmann/json (MIT).</translation>
     </message>
     <message>
         <source>change of the batches a year</source>

@@ -1,28 +1,27 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/drawing.hpp"
 
-#include <fmt/format.h>
-
 #include <QApplication>
-#include <QCoreApplication>
 #include <QFontDatabase>
-#include <charconv>
 #include <clocale>
-#include <filesystem>
+#include <cstdio>
 #include <optional>
 
-#include "gui/terminal/text_layout.hpp"
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
 #include "gui/window/questions/solver.hpp"
+#include "gui/window/window_program.hpp"
 #include "gui/window/words/language.hpp"
+#include "rigs/documents/files.hpp"
 
 namespace gui {
 namespace {
 
 // Qt's remarks about the machine are for programmers.
 void onlyWhatIsFatal(QtMsgType type, const QMessageLogContext&, const QString& text) {
-  if (type == QtCriticalMsg || type == QtFatalMsg) fmt::print(stderr, "{}\n", text.toStdString());
+  if (type == QtCriticalMsg || type == QtFatalMsg)
+    std::fprintf(stderr, "%s\n", text.toStdString().c_str());
 }
 
 // Charts need an application object; drawn in memory, it needs no display.
@@ -45,89 +44,47 @@ class Canvas {
   std::optional<QApplication> application_;
 };
 
-std::string wrongOption(const std::string& option, const std::string& given,
-                        const std::string& accepted) {
-  return fmt::format("heatledger: {}: {} was given; {}.\n", option,
-                     given.empty() ? "nothing" : rigs::quotedText(given), accepted);
-}
-
-// What is wrong is appended to `wrong`.
-std::optional<Question> questionFrom(const std::string& word, std::string& wrong) {
-  std::string known;
-  for (const Question question : allQuestions()) {
-    const std::string identifier = identifierOf(question).toStdString();
-    if (identifier == word) return question;
-    known += (known.empty() ? "" : ", ") + identifier;
-  }
-  wrong += wrongOption("picture", word, "one of " + known + " is accepted");
-  return std::nullopt;
-}
-
-QuestionView viewFrom(const Request& request, Question question, std::size_t rigs,
-                      std::string& wrong) {
-  QuestionView view;
-  view.asBars = question == Question::WhereHeat && request.rig.empty();
-  if (!request.rig.empty()) {
-    const char* end = request.rig.data() + request.rig.size();
-    std::size_t rig = 0;
-    const auto read = std::from_chars(request.rig.data(), end, rig);
-    if (read.ec != std::errc() || read.ptr != end || rig < 1 || rig > rigs) {
-      wrong += wrongOption("--rig", request.rig,
-                           fmt::format("a whole number from 1 to {} is accepted", rigs));
-    } else {
-      view.rig = static_cast<int>(rig) - 1;
-    }
-  }
-  view.overThickness = request.over != "power";
-  if (!request.over.empty() && request.over != "power" && request.over != "thickness") {
-    wrong += wrongOption("--over", request.over, "thickness or power is accepted");
-  }
-  return view;
+QString planNameOf(const telling::Drawing& drawing, const rigs::Reader& reader) {
+  if (!drawing.planName.empty()) return QString::fromStdString(drawing.planName);
+  return QString::fromStdString(
+      rigs::tell(rigs::Told(TOLD("gui::Report", "the bundled example")), reader));
 }
 
 }  // namespace
 
-Finished draw(const Request& request, const rigs::Plan& plan, const PlanText& text,
-              rigs::UnitSystem units) {
-  std::string wrong;
-  if (!languages().contains(QString::fromStdString(request.language))) {
-    wrong += wrongOption("--language", request.language, "en or de is accepted");
-  }
-  const std::filesystem::path path = request.to;
-  const bool isReport = request.command == Command::Report;
-  if (isReport && path.extension() != ".pdf") {
-    wrong += wrongOption("--to", request.to, "a name that ends in .pdf is accepted");
-  }
-  Question question = Question::HowLong;
-  QuestionView view;
-  if (!isReport) {
-    question = questionFrom(request.subject, wrong).value_or(question);
-    view = viewFrom(request, question, plan.rigs.size(), wrong);
-    if (!isExportEnding(path)) {
-      wrong += wrongOption("--to", request.to,
-                           "a name that ends in .svg, .png, .csv or .json is accepted");
-    }
-  }
-  if (!wrong.empty()) return {{}, wrong, 2};
-
+void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader) {
   const Canvas canvas;
-  if (QFontDatabase::families().isEmpty()) {
-    return {{}, "heatledger: no font is installed to draw with; fonts-dejavu-core has one.\n", 1};
-  }
-  speak(QString::fromStdString(request.language));
-  const SolutionPtr solution = solveAtOnce(plan);
-  if (isReport) {
-    writeReport(path, {.solution = solution,
-                       .units = units,
-                       .planName = request.file.empty() ? QCoreApplication::translate(
-                                                              "gui::Report", "the bundled example")
-                                                        : QString::fromStdString(text.name),
-                       .document = QByteArray::fromStdString(text.document)});
-  } else {
-    exportAnswer(path, question, answerTo(question, *solution, units, view), *solution,
+  if (QFontDatabase::families().isEmpty())
+    throw rigs::FileError(
+        rigs::tell(rigs::Told(TOLD("Terminal",
+                                   "no font is installed to draw with; fonts-dejavu-core has one")),
+                   reader));
+  speak(QString::fromStdString(std::string(reader.language->code())));
+  const rigs::SolutionPtr solution = solveAtOnce(plan);
+  if (drawing.question) {
+    const telling::Question question = *drawing.question;
+    exportAnswer(drawing.to,
+                 {question, drawing.view,
+                  telling::answerTo(question, *solution, reader, drawing.view), solution, reader},
                  paperLook());
+  } else {
+    writeReport(drawing.to, {.solution = solution,
+                             .units = reader.units,
+                             .planName = planNameOf(drawing, reader),
+                             .document = QByteArray::fromStdString(drawing.document)});
   }
-  return {fmt::format("Wrote {}.\n", plainText(request.to)), {}, 0};
 }
 
 }  // namespace gui
+
+namespace gui::telling {
+
+void draw(const Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader) {
+  drawFile(drawing, plan, reader);
+}
+
+int openWindow(int argc, char** argv, const std::string& plan) {
+  return runWindow(argc, argv, plan);
+}
+
+}  // namespace gui::telling

@@ -2,16 +2,11 @@
 // Pictures and reports without a window or a display.
 #pragma once
 
-#include <string>
-
-#include "gui/terminal/program.hpp"
-#include "rigs/plans/plan.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "gui/telling/drawing.hpp"
 
 namespace gui {
 
-// The plan is free of errors. Throws rigs::FileError.
-Finished draw(const Request& request, const rigs::Plan& plan, const PlanText& text,
-              rigs::UnitSystem units);
+// What telling::draw() does.
+void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader);
 
 }  // namespace gui

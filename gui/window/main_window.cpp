@@ -13,12 +13,25 @@
 #include <QSignalBlocker>
 #include <QStatusBar>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 
 namespace gui {
+
+using rigs::SolutionPtr;
+using telling::Question;
+
 namespace {
+
+Question questionAt(int place) { return telling::allQuestions()[static_cast<std::size_t>(place)]; }
+
+int placeOf(Question question) {
+  const auto all = telling::allQuestions();
+  return static_cast<int>(std::find(all.begin(), all.end(), question) - all.begin());
+}
 
 // A pause this long (ms) ends a drag: the next one is a step of its own.
 constexpr qint64 kDragPause = 800;
@@ -96,7 +109,7 @@ void MainWindow::buildCentre() {
   questions_->setDocumentMode(true);
   questions_->setExpanding(false);
   questions_->setDrawBase(false);
-  for (qsizetype i = 0; i < allQuestions().size(); ++i) questions_->addTab(QString());
+  for (std::size_t i = 0; i < telling::allQuestions().size(); ++i) questions_->addTab(QString());
   top->addWidget(questions_, 1);
   units_ = new PlanComboBox;
   units_->setObjectName(QStringLiteral("units"));
@@ -135,9 +148,9 @@ void MainWindow::buildCentre() {
   statusBar()->addWidget(status_, 1);
 
   connect(questions_, &QTabBar::currentChanged, this,
-          [this](int index) { page_->setQuestion(allQuestions().at(index)); });
+          [this](int index) { page_->setQuestion(questionAt(index)); });
   connect(page_, &QuestionPage::questionChanged, this, [this](Question question) {
-    questions_->setCurrentIndex(static_cast<int>(allQuestions().indexOf(question)));
+    questions_->setCurrentIndex(placeOf(question));
     solver_.lookAt(page_->needed());
   });
   connect(page_, &QuestionPage::viewChanged, this, [this] { solver_.lookAt(page_->needed()); });
@@ -148,9 +161,7 @@ void MainWindow::buildCentre() {
   });
 }
 
-void MainWindow::setQuestion(Question question) {
-  questions_->setCurrentIndex(static_cast<int>(allQuestions().indexOf(question)));
-}
+void MainWindow::setQuestion(Question question) { questions_->setCurrentIndex(placeOf(question)); }
 
 void MainWindow::setUnits(rigs::UnitSystem units) {
   forms_->commit();
@@ -215,18 +226,19 @@ void MainWindow::showState() {
   stale_->setVisible(errors > 0);
   stale_->setText(page_->solution() ? tr("This answers the plan as it last was without problems.")
                                     : tr("There is no answer yet: the plan has problems."));
-  status_->setText(errors > 0 ? tr("%n problem(s) in the plan", nullptr, errors)
-                   : busy_    ? tr("Computing")
-                              : QString());
+  status_->setText(errors == 1  ? tr("1 problem in the plan")
+                   : errors > 1 ? tr("%1 problems in the plan").arg(errors)
+                   : busy_      ? tr("Computing")
+                                : QString());
 }
 
 void MainWindow::retranslate() {
-  const QVector<Question>& questions = allQuestions();
   // A word or two each, so that all of them stand in one row; the page asks the whole question.
   for (int i = 0; i < questions_->count(); ++i) {
-    questions_->setTabText(i, shortTitleOf(questions.at(i)));
-    questions_->setTabToolTip(i, titleOf(questions.at(i)));
-    questions_->setAccessibleTabName(i, titleOf(questions.at(i)));
+    const QString title = told(telling::titleOf(questionAt(i)));
+    questions_->setTabText(i, told(telling::shortTitleOf(questionAt(i))));
+    questions_->setTabToolTip(i, title);
+    questions_->setAccessibleTabName(i, title);
   }
   questions_->setAccessibleName(tr("Questions"));
   units_->setItemText(0, tr("Metric units"));
@@ -257,8 +269,8 @@ void MainWindow::restoreLayout() {
     splitter_->setSizes({width() * 43 / 100, width() * 57 / 100});
   forms_->tabs().setCurrentIndex(settings.value(QStringLiteral("tab"), 0).toInt());
   const QString stored = settings.value(QStringLiteral("question")).toString();
-  for (const Question question : allQuestions()) {
-    if (identifierOf(question) == stored) setQuestion(question);
+  for (const Question question : telling::allQuestions()) {
+    if (telling::identifierOf(question) == stored.toStdString()) setQuestion(question);
   }
 }
 
@@ -267,7 +279,9 @@ void MainWindow::storeLayout() {
   settings.setValue(QStringLiteral("geometry"), saveGeometry());
   settings.setValue(QStringLiteral("splitter"), splitter_->saveState());
   settings.setValue(QStringLiteral("tab"), forms_->tabs().currentIndex());
-  settings.setValue(QStringLiteral("question"), identifierOf(page_->question()));
+  const std::string_view question = telling::identifierOf(page_->question());
+  settings.setValue(QStringLiteral("question"),
+                    QString::fromUtf8(question.data(), static_cast<qsizetype>(question.size())));
   settings.setValue(QStringLiteral("units"), document_.units() == rigs::UnitSystem::UsCustomary
                                                  ? QStringLiteral("us")
                                                  : QStringLiteral("si"));

@@ -41,7 +41,7 @@ class MainWindow : public QMainWindow {
   bool savePlanAs(const QString& path);
   // What is seen, in the format of the file's ending. Numbers as JSON are written a moment later.
   void exportSeen(const QString& path);
-  void setQuestion(Question question);
+  void setQuestion(telling::Question question);
   void setUnits(rigs::UnitSystem units);
   // Asks about plans that an earlier window lost.
   void offerLeftovers();
@@ -65,7 +65,7 @@ class MainWindow : public QMainWindow {
   // main_window.cpp
   void buildCentre();
   void onDocumentChanged();
-  void onSolved(const SolutionPtr& solution);
+  void onSolved(const rigs::SolutionPtr& solution);
   void onGoalDragged(double minutes);
   void onYearChanged(int batches);
   void showWanted();

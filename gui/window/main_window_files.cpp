@@ -12,7 +12,7 @@
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
 #include "gui/window/main_window.hpp"
-#include "gui/window/words/told_problem.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
@@ -50,7 +50,7 @@ QString MainWindow::openAtStart(const QString& path) {
   try {
     document_.open(path);
   } catch (const rigs::FileError& error) {
-    return toldProblem(error.what());
+    return told(error.told());
   }
   remember(document_.path());
   return {};
@@ -65,7 +65,7 @@ bool MainWindow::openPlan(const QString& path) {
   try {
     document_.open(path);
   } catch (const rigs::FileError& error) {
-    complain(tr("The plan was not opened."), toldProblem(error.what()));
+    complain(tr("The plan was not opened."), told(error.told()));
     return false;
   }
   remember(document_.path());
@@ -97,7 +97,7 @@ bool MainWindow::savePlanAs(const QString& path) {
   try {
     document_.saveAs(path);
   } catch (const rigs::FileError& error) {
-    complain(tr("The plan was not saved."), toldProblem(error.what()));
+    complain(tr("The plan was not saved."), told(error.told()));
     return false;
   }
   recovery_.discard();
@@ -144,7 +144,7 @@ void MainWindow::autosave() {
   try {
     recovery_.keep(document_.text(), document_.path());
   } catch (const rigs::FileError& error) {
-    status_->setText(tr("No safety copy could be kept: %1.").arg(toldProblem(error.what())));
+    status_->setText(tr("No safety copy could be kept: %1.").arg(told(error.told())));
   }
 }
 
@@ -166,7 +166,7 @@ void MainWindow::askAboutFile(bool gone) {
                    try {
                      document_.reload();
                    } catch (const rigs::FileError& error) {
-                     complain(tr("The plan was not loaded."), toldProblem(error.what()));
+                     complain(tr("The plan was not loaded."), told(error.told()));
                    }
                  }},
                 {tr("Keep mine"), [this] { document_.keepMine(); }}});
@@ -195,13 +195,14 @@ void MainWindow::restore(const Leftover& leftover) {
     recovery_.keep(document_.text(), document_.path());  // before the old copy goes
     recovery_.forget(leftover);
   } catch (const rigs::FileError& error) {
-    complain(tr("The plan was not restored."), toldProblem(error.what()));
+    complain(tr("The plan was not restored."), told(error.told()));
   }
 }
 
 void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& filter) {
   if (!page_->solution()) return;
-  const QString suggested = identifierOf(page_->question()) + QLatin1Char('.') + ending;
+  const std::string name(telling::identifierOf(page_->question()));
+  const QString suggested = QString::fromStdString(name) + QLatin1Char('.') + ending;
   QString path = QFileDialog::getSaveFileName(this, tr("Export what is seen"), suggested, filter);
   if (path.isEmpty()) return;
   if (QFileInfo(path).suffix() != ending) path += QLatin1Char('.') + ending;
@@ -209,37 +210,38 @@ void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& fi
 }
 
 void MainWindow::exportSeen(const QString& path) {
-  const SolutionPtr seen = page_->solution();
-  if (!seen) return;
+  if (!page_->solution()) return;
   const ChartLook paper = paperLook(locale());
   ChartLook look = paper;
   if (!QSettings().value(QLatin1String(kOnPaper), false).toBool()) {
     look = lookOf(page_->palette(), font(), locale());
     look.font = paper.font;  // a named one, which looks the same elsewhere
   }
-  const auto write = [path, question = page_->question(), answer = page_->seenAnswer(), seen,
-                      look]() -> QString {
+  const SeenAnswer seen{page_->question(), page_->view(), page_->seenAnswer(), page_->solution(),
+                        page_->reader()};
+  const auto write = [path, seen, look]() -> rigs::Told {
     try {
-      exportAnswer(path.toStdString(), question, answer, *seen, look);
+      exportAnswer(path.toStdString(), seen, look);
     } catch (const rigs::FileError& error) {
-      return toldProblem(error.what());
+      return error.told();
     }
     return {};
   };
-  const auto tell = [this, path](const QString& problem) {
-    if (problem.isEmpty()) {
+  const auto tell = [this, path](const rigs::Told& problem) {
+    if (problem.empty()) {
       confirmSaved(path);
     } else {
-      complain(tr("Nothing was exported."), problem);
+      complain(tr("Nothing was exported."), told(problem));
     }
   };
-  if (QFileInfo(path).suffix().toLower() != QLatin1String("json")) {
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (ending != QLatin1String("json") && ending != QLatin1String("csv")) {
     tell(write());
     return;
   }
   // The terminal's very numbers are computed anew for it, which takes longer than a click may.
   exporting_ = std::async(std::launch::async, [this, write, tell] {
-    const QString problem = write();
+    const rigs::Told problem = write();
     QMetaObject::invokeMethod(
         this, [tell, problem] { tell(problem); }, Qt::QueuedConnection);
   });
@@ -265,7 +267,7 @@ void MainWindow::exportReport() {
                                      .document = QByteArray::fromStdString(document_.text())});
     confirmSaved(path);
   } catch (const rigs::FileError& error) {
-    complain(tr("The report was not saved."), toldProblem(error.what()));
+    complain(tr("The report was not saved."), told(error.told()));
   }
 }
 

@@ -8,6 +8,7 @@
 #include "gui/window/appearance.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 #include "version.hpp"
 
 namespace gui {
@@ -105,8 +106,9 @@ void MainWindow::buildRigMenu() {
 void MainWindow::buildViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
   int number = 1;
-  for (const Question question : allQuestions()) {
-    menu->addAction(titleOf(question), QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), this,
+  for (const telling::Question question : telling::allQuestions()) {
+    menu->addAction(told(telling::titleOf(question)),
+                    QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), this,
                     [this, question] { setQuestion(question); });
   }
   menu->addSeparator();
@@ -157,8 +159,8 @@ void MainWindow::about() {
       tr("Plans a brew day with an electric kettle and accounts for every joule.\n\n"
          "Free software under the GNU General Public License, version 3 or later. It comes "
          "without any warranty.\n\n"
-         "Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License), "
-         "nlohmann/json (MIT), fmt (MIT) and CLI11 (3-clause BSD).")
+         "Made with Qt %1 (LGPL 3) and Qt Charts (GPL 3), Boost (Boost Software License) "
+         "and nlohmann/json (MIT).")
           .arg(QString::fromUtf8(qVersion())));
   box.exec();
 }

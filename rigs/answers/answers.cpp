@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/answers/answers.hpp"
 
-#include <future>
+#include "rigs/answers/pool.hpp"
 
 namespace rigs {
 namespace {
@@ -117,16 +117,11 @@ std::optional<physics::WhatWouldBoil> adviceFor(const RigPlan& rig, const Plan& 
 }
 
 Answers answer(const Plan& plan, Depth depth, bool curves) {
-  // Rigs know nothing of each other: each on a thread of its own, in the plan's order again here.
-  std::vector<std::future<RigAnswer>> later;
-  for (std::size_t i = 1; i < plan.rigs.size(); ++i) {
-    later.push_back(std::async(std::launch::async, [&plan, depth, curves, i] {
-      return answerFor(plan.rigs[i], plan, depth, curves);
-    }));
-  }
+  // Rigs know nothing of each other.
   Answers answers;
-  if (!plan.rigs.empty()) answers.rigs.push_back(answerFor(plan.rigs[0], plan, depth, curves));
-  for (auto& rig : later) answers.rigs.push_back(rig.get());
+  answers.rigs = forAll(plan.rigs.size(), [&](std::size_t i) {
+    return answerFor(plan.rigs[i], plan, depth, curves);
+  });
   answers.ownRules = plan.ownRules;
   return answers;
 }

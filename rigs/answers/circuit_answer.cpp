@@ -6,7 +6,7 @@
 #include <memory>
 #include <utility>
 
-#include "rigs/answers/figures.hpp"
+#include "rigs/answers/day_figures.hpp"
 
 namespace rigs {
 

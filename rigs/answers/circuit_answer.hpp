@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "physics/duty.hpp"
+#include "rigs/circuits/readings.hpp"
 #include "rigs/circuits/verdict.hpp"
 #include "rigs/plans/plan.hpp"
 
@@ -38,7 +39,8 @@ struct ReadingDay {
 
 // The shortest day that a reading leaves: the largest element on each circuit.
 struct ShortestDay {
-  std::string region, reading;
+  std::string region;
+  Told reading;
   std::vector<physics::Current> limits;    // of the circuits
   std::vector<physics::Element> elements;  // one, or two on two circuits
   bool imagined = false;  // the second circuit is like the first, which the rig does not have
@@ -78,9 +80,5 @@ CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const physics:
 // The rules that apply: a rules file's, the stated region's, or all for the circuit's own region.
 // Empty where nothing applies.
 std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details);
-
-// What a plan says about circuits against its region: voltages, outlets and conductors that are
-// not there. Appends errors, each with its place.
-void checkCircuits(const Plan& plan, Problems& problems);
 
 }  // namespace rigs

@@ -1,7 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a plan says about circuits, against the tables of its region.
+#include "rigs/answers/circuit_check.hpp"
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
 #include "rigs/answers/circuit_answer.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/circuits/conductor.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
 
@@ -9,31 +15,39 @@ using namespace physics;
 
 namespace {
 
-std::string listedVoltages(const CircuitRules& rules) {
-  std::string all;
+List listedVoltages(const CircuitRules& rules) {
+  List all{.items = {}, .joint = Joint::Comma};
   for (const VoltageRange& range : rules.voltages) {
-    const std::string text = format(range.nominal, UnitSystem::SI);
-    if (all.find(text) == std::string::npos) all += (all.empty() ? "" : ", ") + text;
+    const Argument one = amount(range.nominal);
+    if (std::find(all.items.begin(), all.items.end(), one) == all.items.end())
+      all.items.push_back(one);
   }
   return all;
 }
 
+// Ours where the rules are.
+Bundled regionOf(const CircuitRules& rules) { return {"Phrases", rules.region}; }
+
 void checkCircuit(const CircuitDetails& details, const Supply& supply, const CircuitRules& rules,
                   const std::string& supplyAt, const std::string& cableAt, Problems& problems) {
+  const auto error = [&problems](std::string where, Told found, Told advice) {
+    problems.push_back(
+        {Severity::Error, std::move(where), advised(std::move(found), std::move(advice))});
+  };
   if (rules.rangesOf(supply.nominal).empty())
-    problems.push_back({Severity::Error, supplyAt + "/voltage",
-                        format(supply.nominal, UnitSystem::SI) + " is no supply voltage of " +
-                            rules.region + "; there it is " + listedVoltages(rules)});
+    error(supplyAt + "/voltage",
+          Told(TOLD("Problem", "%1 is no supply voltage of %2"), amount(supply.nominal),
+               regionOf(rules)),
+          Told(TOLD("Problem", "there it is %1"), listedVoltages(rules)));
   if (!details.outlet.empty() && !rules.outlet(details.outlet)) {
-    std::string names;
-    for (const Outlet& outlet : rules.outlets)
-      names += (names.empty() ? "\"" : ", \"") + outlet.name + '"';
-    problems.push_back({Severity::Error, supplyAt + "/outlet",
-                        quotedText(details.outlet) + " is no outlet of " + rules.region +
-                            "; write one of " + names});
+    List names{.items = {}, .joint = Joint::Comma};
+    for (const Outlet& outlet : rules.outlets) names.items.emplace_back(inQuotes(outlet.name));
+    error(supplyAt + "/outlet",
+          Told(TOLD("Problem", "%1 is no outlet of %2"), Quoted{details.outlet}, regionOf(rules)),
+          Told(TOLD("Problem", "write %1"), Told(TOLD("Problem", "one of %1"), std::move(names))));
   }
   if (rules.conductors.empty()) return;
-  std::string nearest;
+  Told nearest;
   if (details.cable) {
     if (ampacity(rules, *details.cable, nearest)) return;
   } else if (details.run) {
@@ -42,9 +56,12 @@ void checkCircuit(const CircuitDetails& details, const Supply& supply, const Cir
   } else {
     return;
   }
-  problems.push_back({Severity::Error, cableAt + "/conductor",
-                      "no table for " + rules.region + " has this conductor at this length" +
-                          (nearest.empty() ? std::string() : "; the nearest size is " + nearest)});
+  Told none(TOLD("Problem", "no table for %1 has this conductor at this length"), regionOf(rules));
+  if (nearest.empty())
+    problems.push_back({Severity::Error, cableAt + "/conductor", std::move(none)});
+  else
+    error(cableAt + "/conductor", std::move(none),
+          Told(TOLD("Problem", "the nearest size is %1"), std::move(nearest)));
 }
 
 }  // namespace

@@ -2,75 +2,10 @@
 #include "rigs/answers/figures.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "rigs/answers/circuit_answer.hpp"
 
 namespace rigs {
-
-Vigour vigourOf(const physics::BoilFigures& boil) {
-  const double share = boil.shareOfPreBoilPerHour;
-  if (share < kGentleFrom) return Vigour::Simmer;
-  if (share < kSteadyFrom) return Vigour::Gentle;
-  if (share < kStrongFrom) return Vigour::Steady;
-  return share < kFierceFrom ? Vigour::Strong : Vigour::Fierce;
-}
-
-std::string_view vigourWord(Vigour vigour) {
-  switch (vigour) {
-    case Vigour::Simmer:
-      return "simmer";
-    case Vigour::Gentle:
-      return "gentle";
-    case Vigour::Steady:
-      return "steady";
-    case Vigour::Strong:
-      return "strong";
-    case Vigour::Fierce:
-      return "fierce";
-  }
-  return "";
-}
-
-FractionPerTime perHour(double share) { return share / physics::hours(1.0); }
-
-FractionPerTime boilOffRate(const physics::BoilFigures& boil) {
-  return perHour(boil.shareOfPreBoilPerHour);
-}
-
-std::optional<physics::Power> netPer(const physics::BrewDay& day, physics::Volume volume) {
-  if (!day.boil || day.preBoilCold <= physics::litres(0.0)) return std::nullopt;
-  return day.boil->net * static_cast<double>(volume / day.preBoilCold);
-}
-
-physics::Time lasted(const physics::Stage& stage) { return stage.end - stage.begin; }
-
-bool finished(const physics::BrewDay& day, const physics::Stage& stage) {
-  return day.outcome == physics::Outcome::Done || &stage != &day.stages.back();
-}
-
-std::optional<physics::Time> timeOf(const physics::BrewDay& day, physics::StageKind kind) {
-  const physics::Stage* stage = day.find(kind);
-  if (!stage || !finished(day, *stage)) return std::nullopt;
-  return lasted(*stage);
-}
-
-std::optional<physics::Energy> fromWall(const physics::BrewDay& day, physics::StageKind kind) {
-  std::optional<physics::Energy> sum;
-  for (const physics::Stage& stage : day.stages) {
-    if (stage.kind == kind) sum = sum.value_or(physics::joules(0.0)) + stage.ledger.fromWall();
-  }
-  return sum;
-}
-
-double shareOfRating(const physics::Element& element, const physics::ElectricalLoad& load) {
-  return load.delivered / element.rating;
-}
-
-bool overloads(const physics::Element& element, const physics::Supply& supply) {
-  return physics::branchCurrent(element, supply) > (1.0 + 1e-9) * supply.rating;
-}
-
 namespace {
 
 // What the plan states for a circuit, or what the rules that judge it grant, whichever is less.
@@ -97,12 +32,6 @@ physics::Power mostAt(const physics::Rig& rig, double first, double second) {
 }
 
 }  // namespace
-
-std::vector<physics::Feed> feedsOf(const physics::Rig& rig) {
-  std::vector<physics::Feed> feeds{{.element = rig.element, .supply = rig.supply}};
-  if (rig.second) feeds.push_back(*rig.second);
-  return feeds;
-}
 
 physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
   return longUseShare(plan, rig, circuit) * feedsOf(rig.rig).at(circuit).supply.rating;
@@ -133,17 +62,6 @@ bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit)
          (1.0 + 1e-9) * longUseCurrent(plan, rig, circuit);
 }
 
-bool overloadsAny(const physics::Rig& rig) {
-  const auto feeds = feedsOf(rig);
-  return std::any_of(feeds.begin(), feeds.end(), [](const physics::Feed& feed) {
-    return overloads(feed.element, feed.supply);
-  });
-}
-
-physics::Power ratingAt(const physics::Element& element, physics::Voltage voltage) {
-  return voltage * voltage / physics::resistance(element);
-}
-
 physics::PowerAnswer neededPower(const SizingAnswer& sizing) {
   physics::PowerAnswer needed = sizing.toBoilAtAll;
   for (const physics::PowerAnswer& wish :
@@ -155,20 +73,6 @@ physics::PowerAnswer neededPower(const SizingAnswer& sizing) {
   return needed;
 }
 
-std::optional<physics::Element> elementFor(const physics::Rig& rig,
-                                           const physics::PowerAnswer& wanted) {
-  if (!wanted.power) return std::nullopt;
-  const physics::Supply& supply = rig.supply;
-  // A matched load takes V^2/(4 R) through a cable of resistance R, and nothing takes more.
-  const bool carried = 4.0 * supply.cableLoop * *wanted.power < supply.nominal * supply.nominal;
-  if (!carried) return std::nullopt;
-  return physics::elementDelivering(*wanted.power, supply, rig.element.topHeight);
-}
-
-bool otherVoltage(const physics::Rig& rig) {
-  return std::abs(static_cast<double>(rig.supply.nominal / rig.element.ratedAt) - 1.0) > 0.01;
-}
-
 std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
   std::optional<double> sum;
   for (std::size_t i = 0; i < rig.stageCosts.size(); ++i) {
@@ -177,35 +81,12 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
   return sum;
 }
 
-std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
-                                 const Plan& plan) {
-  // A day that stalls has cost something, but not for a batch.
-  if (without.outcome != physics::Outcome::Done || with.outcome != physics::Outcome::Done)
-    return std::nullopt;
-  const auto dear = dayCost(without, plan.tariff, plan.startOfDay);
-  const auto cheap = dayCost(with, plan.tariff, plan.startOfDay);
-  if (!dear || !cheap) return std::nullopt;
-  return *dear - *cheap;
-}
-
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {
   // What is left of a day that stalls is no finished wort.
   if (!rig.cost || rig.day.outcome != physics::Outcome::Done ||
       rig.day.resultCold <= physics::litres(0.0))
     return std::nullopt;
   return *rig.cost * static_cast<double>(wort / rig.day.resultCold);
-}
-
-std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect) {
-  const auto bare = timeOf(effect.bare, physics::StageKind::HeatingToBoil);
-  if (!bare || !effect.savedToBoil || *bare <= physics::seconds(0.0)) return std::nullopt;
-  return static_cast<double>(*effect.savedToBoil / *bare);
-}
-
-double worstImbalance(const physics::BrewDay& day) {
-  double worst = day.total.imbalance();
-  for (const physics::Stage& stage : day.stages) worst = std::max(worst, stage.ledger.imbalance());
-  return worst;
 }
 
 }  // namespace rigs

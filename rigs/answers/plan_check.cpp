@@ -1,35 +1,36 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/answers/plan_check.hpp"
+
 #include <algorithm>
 #include <string>
 #include <vector>
 
 #include "physics/vessel.hpp"
-#include "rigs/answers/circuit_answer.hpp"
-#include "rigs/plans/plan.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/answers/circuit_check.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
 namespace {
 
 using namespace physics;
 
-std::string_view stageName(StageKind kind) {
+Told stageName(StageKind kind) {
   switch (kind) {
     case StageKind::Strike:
-      return "heating the strike water";
+      return Told(TOLD("Problem", "heating the strike water"));
     case StageKind::MashingIn:
-      return "mashing in";
+      return Told(TOLD("Problem", "mashing in"));
     case StageKind::Ramp:
-      return "heating the mash";
+      return Told(TOLD("Problem", "heating the mash"));
     case StageKind::Rest:
     case StageKind::UnpluggedRest:
-      return "the mash rest";
+      return Told(TOLD("Problem", "the mash rest"));
     case StageKind::HeatingToBoil:
-      return "heating to the boil";
+      return Told(TOLD("Problem", "heating to the boil"));
     case StageKind::Boil:
-      return "the boil";
+      return Told(TOLD("Problem", "the boil"));
   }
-  return "the day";
+  return Told(TOLD("Problem", "the day"));
 }
 
 // What the element must be under: its own height, or next to nothing for an outside heater.
@@ -37,32 +38,40 @@ Volume leastFill(const Vessel& vessel, const Element& element) {
   return crossSection(vessel) * std::max(element.topHeight, 0.01 * vessel.height);
 }
 
-std::string uncovered(const BrewDay& day, const Rig& rig, UnitSystem units) {
-  const auto text = [units](const auto& q) { return format(q, units); };
+Told needs(const Element& element, Volume least) {
+  if (element.topHeight > metres(0.0))
+    return Told(TOLD("Problem", "the element, %1 high, needs at least %2"),
+                amount(element.topHeight), amount(least));
+  return Told(TOLD("Problem", "a heater below the base needs at least %1"), amount(least));
+}
+
+Told uncovered(const BrewDay& day, const Rig& rig) {
   const Stage* last = day.stages.empty() ? nullptr : &day.stages.back();
   const Volume least = leastFill(rig.vessel, rig.element);
-  const std::string element =
-      rig.element.topHeight > metres(0.0)
-          ? "the element, " + text(rig.element.topHeight) + " high, needs at least " + text(least)
-          : "a heater below the base needs at least " + text(least);
   if (last && last->kind == StageKind::Boil) {
-    const std::string after = text(last->end - last->begin);
+    const Amount after = amount(last->end - last->begin);
     // The day also stops where the wort has become a syrup, which burns on an element however deep
     // it stands.
     if (last->hotLast > 1.001 * least)
-      return "the boil is longer than the wort lasts: after " + after + " only " +
-             text(last->hotLast) + " are left of " + text(last->hotFirst) +
-             ", a syrup of more than " + text(kThickestWort) +
-             " extract, which burns on the element; boil for less time, with less power, or start "
-             "with more water";
-    return "the boil is longer than the water lasts: after " + after + " only " +
-           text(last->hotLast) + " are left, and " + element +
-           " to stay covered; boil for less time, with less power, or start with more";
+      return advised(
+          Told(TOLD("Problem",
+                    "the boil is longer than the wort lasts: after %1 only %2 are left of %3, a "
+                    "syrup of more than %4 extract, which burns on the element"),
+               after, amount(last->hotLast), amount(last->hotFirst), amount(kThickestWort)),
+          Told(TOLD("Problem", "boil for less time, with less power, or start with more water")));
+    return advised(
+        Told(TOLD("Problem",
+                  "the boil is longer than the water lasts: after %1 only %2 are left, and %3 to "
+                  "stay covered"),
+             after, amount(last->hotLast), needs(rig.element, least)),
+        Told(TOLD("Problem", "boil for less time, with less power, or start with more")));
   }
-  const std::string when(last ? stageName(last->kind) : "the day");
-  const Volume fill = last ? last->hotLast : day.water;
-  return "the element would run dry during " + when + ": only " + text(fill) + " stand in the " +
-         "vessel, and " + element + "; never switch on an element that is not fully covered";
+  const Told when = last ? stageName(last->kind) : Told(TOLD("Problem", "the day"));
+  return advised(
+      Told(TOLD("Problem",
+                "the element would run dry during %1: only %2 stand in the vessel, and %3"),
+           when, amount(last ? last->hotLast : day.water), needs(rig.element, least)),
+      Told(TOLD("Problem", "never switch on an element that is not fully covered")));
 }
 
 // The most that must fit, also where the day ends before the grain is in.
@@ -76,32 +85,44 @@ struct TooWarm {
   Temperature strike;
 };
 
+Told overfull(const BrewDay& day, const Batch& batch, Volume most, Volume holds) {
+  Told found =
+      batch.grain.mass > kilograms(0.0)
+          ? Told(TOLD("Problem",
+                      "grain and water do not fit: %1 of water and %2 of grain fill %3 when hot, "
+                      "and the vessel holds %4"),
+                 amount(day.water), amount(batch.grain.mass), amount(most), amount(holds))
+          : Told(TOLD("Problem",
+                      "the water does not fit: %1 of water fill %2 when hot, and the vessel holds "
+                      "%3"),
+                 amount(day.water), amount(most), amount(holds));
+  return advised(std::move(found),
+                 Told(TOLD("Problem", "take a smaller batch or a larger vessel")));
+}
+
 void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std::string& where,
-              UnitSystem units, std::vector<TooWarm>& tooWarmFor, Problems& problems) {
-  const auto text = [units](const auto& q) { return format(q, units); };
-  const auto error = [&](std::string_view key, std::string message) {
-    problems.push_back({Severity::Error, where + std::string(key), std::move(message)});
+              std::vector<TooWarm>& tooWarmFor, Problems& problems) {
+  const auto error = [&problems](std::string at, Told message) {
+    problems.push_back({Severity::Error, std::move(at), std::move(message)});
   };
   // Who overflows or runs dry does so by litres: a coarse look is enough.
   const BrewDay day = simulate(rig, batch, place, {.curves = false, .relativeTolerance = 1e-6});
   const Volume holds = capacity(rig.vessel);
   const Volume most = fullest(day, batch);
   if (most > holds) {
-    const bool grain = batch.grain.mass > kilograms(0.0);
-    error("/vessel", (grain ? "grain and water do not fit: " : "the water does not fit: ") +
-                         text(day.water) + " of water" +
-                         (grain ? " and " + text(batch.grain.mass) + " of grain" : std::string()) +
-                         " fill " + text(most) + " when hot, and the vessel holds " + text(holds) +
-                         "; take a smaller batch or a larger vessel");
+    error(where + "/vessel", overfull(day, batch, most, holds));
     return;  // the rest of that day would flow over
   }
-  if (day.outcome == Outcome::UncoversElement) error("/element", uncovered(day, rig, units));
+  if (day.outcome == Outcome::UncoversElement) error(where + "/element", uncovered(day, rig));
   if (day.outcome == Outcome::StrikeTooHot)
-    problems.push_back(
-        {Severity::Error, "/batch/mash",
-         "for " + quotedText(rig.name) + " the strike water would have to be at " +
-             text(day.strike) + ", but it boils at " + text(boilingPoint(0.0, place.pressure)) +
-             " here; take more water, less or warmer grain, or a cooler first rest"});
+    error("/batch/mash",
+          advised(
+              Told(TOLD("Problem",
+                        "for %1 the strike water would have to be at %2, but it boils at %3 "
+                        "here"),
+                   Quoted{rig.name}, amount(day.strike), amount(boilingPoint(0.0, place.pressure))),
+              Told(TOLD("Problem",
+                        "take more water, less or warmer grain, or a cooler first rest"))));
   if (batch.grain.mass > kilograms(0.0) && place.water > day.strike &&
       day.outcome != Outcome::StrikeTooHot)
     tooWarmFor.push_back({&rig.name, day.strike});
@@ -109,21 +130,21 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
 
 }  // namespace
 
-void checkPlan(const Plan& plan, Problems& problems, UnitSystem units) {
-  const auto text = [units](const auto& q) { return format(q, units); };
+void checkPlan(const Plan& plan, Problems& problems) {
   checkCircuits(plan, problems);
   std::vector<TooWarm> tooWarmFor;
   for (std::size_t i = 0; i < plan.rigs.size(); ++i)
-    checkRig(plan.rigs[i].rig, plan.batch, plan.place, "/rigs/" + std::to_string(i), units,
-             tooWarmFor, problems);
+    checkRig(plan.rigs[i].rig, plan.batch, plan.place, "/rigs/" + std::to_string(i), tooWarmFor,
+             problems);
   const auto coolest =
       std::min_element(tooWarmFor.begin(), tooWarmFor.end(),
                        [](const TooWarm& a, const TooWarm& b) { return a.strike < b.strike; });
   if (coolest != tooWarmFor.end())
-    problems.push_back({Severity::Error, "/place/water",
-                        "water of " + text(plan.place.water) + " is hotter than strike water may " +
-                            "be, " + text(coolest->strike) + " for " + quotedText(*coolest->rig) +
-                            "; take cooler water"});
+    problems.push_back(
+        {Severity::Error, "/place/water",
+         advised(Told(TOLD("Problem", "water of %1 is hotter than strike water may be, %2 for %3"),
+                      amount(plan.place.water), amount(coolest->strike), Quoted{*coolest->rig}),
+                 Told(TOLD("Problem", "take cooler water")))});
 }
 
 }  // namespace rigs

@@ -4,14 +4,10 @@
 #pragma once
 
 #include <optional>
-#include <string>
-#include <vector>
 
 #include "physics/units.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/plans/plan.hpp"
-#include "rigs/quantities/quantity_text.hpp"
-#include "rigs/results/cautions.hpp"
 
 namespace rigs {
 
@@ -24,9 +20,10 @@ struct Scald {
 // At the tabled temperature at or below; nullopt below 45 C, the shortest from 60 C on.
 std::optional<Scald> scaldAt(physics::Temperature water);
 
-// "At 55 °C bare skin burns to the second degree in 17 s and to the third in 30 s"; above the
-// table's end, 60 C, in its last times at the most. Empty below the table.
-std::string scaldText(physics::Temperature water, UnitSystem units);
+// Above it the last row's times are the most.
+inline constexpr physics::Temperature kHottestTabledScald = physics::celsius(60.0);
+// Of all rigs' rests; nullopt where nothing is mashed.
+std::optional<physics::Temperature> hottestMash(const Answers& answers);
 
 // Newton's cooling with one time constant: how long from one temperature to another, nullopt where
 // the surroundings are not cold enough.
@@ -51,13 +48,12 @@ physics::Mass wortMass(physics::Volume atTwentyDegrees, double gravity);
 physics::Mass heaviestKettle(const physics::BrewDay& day, const physics::Batch& batch,
                              const physics::Vessel& vessel);
 
-// Time that wort spends between 5 and 57 C while it is in the kettle, temperatures between a
+// Where wort grows what it should not: from the cold end of FDA Food Code 3-501.14 to hot holding,
+// 3-501.16.
+inline constexpr physics::Temperature kWarmFrom = physics::celsius(5.0);
+inline constexpr physics::Temperature kWarmUpTo = physics::celsius(57.0);
+// Time that wort spends between these while it is in the kettle, temperatures between a
 // stage's ends taken as straight.
 physics::Time warmTime(const physics::BrewDay& day);
-
-// What belongs to electrical verdicts beside the cautions of every page, and what to the room; see
-// cautionsFor().
-std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers, UnitSystem units);
-Caution roomCaution(const Answers& answers, UnitSystem units);
 
 }  // namespace rigs

@@ -2,6 +2,7 @@
 // Everything that answers show for one state of the plan: the days, and the searches beyond them.
 #pragma once
 
+#include <array>
 #include <memory>
 #include <optional>
 #include <string>
@@ -49,6 +50,11 @@ inline Searches both(const Searches& a, const Searches& b) {
           a.rest && b.rest};
 }
 inline constexpr Searches kEverySearch{true, true, true, true, true, true, true};
+// One at a time, what is looked at most first.
+inline constexpr std::array kSearchesInTurn{
+    Searches{.sizing = true},      Searches{.power = true},   Searches{.thickness = true},
+    Searches{.jacketPower = true}, Searches{.cooling = true}, Searches{.circuit = true},
+    Searches{.rest = true}};
 
 // Immutable once made: shared between threads and views.
 struct Solution {

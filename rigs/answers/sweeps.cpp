@@ -7,7 +7,8 @@
 
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
-#include "rigs/answers/figures.hpp"
+#include "rigs/answers/day_figures.hpp"
+#include "rigs/answers/pool.hpp"
 
 namespace rigs {
 namespace {
@@ -78,8 +79,8 @@ std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physi
   std::vector<physics::Power> ratings;
   for (int i = 0; i < count; ++i) ratings.push_back(between(weakest, strongest, i, count));
   if (also) ratings.insert(std::lower_bound(ratings.begin(), ratings.end(), *also), *also);
-  std::vector<PowerPoint> points;
-  for (const physics::Power& rating : ratings) {
+  return forAll(ratings.size(), [&](std::size_t i) {
+    const physics::Power rating = ratings[i];
     const BrewDay day =
         physics::simulate(withRating(rig.rig, rating), batch, plan.place, kForPictures);
     PowerPoint point{.element = rating,
@@ -93,9 +94,8 @@ std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physi
       point.boilOffPerHour = day.boil->shareOfPreBoilPerHour;
       point.boilOff = day.boil->coldBoilOff;
     }
-    points.push_back(point);
-  }
-  return points;
+    return point;
+  });
 }
 
 std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
@@ -104,8 +104,8 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
   const physics::Batch batch = poured(rig.bare, plan);
   const BrewDay bare = physics::simulate(rig.bare, batch, plan.place, kForPictures);
   const physics::Length stated = sideThickness(rig.jacketed);
-  std::vector<JacketPoint> points;
-  for (int i = 0; i < count; ++i) {
+  return forAll(static_cast<std::size_t>(count), [&](std::size_t at) {
+    const int i = static_cast<int>(at);
     const physics::Length thickness = between(physics::metres(0.0), thickest, i, count);
     physics::Rig wrapped = rig.jacketed;
     if (i == 0 || stated <= physics::metres(0.0)) {
@@ -118,17 +118,16 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
     }
     const BrewDay day = physics::simulate(wrapped, batch, plan.place, kForPictures);
     const physics::Energy saved = bare.total.fromWall() - day.total.fromWall();
-    points.push_back({.thickness = thickness,
-                      .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
-                                                timeOf(day, physics::StageKind::HeatingToBoil)),
-                      .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
-                                                  timeOf(day, physics::StageKind::Strike)),
-                      .savedFromWall = saved,
-                      .savedMoney = moneySaved(bare, day, plan),
-                      .bare = jacketDay(bare, plan),
-                      .jacketed = jacketDay(day, plan)});
-  }
-  return points;
+    return JacketPoint{.thickness = thickness,
+                       .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
+                                                 timeOf(day, physics::StageKind::HeatingToBoil)),
+                       .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
+                                                   timeOf(day, physics::StageKind::Strike)),
+                       .savedFromWall = saved,
+                       .savedMoney = moneySaved(bare, day, plan),
+                       .bare = jacketDay(bare, plan),
+                       .jacketed = jacketDay(day, plan)};
+  });
 }
 
 std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan& plan,
@@ -136,25 +135,23 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
                                                  int count) {
   assert(count >= 2);
   const physics::Batch batch = poured(rig.bare, plan);
-  std::vector<JacketPowerPoint> points;
-  for (int i = 0; i < count; ++i) {
-    const physics::Power rating = between(weakest, strongest, i, count);
+  return forAll(static_cast<std::size_t>(count), [&](std::size_t i) {
+    const physics::Power rating = between(weakest, strongest, static_cast<int>(i), count);
     const auto dayOf = [&](const physics::Rig& one) {
       return physics::simulate(withRating(one, rating), batch, plan.place, kForPictures);
     };
     const BrewDay bare = dayOf(rig.bare);
     const BrewDay jacketed = dayOf(rig.jacketed);
     const physics::Energy saved = bare.total.fromWall() - jacketed.total.fromWall();
-    points.push_back(
-        {.element = rating,
-         .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
-                                   timeOf(jacketed, physics::StageKind::HeatingToBoil)),
-         .savedFromWall = saved,
-         .savedMoney = moneySaved(bare, jacketed, plan),
-         .bare = jacketDay(bare, plan),
-         .jacketed = jacketDay(jacketed, plan)});
-  }
-  return points;
+    return JacketPowerPoint{
+        .element = rating,
+        .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
+                                  timeOf(jacketed, physics::StageKind::HeatingToBoil)),
+        .savedFromWall = saved,
+        .savedMoney = moneySaved(bare, jacketed, plan),
+        .bare = jacketDay(bare, plan),
+        .jacketed = jacketDay(jacketed, plan)};
+  });
 }
 
 std::vector<CoolingPoint> leftAlone(const RigPlan& rig, const Plan& plan, physics::Time longest) {

@@ -4,16 +4,11 @@
 #include <algorithm>
 #include <cmath>
 
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/circuits/readings.hpp"
 
 namespace rigs {
 
 using namespace physics;
-
-std::string enabledIsNot(const LongUse& rule) {
-  return "the time with the element merely enabled does not count as a " + rule.name +
-         "; an electrician's or inspector's reading decides";
-}
 
 namespace {
 
@@ -43,12 +38,14 @@ class Conductor {
       notStated();
       return std::move(findings_);
     }
-    std::string nearest;
+    Told nearest;
     const auto found = ampacity(q_.rules, *q_.details.cable, nearest);
     if (!found) {
-      add(RuleKind::Conductor, "the cable", Fit::CannotSay, {}).condition =
-          "no table has this size and length" +
-          (nearest.empty() ? std::string() : "; the nearest is " + nearest);
+      add(RuleKind::Conductor, theCable(), Fit::CannotSay, {}).condition =
+          nearest.empty()
+              ? Told(TOLD("Phrases", "no table has this size and length"))
+              : Told(TOLD("Phrases", "no table has this size and length; the nearest is %1"),
+                     nearest);
       return std::move(findings_);
     }
     found_ = *found;
@@ -62,7 +59,9 @@ class Conductor {
   }
 
  private:
-  Finding& add(RuleKind kind, std::string name, Fit fit, const Cite& cite) {
+  static Told theCable() { return Told(TOLD("Phrases", "the cable")); }
+
+  Finding& add(RuleKind kind, Told name, Fit fit, const Cite& cite) {
     Finding& finding = findings_.emplace_back();
     finding.kind = kind;
     finding.name = std::move(name);
@@ -73,13 +72,15 @@ class Conductor {
 
   void notStated() {
     if (!q_.details.cable && !q_.details.run && q_.judged.supply.cableLoop <= ohms(0.0)) return;
-    Finding& finding = add(RuleKind::Conductor, "the cable", Fit::CannotSay, {});
+    Finding& finding = add(RuleKind::Conductor, theCable(), Fit::CannotSay, {});
     finding.binding = false;
     finding.condition =
         q_.rules.conductors.empty()
-            ? "no table of conductors is at hand for " + q_.rules.region
-            : "the plan does not say whether the cable is a building wire, a cord or an extension "
-              "set (\"use\")";
+            ? Told(TOLD("Phrases", "no table of conductors is at hand for %1"),
+                   fromRules(q_.rules.region))
+            : Told(TOLD("Phrases",
+                        "the plan does not say whether the cable is a building wire, a cord or an "
+                        "extension set (\"use\")"));
   }
 
   // A hotter column counts no further than the terminations' own, uncorrected.
@@ -100,14 +101,16 @@ class Conductor {
     marked_ = held(q_.rules.terminations->marked);
   }
 
-  std::string allMarked() const {
-    return "every termination is marked for " +
-           format(q_.rules.terminations->marked, UnitSystem::SI) + " (" +
-           q_.rules.terminations->cite.clause + ")";
+  Told allMarked() const {
+    const Terminations& terminations = *q_.rules.terminations;
+    return Told(TOLD("Phrases", "every termination is marked for %1 (%2)"),
+                amount(terminations.marked), Verbatim{terminations.cite.clause});
   }
+  // As the row has it: "14 AWG".
+  Verbatim size() const { return {found_.row->size}; }
 
   // Against the usual terminations, else the marked ones.
-  Finding& compare(RuleKind kind, std::string name, Current load, Current usual, Current marked) {
+  Finding& compare(RuleKind kind, Told name, Current load, Current usual, Current marked) {
     Finding& finding = add(kind, std::move(name), Fit::Fits, found_.table->cite);
     finding.load = load;
     finding.limit = usual;
@@ -123,8 +126,9 @@ class Conductor {
   }
 
   void carriesTheLoad() {
-    Finding& finding = compare(RuleKind::Conductor, found_.row->size + " under the load", q_.load,
-                               usual_.corrected, marked_.corrected);
+    Finding& finding =
+        compare(RuleKind::Conductor, Told(TOLD("Phrases", "%1 under the load"), size()), q_.load,
+                usual_.corrected, marked_.corrected);
     finding.rating = found_.row->ampacity;
     finding.share = found_.factor();
     if (!found_.lacks.empty() && finding.fit != Fit::DoesNotFit) {
@@ -138,18 +142,19 @@ class Conductor {
     const Counts counts = countsAsLong(rule, q_.judged.duty);
     if (counts == Counts::No) return;
     const bool wire = found_.table->use == CableUse::BuildingWire;
-    Finding& finding =
-        compare(RuleKind::ConductorLongUse, found_.row->size + " under a " + rule.name,
-                q_.load / rule.share, usual_.tabled, marked_.tabled);
+    Finding& finding = compare(RuleKind::ConductorLongUse,
+                               Told(TOLD("Phrases", "%1 under a %2"), size(), fromRules(rule.name)),
+                               q_.load / rule.share, usual_.tabled, marked_.tabled);
     finding.cite = rule.cite;
     finding.rating = q_.load;
     finding.share = 1.0 / rule.share;
     if (finding.fit != Fit::DoesNotFit) return;
     if (!wire) {
       finding.fit = Fit::OnlyIf;
-      finding.condition = "a " + rule.name +
-                          " asks no such margin of a cord, which electricians argue about; an "
-                          "electrician's or inspector's reading decides";
+      finding.condition = Told(TOLD("Phrases",
+                                    "a %1 asks no such margin of a cord, which electricians argue "
+                                    "about; an electrician's or inspector's reading decides"),
+                               fromRules(rule.name));
     } else if (counts == Counts::Perhaps) {
       finding.fit = Fit::OnlyIf;
       finding.condition = enabledIsNot(rule);
@@ -164,19 +169,22 @@ class Conductor {
   }
 
   void breaker() {
-    const Current size = q_.judged.supply.rating;
+    const Current breaker = q_.judged.supply.rating;
     const bool mayBeAlone = q_.details.feeds != Feeds::SeveralOutlets;
-    Finding& finding = compare(RuleKind::BreakerForConductor, "the breaker of " + found_.row->size,
-                               size, cap(usual_, mayBeAlone), cap(marked_, mayBeAlone));
-    finding.rating = size;
+    Finding& finding =
+        compare(RuleKind::BreakerForConductor, Told(TOLD("Phrases", "the breaker of %1"), size()),
+                breaker, cap(usual_, mayBeAlone), cap(marked_, mayBeAlone));
+    finding.rating = breaker;
     if (finding.fit == Fit::DoesNotFit) return;
     const Carries& taken = finding.fit == Fit::Fits ? usual_ : marked_;
-    if (within(size, cap(taken, false))) return;
+    if (within(breaker, cap(taken, false))) return;
     // It is the next size up that lets it pass.
     finding.cite = q_.rules.nextSize->cite;
     if (q_.details.feeds == Feeds::OneOutlet) return;
     finding.fit = Fit::OnlyIf;
-    finding.condition += (finding.condition.empty() ? "" : ", and ") + std::string(kOneOutlet);
+    finding.condition = finding.condition.empty() ? feedsOneOutletAlone()
+                                                  : Told(TOLD("Phrases", "%1, and %2"),
+                                                         finding.condition, feedsOneOutletAlone());
   }
 
   const ConductorQuestion& q_;

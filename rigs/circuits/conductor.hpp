@@ -4,7 +4,7 @@
 
 #include <vector>
 
-#include "rigs/circuits/verdict.hpp"
+#include "rigs/circuits/finding.hpp"
 
 namespace rigs {
 
@@ -16,14 +16,5 @@ struct ConductorQuestion {
 };
 // Without a cable in the plan: none.
 std::vector<Finding> judgeConductor(const ConductorQuestion& question);
-
-// Currents that agree to this share are the same: 24 A is 80 % of 30 A.
-inline bool within(physics::Current load, physics::Current limit) {
-  return load <= (1.0 + 1e-9) * limit;
-}
-// What "fits only if" hangs on where outlets are not stated.
-inline constexpr std::string_view kOneOutlet = "the circuit feeds one outlet alone";
-// And where a long time with the element merely enabled is no long use.
-std::string enabledIsNot(const LongUse& rule);
 
 }  // namespace rigs

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What readings of the rules leave of a circuit, and the figures of protection.
-#include <algorithm>
-#include <cmath>
+#include "rigs/circuits/readings.hpp"
 
-#include "rigs/circuits/conductor.hpp"
+#include <algorithm>
 
 namespace rigs {
 
@@ -27,24 +25,27 @@ std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails&
   Current whole = rating - other;
   if (outlet) whole = std::min(whole, outlet->current);
   if (outlet && outlet->bothSockets) whole = std::min(whole, *outlet->bothSockets - other);
-  std::vector<Reading> all{{other > amperes(0.0) ? "what the other loads leave of the circuit"
-                                                 : "the circuit's whole rating",
-                            whole, rules.breakers.cite}};
-  const auto add = [&](std::string name, Current limit, const Cite& cite) {
+  const Told widest(other > amperes(0.0)
+                        ? Template<0>(TOLD("Phrases", "what the other loads leave of the circuit"))
+                        : Template<0>(TOLD("Phrases", "the circuit's whole rating")));
+  std::vector<Reading> all{{widest, whole, rules.breakers.cite}};
+  const auto add = [&](Told name, Current limit, const Cite& cite) {
     all.push_back({std::move(name), std::min(limit, whole), cite});
   };
   for (const LongUse& rule : rules.longUse)
-    add("counted as " + rule.name, rule.share * (rating - other), rule.cite);
+    add(Told(TOLD("Phrases", "counted as %1"), fromRules(rule.name)), rule.share * (rating - other),
+        rule.cite);
   if (details.feeds != Feeds::OneOutlet) {
     for (const SharedUse& rule : rules.shared)
-      if (within(rating, rule.upTo)) add(rule.name, rule.share * rating, rule.cite);
+      if (within(rating, rule.upTo))
+        add(Told::just(fromRules(rule.name)), rule.share * rating, rule.cite);
     for (const OutletLoad& row : rules.outletLoads)
       if (outlet && row.circuit == rating && row.outlet == outlet->current)
-        add("outlet among several on a circuit", row.most, row.cite);
+        add(Told(TOLD("Phrases", "outlet among several on a circuit")), row.most, row.cite);
   }
   const bool household = outlet ? outlet->household : within(rating, amperes(16.0));
   if (rules.householdSockets && household && within(rules.householdSockets->moreThan, whole))
-    add("a household socket for hours", rules.householdSockets->moreThan,
+    add(Told(TOLD("Phrases", "a household socket for hours")), rules.householdSockets->moreThan,
         rules.householdSockets->cite);
   std::stable_sort(all.begin(), all.end(),
                    [](const Reading& a, const Reading& b) { return a.limit > b.limit; });

@@ -5,8 +5,6 @@
 #include <cassert>
 #include <cmath>
 
-#include "rigs/quantities/quantity_text.hpp"
-
 namespace rigs {
 
 using namespace physics;
@@ -98,8 +96,8 @@ void derate(const CircuitRules& rules, const CableAsked& cable, Ampacity& found)
     const auto factor = ambientFactorOf(*found.table, *cable.ambient, insulation);
     found.ambientFactor = factor.value_or(1.0);
     if (!factor)
-      found.lacks = "its table is for up to " + format(found.table->ambient, UnitSystem::SI) +
-                    " and has no factor for " + format(*cable.ambient, UnitSystem::SI);
+      found.lacks = Told(TOLD("Phrases", "its table is for up to %1 and has no factor for %2"),
+                         amount(found.table->ambient), amount(*cable.ambient));
   }
   if (cable.layersOnDrum > 0) {
     const auto layers = static_cast<std::size_t>(cable.layersOnDrum);
@@ -113,8 +111,8 @@ void derate(const CircuitRules& rules, const CableAsked& cable, Ampacity& found)
         rules.adjustments.begin(), rules.adjustments.end(),
         [&](const Adjustment& a) { return cable.loaded >= a.from && cable.loaded <= a.upTo; });
     if (row == rules.adjustments.end()) {
-      found.lacks =
-          "no factor for " + std::to_string(cable.loaded) + " loaded conductors is at hand";
+      found.lacks = Told(TOLD("Phrases", "no factor for %1 loaded conductors is at hand"),
+                         Count{cable.loaded});
     } else {
       found.manyFactor = row->factor;
     }
@@ -128,35 +126,36 @@ class Nearest {
   explicit Nearest(const CableAsked& cable) : cable_(cable) {}
   void see(const ConductorRow& row) {
     if (row.upTo && cable_.length > *row.upTo) {
-      if (sameSize(row.area, cable_.area)) shorter_ = row.size + " up to " + row.upToText;
+      if (sameSize(row.area, cable_.area))
+        shorter_ = Told(TOLD("Phrases", "%1 up to %2"), Verbatim{row.size}, Verbatim{row.upToText});
       return;
     }
     const double apart = std::abs(std::log(static_cast<double>(row.area / cable_.area)));
     if (apart < closest_) {
       closest_ = apart;
-      size_ = row.size;
+      size_ = Told::just(Verbatim{row.size});
     }
     if (row.area > cable_.area && apart < closestThicker_) {
       closestThicker_ = apart;
-      thicker_ = row.size;
+      thicker_ = Told::just(Verbatim{row.size});
     }
   }
   // A size that was refused for its length gets a thicker one named, or a shorter run.
-  std::string text() const {
+  Told text() const {
     if (shorter_.empty()) return size_;
-    return thicker_.empty() ? shorter_ : thicker_ + ", or " + shorter_;
+    return thicker_.empty() ? shorter_ : Told(TOLD("Phrases", "%1, or %2"), thicker_, shorter_);
   }
 
  private:
   const CableAsked& cable_;
   double closest_ = 1e9, closestThicker_ = 1e9;
-  std::string size_, thicker_, shorter_;
+  Told size_, thicker_, shorter_;
 };
 
 }  // namespace
 
 std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& cable,
-                                 std::string& nearest) {
+                                 Told& nearest) {
   std::optional<Ampacity> best;
   Nearest near(cable);
   for (const ConductorTable& table : rules.conductors) {
@@ -174,7 +173,7 @@ std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& ca
   return best;
 }
 
-std::string nearestOfAnyUse(const CircuitRules& rules, Area area) {
+Told nearestOfAnyUse(const CircuitRules& rules, Area area) {
   const CableAsked bare{.area = area};
   Nearest near(bare);
   for (const ConductorTable& table : rules.conductors) {
@@ -186,16 +185,16 @@ std::string nearestOfAnyUse(const CircuitRules& rules, Area area) {
   return near.text();
 }
 
-std::string_view statusWords(Status status) {
+Told statusWords(Status status) {
   switch (status) {
     case Status::Seen:
-      return "read";
+      return Told(TOLD("Phrases", "read"));
     case Status::Computed:
-      return "computed";
+      return Told(TOLD("Phrases", "computed"));
     case Status::Memory:
-      return "from memory, check";
+      return Told(TOLD("Phrases", "from memory, check"));
   }
-  return "";
+  return {};
 }
 
 }  // namespace rigs

@@ -6,11 +6,13 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "physics/element_group.hpp"
 #include "physics/units.hpp"
 #include "rigs/documents/problems.hpp"
+#include "rigs/words/told.hpp"
 
 namespace rigs {
 
@@ -202,7 +204,7 @@ struct Ampacity {
   const ConductorRow* row = nullptr;
   double ambientFactor = 1.0, drumFactor = 1.0, manyFactor = 1.0;
   physics::Current allowed;
-  std::string lacks = {};  // a factor that no table has, in words; then `allowed` is without it
+  Told lacks = {};  // a factor that no table has; then `allowed` is without it
 
   double factor() const { return ambientFactor * drumFactor * manyFactor; }
 };
@@ -219,18 +221,19 @@ struct CableAsked {
   bool operator==(const CableAsked&) const = default;
 };
 // Nullopt where no table of these rules has this size; `nearest` then names the closest one that
-// is there, "" if none is.
-std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& cable,
-                                 std::string& nearest);
+// is there, and nothing if none is.
+std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& cable, Told& nearest);
 // Nullopt where the table neither has factors nor says what its insulation stands, and the place is
 // warmer than the table's.
 std::optional<double> ambientFactorOf(const ConductorTable& table, physics::Temperature ambient,
                                       std::optional<physics::Temperature> insulation = {});
-// The nearest size that any table of these rules has, whatever its use; "" where one has this size
-// or where there are no tables.
-std::string nearestOfAnyUse(const CircuitRules& rules, physics::Area area);
+// The nearest size that any table of these rules has, whatever its use; nothing where one has this
+// size or where there are no tables.
+Told nearestOfAnyUse(const CircuitRules& rules, physics::Area area);
 
 // "read", "computed", "from memory, check": for people.
-std::string_view statusWords(Status status);
+Told statusWords(Status status);
+// A text of a rules document (a region, a rule's name, a part of a cable's way), told to people.
+inline Bundled fromRules(std::string text) { return {"Phrases", std::move(text)}; }
 
 }  // namespace rigs

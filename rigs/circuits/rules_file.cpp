@@ -2,7 +2,7 @@
 #include "rigs/circuits/rules_file.hpp"
 
 #include "rigs/documents/files.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
 
@@ -13,13 +13,11 @@ std::shared_ptr<const CircuitRules> readRulesFile(const std::filesystem::path& p
   try {
     rules = readRules(readText(path, kLargestRules), found);
   } catch (const FileError& error) {
-    problems.push_back({Severity::Error, where, error.what()});
+    problems.push_back({Severity::Error, where, error.told()});
     return nullptr;
   }
-  const std::string label = "in " + quotedText(path.filename().string());
-  for (const Problem& p : found)
-    problems.push_back(
-        {p.severity, where, label + (p.where.empty() ? "" : " at " + p.where) + ": " + p.message});
+  const std::string name = path.filename().string();
+  for (const Problem& p : found) problems.push_back({p.severity, where, withinFile(name, p)});
   return rules ? std::make_shared<const CircuitRules>(std::move(*rules)) : nullptr;
 }
 

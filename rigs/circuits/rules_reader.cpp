@@ -6,6 +6,8 @@
 #include "rigs/circuits/rules.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/json_parse.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
 namespace {
@@ -104,11 +106,15 @@ VoltageRange voltageFrom(const Part& p) {
   const auto lowest = p.at().quantity<Voltage>("lowest", kVoltages);
   const auto highest = p.at().quantity<Voltage>("highest", kVoltages);
   if (nominal && lowest && *lowest > *nominal)
-    p.at().error("lowest", "the lowest voltage is above the nominal one, " +
-                               format(*nominal, UnitSystem::SI) + "; write one below it");
+    p.at().error("lowest",
+                 advised(Told(TOLD("Problem", "the lowest voltage is above the nominal one, %1"),
+                              amount(*nominal)),
+                         Told(TOLD("Problem", "write one below it"))));
   if (nominal && highest && *highest < *nominal)
-    p.at().error("highest", "the highest voltage is below the nominal one, " +
-                                format(*nominal, UnitSystem::SI) + "; write one above it");
+    p.at().error("highest",
+                 advised(Told(TOLD("Problem", "the highest voltage is below the nominal one, %1"),
+                              amount(*nominal)),
+                         Told(TOLD("Problem", "write one above it"))));
   return {.nominal = nominal.value_or(kVoltages.min),
           .lowest = lowest.value_or(kVoltages.min),
           .highest = highest.value_or(kVoltages.min),
@@ -299,9 +305,9 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
   const auto at = JsonCursor(*json, problems).asObject();
   if (!at) return std::nullopt;
   if (!at->has("format")) {
-    at->error("format",
-              "\"format\" is missing; an object is needed, e.g. "
-              R"({"name": "heat-ledger-rules", "version": 1})");
+    at->error("format", missing("format", withExample(Told(TOLD("Problem", "an object is needed")),
+                                                      Verbatim{R"({"name": "heat-ledger-rules", )"
+                                                               R"("version": 1})"})));
   } else if (const auto format = at->object("format")) {
     static_cast<void>(format->oneOf("name", {"heat-ledger-rules"}));
     static_cast<void>(format->integer("version", {1, 1}));
@@ -333,7 +339,7 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
                            "voltage_drop"});
   CircuitRules rules = rulesFrom(Part(*at));
   if (!std::is_sorted(rules.breakers.sizes.begin(), rules.breakers.sizes.end()))
-    at->error("breakers", "the sizes must stand in ascending order");
+    at->error("breakers", Told(TOLD("Problem", "the sizes must stand in ascending order")));
   const bool failed =
       hasErrors({problems.begin() + static_cast<std::ptrdiff_t>(before), problems.end()});
   if (failed) return std::nullopt;

@@ -2,18 +2,15 @@
 #include "rigs/circuits/verdict.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "rigs/circuits/conductor.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/circuits/readings.hpp"
 
 namespace rigs {
 
 using namespace physics;
 
 namespace {
-
-std::string si(const auto& q) { return format(q, UnitSystem::SI); }
 
 // One circuit being judged; every rule appends its finding.
 class Judge {
@@ -64,7 +61,7 @@ class Judge {
   }
 
  private:
-  Finding& add(RuleKind kind, std::string name, Fit fit, const Cite& cite) {
+  Finding& add(RuleKind kind, Told name, Fit fit, const Cite& cite) {
     Finding& finding = verdict_.findings.emplace_back();
     finding.kind = kind;
     finding.name = std::move(name);
@@ -72,7 +69,7 @@ class Judge {
     finding.cite = cite;
     return finding;
   }
-  Finding& compare(RuleKind kind, std::string name, Current load, Current limit, const Cite& cite) {
+  Finding& compare(RuleKind kind, Told name, Current load, Current limit, const Cite& cite) {
     Finding& finding =
         add(kind, std::move(name), within(load, limit) ? Fit::Fits : Fit::DoesNotFit, cite);
     finding.load = load;
@@ -83,16 +80,13 @@ class Judge {
   void voltage() {
     const auto ranges = rules_.rangesOf(judged_.supply.nominal);
     if (ranges.empty()) {
-      std::string known;
-      for (const VoltageRange& range : rules_.voltages) {
-        const std::string text = si(range.nominal);
-        if (known.find(text) == std::string::npos) known += (known.empty() ? "" : ", ") + text;
-      }
-      Finding& finding = add(RuleKind::Voltage, "supply voltage", Fit::CannotSay,
-                             rules_.voltages.empty() ? Cite{} : rules_.voltages.front().cite);
+      Finding& finding =
+          add(RuleKind::Voltage, Told(TOLD("Phrases", "supply voltage")), Fit::CannotSay,
+              rules_.voltages.empty() ? Cite{} : rules_.voltages.front().cite);
       finding.voltage = judged_.supply.nominal;
-      finding.condition = si(judged_.supply.nominal) + " is no supply voltage of " + rules_.region +
-                          "; there it is " + known;
+      finding.condition =
+          Told(TOLD("Phrases", "%1 is no supply voltage of %2; there it is %3"),
+               amount(judged_.supply.nominal), fromRules(rules_.region), knownVoltages());
       return;
     }
     const RatingTolerance exact;
@@ -103,12 +97,24 @@ class Judge {
     }
   }
 
+  List knownVoltages() const {
+    List known{.items = {}, .joint = Joint::Comma};
+    for (const VoltageRange& range : rules_.voltages) {
+      const Argument voltage = amount(range.nominal);
+      if (std::find(known.items.begin(), known.items.end(), voltage) == known.items.end())
+        known.items.push_back(voltage);
+    }
+    return known;
+  }
+
   void overVoltage() {
     const double times = static_cast<double>(judged_.supply.nominal / judged_.element.ratedAt);
     if (times <= kMostOverRated) return;
     Finding& finding =
-        add(RuleKind::OverVoltage, "over-voltage", Fit::DoesNotFit,
-            {.clause = "the element's own rating; supplies rise to 110 % of their nominal",
+        add(RuleKind::OverVoltage, Told(TOLD("Phrases", "over-voltage")), Fit::DoesNotFit,
+            {.clause = TOLD("Phrases",
+                            "the element's own rating; supplies rise to 110 % of their nominal")
+                           .english,
              .source = "EN 50160, as quoted in an electricians' forum",
              .status = Status::Seen,
              .note = ""});
@@ -117,8 +123,8 @@ class Judge {
   }
 
   void rating() {
-    Finding& finding = compare(RuleKind::Rating, "the circuit's rating", verdict_.load,
-                               judged_.supply.rating, rules_.breakers.cite);
+    Finding& finding = compare(RuleKind::Rating, Told(TOLD("Phrases", "the circuit's rating")),
+                               verdict_.load, judged_.supply.rating, rules_.breakers.cite);
     finding.rating = judged_.supply.rating;
     finding.share = 1.0;
   }
@@ -129,7 +135,9 @@ class Judge {
     const Current left = judged_.supply.rating - other_;
     Finding& finding =
         compare(RuleKind::LongUse,
-                rule.name + (other_ > amperes(0.0) ? " beside the other loads" : std::string()),
+                other_ > amperes(0.0)
+                    ? Told(TOLD("Phrases", "%1 beside the other loads"), fromRules(rule.name))
+                    : Told::just(fromRules(rule.name)),
                 verdict_.load, rule.share * left, rule.cite);
     finding.rating = left;
     finding.share = rule.share;
@@ -148,13 +156,13 @@ class Judge {
 
   void shared(const SharedUse& rule) {
     if (!within(judged_.supply.rating, rule.upTo) || details_.feeds == Feeds::OneOutlet) return;
-    Finding& finding = compare(RuleKind::SharedCircuit, rule.name, verdict_.load,
-                               rule.share * judged_.supply.rating, rule.cite);
+    Finding& finding = compare(RuleKind::SharedCircuit, Told::just(fromRules(rule.name)),
+                               verdict_.load, rule.share * judged_.supply.rating, rule.cite);
     finding.rating = judged_.supply.rating;
     finding.share = rule.share;
     if (finding.fit == Fit::DoesNotFit && details_.feeds == Feeds::NotStated) {
       finding.fit = Fit::OnlyIf;
-      finding.condition = kOneOutlet;
+      finding.condition = feedsOneOutletAlone();
     }
   }
 
@@ -162,12 +170,13 @@ class Judge {
     if (!outlet_ || details_.feeds == Feeds::OneOutlet) return;
     for (const OutletLoad& row : rules_.outletLoads) {
       if (row.circuit != judged_.supply.rating || row.outlet != outlet_->current) continue;
-      Finding& finding = compare(RuleKind::OutletLoad, "outlet among several on a circuit",
-                                 verdict_.load, row.most, row.cite);
+      Finding& finding =
+          compare(RuleKind::OutletLoad, Told(TOLD("Phrases", "outlet among several on a circuit")),
+                  verdict_.load, row.most, row.cite);
       finding.rating = row.outlet;
       if (finding.fit == Fit::DoesNotFit && details_.feeds == Feeds::NotStated) {
         finding.fit = Fit::OnlyIf;
-        finding.condition = kOneOutlet;
+        finding.condition = feedsOneOutletAlone();
       }
     }
   }
@@ -178,53 +187,61 @@ class Judge {
       if (row.circuit != judged_.supply.rating) continue;
       const bool allowed =
           std::find(row.outlets.begin(), row.outlets.end(), outlet_->current) != row.outlets.end();
-      Finding& finding =
-          add(RuleKind::OutletOnCircuit, "outlet " + outlet_->name + " on the circuit",
-              allowed ? Fit::Fits : Fit::DoesNotFit, row.cite);
+      Finding& finding = add(RuleKind::OutletOnCircuit,
+                             Told(TOLD("Phrases", "outlet %1 on the circuit"), outletName()),
+                             allowed ? Fit::Fits : Fit::DoesNotFit, row.cite);
       finding.rating = row.circuit;
       finding.limit = outlet_->current;
     }
   }
 
+  Verbatim outletName() const { return {outlet_->name}; }
+  Told outletItsName() const { return Told(TOLD("Phrases", "outlet %1"), outletName()); }
+
   void outletItself() {
     if (details_.outlet.empty()) return;
     if (!outlet_) {
-      Finding& finding = add(RuleKind::OutletRating, "outlet", Fit::CannotSay, {});
-      finding.condition =
-          "no outlet called " + quotedText(details_.outlet) + " is among those of " + rules_.region;
+      Finding& finding =
+          add(RuleKind::OutletRating, Told(TOLD("Phrases", "outlet")), Fit::CannotSay, {});
+      finding.condition = Told(TOLD("Phrases", "no outlet called %1 is among those of %2"),
+                               Quoted{details_.outlet}, fromRules(rules_.region));
       return;
     }
-    compare(RuleKind::OutletRating, "outlet " + outlet_->name, verdict_.load, outlet_->current,
+    compare(RuleKind::OutletRating, outletItsName(), verdict_.load, outlet_->current,
             outlet_->cite);
     if (!within(amperes(inVolts(judged_.supply.nominal)), amperes(inVolts(outlet_->voltage)))) {
       Finding& finding =
-          add(RuleKind::OutletContacts, "outlet " + outlet_->name, Fit::DoesNotFit, outlet_->cite);
-      finding.condition = "it is made for " + si(outlet_->voltage);
+          add(RuleKind::OutletContacts, outletItsName(), Fit::DoesNotFit, outlet_->cite);
+      finding.condition = Told(TOLD("Phrases", "it is made for %1"), amount(outlet_->voltage));
     }
     if (!outlet_->neutral && verdict_.neutral > amperes(0.0)) {
-      Finding& finding = add(RuleKind::OutletContacts, "neutral of " + outlet_->name,
-                             Fit::DoesNotFit, outlet_->cite);
+      Finding& finding =
+          add(RuleKind::OutletContacts, Told(TOLD("Phrases", "neutral of %1"), outletName()),
+              Fit::DoesNotFit, outlet_->cite);
       finding.condition =
-          "it has no neutral for the pump's " + si(details_.pumpAt) + "; earth is not a neutral";
+          Told(TOLD("Phrases", "it has no neutral for the pump's %1; earth is not a neutral"),
+               amount(details_.pumpAt));
       finding.load = verdict_.neutral;
     }
     if (!outlet_->earth) {
-      Finding& finding = add(RuleKind::OutletContacts, "earth of " + outlet_->name, Fit::DoesNotFit,
-                             outlet_->cite);
-      finding.condition = "it has no earth contact, which a metal kettle needs";
+      Finding& finding =
+          add(RuleKind::OutletContacts, Told(TOLD("Phrases", "earth of %1"), outletName()),
+              Fit::DoesNotFit, outlet_->cite);
+      finding.condition =
+          Told(TOLD("Phrases", "it has no earth contact, which a metal kettle needs"));
     }
   }
 
   void socketPair() {
     if (other_ > amperes(0.0)) {
-      Finding& finding =
-          compare(RuleKind::Rating, "the circuit's rating, other loads included",
-                  verdict_.load + other_, judged_.supply.rating, rules_.breakers.cite);
+      Finding& finding = compare(
+          RuleKind::Rating, Told(TOLD("Phrases", "the circuit's rating, other loads included")),
+          verdict_.load + other_, judged_.supply.rating, rules_.breakers.cite);
       finding.rating = judged_.supply.rating;
     }
     if (!outlet_ || !outlet_->bothSockets) return;
-    compare(RuleKind::SocketPair, "both sockets of " + outlet_->name, verdict_.load + other_,
-            *outlet_->bothSockets, outlet_->cite);
+    compare(RuleKind::SocketPair, Told(TOLD("Phrases", "both sockets of %1"), outletName()),
+            verdict_.load + other_, *outlet_->bothSockets, outlet_->cite);
   }
 
   void householdSocket() {
@@ -236,13 +253,14 @@ class Judge {
     if (!household || within(verdict_.load, rule.moreThan) || verdict_.full <= rule.longerThan)
       return;
     Finding& finding =
-        add(RuleKind::HouseholdSocket, "long use of a household socket", Fit::OnlyIf, rule.cite);
+        add(RuleKind::HouseholdSocket, Told(TOLD("Phrases", "long use of a household socket")),
+            Fit::OnlyIf, rule.cite);
     finding.binding = false;
     finding.load = verdict_.load;
     finding.limit = rule.moreThan;
     finding.full = verdict_.full;
     finding.needed = rule.longerThan;
-    finding.condition = "socket and plug stand that for as long as it takes";
+    finding.condition = Told(TOLD("Phrases", "socket and plug stand that for as long as it takes"));
   }
 
   void largestProtection() {
@@ -254,24 +272,27 @@ class Judge {
       most = rules_.nextBreaker(rule.times * own).value_or(rule.times * own);
     }
     Finding& finding =
-        add(RuleKind::LargestProtection, "largest breaker for one appliance",
+        add(RuleKind::LargestProtection, Told(TOLD("Phrases", "largest breaker for one appliance")),
             within(judged_.supply.rating, most) ? Fit::Fits : Fit::OnlyIf, rule.cite);
     finding.rating = judged_.supply.rating;
     finding.load = own;
     finding.share = rule.times;
     finding.limit = most;
     if (finding.fit == Fit::OnlyIf)
-      finding.condition = "the kettle's maker marks it for a circuit of " +
-                          si(judged_.supply.rating) + ", or its own control has a smaller fuse";
+      finding.condition = Told(TOLD("Phrases",
+                                    "the kettle's maker marks it for a circuit of %1, or its own "
+                                    "control has a smaller fuse"),
+                               amount(judged_.supply.rating));
   }
 
   void subdivide() {
     if (!rules_.subdivide || within(own_, rules_.subdivide->above)) return;
-    Finding& finding =
-        add(RuleKind::Subdivide, "division of large heaters", Fit::OnlyIf, rules_.subdivide->cite);
+    Finding& finding = add(RuleKind::Subdivide, Told(TOLD("Phrases", "division of large heaters")),
+                           Fit::OnlyIf, rules_.subdivide->cite);
     finding.load = own_;
     finding.limit = rules_.subdivide->above;
-    finding.condition = "the load is divided; " + rules_.subdivide->text;
+    finding.condition =
+        Told(TOLD("Phrases", "the load is divided; %1"), fromRules(rules_.subdivide->text));
   }
 
   void conductor() {
@@ -282,14 +303,15 @@ class Judge {
   void voltageDrop(const DropLimit& rule) {
     const double lost = electrical_.inCable / electrical_.fromWall;
     if (lost <= 0.0) return;
-    Finding& finding = add(RuleKind::VoltageDrop, "voltage drop, " + rule.part,
-                           lost <= rule.share ? Fit::Fits : Fit::DoesNotFit, rule.cite);
+    Finding& finding =
+        add(RuleKind::VoltageDrop, Told(TOLD("Phrases", "voltage drop, %1"), fromRules(rule.part)),
+            lost <= rule.share ? Fit::Fits : Fit::DoesNotFit, rule.cite);
     finding.binding = rule.binding;
     finding.foundShare = lost;
     finding.share = rule.share;
     if (!rule.binding && finding.fit == Fit::DoesNotFit) {
       finding.fit = Fit::OnlyIf;
-      finding.condition = "more than the recommended drop is accepted";
+      finding.condition = Told(TOLD("Phrases", "more than the recommended drop is accepted"));
     }
     if (!details_.run || details_.run->length <= metres(0.0)) return;
     const CableRun& run = *details_.run;
@@ -307,17 +329,19 @@ class Judge {
     if (rules_.leakage) verdict_.leakage = allowedLeakage(*rules_.leakage, judged_.element.rating);
     if (!rules_.groundFault) return;
     const Protection& device = *rules_.groundFault;
-    Finding& finding = add(RuleKind::GroundFault, device.name, Fit::OnlyIf, device.cite);
+    Finding& finding =
+        add(RuleKind::GroundFault, Told::just(fromRules(device.name)), Fit::OnlyIf, device.cite);
     finding.binding = false;
     finding.limit = device.holds;
     finding.load = verdict_.leakage;
-    finding.condition = device.text;
+    finding.condition = Told::just(fromRules(device.text));
     if (!verdict_.leakage || *verdict_.leakage <= device.holds) return;
     verdict_.leakageMayTrip = true;
-    finding.condition +=
-        " Expect it to trip now and then while the element is damp: dry or replace the element, "
-        "and "
-        "never take the protection away.";
+    finding.condition = sentences(
+        {finding.condition,
+         Told(TOLD("Phrases",
+                   "Expect it to trip now and then while the element is damp: dry or replace the "
+                   "element, and never take the protection away."))});
   }
 
   void information() {
@@ -352,20 +376,6 @@ class Judge {
 };
 
 }  // namespace
-
-std::string_view fitWords(Fit fit) {
-  switch (fit) {
-    case Fit::Fits:
-      return "fits";
-    case Fit::OnlyIf:
-      return "fits only if";
-    case Fit::CannotSay:
-      return "cannot say";
-    case Fit::DoesNotFit:
-      return "does not fit";
-  }
-  return "";
-}
 
 CircuitVerdict judge(const CircuitRules& rules, const CircuitDetails& details,
                      const JudgedLoad& load) {

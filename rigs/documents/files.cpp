@@ -9,34 +9,82 @@
 #include <cerrno>
 #include <system_error>
 
+#include "rigs/documents/problem_words.hpp"
+
 namespace rigs {
 namespace {
 
 namespace fs = std::filesystem;
 
-std::string quotedPath(const fs::path& path) { return '"' + path.string() + '"'; }
+// What the system answers, in the words of the C library.
+constexpr std::array<Marked, 25> kAnswers{{
+    TOLD("Problem", "Interrupted system call"),
+    TOLD("Problem", "Input/output error"),
+    TOLD("Problem", "No such device or address"),
+    TOLD("Problem", "Bad file descriptor"),
+    TOLD("Problem", "Resource temporarily unavailable"),
+    TOLD("Problem", "Cannot allocate memory"),
+    TOLD("Problem", "Device or resource busy"),
+    TOLD("Problem", "File exists"),
+    TOLD("Problem", "Invalid cross-device link"),
+    TOLD("Problem", "No such device"),
+    TOLD("Problem", "Not a directory"),
+    TOLD("Problem", "Invalid argument"),
+    TOLD("Problem", "Too many open files in system"),
+    TOLD("Problem", "Too many open files"),
+    TOLD("Problem", "Text file busy"),
+    TOLD("Problem", "File too large"),
+    TOLD("Problem", "Too many links"),
+    TOLD("Problem", "File name too long"),
+    TOLD("Problem", "Too many levels of symbolic links"),
+    TOLD("Problem", "Value too large for defined data type"),
+    TOLD("Problem", "Operation not supported"),
+    TOLD("Problem", "Connection timed out"),
+    TOLD("Problem", "Host is down"),
+    TOLD("Problem", "Stale file handle"),
+    TOLD("Problem", "Remote I/O error"),
+}};
 
-[[noreturn]] void fail(const fs::path& path, std::string_view what) {
-  throw FileError(quotedPath(path) + ' ' + std::string(what));
+Argument systemsAnswer(int error) {
+  const std::string text = std::generic_category().message(error);
+  for (const Marked& one : kAnswers)
+    if (text == one.english) return Bundled{one.context, one.english};
+  return Verbatim{text};
 }
 
-// From errno; `task` is "be read" or "be saved".
-[[noreturn]] void failFromErrno(const fs::path& path, std::string_view task) {
-  switch (const int error = errno) {
+// In full and between quotation marks.
+Verbatim quotedPath(const fs::path& path) { return inQuotes(path.string()); }
+
+[[noreturn]] void fail(const fs::path& path, const Template<1>& what) {
+  throw FileError(Told(what, quotedPath(path)));
+}
+
+enum class Task { Read, Save };
+
+[[noreturn]] void failFromErrno(const fs::path& path, Task task) {
+  const int error = errno;
+  const bool reading = task == Task::Read;
+  switch (error) {
     case ENOENT:
-      fail(path, "is not there");
+      fail(path, TOLD("Problem", "%1 is not there"));
     case EISDIR:
-      fail(path, "is a folder, not a file");
+      fail(path, TOLD("Problem", "%1 is a folder, not a file"));
     case EACCES:
     case EPERM:
     case EROFS:
-      fail(path, "may not " + std::string(task) + " by you: permission is missing");
+      if (reading) fail(path, TOLD("Problem", "%1 may not be read by you: permission is missing"));
+      fail(path, TOLD("Problem", "%1 may not be saved by you: permission is missing"));
     case ENOSPC:
     case EDQUOT:
-      fail(path, "cannot " + std::string(task) + ": the disk is full");
+      if (!reading) fail(path, TOLD("Problem", "%1 cannot be saved: the disk is full"));
+      break;
     default:
-      fail(path, "cannot " + std::string(task) + ": " + std::generic_category().message(error));
+      break;
   }
+  throw FileError(reading ? Told(TOLD("Problem", "%1 cannot be read: %2"), quotedPath(path),
+                                 systemsAnswer(error))
+                          : Told(TOLD("Problem", "%1 cannot be saved: %2"), quotedPath(path),
+                                 systemsAnswer(error)));
 }
 
 class Descriptor {
@@ -99,12 +147,13 @@ bool writeAll(int file, std::string_view text) {
 std::string readText(const fs::path& path, std::size_t largest) {
   // Without O_NONBLOCK a named pipe without a writer would be waited for, forever.
   const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
-  if (file.get() < 0) failFromErrno(path, "be read");
+  if (file.get() < 0) failFromErrno(path, Task::Read);
   struct stat facts {};
-  if (::fstat(file.get(), &facts) != 0) failFromErrno(path, "be read");
-  if (S_ISDIR(facts.st_mode)) fail(path, "is a folder, not a file");
+  if (::fstat(file.get(), &facts) != 0) failFromErrno(path, Task::Read);
+  if (S_ISDIR(facts.st_mode)) fail(path, TOLD("Problem", "%1 is a folder, not a file"));
   if (!S_ISREG(facts.st_mode)) {
-    if (!S_ISFIFO(facts.st_mode) && !S_ISCHR(facts.st_mode)) fail(path, "is not a file");
+    if (!S_ISFIFO(facts.st_mode) && !S_ISCHR(facts.st_mode))
+      fail(path, TOLD("Problem", "%1 is not a file"));
     const int flags = ::fcntl(file.get(), F_GETFL);
     ::fcntl(file.get(), F_SETFL, flags & ~O_NONBLOCK);
   }
@@ -113,42 +162,41 @@ std::string readText(const fs::path& path, std::size_t largest) {
   for (;;) {
     const ssize_t count = ::read(file.get(), buffer.data(), buffer.size());
     if (count < 0 && errno == EINTR) continue;
-    if (count < 0) failFromErrno(path, "be read");
+    if (count < 0) failFromErrno(path, Task::Read);
     if (count == 0) return text;
     text.append(buffer.data(), static_cast<std::size_t>(count));
     if (text.size() > largest) {
-      fail(path,
-           "is larger than " + std::to_string(largest / 1024) + " KiB, too large to be read here");
+      throw FileError(Told(TOLD("Problem", "%1 is larger than %2, too large to be read here"),
+                           quotedPath(path), Verbatim{std::to_string(largest / 1024) + " KiB"}));
     }
   }
 }
 
 void saveText(const fs::path& path, std::string_view text) {
-  constexpr std::string_view kTask = "be saved";
   std::error_code error;
   // Renaming onto a link would replace the link; a link to nothing yet is replaced.
   const fs::path resolved = fs::canonical(path, error);
   const fs::path target = error ? path : resolved;
   struct stat old {};
   const bool replaces = ::stat(target.c_str(), &old) == 0;
-  if (replaces && S_ISDIR(old.st_mode)) fail(path, "is a folder, not a file");
-  if (replaces && !S_ISREG(old.st_mode)) fail(path, "is not a file");
+  if (replaces && S_ISDIR(old.st_mode)) fail(path, TOLD("Problem", "%1 is a folder, not a file"));
+  if (replaces && !S_ISREG(old.st_mode)) fail(path, TOLD("Problem", "%1 is not a file"));
   // Renaming needs no permission on the old file; a file that is write-protected stays as it is.
-  if (replaces && ::access(target.c_str(), W_OK) != 0) failFromErrno(path, kTask);
-  if (target.filename().empty()) fail(path, "has no file name");
+  if (replaces && ::access(target.c_str(), W_OK) != 0) failFromErrno(path, Task::Save);
+  if (target.filename().empty()) fail(path, TOLD("Problem", "%1 has no file name"));
 
   fs::path draftPath;
   Descriptor file(createBeside(target, draftPath));
   if (file.get() < 0) {
-    if (errno == ENOENT) fail(path, "cannot be saved: its folder is not there");
-    failFromErrno(path, kTask);
+    if (errno == ENOENT) fail(path, TOLD("Problem", "%1 cannot be saved: its folder is not there"));
+    failFromErrno(path, Task::Save);
   }
   Draft draft(draftPath);
-  if (replaces && ::fchmod(file.get(), old.st_mode & 07777) != 0) failFromErrno(path, kTask);
+  if (replaces && ::fchmod(file.get(), old.st_mode & 07777) != 0) failFromErrno(path, Task::Save);
   if (!writeAll(file.get(), text) || ::fsync(file.get()) != 0 || !file.close()) {
-    failFromErrno(path, kTask);
+    failFromErrno(path, Task::Save);
   }
-  if (::rename(draftPath.c_str(), target.c_str()) != 0) failFromErrno(path, kTask);
+  if (::rename(draftPath.c_str(), target.c_str()) != 0) failFromErrno(path, Task::Save);
   draft.keep();
   // The rename itself, too. Some file systems cannot force a folder out; the file is right anyway.
   const fs::path folder = target.has_parent_path() ? target.parent_path() : fs::path(".");

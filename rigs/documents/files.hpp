@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Whole files in and out. What goes wrong is thrown as one sentence for a person.
+// Whole files in and out. What goes wrong is thrown as one sentence for a person, told
+// where it is caught.
 #pragma once
 
 #include <cstddef>
@@ -7,12 +8,20 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <utility>
+
+#include "rigs/words/told.hpp"
 
 namespace rigs {
 
+// what() gives its English.
 class FileError : public std::runtime_error {
  public:
-  using std::runtime_error::runtime_error;
+  explicit FileError(Told told) : std::runtime_error(inEnglish(told)), told_(std::move(told)) {}
+  const Told& told() const { return told_; }
+
+ private:
+  Told told_;
 };
 
 inline constexpr std::size_t kLargestFile = 4 * 1024 * 1024;

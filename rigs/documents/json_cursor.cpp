@@ -6,6 +6,8 @@
 #include <nlohmann/json.hpp>
 
 #include "rigs/documents/json_examples.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/documents/quantity_problems.hpp"
 
 namespace rigs {
 namespace {
@@ -27,29 +29,30 @@ std::string escaped(std::string_view key) {
 }
 
 // What stands there, as the start of a sentence.
-std::string found(const Json& node) {
-  if (node.is_null()) return "null says nothing";
-  if (node.is_boolean()) return node.get<bool>() ? "true is no answer" : "false is no answer";
-  if (node.is_array()) return "a list stands here";
-  if (node.is_object()) return "an object stands here";
-  if (node.is_string()) return quotedText(node.get_ref<const std::string&>()) + " is text";
-  return node.dump() + " is a number";
+Told found(const Json& node) {
+  if (node.is_null()) return Told(TOLD("Problem", "null says nothing"));
+  if (node.is_boolean())
+    return node.get<bool>() ? Told(TOLD("Problem", "true is no answer"))
+                            : Told(TOLD("Problem", "false is no answer"));
+  if (node.is_array()) return Told(TOLD("Problem", "a list stands here"));
+  if (node.is_object()) return Told(TOLD("Problem", "an object stands here"));
+  if (node.is_string())
+    return Told(TOLD("Problem", "%1 is text"), Quoted{node.get_ref<const std::string&>()});
+  return Told(TOLD("Problem", "%1 is a number"), Verbatim{node.dump()});
 }
 
-std::string between(const Range<double>& range) {
-  const FormatOptions digits{.significantDigits = 6, .decimals = {}};
-  const std::string low = formatNumber(range.min, digits);
-  const std::string high = formatNumber(range.max, digits);
-  if (std::isfinite(range.min) && std::isfinite(range.max)) return low + " to " + high;
-  return std::isfinite(range.min) ? low + " or more" : high + " or less";
+constexpr FormatOptions kDigits{.significantDigits = 6, .decimals = {}};
+
+Told between(const Range<double>& range) {
+  return rangeTold(range.min, range.max, Number{range.min, kDigits}, Number{range.max, kDigits});
 }
 
-// One that nobody stumbles over: 1 where it is allowed.
-std::string numberExample(const Range<double>& range) {
+// One that nobody stumbles over: 1 where it is allowed. As a document writes it.
+Verbatim numberExample(const Range<double>& range) {
   const double example = range.min <= 1.0 && 1.0 <= range.max ? 1.0
                          : std::isfinite(range.min)           ? range.min
                                                               : range.max;
-  return formatNumber(example, {.significantDigits = 6, .decimals = {}});
+  return {formatNumber(example, kDigits)};
 }
 
 // The first characters of a text, and how many it has. Broken UTF-8 does not get this far.
@@ -67,8 +70,28 @@ std::size_t characters(std::string_view text) {
   }));
 }
 
-std::string neededText(std::string_view key) {
-  return "text in quotation marks is needed, e.g. \"" + std::string(textExample(key)) + '"';
+Told neededText(std::string_view key) {
+  return withExample(Told(TOLD("Problem", "text in quotation marks is needed")),
+                     inQuotes(textExample(key)));
+}
+
+// Of what a person wrote.
+Told withQuoted(Told told, const std::string& text) {
+  return withExample(std::move(told), Verbatim{quotedText(text)});
+}
+
+// Where the key has an example.
+Told withJson(Told told, std::string_view example) {
+  return example.empty() ? told : withExample(std::move(told), Verbatim{std::string(example)});
+}
+
+Told neededObject(std::string_view key) {
+  Told told = withJson(Told(TOLD("Problem", "an object is needed")), objectExample(key));
+  return mayBeNone(key) ? Told(TOLD("Problem", "%1, or \"none\""), std::move(told)) : told;
+}
+
+Told neededList(std::string_view key) {
+  return withJson(Told(TOLD("Problem", "a list is needed")), listExample(key));
 }
 
 Range<double> inNumbers(const Range<int>& range) {
@@ -142,19 +165,17 @@ std::string JsonCursor::pointerTo(std::string_view key) const {
   return where_ + '/' + escaped(key);
 }
 
-void JsonCursor::error(std::string message) const {
+void JsonCursor::error(Told message) const {
   problems_->push_back({Severity::Error, where_, std::move(message)});
 }
-void JsonCursor::error(std::string_view key, std::string message) const {
+void JsonCursor::error(std::string_view key, Told message) const {
   problems_->push_back({Severity::Error, pointerTo(key), std::move(message)});
 }
-void JsonCursor::warn(std::string_view key, std::string message) const {
+void JsonCursor::warn(std::string_view key, Told message) const {
   problems_->push_back({Severity::Warning, pointerTo(key), std::move(message)});
 }
 
-void JsonCursor::wrongType(std::string_view needed) const {
-  error(found(*node_) + "; " + std::string(needed));
-}
+void JsonCursor::wrongType(Told needed) const { error(advised(found(*node_), std::move(needed))); }
 
 std::string_view JsonCursor::key() const {
   std::string_view at = where_;
@@ -167,18 +188,6 @@ std::string_view JsonCursor::key() const {
   return at.substr(at.rfind('/') + 1);
 }
 
-std::string JsonCursor::neededObject(std::string_view key) {
-  const std::string_view example = objectExample(key);
-  std::string text = " is needed";
-  if (!example.empty()) text += ", e.g. " + std::string(example);
-  if (mayBeNone(key)) text += ", or \"none\"";
-  return "an object" + text;
-}
-std::string JsonCursor::neededList(std::string_view key) {
-  const std::string_view example = listExample(key);
-  return "a list is needed" + (example.empty() ? "" : ", e.g. " + std::string(example));
-}
-
 std::optional<JsonCursor> JsonCursor::given(std::string_view key) const {
   if (!node_->is_object()) return std::nullopt;
   const auto at = node_->find(key);
@@ -186,9 +195,9 @@ std::optional<JsonCursor> JsonCursor::given(std::string_view key) const {
   return JsonCursor(*at, *problems_, pointerTo(key));
 }
 
-std::optional<JsonCursor> JsonCursor::required(std::string_view key, std::string_view what) const {
+std::optional<JsonCursor> JsonCursor::required(std::string_view key, Told needed) const {
   auto child = given(key);
-  if (!child) error(key, quotedText(key) + " is missing; " + std::string(what));
+  if (!child) error(key, missing(key, std::move(needed)));
   return child;
 }
 
@@ -196,8 +205,8 @@ std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key, Qua
                                                        double min, double max) const {
   auto child = given(key);
   if (!child)
-    error(key, quotedText(key) + " is missing; " + std::string(kindName(kind)) +
-                   " is needed, e.g. \"" + quantityExample(key, kind, min, max) + '"');
+    error(key, missing(key, withExample(Told(TOLD("Problem", "%1 is needed"), kindName(kind)),
+                                        inQuotes(quantityExample(key, kind, min, max)))));
   return child;
 }
 
@@ -234,11 +243,13 @@ std::optional<std::vector<JsonCursor>> JsonCursor::elements(CountRange count) co
     return std::nullopt;
   }
   if (node_->size() < count.min || node_->size() > count.max) {
-    const std::string_view example = listExample(key());
-    error("this list has " + std::to_string(node_->size()) +
-          (node_->size() == 1 ? " entry; " : " entries; ") + std::to_string(count.min) + " to " +
-          std::to_string(count.max) + " are accepted" +
-          (example.empty() ? "" : ", e.g. " + std::string(example)));
+    const auto size = Count{static_cast<long long>(node_->size())};
+    Told has = size.value == 1 ? Told(TOLD("Problem", "this list has %1 entry"), size)
+                               : Told(TOLD("Problem", "this list has %1 entries"), size);
+    const Told accepted(TOLD("Problem", "%1 to %2"), Count{static_cast<long long>(count.min)},
+                        Count{static_cast<long long>(count.max)});
+    error(withJson(advised(std::move(has), Told(TOLD("Problem", "%1 are accepted"), accepted)),
+                   listExample(key())));
     return std::nullopt;
   }
   std::vector<JsonCursor> result;
@@ -273,23 +284,21 @@ std::vector<JsonCursor> JsonCursor::objectsIfGiven(std::string_view key, CountRa
 }
 
 std::optional<double> JsonCursor::quantityNumber(QuantityKind kind, double min, double max) const {
-  const std::string example = quantityExample(key(), kind, min, max);
+  const AcceptedQuantity accepted{kind, min, max, quantityExample(key(), kind, min, max)};
   if (!node_->is_string() && !node_->is_number()) {
-    wrongType(std::string(kindName(kind)) + " as text is needed, e.g. \"" + example + '"');
+    wrongType(withExample(Told(TOLD("Problem", "%1 as text is needed"), kindName(kind)),
+                          inQuotes(accepted.example)));
     return std::nullopt;
   }
   const std::string text = node_->is_string() ? node_->get<std::string>() : node_->dump();
   const detail::Reading reading = detail::read(kind, text);
   if (!reading.si) {
-    error(quantityProblem(reading.problem, text, example, kind, min, max));
+    error(quantityProblem(*reading.fault, text, accepted));
     return std::nullopt;
   }
-  const auto accepted = within(*reading.si, min, max);
-  if (!accepted) {
-    error(quotedText(text) + " is out of range; accepted is " +
-          acceptedRange(text, kind, min, max) + ", e.g. \"" + example + '"');
-  }
-  return accepted;
+  const auto number = within(*reading.si, min, max);
+  if (!number) error(outOfRange(text, accepted));
+  return number;
 }
 
 std::optional<std::string> JsonCursor::text(std::string_view key, std::size_t longest) const {
@@ -312,14 +321,17 @@ std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
   std::replace_if(plain.begin(), plain.end(), isControl, ' ');
   plain = firstCharacters(plain, std::min<std::size_t>(longest, 24));
   if (const std::size_t count = characters(text); count > longest) {
-    error(quotedText(text) + " is too long with " + std::to_string(count) + " characters; " +
-          std::to_string(longest) + " are accepted, e.g. " + quotedText(plain));
+    error(withQuoted(
+        advised(Told(TOLD("Problem", "%1 is too long with %2 characters"), Quoted{text},
+                     Count{static_cast<long long>(count)}),
+                Told(TOLD("Problem", "%1 are accepted"), Count{static_cast<long long>(longest)})),
+        plain));
     return std::nullopt;
   }
   if (std::any_of(text.begin(), text.end(), isControl)) {
-    error(quotedText(text) +
-          " holds a control character; plain text in one line is accepted, e.g. " +
-          quotedText(plain));
+    error(withQuoted(advised(Told(TOLD("Problem", "%1 holds a control character"), Quoted{text}),
+                             Told(TOLD("Problem", "plain text in one line is accepted"))),
+                     plain));
     return std::nullopt;
   }
   return text;
@@ -327,7 +339,8 @@ std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
 
 std::optional<double> JsonCursor::number(std::string_view key, Range<double> range) const {
   const auto child =
-      required(key, "a number from " + between(range) + " is needed, e.g. " + numberExample(range));
+      required(key, withExample(Told(TOLD("Problem", "a number from %1 is needed"), between(range)),
+                                numberExample(range)));
   return child ? child->asNumber(range) : std::nullopt;
 }
 std::optional<double> JsonCursor::optionalNumber(std::string_view key, double absent,
@@ -337,19 +350,23 @@ std::optional<double> JsonCursor::optionalNumber(std::string_view key, double ab
 }
 std::optional<double> JsonCursor::asNumber(Range<double> range) const {
   if (!node_->is_number()) {
-    wrongType("a number without quotation marks is needed, e.g. " + numberExample(range));
+    wrongType(withExample(Told(TOLD("Problem", "a number without quotation marks is needed")),
+                          numberExample(range)));
     return std::nullopt;
   }
   const double value = node_->get<double>();
   if (range.min <= value && value <= range.max) return value;
-  error(node_->dump() + " is out of range; accepted is " + between(range) + ", e.g. " +
-        numberExample(range));
+  error(withExample(advised(Told(TOLD("Problem", "%1 is out of range"), Verbatim{node_->dump()}),
+                            Told(TOLD("Problem", "accepted is %1"), between(range))),
+                    numberExample(range)));
   return std::nullopt;
 }
 
 std::optional<int> JsonCursor::integer(std::string_view key, Range<int> range) const {
-  const auto child = required(key, "a whole number from " + between(inNumbers(range)) +
-                                       " is needed, e.g. " + numberExample(inNumbers(range)));
+  const Range<double> numbers = inNumbers(range);
+  const auto child = required(
+      key, withExample(Told(TOLD("Problem", "a whole number from %1 is needed"), between(numbers)),
+                       numberExample(numbers)));
   return child ? child->asInteger(range) : std::nullopt;
 }
 std::optional<int> JsonCursor::optionalInteger(std::string_view key, int absent,
@@ -361,8 +378,10 @@ std::optional<int> JsonCursor::asInteger(Range<int> range) const {
   const auto value = asNumber(inNumbers(range));
   if (!value) return std::nullopt;
   if (*value == std::floor(*value)) return static_cast<int>(*value);
-  error(node_->dump() + " is not a whole number; " + between(inNumbers(range)) +
-        " is accepted, e.g. " + formatNumber(std::floor(*value)));
+  error(withExample(
+      advised(Told(TOLD("Problem", "%1 is not a whole number"), Verbatim{node_->dump()}),
+              Told(TOLD("Problem", "%1 is accepted"), between(inNumbers(range)))),
+      Verbatim{formatNumber(std::floor(*value))}));
   return std::nullopt;
 }
 
@@ -372,33 +391,30 @@ std::optional<bool> JsonCursor::optionalBoolean(std::string_view key, bool absen
 }
 std::optional<bool> JsonCursor::asBoolean() const {
   if (node_->is_boolean()) return node_->get<bool>();
-  wrongType("true or false without quotation marks is needed");
+  wrongType(Told(TOLD("Problem", "true or false without quotation marks is needed")));
   return std::nullopt;
 }
 
-std::string JsonCursor::listed(const std::vector<std::string_view>& words) {
-  std::string result = words.size() > 1 ? "one of " : "";
-  for (std::size_t i = 0; i < words.size(); ++i)
-    result += (i > 0 ? ", \"" : "\"") + std::string(words[i]) + '"';
-  return result;
+Told JsonCursor::neededWord(const std::vector<std::string_view>& words) {
+  return Told(TOLD("Problem", "%1 is needed"), choice(words));
 }
 
 std::optional<std::size_t> JsonCursor::wordIndex(const std::vector<std::string_view>& words) const {
   if (!node_->is_string()) {
-    wrongType(listed(words) + " is needed");
+    wrongType(neededWord(words));
     return std::nullopt;
   }
   const auto& written = node_->get_ref<const std::string&>();
   const auto at = std::find(words.begin(), words.end(), written);
   if (at != words.end()) return static_cast<std::size_t>(at - words.begin());
-  const std::string_view near = nearestWord(written, words);
-  error(quotedText(written) + " is not known here; write " + listed(words) +
-        (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+  error(perhapsMeant(
+      advised(Told(TOLD("Problem", "%1 is not known here"), Quoted{written}), writeOneOf(words)),
+      nearestWord(written, words)));
   return std::nullopt;
 }
 
 std::optional<std::string> JsonCursor::oneOf(std::string_view key, Words words) const {
-  const auto child = required(key, listed(words) + " is needed");
+  const auto child = required(key, neededWord(words));
   const auto index = child ? child->wordIndex(words) : std::nullopt;
   return index ? std::optional<std::string>(*(words.begin() + *index)) : std::nullopt;
 }
@@ -412,9 +428,9 @@ void JsonCursor::warnAboutKeysExcept(const std::vector<std::string_view>& known)
     if (!has(key)) unused.push_back(key);
   for (const std::string& key : keys()) {
     if (std::find(known.begin(), known.end(), key) != known.end()) continue;
-    const std::string_view near = nearestWord(key, unused);
-    warn(key, quotedText(key) + " is not known here and has no effect" +
-                  (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+    warn(key,
+         perhapsMeant(Told(TOLD("Problem", "%1 is not known here and has no effect"), Quoted{key}),
+                      nearestWord(key, unused)));
   }
 }
 

@@ -5,7 +5,6 @@
 
 #include <cstddef>
 #include <initializer_list>
-#include <memory>
 #include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <string>
@@ -28,12 +27,6 @@ struct CountRange {
   std::size_t min = 0;
   std::size_t max = 100;
 };
-
-// Parsed JSON that whoever holds it need not look into. Null means that `problems` has an error.
-// Refused beside broken JSON: anything but UTF-8 (a byte order mark is fine), comments, repeated
-// keys, more than 4 MB, 64 levels or 1000 keys in one object.
-using JsonDocument = std::shared_ptr<nlohmann::ordered_json>;
-JsonDocument parseJson(std::string_view bytes, Problems& problems);
 
 // A place in a document. Cheap to copy; the document and the list of problems must outlive it.
 //
@@ -102,7 +95,7 @@ class JsonCursor {
   std::optional<std::string> oneOf(std::string_view key, Words words) const;
   template <class Meaning>
   std::optional<Meaning> oneOf(std::string_view key, WordsFor<Meaning> words) const {
-    const auto child = required(key, listed(names(words)) + " is needed");
+    const auto child = required(key, neededWord(names(words)));
     return child ? child->asOneOf(words) : std::nullopt;
   }
   template <class Meaning>
@@ -130,26 +123,23 @@ class JsonCursor {
   void warnAboutKeysExcept(const std::vector<std::string_view>& known) const;
 
   // Problems that the caller found, at this place or at one of its keys.
-  void error(std::string message) const;
-  void error(std::string_view key, std::string message) const;
-  void warn(std::string_view key, std::string message) const;
+  void error(Told message) const;
+  void error(std::string_view key, Told message) const;
+  void warn(std::string_view key, Told message) const;
 
  private:
   std::optional<JsonCursor> given(std::string_view key) const;
-  std::optional<JsonCursor> required(std::string_view key, std::string_view what) const;
+  std::optional<JsonCursor> required(std::string_view key, Told needed) const;
   std::optional<JsonCursor> requiredQuantity(std::string_view key, QuantityKind kind, double min,
                                              double max) const;
   std::optional<double> quantityNumber(QuantityKind kind, double min, double max) const;
   std::optional<std::size_t> wordIndex(const std::vector<std::string_view>& words) const;
   std::optional<std::vector<JsonCursor>> elements(CountRange count) const;
-  void wrongType(std::string_view needed) const;  // "... is needed"
+  void wrongType(Told needed) const;  // "... is needed"
   std::string pointerTo(std::string_view key) const;
   std::string_view key() const;  // what this place is called; "" for the whole document
 
-  static std::string neededObject(std::string_view key);
-  static std::string neededList(std::string_view key);
-
-  static std::string listed(const std::vector<std::string_view>& words);
+  static Told neededWord(const std::vector<std::string_view>& words);
   template <class Meaning>
   static std::vector<std::string_view> names(WordsFor<Meaning> words) {
     std::vector<std::string_view> result;

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/json_parse.hpp"
 
 namespace rigs {
 namespace {
@@ -86,11 +86,33 @@ Json& rigsOf(Json& json) {
   return json["rigs"];
 }
 
+// "/" and "~" within a key, as RFC 6901 writes them.
+std::string escaped(const std::string& key) {
+  std::string out;
+  for (const char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
+  return out;
+}
+
+void collect(const Json& node, const std::string& pointer, Texts& texts) {
+  if (node.is_structured()) {
+    for (const auto& item : node.items())
+      collect(item.value(), pointer + '/' + escaped(item.key()), texts);
+  } else if (!node.is_null()) {
+    texts[pointer] = node.is_string() ? node.get<std::string>() : node.dump();
+  }
+}
+
 void requireRig(const Json& rigs, std::size_t index) {
   if (index >= rigs.size()) throw EditError("there is no such rig");
 }
 
 }  // namespace
+
+Texts textsOf(std::string_view document) {
+  Texts texts;
+  collect(parsed(document), {}, texts);
+  return texts;
+}
 
 std::optional<std::string> textAt(std::string_view document, std::string_view pointer) {
   const Json json = parsed(document);

@@ -4,6 +4,8 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
+#include <map>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -18,6 +20,12 @@ class EditError : public std::logic_error {
  public:
   using std::logic_error::logic_error;
 };
+
+// JSON pointer to text; numbers and booleans as written. Empty objects and arrays are left out.
+using Texts = std::map<std::string, std::string, std::less<>>;
+
+// Every text, number and boolean of a document.
+Texts textsOf(std::string_view document);
 
 // The text at a JSON pointer ("/rigs/0/element/power"); numbers and booleans as written; nothing
 // if the place is empty or holds an object or an array.

@@ -166,40 +166,6 @@ std::string quantityExample(std::string_view key, QuantityKind kind, double min,
   return fits(kind, usual, min, max) ? std::string(usual) : middle(kind, min, max);
 }
 
-std::string acceptedRange(std::string_view text, QuantityKind kind, double min, double max) {
-  const FormatOptions digits{.significantDigits = 4, .decimals = {}};
-  const std::string low = detail::printLike(kind, min, text, digits);
-  const std::string high = detail::printLike(kind, max, text, digits);
-  if (std::isfinite(min) && std::isfinite(max)) return low + " to " + high;
-  return std::isfinite(min) ? low + " or more" : high + " or less";
-}
-
-std::string quantityProblem(std::string problem, std::string_view text, std::string_view example,
-                            QuantityKind kind, double min, double max) {
-  constexpr std::string_view kMark = "e.g. \"";
-  const std::size_t at = problem.find(kMark);
-  if (at == std::string::npos) {
-    const bool advised = problem.find(';') != std::string::npos;
-    return problem +
-           (advised ? ", e.g. \""
-                    : "; " + acceptedRange(text, kind, min, max) + " is accepted, e.g. \"") +
-           std::string(example) + '"';
-  }
-  const std::size_t from = at + kMark.size();
-  const std::size_t to = problem.find('"', from);
-  std::string shown(example);
-  // A number without its unit keeps its digits: "900" is better told of "900 m" than of "120 m".
-  const std::size_t unitOfExample = example.find(' ');
-  const bool bare = problem.find("has no unit") != std::string::npos;
-  if (bare && unitOfExample != std::string_view::npos) {
-    const std::string suggested = problem.substr(from, to - from);
-    const std::string own =
-        suggested.substr(0, suggested.find(' ')) + std::string(example.substr(unitOfExample));
-    if (fits(kind, own, min, max)) shown = own;
-  }
-  return problem.replace(from, to - from, shown);
-}
-
 std::string_view textExample(std::string_view key) {
   const std::string_view own = among(kTexts, key);
   return own.empty() ? "Old kettle" : own;

@@ -14,12 +14,6 @@ namespace rigs {
 // numbers, either may be infinite): "120 m" for an altitude.
 std::string quantityExample(std::string_view key, QuantityKind kind, double min, double max);
 
-// `problem` as detail::read() tells it of `text`, with what is accepted and an example that fits.
-std::string quantityProblem(std::string problem, std::string_view text, std::string_view example,
-                            QuantityKind kind, double min, double max);
-// "10 °C to 50 °C", in the units of `text` where it has any; "5 V or more".
-std::string acceptedRange(std::string_view text, QuantityKind kind, double min, double max);
-
 // An object or a list as JSON text, where that key usually holds one; otherwise "".
 std::string_view objectExample(std::string_view key);
 std::string_view listExample(std::string_view key);

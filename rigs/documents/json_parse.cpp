@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// From bytes to a JSON tree, with everything that can be wrong on the way said in plain words.
+#include "rigs/documents/json_parse.hpp"
+
 #include <algorithm>
 #include <cstdint>
 #include <nlohmann/json.hpp>
 #include <set>
+#include <vector>
 
-#include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
 namespace {
@@ -16,9 +18,6 @@ constexpr std::size_t kLargestDocument = 4 * 1024 * 1024;
 constexpr std::size_t kDeepest = 64;
 // The tree looks keys up one by one, so that very many keys would take very long.
 constexpr std::size_t kMostKeys = 1000;
-
-constexpr const char* kUnclosed =
-    "the document ends too early; a bracket or a quotation mark is not closed";
 
 unsigned char byteAt(std::string_view bytes, std::size_t i) {
   return static_cast<unsigned char>(bytes[i]);
@@ -54,8 +53,8 @@ bool looksLikeUtf16(std::string_view bytes) {
   return bytes.substr(0, 4).find('\0') != std::string_view::npos;
 }
 
-// "line 3, column 7", counted from 1 in characters.
-std::string lineAndColumn(std::string_view bytes, std::size_t offset) {
+// "line 3, column 7: ...", counted from 1 in characters.
+Told atPlace(std::string_view bytes, std::size_t offset, Told message) {
   const std::string_view before = bytes.substr(0, offset);
   const auto lines = std::count(before.begin(), before.end(), '\n');
   const std::size_t newline = before.rfind('\n');
@@ -64,7 +63,8 @@ std::string lineAndColumn(std::string_view bytes, std::size_t offset) {
   const auto columns = std::count_if(row.begin(), row.end(), [](char c) {
     return (static_cast<unsigned char>(c) & 0xc0) != 0x80;
   });
-  return "line " + std::to_string(lines + 1) + ", column " + std::to_string(columns + 1);
+  return Told(TOLD("Problem", "line %1, column %2: %3"), Count{lines + 1}, Count{columns + 1},
+              std::move(message));
 }
 
 // The first bracket that opens too deep a level; brackets within texts do not count.
@@ -115,10 +115,12 @@ class Inspector : public nlohmann::json_sax<Json> {
     Level& level = levels_.back();
     level.key = name;
     if (!level.keys.insert(name).second)
-      add(pointer(), quotedText(name) + " stands here more than once; keep one of them");
+      add(pointer(), advised(Told(TOLD("Problem", "%1 stands here more than once"), Quoted{name}),
+                             Told(TOLD("Problem", "keep one of them"))));
     if (level.keys.size() <= kMostKeys) return true;
     level.key.clear();
-    add(pointerOfParent(), "this object has more than " + std::to_string(kMostKeys) + " keys");
+    add(pointerOfParent(),
+        Told(TOLD("Problem", "this object has more than %1 keys"), Count{kMostKeys}));
     return false;
   }
 
@@ -127,9 +129,11 @@ class Inspector : public nlohmann::json_sax<Json> {
     constexpr int kNumberTooLarge = 406;  // the library's number for out_of_range of a number
     const std::size_t offset = position == 0 ? 0 : position - 1;  // of the last byte read
     if (offset >= bytes_.size()) {
-      place(bytes_.size(), kUnclosed);
+      place(bytes_.size(),
+            advised(Told(TOLD("Problem", "the document ends too early")),
+                    Told(TOLD("Problem", "a bracket or a quotation mark is not closed"))));
     } else if (exception.id == kNumberTooLarge) {
-      place(offset, "this number is too large");
+      place(offset, Told(TOLD("Problem", "this number is too large")));
     } else {
       explain(token, offset);
     }
@@ -144,7 +148,7 @@ class Inspector : public nlohmann::json_sax<Json> {
     std::set<std::string, std::less<>> keys{};
   };
 
-  void add(std::string where, std::string message) {
+  void add(std::string where, Told message) {
     problems_.push_back({Severity::Error, std::move(where), std::move(message)});
   }
   bool value() {
@@ -170,8 +174,8 @@ class Inspector : public nlohmann::json_sax<Json> {
   }
   std::string pointerOfParent() const { return pointer(1); }
 
-  void place(std::size_t offset, const std::string& message) {
-    add("", lineAndColumn(bytes_, offset) + ": " + message);
+  void place(std::size_t offset, Told message) {
+    add("", atPlace(bytes_, offset, std::move(message)));
   }
 
   // `token` may hold more than the token, but begins with it where that is a text.
@@ -179,27 +183,40 @@ class Inspector : public nlohmann::json_sax<Json> {
     const char c = bytes_[offset];
     const std::size_t before = bytes_.substr(0, offset).find_last_not_of(" \t\r\n");
     const bool afterComma = before != std::string_view::npos && bytes_[before] == ',';
-    if (c == '/') return place(offset, "comments are not accepted; remove this one");
-    if (c == '\'') return place(offset, "texts stand in double quotation marks");
+    if (c == '/')
+      return place(offset, advised(Told(TOLD("Problem", "comments are not accepted")),
+                                   Told(TOLD("Problem", "remove this one"))));
+    if (c == '\'')
+      return place(offset, Told(TOLD("Problem", "texts stand in double quotation marks")));
     if ((c == '\n' || c == '\r') && token.starts_with('"'))
-      return place(offset, "a text is not closed at the end of its line");
+      return place(offset, Told(TOLD("Problem", "a text is not closed at the end of its line")));
     if ((c == '}' || c == ']') && afterComma)
-      return place(offset, std::string("there is a comma too many before \"") + c + '"');
+      return place(offset,
+                   Told(TOLD("Problem", "there is a comma too many before %1"), inQuotes({&c, 1})));
     const std::size_t opening =
         c == '"' && offset > 0 ? bytes_.rfind('"', offset - 1) : std::string_view::npos;
     const std::size_t start = opening == std::string_view::npos ? offset : opening;
     if (c == '"' || c == '{' || c == '[')
-      return place(start, "a comma or a colon is missing before " +
-                              quotedText(bytes_.substr(start, offset - start + 1)));
+      return place(start, Told(TOLD("Problem", "a comma or a colon is missing before %1"),
+                               quoted(start, offset + 1)));
     constexpr std::string_view kDelimiters = " \t\r\n,:[]{}\"";
     if (kDelimiters.find(c) != std::string_view::npos)
-      return place(offset, quotedText({&c, 1}) + " does not belong here");
+      return place(offset, doesNotBelong(quoted(offset, offset + 1)));
     const std::size_t delimiter = bytes_.find_last_of(kDelimiters, offset);
     const std::size_t first = delimiter == std::string_view::npos ? 0 : delimiter + 1;
     const std::size_t end = std::min(bytes_.find_first_of(kDelimiters, offset), bytes_.size());
-    place(first, quotedText(bytes_.substr(first, end - first)) +
-                     " does not belong here; texts need quotation marks, and words without them "
-                     "are true, false and null only");
+    place(first,
+          advised(doesNotBelong(quoted(first, end)),
+                  Told(TOLD("Problem",
+                            "texts need quotation marks, and words without them are true, false "
+                            "and null only"))));
+  }
+
+  Quoted quoted(std::size_t from, std::size_t to) const {
+    return {std::string(bytes_.substr(from, to - from))};
+  }
+  static Told doesNotBelong(Quoted what) {
+    return Told(TOLD("Problem", "%1 does not belong here"), std::move(what));
   }
 
   std::string_view bytes_;
@@ -210,21 +227,26 @@ class Inspector : public nlohmann::json_sax<Json> {
 }  // namespace
 
 JsonDocument parseJson(std::string_view bytes, Problems& problems) {
-  const auto refuse = [&problems](std::string message) {
+  const auto refuse = [&problems](Told message) {
     problems.push_back({Severity::Error, "", std::move(message)});
     return nullptr;
   };
-  if (bytes.size() > kLargestDocument) return refuse("the document is larger than 4 MB");
+  if (bytes.size() > kLargestDocument)
+    return refuse(Told(TOLD("Problem", "the document is larger than 4 MB")));
   if (looksLikeUtf16(bytes))
-    return refuse("the document is not in UTF-8, but probably in UTF-16; save it as UTF-8");
+    return refuse(
+        advised(Told(TOLD("Problem", "the document is not in UTF-8, but probably in UTF-16")),
+                Told(TOLD("Problem", "save it as UTF-8"))));
   if (bytes.starts_with("\xef\xbb\xbf")) bytes.remove_prefix(3);
   if (bytes.find_first_not_of(" \t\r\n") == std::string_view::npos)
-    return refuse("the document is empty");
+    return refuse(Told(TOLD("Problem", "the document is empty")));
   if (const std::size_t at = firstNotUtf8(bytes); at != std::string_view::npos)
-    return refuse(lineAndColumn(bytes, at) + ": this is not UTF-8; save the document as UTF-8");
+    return refuse(atPlace(bytes, at,
+                          advised(Told(TOLD("Problem", "this is not UTF-8")),
+                                  Told(TOLD("Problem", "save the document as UTF-8")))));
   if (const std::size_t at = firstTooDeep(bytes); at != std::string_view::npos)
-    return refuse(lineAndColumn(bytes, at) + ": more than " + std::to_string(kDeepest) +
-                  " levels of brackets");
+    return refuse(atPlace(
+        bytes, at, Told(TOLD("Problem", "more than %1 levels of brackets"), Count{kDeepest})));
 
   const std::size_t before = problems.size();
   Inspector inspector(bytes, problems);

@@ -6,14 +6,16 @@
 #include <string>
 #include <vector>
 
+#include "rigs/words/told.hpp"
+
 namespace rigs {
 
 enum class Severity { Warning, Error };
 
 struct Problem {
   Severity severity;
-  std::string where;    // JSON pointer: "/elements/1/power"; "" is the whole document
-  std::string message;  // one sentence, no code words
+  std::string where;  // JSON pointer: "/elements/1/power"; "" is the whole document
+  Told message;       // one sentence without its full stop, no code words
 
   bool operator==(const Problem&) const = default;
 };

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is brewed: water or wort, grain, mash, boil.
-#include <cmath>
+#include "rigs/plans/batch_reader.hpp"
 
-#include "rigs/plans/plan_parts.hpp"
+#include <variant>
+
+#include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
 namespace {
@@ -14,8 +15,6 @@ struct GrainRead {
   double extract;
   VolumePerMass absorption, displacement;
 };
-
-std::string percent(double share) { return format(share, UnitSystem::SI); }
 
 std::optional<GrainRead> readGrain(const JsonCursor& at, const Place& place) {
   const auto mass = at.quantity<Mass>("mass", {kilograms(0.001), kilograms(500.0)});
@@ -39,10 +38,13 @@ std::optional<GrainRead> readGrain(const JsonCursor& at, const Place& place) {
       !slaking)
     return std::nullopt;
   if (*extract + *moisture > 1.0) {
-    at.error("extract", "an extract of " + percent(*extract) + " and a moisture of " +
-                            percent(*moisture) +
-                            " are more than the whole grain; together they may be 100 %, usual "
-                            "are 72 % and 4.5 %");
+    at.error(
+        "extract",
+        advised(Told(TOLD("Problem",
+                          "an extract of %1 and a moisture of %2 are more than the whole "
+                          "grain"),
+                     amount(*extract), amount(*moisture)),
+                Told(TOLD("Problem", "together they may be 100 %, usual are 72 % and 4.5 %"))));
     return std::nullopt;
   }
   return GrainRead{.grain = {.mass = *mass,
@@ -57,10 +59,13 @@ std::optional<GrainRead> readGrain(const JsonCursor& at, const Place& place) {
 // A mash below the boiling point of water, by 1 K: no kettle holds a rest at the boil.
 bool isBelowBoiling(const JsonCursor& at, Temperature wanted, const Place& place) {
   const Temperature boils = boilingPoint(0.0, place.pressure);
-  if (wanted <= boils - kelvins(1.0)) return true;
-  at.error("temperature", "a mash at " + format(wanted, UnitSystem::SI) +
-                              " is not possible: water boils at " + format(boils, UnitSystem::SI) +
-                              " here, and a mash must stay 1 K below");
+  const TemperatureDifference below = kelvins(1.0);
+  if (wanted <= boils - below) return true;
+  at.error("temperature",
+           Told(TOLD("Problem",
+                     "a mash at %1 is not possible: water boils at %2 here, and a mash must stay "
+                     "%3 below"),
+                amount(wanted), amount(boils), amount(below)));
   return false;
 }
 
@@ -79,10 +84,10 @@ std::optional<HeldMash> readRests(const JsonCursor& at, const Place& place) {
       continue;
     }
     if (!held.rests.empty() && *temperature <= held.rests.back().temperature)
-      rest.warn("temperature", format(*temperature, UnitSystem::SI) + " does not rise above the " +
-                                   "rest before, at " +
-                                   format(held.rests.back().temperature, UnitSystem::SI) +
-                                   "; a kettle can only cool by waiting");
+      rest.warn("temperature",
+                advised(Told(TOLD("Problem", "%1 does not rise above the rest before, at %2"),
+                             amount(*temperature), amount(held.rests.back().temperature)),
+                        Told(TOLD("Problem", "a kettle can only cool by waiting"))));
     held.rests.push_back({.temperature = *temperature, .duration = *time});
   }
   return good && held.rests.size() == rests->size() ? std::optional(held) : std::nullopt;
@@ -103,9 +108,13 @@ std::optional<Mash> readMash(const JsonCursor& at, const Place& place) {
   const bool rests = at.has("rests");
   const bool unplugged = at.has("unplugged");
   if (rests == unplugged) {
-    at.error(rests ? "the mash has both held rests and an unplugged one; keep one of them"
-                   : "the mash has neither \"rests\" nor \"unplugged\"; write e.g. \"rests\": "
-                     "[{\"temperature\": \"66 C\", \"time\": \"60 min\"}]");
+    if (rests)
+      at.error(advised(Told(TOLD("Problem", "the mash has both held rests and an unplugged one")),
+                       Told(TOLD("Problem", "keep one of them"))));
+    else
+      at.error(advised(Told(TOLD("Problem", "the mash has neither \"rests\" nor \"unplugged\"")),
+                       Told(TOLD("Problem", "write e.g. %1"),
+                            Verbatim{R"("rests": [{"temperature": "66 C", "time": "60 min"}])"})));
     return std::nullopt;
   }
   if (rests) {
@@ -122,10 +131,16 @@ using Size = std::variant<PouredWater, WantedWort>;
 std::optional<Size> readSize(const JsonCursor& at) {
   constexpr Range<Volume> kVolumes{litres(0.5), litres(2000.0)};
   if (at.has("wort") == at.has("water")) {
-    at.error(at.has("wort")
-                 ? "both \"wort\" and \"water\" are stated; keep one of them, the other follows"
-                 : "neither \"wort\", the cold wort wanted after the boil, nor \"water\", the "
-                   "cold water poured in, is stated; write one, e.g. \"wort\": \"23 L\"");
+    if (at.has("wort"))
+      at.error(advised(Told(TOLD("Problem", "both \"wort\" and \"water\" are stated")),
+                       Told(TOLD("Problem", "keep one of them, the other follows"))));
+    else
+      at.error(withExample(
+          advised(Told(TOLD("Problem",
+                            "neither \"wort\", the cold wort wanted after the boil, nor "
+                            "\"water\", the cold water poured in, is stated")),
+                  Told(TOLD("Problem", "write one"))),
+          Verbatim{R"("wort": "23 L")"}));
     return std::nullopt;
   }
   if (at.has("wort")) {
@@ -145,9 +160,10 @@ bool isBrewable(const JsonCursor& at, const Size& size, const GrainRead& grain) 
   if (const auto* poured = std::get_if<PouredWater>(&size)) {
     water = poured->atTwentyDegrees;
     if (water <= 1.25 * kept) {
-      at.error("water", format(water, UnitSystem::SI) + " of water are too little: the grain " +
-                            "keeps " + format(kept, UnitSystem::SI) +
-                            "; pour at least a quarter more than that");
+      at.error("water",
+               advised(Told(TOLD("Problem", "%1 of water are too little: the grain keeps %2"),
+                            amount(water), amount(kept)),
+                       Told(TOLD("Problem", "pour at least a quarter more than that"))));
       return false;
     }
   } else {
@@ -157,22 +173,30 @@ bool isBrewable(const JsonCursor& at, const Size& size, const GrainRead& grain) 
   constexpr double kStrongest = 0.30;
   const double strength = static_cast<double>(extract / (extract + water * cold));
   if (strength > kStrongest) {
-    at.error("grain", format(grain.grain.mass, UnitSystem::SI) + " of grain in about " +
-                          format(water, UnitSystem::SI) + " of water give a wort of " +
-                          percent(strength) + " extract; up to " + percent(kStrongest) +
-                          " are accepted, usual are 10 to 18 %");
+    at.error(
+        "grain",
+        advised(Told(TOLD("Problem", "%1 of grain in about %2 of water give a wort of %3 extract"),
+                     amount(grain.grain.mass), amount(water), amount(strength)),
+                Told(TOLD("Problem", "up to %1 are accepted, usual are 10 to 18 %"),
+                     amount(kStrongest))));
     return false;
   }
   const VolumePerMass thickness = water / grain.grain.mass;
   // Wetted grain alone takes up about 1 L/kg: below that there is no mash to heat.
-  if (thickness < litresPerKilogram(1.2)) {
-    at.error("grain", format(thickness, UnitSystem::SI) + " of water to grain is no mash; from " +
-                          "1.2 L/kg is accepted, usual are 2.5 to 6 L/kg");
+  const VolumePerMass thickest = litresPerKilogram(1.2);
+  const Amount from = numberAlone(litresPerKilogram(2.5));
+  const Amount to = amount(litresPerKilogram(6.0));
+  if (thickness < thickest) {
+    at.error("grain",
+             advised(Told(TOLD("Problem", "%1 of water to grain is no mash"), amount(thickness)),
+                     Told(TOLD("Problem", "from %1 is accepted, usual are %2 to %3"),
+                          amount(thickest), from, to)));
     return false;
   }
   if (thickness < litresPerKilogram(1.8))
-    at.warn("grain", format(thickness, UnitSystem::SI) +
-                         " of water to grain is too thick to stir; usual are 2.5 to 6 L/kg");
+    at.warn("grain", advised(Told(TOLD("Problem", "%1 of water to grain is too thick to stir"),
+                                  amount(thickness)),
+                             Told(TOLD("Problem", "usual are %1 to %2"), from, to)));
   return true;
 }
 
@@ -192,7 +216,8 @@ std::optional<Batch> readBatch(const JsonCursor& at, const Place& place) {
     if (size && grain) good = isBrewable(at, *size, *grain) && good;
   } else {
     if (at.has("mash"))
-      at.warn("mash", "there is no grain, so there is no mash; add \"grain\" or leave this out");
+      at.warn("mash", advised(Told(TOLD("Problem", "there is no grain, so there is no mash")),
+                              Told(TOLD("Problem", "add \"grain\" or leave this out"))));
     mash = Mash(HeldMash{});
   }
   const auto mashingIn =

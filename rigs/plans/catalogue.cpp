@@ -6,6 +6,7 @@
 
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/json_parse.hpp"
 
 namespace rigs {
 namespace {

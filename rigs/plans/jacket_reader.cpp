@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a kettle is wrapped in, and the hose outside it.
+#include "rigs/plans/jacket_reader.hpp"
+
 #include <algorithm>
 
 #include "physics/walls.hpp"
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/plan_names.hpp"
 
 namespace rigs {
 namespace {
@@ -57,8 +60,10 @@ std::optional<JacketFace> readFace(const JsonCursor& at, std::string_view key, s
   const auto layers = at.objects(key, {0, 10});
   if (!layers) return std::nullopt;
   if (layers->empty()) {
-    at.error(key, "this list of layers is empty; leave " + quotedText(key) +
-                      " out, or write e.g. [{\"material\": \"cork\", \"thickness\": \"10 mm\"}]");
+    at.error(key, advised(Told(TOLD("Problem", "this list of layers is empty")),
+                          Told(TOLD("Problem", "leave %1 out, or write e.g. %2"),
+                               Quoted{std::string(key)},
+                               Verbatim{R"([{"material": "cork", "thickness": "10 mm"}])"})));
     return std::nullopt;
   }
   JacketFace face;
@@ -93,11 +98,14 @@ std::optional<Outside> readOutside(const JsonCursor& at) {
     return Outside{.emissivity = finish->emissivity, .words = finish->word};
   std::vector<std::string_view> known;
   for (const Finish& finish : catalogue().outsides) known.push_back(finish.word);
-  const std::string_view near = nearestWord(*word, known);
-  at.error("outside",
-           quotedText(*word) + " is no known outside of a jacket; write " + choice(known) +
-               ", or an emissivity, e.g. 0.9" +
-               (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+  at.error(
+      "outside",
+      perhapsMeant(
+          withExample(
+              advised(Told(TOLD("Problem", "%1 is no known outside of a jacket"), Quoted{*word}),
+                      Told(TOLD("Problem", "write %1, or an emissivity"), choice(known))),
+              Verbatim{"0.9"}),
+          nearestWord(*word, known)));
   return std::nullopt;
 }
 
@@ -117,9 +125,10 @@ JacketText Jacket::words() const {
 std::optional<Jacket> readJacket(const JsonCursor& at) {
   at.warnAboutKeysExcept({"side", "base", "lid", "outside", "note"});
   if (!at.has("side") && !at.has("base") && !at.has("lid")) {
-    at.error(
-        "this jacket is around nothing; write layers for \"side\", \"base\" or \"lid\", e.g. "
-        "\"side\": [{\"material\": \"cork\", \"thickness\": \"10 mm\"}]");
+    at.error(withExample(
+        advised(Told(TOLD("Problem", "this jacket is around nothing")),
+                Told(TOLD("Problem", "write layers for \"side\", \"base\" or \"lid\""))),
+        Verbatim{R"("side": [{"material": "cork", "thickness": "10 mm"}])"}));
     return std::nullopt;
   }
   Jacket jacket;
@@ -154,9 +163,10 @@ std::optional<Hose> readHose(const JsonCursor& at) {
   if (!length || !diameter || !wall || !material || !insulation) return std::nullopt;
   const Length inner = 0.5 * *diameter - *wall;
   if (inner < millimetres(0.5)) {
-    at.error("wall", "two walls of " + format(*wall, UnitSystem::SI) +
-                         " leave no room for wort in a hose of " +
-                         format(*diameter, UnitSystem::SI) + " outer diameter");
+    at.error("wall", Told(TOLD("Problem",
+                               "two walls of %1 leave no room for wort in a hose of %2 outer "
+                               "diameter"),
+                          amount(*wall), amount(*diameter)));
     return std::nullopt;
   }
   std::vector<Layer> layers{layerOf(*wall, material->conductivity)};

@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Where the brewing happens, and what a person aims at.
+#include "rigs/plans/place_reader.hpp"
+
 #include "physics/air.hpp"
 #include "rigs/circuits/rules_file.hpp"
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/plan_names.hpp"
 #include "rigs/plans/ranges.hpp"
 
 namespace rigs {
@@ -22,8 +24,10 @@ std::optional<std::shared_ptr<const CircuitRules>> readOwnRules(const JsonCursor
   const fs::path relative = fs::path(*name).lexically_normal();
   // A plan from a stranger reads nothing but what came with it.
   if (relative.is_absolute() || relative.begin() == relative.end() || *relative.begin() == "..") {
-    at.error("rules", quotedText(*name) + " leads out of the plan's folder; write a path within " +
-                          "it, e.g. \"my-region.json\"");
+    at.error("rules", withExample(advised(Told(TOLD("Problem", "%1 leads out of the plan's folder"),
+                                               Quoted{*name}),
+                                          Told(TOLD("Problem", "write a path within it"))),
+                                  inQuotes("my-region.json")));
     return std::nullopt;
   }
   auto rules = readRulesFile(folder / relative, at.where() + "/rules", problems);
@@ -38,28 +42,31 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
   if (!region || !edition) return std::nullopt;
   if (region->empty()) {
     if (edition->empty() || (own && *edition == own->edition)) return region;
-    at.error("edition", "an edition of rules needs a \"region\"");
+    at.error("edition", Told(TOLD("Problem", "an edition of rules needs a \"region\"")));
     return std::nullopt;
   }
   const CircuitRules* rules = own ? own : rulesOf(*region);
   if (own && own->region != *region) {
-    at.error("region", quotedText(*region) + " is not the region of the rules file, " +
-                           quotedText(own->region) + "; keep one of them");
+    at.error("region", advised(Told(TOLD("Problem", "%1 is not the region of the rules file, %2"),
+                                    Quoted{*region}, Quoted{own->region}),
+                               Told(TOLD("Problem", "keep one of them"))));
     return std::nullopt;
   }
   if (!rules) {
     std::vector<std::string_view> known;
     for (const CircuitRules& one : bundledRules()) known.push_back(one.region);
-    const std::string_view near = nearestWord(*region, known);
-    at.error("region",
-             quotedText(*region) + " is no region with electrical rules here; write " +
-                 choice(known) +
-                 (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+    at.error(
+        "region",
+        perhapsMeant(advised(Told(TOLD("Problem", "%1 is no region with electrical rules here"),
+                                  Quoted{*region}),
+                             writeOneOf(known)),
+                     nearestWord(*region, known)));
     return std::nullopt;
   }
   if (!edition->empty() && *edition != rules->edition) {
-    at.error("edition", quotedText(*edition) + " of " + rules->code + " is not here; there is \"" +
-                            rules->edition + "\"");
+    at.error("edition", advised(Told(TOLD("Problem", "%1 of %2 is not here"), Quoted{*edition},
+                                     Bundled{"Phrases", rules->code}),
+                                Told(TOLD("Problem", "there is %1"), inQuotes(rules->edition))));
     return std::nullopt;
   }
   return region;
@@ -69,7 +76,8 @@ std::optional<RoomPlan> readRoom(const JsonCursor& at) {
   at.warnAboutKeysExcept({"volume", "air_changes", "airflow", "outdoors", "outdoor_humidity",
                           "hood_captures", "hold_humidity", "window_u", "note"});
   if (at.has("airflow") && at.has("air_changes")) {
-    at.error("airflow", "both an airflow and air changes are stated; keep one of them");
+    at.error("airflow", advised(Told(TOLD("Problem", "both an airflow and air changes are stated")),
+                                Told(TOLD("Problem", "keep one of them"))));
     return std::nullopt;
   }
   RoomPlan room;
@@ -106,9 +114,12 @@ std::optional<PlaceRead> readPlace(const JsonCursor& at, const fs::path& folder,
   std::optional<Pressure> pressure;
   std::optional<Length> altitude;
   if (at.has("altitude") && at.has("pressure"))
-    at.error("altitude", "both an altitude and a pressure are stated; keep one of them");
+    at.error("altitude",
+             advised(Told(TOLD("Problem", "both an altitude and a pressure are stated")),
+                     Told(TOLD("Problem", "keep one of them"))));
   if (!at.has("altitude") && !at.has("pressure")) {
-    at.error(R"(neither an altitude nor a pressure is stated; write e.g. "altitude": "120 m")");
+    at.error(advised(Told(TOLD("Problem", "neither an altitude nor a pressure is stated")),
+                     Told(TOLD("Problem", "write e.g. %1"), Verbatim{R"("altitude": "120 m")"})));
   } else if (at.has("pressure")) {
     pressure = at.quantity<Pressure>("pressure", {pascals(50e3), pascals(110e3)});
   } else {

@@ -1,7 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+// Puts the readers of a plan's parts together.
 #include <algorithm>
 
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/json_parse.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/batch_reader.hpp"
+#include "rigs/plans/jacket_reader.hpp"
+#include "rigs/plans/place_reader.hpp"
+#include "rigs/plans/plan.hpp"
+#include "rigs/plans/plan_names.hpp"
+#include "rigs/plans/rig_reader.hpp"
+#include "rigs/plans/tariff_reader.hpp"
 
 namespace rigs {
 namespace {
@@ -13,7 +23,8 @@ constexpr int kVersion = 1;
 // The parts without which there is no plan, with an example where one is missing.
 bool isStated(const JsonCursor& at, std::string_view key, std::string_view example) {
   if (at.has(key)) return true;
-  at.error(key, quotedText(key) + " is missing; write e.g. " + std::string(example));
+  at.error(key,
+           missing(key, Told(TOLD("Problem", "write e.g. %1"), Verbatim{std::string(example)})));
   return false;
 }
 
@@ -25,8 +36,10 @@ void readFormat(const JsonCursor& at) {
   static_cast<void>(object->oneOf("name", {"heat-ledger-plan"}));
   const auto version = object->integer("version", {1, 1000000});
   if (version && *version > kVersion)
-    object->error("version", "this plan is of version " + std::to_string(*version) +
-                                 "; this program understands version " + std::to_string(kVersion));
+    object->error(
+        "version",
+        advised(Told(TOLD("Problem", "this plan is of version %1"), Count{*version}),
+                Told(TOLD("Problem", "this program understands version %1"), Count{kVersion})));
 }
 
 std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path& folder,
@@ -45,7 +58,8 @@ std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path&
     if (!rig) continue;
     if (std::find(names.begin(), names.end(), rig->name) != names.end())
       entry.error("name",
-                  "two rigs are called " + quotedText(rig->name) + "; give each a name of its own");
+                  advised(Told(TOLD("Problem", "two rigs are called %1"), Quoted{rig->name}),
+                          Told(TOLD("Problem", "give each a name of its own"))));
     names.push_back(rig->name);
     rigs.push_back(std::move(*rig));
   }
@@ -113,32 +127,6 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
               .startOfDay = *start,
               .goals = *goals,
               .rigs = std::move(rigs)};
-}
-
-const Material* readMaterial(const JsonCursor& at, std::string_view key, Use use) {
-  const auto name = at.text(key, kLongestName);
-  if (!name) return nullptr;
-  const Material* material = catalogue().material(*name);
-  if (material && material->isFor(use)) return material;
-  static constexpr std::string_view kUses[] = {"a vessel", "a lid", "a jacket", "a stand",
-                                               "a hose"};
-  const auto known = catalogue().namesFor(use);
-  const std::string_view near = material ? "" : nearestWord(*name, known);
-  at.error(key, quotedText(*name) + " is no known material for " +
-                    std::string(kUses[static_cast<std::size_t>(use)]) + "; write " + choice(known) +
-                    (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
-  return nullptr;
-}
-
-bool isNone(const JsonCursor& at, std::string_view key) {
-  return at.isText(key) && at.text(key, kLongestNote) == "none";
-}
-
-std::string choice(const std::vector<std::string_view>& words) {
-  std::string result = words.size() > 1 ? "one of " : "";
-  for (std::size_t i = 0; i < words.size(); ++i)
-    result += (i > 0 ? ", \"" : "\"") + std::string(words[i]) + '"';
-  return result;
 }
 
 }  // namespace rigs

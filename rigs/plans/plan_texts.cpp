@@ -1,11 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/plans/plan_texts.hpp"
 
-#include <nlohmann/json.hpp>
-
 #include "rigs/documents/files.hpp"
-#include "rigs/documents/json_cursor.hpp"
-#include "rigs/documents/json_edit.hpp"
+#include "rigs/documents/json_parse.hpp"
 #include "rigs/plans/catalogue.hpp"
 
 namespace rigs {
@@ -42,32 +39,7 @@ std::string originNamed(const std::string& name, fs::path& folder) {
   }
 }
 
-// "/" and "~" within a key, as RFC 6901 writes them.
-std::string escaped(const std::string& key) {
-  std::string out;
-  for (const char c : key) out += c == '~' ? "~0" : c == '/' ? "~1" : std::string(1, c);
-  return out;
-}
-
-void collect(const nlohmann::ordered_json& node, const std::string& pointer, Texts& texts) {
-  if (node.is_structured()) {
-    for (const auto& item : node.items())
-      collect(item.value(), pointer + '/' + escaped(item.key()), texts);
-  } else if (!node.is_null()) {
-    texts[pointer] = node.is_string() ? node.get<std::string>() : node.dump();
-  }
-}
-
 }  // namespace
-
-Texts textsOf(std::string_view document) {
-  Problems problems;
-  const auto json = parseJson(document, problems);
-  if (!json) throw EditError("the document is not JSON");
-  Texts texts;
-  collect(*json, {}, texts);
-  return texts;
-}
 
 std::vector<std::string> originsOf(std::string_view document, std::size_t index,
                                    const fs::path& folder) {

@@ -5,19 +5,13 @@
 
 #include <cstddef>
 #include <filesystem>
-#include <functional>
-#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
 
+#include "rigs/documents/json_edit.hpp"
+
 namespace rigs {
-
-// JSON pointer to text; numbers and booleans as written. Empty objects and arrays are left out.
-using Texts = std::map<std::string, std::string, std::less<>>;
-
-// Every text, number and boolean of a document that is JSON; throws EditError otherwise.
-Texts textsOf(std::string_view document);
 
 // The rig documents that the rig at `index` builds on, nearest first. Stops where one cannot be
 // read or leads out of the folder: readPlan() says why.

@@ -1,10 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// One rig, from the plan, the catalogue and other files.
+#include "rigs/plans/rig_reader.hpp"
+
 #include <algorithm>
 #include <deque>
 
 #include "rigs/documents/files.hpp"
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/documents/json_parse.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/layers.hpp"
+#include "rigs/plans/plan_names.hpp"
+#include "rigs/plans/supply_reader.hpp"
+#include "rigs/plans/vessel_reader.hpp"
 
 namespace rigs {
 namespace {
@@ -14,7 +21,7 @@ using namespace physics;
 
 // A rig that another is from. Its problems are told at the place that refers to it.
 struct Base {
-  std::string label;
+  std::string name;
   JsonDocument document;
   Problems problems;
 };
@@ -37,9 +44,7 @@ class Bases {
   void tell(const JsonCursor& rig, Problems& problems) const {
     for (const Base& base : bases_)
       for (const Problem& p : base.problems)
-        problems.push_back(
-            {p.severity, rig.where() + "/from",
-             "in " + base.label + (p.where.empty() ? "" : " at " + p.where) + ": " + p.message});
+        problems.push_back({p.severity, rig.where() + "/from", withinFile(base.name, p)});
   }
 
   bool failed() const {
@@ -55,13 +60,16 @@ class Bases {
     if (!name) return std::nullopt;
     if (name->ends_with(".json")) return openFile(at, *name, folder);
     if (const GenericRig* generic = catalogue().rig(*name))
-      return add(at, quotedText(*name), generic->document);
+      return add(at, *name, generic->document);
     std::vector<std::string_view> known;
     for (const GenericRig& rig : catalogue().rigs) known.push_back(rig.name);
-    const std::string_view near = nearestWord(*name, known);
-    at.error("from", quotedText(*name) + " is no rig of the catalogue; write " + choice(known) +
-                         ", or the relative path of a file that ends in .json" +
-                         (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+    at.error("from",
+             perhapsMeant(
+                 advised(Told(TOLD("Problem", "%1 is no rig of the catalogue"), Quoted{*name}),
+                         Told(TOLD("Problem",
+                                   "write %1, or the relative path of a file that ends in .json"),
+                              choice(known))),
+                 nearestWord(*name, known)));
     return std::nullopt;
   }
 
@@ -70,44 +78,50 @@ class Bases {
     const fs::path relative = fs::path(name).lexically_normal();
     // A plan from a stranger reads nothing but what came with it.
     if (relative.is_absolute() || relative.begin() == relative.end() || *relative.begin() == "..") {
-      at.error("from", quotedText(name) + " leads out of the plan's folder; write a path within " +
-                           "it, e.g. \"rigs/my-kettle.json\"");
+      at.error("from",
+               withExample(
+                   advised(Told(TOLD("Problem", "%1 leads out of the plan's folder"), Quoted{name}),
+                           Told(TOLD("Problem", "write a path within it"))),
+                   inQuotes("rigs/my-kettle.json")));
       return std::nullopt;
     }
     std::error_code ignored;
     const fs::path path = folder / relative;
     if (!fs::exists(path, ignored)) {
-      at.error("from", quotedText(name) + " is not there; looked for " + path.string());
+      at.error("from", advised(Told(TOLD("Problem", "%1 is not there"), Quoted{name}),
+                               Told(TOLD("Problem", "looked for %1"), Verbatim{path.string()})));
       return std::nullopt;
     }
     const fs::path real = fs::weakly_canonical(path, ignored);
     if (std::find(files_.begin(), files_.end(), real) != files_.end()) {
-      at.error("from", quotedText(name) + " is from itself, directly or over other files");
+      at.error("from", Told(TOLD("Problem", "%1 is from itself, directly or over other files"),
+                            Quoted{name}));
       return std::nullopt;
     }
     if (!fs::is_regular_file(path, ignored)) {
-      at.error("from", quotedText(name) + " is not a file");
+      at.error("from", Told(TOLD("Problem", "%1 is not a file"), Quoted{name}));
       return std::nullopt;
     }
     files_.push_back(real);
     folder = path.parent_path();
     try {
       constexpr std::size_t kLargestRig = 256 * 1024;
-      return add(at, quotedText(name), readText(path, kLargestRig));
+      return add(at, name, readText(path, kLargestRig));
     } catch (const FileError& error) {
-      at.error("from", error.what());
+      at.error("from", error.told());
       return std::nullopt;
     }
   }
 
-  std::optional<JsonCursor> add(const JsonCursor& at, std::string label, std::string_view text) {
+  std::optional<JsonCursor> add(const JsonCursor& at, std::string name, std::string_view text) {
     if (bases_.size() >= kLongestChain) {
-      at.error("from", "more than " + std::to_string(kLongestChain) +
-                           " rigs are from one another; keep fewer");
+      at.error("from", advised(Told(TOLD("Problem", "more than %1 rigs are from one another"),
+                                    Count{kLongestChain}),
+                               Told(TOLD("Problem", "keep fewer"))));
       return std::nullopt;
     }
     Base& base = bases_.emplace_back();
-    base.label = std::move(label);
+    base.name = std::move(name);
     base.document = parseJson(text, base.problems);
     if (!base.document) return std::nullopt;
     return JsonCursor(*base.document, base.problems).asObject();
@@ -146,16 +160,19 @@ bool fits(const Layers& rig, const Element& element, const Supply& supply) {
   const double lost =
       static_cast<double>(supply.cableLoop / (supply.cableLoop + resistance(element)));
   if (lost > 0.15)
-    rig.with("cable").warn("cable", "this cable would take " + format(lost, UnitSystem::SI) +
-                                        " of the power as heat; usual is below 5 %");
+    rig.with("cable").warn(
+        "cable", advised(Told(TOLD("Problem", "this cable would take %1 of the power as heat"),
+                              amount(lost)),
+                         Told(TOLD("Problem", "usual is below 5 %"))));
   return true;
 }
 
 bool fits(const Layers& rig, const Element& element, const Vessel& vessel) {
   if (element.topHeight < vessel.height) return true;
   rig.with("element").error(
-      "element", "the element's top at " + format(element.topHeight, UnitSystem::SI) +
-                     " is not below the vessel's rim at " + format(vessel.height, UnitSystem::SI));
+      "element",
+      Told(TOLD("Problem", "the element's top at %1 is not below the vessel's rim at %2"),
+           amount(element.topHeight), amount(vessel.height)));
   return false;
 }
 
@@ -167,8 +184,8 @@ std::optional<Jacket> readOwnJacket(const Layers& rig, bool hasLid) {
   auto jacket = object ? readJacket(*object) : std::nullopt;
   if (jacket && !jacket->lid.layers.empty() && !hasLid) {
     object->error("lid",
-                  "this jacket covers a lid, but the rig has none; add \"lid\" to the rig or "
-                  "leave this out");
+                  advised(Told(TOLD("Problem", "this jacket covers a lid, but the rig has none")),
+                          Told(TOLD("Problem", "add \"lid\" to the rig or leave this out"))));
     return std::nullopt;
   }
   return jacket;
@@ -183,7 +200,8 @@ std::optional<SupplyRead> readSecondSupply(const Layers& at,
   auto second = readSupply(at, "second_supply", "second_cable");
   if (needed || !elements) return second;
   at.with("second_supply")
-      .error("second_supply", "no element hangs on it; write \"wired\": \"two circuits\"");
+      .error("second_supply", advised(Told(TOLD("Problem", "no element hangs on it")),
+                                      Told(TOLD("Problem", "write \"wired\": \"two circuits\""))));
   return std::nullopt;
 }
 
@@ -211,7 +229,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                           "pump"});
   const auto name = at.with("name").text("name", kLongestName);
   if (name && name->find_first_not_of(' ') == std::string::npos)
-    at.with("name").error("name", "a rig needs a name that can be seen");
+    at.with("name").error("name", Told(TOLD("Problem", "a rig needs a name that can be seen")));
   const auto vessel = readVessel(at);
   const auto elements = readElements(at);
   auto supply = readSupply(at);
@@ -282,26 +300,6 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
 }
 
 }  // namespace
-
-std::optional<Problem> overVoltage(const Element& element, const Supply& supply) {
-  const std::string rated = format(element.ratedAt, UnitSystem::SI);
-  const std::string fed = format(supply.nominal, UnitSystem::SI);
-  const double times = static_cast<double>(supply.nominal / element.ratedAt);
-  const std::string power = formatNumber(times * times, {.significantDigits = 3, .decimals = {}});
-  if (times > kMostOverRated * (1.0 + 1e-9))
-    return Problem{Severity::Error, "",
-                   "an element of " + rated + " on " + fed + " would give " + power +
-                       " times its rated power and surface load. Supplies rise to 110 % of their "
-                       "nominal voltage and elements are made for that; this is above it all the "
-                       "time. Use one rated for " +
-                       fed};
-  if (times > 1.0 + kSameVoltage)
-    return Problem{Severity::Warning, "",
-                   "an element of " + rated + " on " + fed + " gives " + power +
-                       " times its rated power; that is within what supplies vary by, and more "
-                       "current than its name plate says"};
-  return std::nullopt;
-}
 
 std::optional<RigPlan> readRig(const JsonCursor& at, const fs::path& folder, const Jacket* compared,
                                Problems& problems) {

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Element, circuit and the cable between them.
-#include "physics/element.hpp"
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/plans/supply_reader.hpp"
+
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/plan_names.hpp"
 #include "rigs/plans/ranges.hpp"
 
 namespace rigs {
@@ -13,10 +15,12 @@ using namespace physics;
 void reportUnknownCircuit(const JsonCursor& at, const std::string& name) {
   std::vector<std::string_view> known;
   for (const Circuit& circuit : catalogue().circuits) known.push_back(circuit.name);
-  const std::string_view near = nearestWord(name, known);
-  at.error("from", quotedText(name) + " is no circuit of the catalogue; write " + choice(known) +
-                       ", or \"voltage\" and \"current\"" +
-                       (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+  at.error(
+      "from",
+      perhapsMeant(
+          advised(Told(TOLD("Problem", "%1 is no circuit of the catalogue"), Quoted{name}),
+                  Told(TOLD("Problem", "write %1, or \"voltage\" and \"current\""), choice(known))),
+          nearestWord(name, known)));
 }
 
 // What is known of the outlet and of what else hangs on the circuit.
@@ -102,7 +106,10 @@ std::optional<CableRead> readCable(const JsonCursor& at) {
   if (at.has("loop_resistance")) {
     for (const std::string_view key : {"length", "conductor", "temperature"}) {
       if (!at.has(key)) continue;
-      at.error(key, "the cable's resistance is stated already as \"loop_resistance\"; keep one");
+      at.error(key, advised(Told(TOLD("Problem",
+                                      "the cable's resistance is stated already as "
+                                      "\"loop_resistance\"")),
+                            Told(TOLD("Problem", "keep one"))));
       return std::nullopt;
     }
     const auto stated = at.quantity<Resistance>("loop_resistance", {ohms(0.0), ohms(10.0)});
@@ -126,8 +133,6 @@ std::optional<CableRead> readCable(const JsonCursor& at) {
   return read;
 }
 
-}  // namespace
-
 std::optional<Element> readElement(const Layers& at) {
   at.warnAboutKeysExcept({"power", "rated_voltage", "top_height", "note"});
   const auto power = at.with("power").quantity<Power>("power", {watts(50.0), watts(60e3)});
@@ -138,6 +143,8 @@ std::optional<Element> readElement(const Layers& at) {
   return Element{.rating = *power, .ratedAt = *voltage, .topHeight = *top};
 }
 
+}  // namespace
+
 std::optional<ElementsRead> readElements(const Layers& rig) {
   const JsonCursor& at = rig.withAny({"elements", "element"});
   if (!at.has("elements")) {
@@ -147,7 +154,9 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
     return ElementsRead{.elements = {*element}};
   }
   if (at.has("element")) {
-    at.error("elements", "both \"element\" and \"elements\" are stated; keep one of them");
+    at.error("elements",
+             advised(Told(TOLD("Problem", "both \"element\" and \"elements\" are stated")),
+                     Told(TOLD("Problem", "keep one of them"))));
     return std::nullopt;
   }
   enum class Wired { Parallel, Series, TwoCircuits };
@@ -165,8 +174,8 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
     read.elements.push_back(*element);
   }
   if (read.onTwoCircuits && read.elements.size() != 2) {
-    at.error("elements",
-             "two circuits feed two elements, not " + std::to_string(read.elements.size()));
+    at.error("elements", Told(TOLD("Problem", "two circuits feed two elements, not %1"),
+                              Count{static_cast<long long>(read.elements.size())}));
     return std::nullopt;
   }
   return read;

@@ -59,15 +59,6 @@ struct Tariff {
   bool operator==(const Tariff&) const = default;
 };
 
-// A dated example that a plan's tariff may be from. Neither seasons nor holidays are modelled: each
-// document is one season's prices, and a holiday is a plan's "day": "weekend".
-struct BundledTariff {
-  std::string region, about;
-  Tariff tariff;
-};
-// Read once, on first use; in the order of their file names.
-const std::vector<BundledTariff>& bundledTariffs();
-
 // Money for energy drawn evenly between two clock times, from midnight of the day; beyond 24 h the
 // next day's prices are the same. `usedBefore` comes on top of the month's use. A tariff by the
 // hour with to == from is asked at that instant. Precondition: a stated tariff.

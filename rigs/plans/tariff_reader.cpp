@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// When the brewing happens and what energy costs then.
+#include "rigs/plans/tariff_reader.hpp"
+
 #include <algorithm>
 #include <cassert>
 #include <charconv>
@@ -7,7 +8,9 @@
 #include <string_view>
 
 #include "rigs/documents/embedded.hpp"
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/documents/json_parse.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/plan_names.hpp"
 
 namespace rigs {
 namespace {
@@ -88,10 +91,17 @@ bool isDate(std::string_view text) {
   return text[7] == '-' && 1 <= day && day <= 31;
 }
 
-std::string clockText(Time t) {
+// As a document writes it; "24:00" is the end of the day.
+Verbatim clockText(Time t) {
   const int minute = static_cast<int>(inMinutes(t) + 0.5);
   const auto two = [](int n) { return std::string(n < 10 ? "0" : "") + std::to_string(n); };
-  return two(minute / 60) + ':' + two(minute % 60);
+  return {two(minute / 60) + ':' + two(minute % 60)};
+}
+
+Told noPrice(Time from, Time to) {
+  return advised(
+      Told(TOLD("Problem", "no price is stated from %1 to %2"), clockText(from), clockText(to)),
+      Told(TOLD("Problem", "cover the whole day")));
 }
 
 // Every price of one tariff, in one currency.
@@ -102,15 +112,17 @@ class Prices {
     if (!text) return std::nullopt;
     const auto price = priceFrom(*text);
     if (!price) {
-      at.error("price", quotedText(*text) +
-                            " is no price of energy; write number, currency and \"/kWh\", e.g. "
-                            "\"0.28 EUR/kWh\"");
+      at.error("price",
+               withExample(advised(Told(TOLD("Problem", "%1 is no price of energy"), Quoted{*text}),
+                                   Told(TOLD("Problem", "write number, currency and \"/kWh\""))),
+                           inQuotes("0.28 EUR/kWh")));
       return std::nullopt;
     }
     if (currency_.empty()) currency_ = price->currency;
     if (price->currency != currency_) {
-      at.error("price", "this price is in " + quotedText(price->currency) + ", those before in " +
-                            quotedText(currency_) + "; keep to one");
+      at.error("price", advised(Told(TOLD("Problem", "this price is in %1, those before in %2"),
+                                     Quoted{price->currency}, Quoted{currency_}),
+                                Told(TOLD("Problem", "keep to one"))));
       return std::nullopt;
     }
     return price->perKilowattHour;
@@ -139,8 +151,10 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
       continue;
     }
     if (*from == *to) {
-      at.error("to", "a window from " + clockText(*from) + " to " + clockText(*to) +
-                         " has no length; for a whole day write from \"00:00\" to \"24:00\"");
+      at.error("to",
+               advised(Told(TOLD("Problem", "a window from %1 to %2 has no length"),
+                            clockText(*from), clockText(*to)),
+                       Told(TOLD("Problem", "for a whole day write from \"00:00\" to \"24:00\""))));
       timed = false;
     } else if (*from < *to) {
       windows.push_back({*from, *to, price.value_or(0.0)});
@@ -154,17 +168,15 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
                    [](const PriceWindow& a, const PriceWindow& b) { return a.from < b.from; });
   Time covered = seconds(0.0);
   for (const PriceWindow& window : windows) {
-    if (window.from > covered)
-      times.error(day, "no price is stated from " + clockText(covered) + " to " +
-                           clockText(window.from) + "; cover the whole day");
+    if (window.from > covered) times.error(day, noPrice(covered, window.from));
     if (window.from < covered)
-      times.error(day, "two prices are stated from " + clockText(window.from) + " to " +
-                           clockText(std::min(covered, window.to)) + "; keep one");
+      times.error(day,
+                  advised(Told(TOLD("Problem", "two prices are stated from %1 to %2"),
+                               clockText(window.from), clockText(std::min(covered, window.to))),
+                          Told(TOLD("Problem", "keep one"))));
     covered = std::max(covered, window.to);
   }
-  if (covered < hours(24.0))
-    times.error(day,
-                "no price is stated from " + clockText(covered) + " to 24:00; cover the whole day");
+  if (covered < hours(24.0)) times.error(day, noPrice(covered, hours(24.0)));
   if (!good) return {};
   return windows;
 }
@@ -188,15 +200,15 @@ void readTiers(const JsonCursor& at, Tariff& tariff, Prices& prices) {
     tier.warnAboutKeysExcept({"up_to", "price", "note"});
     const bool last = i + 1 == entries->size();
     if (last && tier.has("up_to"))
-      tier.error("up_to",
-                 "nothing is stated for use beyond this; leave \"up_to\" of the last tier "
-                 "out");
+      tier.error("up_to", advised(Told(TOLD("Problem", "nothing is stated for use beyond this")),
+                                  Told(TOLD("Problem", "leave \"up_to\" of the last tier out"))));
     const auto upTo =
         last ? std::nullopt : std::optional<Energy>(tier.quantity<Energy>("up_to", kMonths));
     const auto price = prices.read(tier);
     if (upTo && *upTo <= before)
-      tier.error("up_to", "this tier ends at " + format(*upTo, UnitSystem::SI) +
-                              ", where the one before has ended already");
+      tier.error("up_to", Told(TOLD("Problem",
+                                    "this tier ends at %1, where the one before has ended already"),
+                               amount(*upTo)));
     if (upTo) before = *upTo;
     if (price) tariff.tiers.push_back({upTo, *price});
   }
@@ -210,9 +222,10 @@ const Tariff* tariffFrom(const JsonCursor& at) {
     if (bundled.tariff.name == *name) return &bundled.tariff;
     known.push_back(bundled.tariff.name);
   }
-  const std::string_view near = nearestWord(*name, known);
-  at.error("from", quotedText(*name) + " is no bundled tariff; write " + choice(known) +
-                       (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+  at.error("from",
+           perhapsMeant(advised(Told(TOLD("Problem", "%1 is no bundled tariff"), Quoted{*name}),
+                                writeOneOf(known)),
+                        nearestWord(*name, known)));
   return nullptr;
 }
 
@@ -224,8 +237,10 @@ bool readPrices(const JsonCursor& at, Tariff& tariff) {
     at.error(at.has("times")   ? "times"
              : at.has("tiers") ? "tiers"
                                : "price",
-             "a tariff has one \"price\", or prices by \"times\", or by \"tiers\", or those it is "
-             "\"from\"; keep one");
+             advised(Told(TOLD("Problem",
+                               "a tariff has one \"price\", or prices by \"times\", or by "
+                               "\"tiers\", or those it is \"from\"")),
+                     Told(TOLD("Problem", "keep one"))));
     return false;
   }
   if (at.has("from")) {
@@ -282,9 +297,10 @@ std::optional<Time> readClock(const JsonCursor& at, std::string_view key,
   const bool midnightAfter = clock && *clock >= hours(24.0);
   // Days begin before midnight; windows of prices may end at it.
   if (clock && (!midnightAfter || key == "to")) return clock;
-  at.error(key, quotedText(*text) +
-                    " is no time of day; write hours and minutes from 00:00 to 23:59, e.g. "
-                    "\"08:00\"");
+  at.error(key, withExample(
+                    advised(Told(TOLD("Problem", "%1 is no time of day"), Quoted{*text}),
+                            Told(TOLD("Problem", "write hours and minutes from 00:00 to 23:59"))),
+                    inQuotes("08:00")));
   return std::nullopt;
 }
 
@@ -312,11 +328,14 @@ std::optional<Tariff> readTariff(const JsonCursor& at) {
   const auto source = at.optionalText(
       "co2_source", at.has("co2_per_kWh") ? std::string() : tariff.co2Source, kLongestNote);
   if (at.has("co2_per_kWh") && source && source->empty())
-    at.warn("co2_per_kWh", "no source is stated for this figure; write \"co2_source\"");
+    at.warn("co2_per_kWh", advised(Told(TOLD("Problem", "no source is stated for this figure")),
+                                   Told(TOLD("Problem", "write \"co2_source\""))));
   if (dated && !dated->empty() && !isDate(*dated)) {
-    at.error("dated", quotedText(*dated) +
-                          " is no date; write year and month, e.g. \"2026-01\", or a day, e.g. "
-                          "\"2026-01-31\"");
+    at.error("dated",
+             withExample(
+                 advised(Told(TOLD("Problem", "%1 is no date"), Quoted{*dated}),
+                         Told(TOLD("Problem", "write year and month, e.g. \"2026-01\", or a day"))),
+                 inQuotes("2026-01-31")));
     good = false;
   }
   for (const auto& [key, value] :
@@ -328,7 +347,8 @@ std::optional<Tariff> readTariff(const JsonCursor& at) {
   }
   if (tariff.brewFrom.has_value() != tariff.brewUntil.has_value()) {
     at.error(tariff.brewFrom ? "brew_until" : "brew_from",
-             "a window for the start has both ends; write \"brew_from\" and \"brew_until\"");
+             advised(Told(TOLD("Problem", "a window for the start has both ends")),
+                     Told(TOLD("Problem", "write \"brew_from\" and \"brew_until\""))));
     good = false;
   }
   if (at.has("brews_per_year")) {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The kettle itself, its lid, and what it stands on.
+#include "rigs/plans/vessel_reader.hpp"
+
 #include <algorithm>
 #include <numbers>
 
-#include "physics/vessel.hpp"
-#include "rigs/plans/plan_parts.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/plan_names.hpp"
 
 namespace rigs {
 namespace {
@@ -19,7 +21,9 @@ struct Face {
 // How a face of a material looks: a word, or an emissivity.
 std::optional<Face> readFinish(const JsonCursor& at, const Material& material) {
   if (at.has("finish") && at.has("emissivity")) {
-    at.error("emissivity", "both a finish and an emissivity are stated; keep one of them");
+    at.error("emissivity",
+             advised(Told(TOLD("Problem", "both a finish and an emissivity are stated")),
+                     Told(TOLD("Problem", "keep one of them"))));
     return std::nullopt;
   }
   if (at.has("emissivity")) {
@@ -35,20 +39,25 @@ std::optional<Face> readFinish(const JsonCursor& at, const Material& material) {
     const Finish& usual = material.finishes.front();
     if (words.size() <= 1 || usual.word == "enamel" || usual.word == "plastic")
       return Face{.emissivity = usual.emissivity, .finish = usual.word};
-    at.error("finish", "how does the " + material.name + " look? Write " + choice(words) +
-                           ", or an \"emissivity\" from 0.01 to 1");
+    at.error(
+        "finish",
+        Told(TOLD("Problem", "how does the %1 look? Write %2, or an \"emissivity\" from 0.01 to 1"),
+             Bundled{"Catalogue", material.name}, choice(words)));
     return std::nullopt;
   }
   const auto word = at.text("finish", kLongestName);
   if (!word) return std::nullopt;
   if (const Finish* finish = material.finish(*word); finish && !word->empty())
     return Face{.emissivity = finish->emissivity, .finish = finish->word};
-  const std::string_view near = nearestWord(*word, words);
-  at.error("finish", quotedText(*word) + " is no known look of " + material.name +
-                         (words.empty() ? "; leave it out, or write an \"emissivity\""
-                                        : "; write " + choice(words) +
-                                              ", or an \"emissivity\" from 0.01 to 1") +
-                         (near.empty() ? "" : "; perhaps \"" + std::string(near) + "\" was meant"));
+  at.error("finish",
+           perhapsMeant(
+               advised(Told(TOLD("Problem", "%1 is no known look of %2"), Quoted{*word},
+                            Bundled{"Catalogue", material.name}),
+                       words.empty()
+                           ? Told(TOLD("Problem", "leave it out, or write an \"emissivity\""))
+                           : Told(TOLD("Problem", "write %1, or an \"emissivity\" from 0.01 to 1"),
+                                  choice(words))),
+               nearestWord(*word, words)));
   return std::nullopt;
 }
 
@@ -90,9 +99,10 @@ std::optional<VesselRead> readShell(const Layers& at) {
   const Mass computed = shellMass(read.bare, material->density);
   read.bare.mass = mass.value_or(computed);
   if (mass && (*mass < 0.3 * computed || *mass > 6.0 * computed))
-    at.with("mass").warn("mass", format(*mass, UnitSystem::SI) + " is far from the " +
-                                     format(computed, UnitSystem::SI) +
-                                     " that the stated size and wall would weigh");
+    at.with("mass").warn(
+        "mass",
+        Told(TOLD("Problem", "%1 is far from the %2 that the stated size and wall would weigh"),
+             amount(*mass), amount(computed)));
   return read;
 }
 
@@ -123,8 +133,11 @@ std::optional<LidUse> readOpen(const JsonCursor& at) {
   if (!strike || !mash || !heating || !boil) return std::nullopt;
   if (*boil < 0.05)
     at.warn("boil",
-            "never boil under a closed lid: it boils over, and in a tight vessel pressure "
-            "rises; leave at least a gap, e.g. \"25 %\"");
+            withExample(advised(Told(TOLD("Problem",
+                                          "never boil under a closed lid: it boils over, and in a "
+                                          "tight vessel pressure rises")),
+                                Told(TOLD("Problem", "leave at least a gap"))),
+                        inQuotes("25 %")));
   return LidUse{.strike = *strike, .mash = *mash, .heating = *heating, .boil = *boil};
 }
 

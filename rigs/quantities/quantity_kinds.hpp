@@ -1,90 +1,94 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What parser and printer both know about each kind of quantity.
+// What can be written down, and which C++ type stands for it.
 #pragma once
 
-#include <array>
-#include <string_view>
+#include "physics/units.hpp"
 
-#include "rigs/quantities/quantity_text.hpp"
-#include "rigs/quantities/unit_table.hpp"
+namespace rigs {
 
-namespace rigs::detail {
+// A share of a whole per time, such as boil-off in percent of the volume per hour.
+using FractionPerTime = physics::Quantity<physics::si::frequency>;
 
-struct KindFacts {
-  QuantityKind kind;
-  std::string_view name;      // "a power"
-  std::string_view example;   // "3000 W"
-  std::string_view units;     // the usual ones, for messages; the first is offered for bare numbers
-  std::string_view coherent;  // SI, as a unit that parses
+enum class QuantityKind {
+  Fraction,
+  FractionRate,
+  Power,
+  Energy,
+  Volume,
+  Mass,
+  Temperature,
+  TemperatureDifference,
+  TemperatureRate,
+  Time,
+  Length,
+  Area,
+  Velocity,
+  Voltage,
+  Current,
+  Resistance,
+  ResistancePerLength,
+  Pressure,
+  ThermalInsulance,
+  ThermalConductivity,
+  HeatTransferCoefficient,
+  ThermalConductance,
+  HeatCapacity,
+  SpecificHeat,
+  SpecificEnergy,
+  HeatFlux,
+  MassDensity,
+  VolumePerMass,
+  MassFlow,
+  MassFlux,
+  VolumeFlow,
 };
 
-// In the order of the enumeration.
-inline constexpr std::array kKindFacts{
-    KindFacts{QuantityKind::Fraction, "a share", "4.5 %", "%", "%"},
-    KindFacts{QuantityKind::FractionRate, "a share per time", "8 %/h", "%/h, %/min", "s^-1"},
-    KindFacts{QuantityKind::Power, "a power", "3000 W", "W, kW, hp, Btu/h", "W"},
-    KindFacts{QuantityKind::Energy, "an energy", "2.4 kWh", "kWh, Wh, kJ, MJ, Btu", "J"},
-    KindFacts{QuantityKind::Volume, "a volume", "27 L", "L, mL, US gal, US qt, imp gal", "m^3"},
-    KindFacts{QuantityKind::Mass, "a mass", "6.5 kg", "kg, g, lb, oz", "kg"},
-    KindFacts{QuantityKind::Temperature, "a temperature", "66.7 °C", "°C, °F, K", "K"},
-    KindFacts{QuantityKind::TemperatureDifference, "a temperature difference", "2 K", "K, °C, °F",
-              "K"},
-    KindFacts{QuantityKind::TemperatureRate, "a temperature change per time", "1 °C/min",
-              "°C/min, K/min, °F/min", "K/s"},
-    KindFacts{QuantityKind::Time, "a time", "1 h 30 min", "min, h, s", "s"},
-    KindFacts{QuantityKind::Length, "a length", "355 mm", "mm, cm, m, in, ft", "m"},
-    KindFacts{QuantityKind::Area, "an area", "0.1 m2", "m2, cm2, mm2, in2, ft2, AWG", "m^2"},
-    KindFacts{QuantityKind::Velocity, "a speed", "0.5 m/s", "m/s, km/h, ft/min, mph", "m/s"},
-    KindFacts{QuantityKind::Voltage, "a voltage", "230 V", "V, kV", "V"},
-    KindFacts{QuantityKind::Current, "a current", "15 A", "A, mA", "A"},
-    KindFacts{QuantityKind::Resistance, "an electrical resistance", "17.6 ohm", "ohm, mohm", "ohm"},
-    KindFacts{QuantityKind::ResistancePerLength, "an electrical resistance per length",
-              "8.3 mohm/m", "mohm/m, ohm/km, mohm/ft", "ohm/m"},
-    KindFacts{QuantityKind::Pressure, "a pressure", "101.3 kPa", "kPa, hPa, mbar, inHg, psi", "Pa"},
-    KindFacts{QuantityKind::ThermalInsulance, "a thermal resistance of an area", "0.3 m2*K/W",
-              R"(m2*K/W, ft2*h*degF/Btu, or as "R 1.8")", "m^2*K/W"},
-    KindFacts{QuantityKind::ThermalConductivity, "a thermal conductivity", "0.035 W/(m K)",
-              "W/(m K), Btu/(h ft °F)", "W/(m*K)"},
-    KindFacts{QuantityKind::HeatTransferCoefficient, "a heat transfer coefficient", "10 W/(m2 K)",
-              "W/(m2 K), Btu/(h ft2 °F)", "W/(m^2*K)"},
-    KindFacts{QuantityKind::ThermalConductance, "a heat loss per degree", "5 W/K",
-              "W/K, Btu/(h °F)", "W/K"},
-    KindFacts{QuantityKind::HeatCapacity, "a heat capacity", "2.5 kJ/K", "J/K, kJ/K, Wh/K, Btu/°F",
-              "J/K"},
-    KindFacts{QuantityKind::SpecificHeat, "a specific heat", "500 J/(kg K)",
-              "J/(kg K), kJ/(kg K), Btu/(lb °F)", "J/(kg*K)"},
-    KindFacts{QuantityKind::SpecificEnergy, "an energy per mass", "2257 kJ/kg",
-              "J/kg, kJ/kg, Btu/lb", "J/kg"},
-    KindFacts{QuantityKind::HeatFlux, "a power per area", "10 W/cm2", "W/m2, W/cm2, W/in2",
-              "W/m^2"},
-    KindFacts{QuantityKind::MassDensity, "a density", "7900 kg/m3", "kg/m3, kg/L, lb/ft3",
-              "kg/m^3"},
-    KindFacts{QuantityKind::VolumePerMass, "a volume per mass", "0.8 L/kg",
-              "L/kg, US qt/lb, US gal/lb", "m^3/kg"},
-    KindFacts{QuantityKind::MassFlow, "a mass per time", "2 kg/h", "kg/h, g/s, lb/h", "kg/s"},
-    KindFacts{QuantityKind::MassFlux, "a mass per area and time", "3 kg/(m2 h)",
-              "kg/(m2 h), lb/(ft2 h)", "kg/(m^2*s)"},
-    KindFacts{QuantityKind::VolumeFlow, "a volume per time", "3.5 L/h", "L/h, L/min, US gal/h",
-              "m^3/s"},
+// Which text belongs to which C++ type; a bare double is a fraction (of 1).
+template <class Q>
+struct KindOf;
+template <QuantityKind K>
+struct IsKind {
+  static constexpr QuantityKind kind = K;
+};
+// clang-format off
+template <> struct KindOf<double> : IsKind<QuantityKind::Fraction> {};
+template <> struct KindOf<FractionPerTime> : IsKind<QuantityKind::FractionRate> {};
+template <> struct KindOf<physics::Power> : IsKind<QuantityKind::Power> {};
+template <> struct KindOf<physics::Energy> : IsKind<QuantityKind::Energy> {};
+template <> struct KindOf<physics::Volume> : IsKind<QuantityKind::Volume> {};
+template <> struct KindOf<physics::Mass> : IsKind<QuantityKind::Mass> {};
+template <> struct KindOf<physics::Temperature> : IsKind<QuantityKind::Temperature> {};
+template <> struct KindOf<physics::TemperatureDifference> : IsKind<QuantityKind::TemperatureDifference> {};
+template <> struct KindOf<physics::TemperatureRate> : IsKind<QuantityKind::TemperatureRate> {};
+template <> struct KindOf<physics::Time> : IsKind<QuantityKind::Time> {};
+template <> struct KindOf<physics::Length> : IsKind<QuantityKind::Length> {};
+template <> struct KindOf<physics::Area> : IsKind<QuantityKind::Area> {};
+template <> struct KindOf<physics::Velocity> : IsKind<QuantityKind::Velocity> {};
+template <> struct KindOf<physics::Voltage> : IsKind<QuantityKind::Voltage> {};
+template <> struct KindOf<physics::Current> : IsKind<QuantityKind::Current> {};
+template <> struct KindOf<physics::Resistance> : IsKind<QuantityKind::Resistance> {};
+template <> struct KindOf<physics::ResistancePerLength> : IsKind<QuantityKind::ResistancePerLength> {};
+template <> struct KindOf<physics::Pressure> : IsKind<QuantityKind::Pressure> {};
+template <> struct KindOf<physics::ThermalInsulance> : IsKind<QuantityKind::ThermalInsulance> {};
+template <> struct KindOf<physics::ThermalConductivity> : IsKind<QuantityKind::ThermalConductivity> {};
+template <> struct KindOf<physics::HeatTransferCoefficient> : IsKind<QuantityKind::HeatTransferCoefficient> {};
+template <> struct KindOf<physics::ThermalConductance> : IsKind<QuantityKind::ThermalConductance> {};
+template <> struct KindOf<physics::HeatCapacity> : IsKind<QuantityKind::HeatCapacity> {};
+template <> struct KindOf<physics::SpecificHeat> : IsKind<QuantityKind::SpecificHeat> {};
+template <> struct KindOf<physics::SpecificEnergy> : IsKind<QuantityKind::SpecificEnergy> {};
+template <> struct KindOf<physics::HeatFlux> : IsKind<QuantityKind::HeatFlux> {};
+template <> struct KindOf<physics::MassDensity> : IsKind<QuantityKind::MassDensity> {};
+template <> struct KindOf<physics::VolumePerMass> : IsKind<QuantityKind::VolumePerMass> {};
+template <> struct KindOf<physics::MassFlow> : IsKind<QuantityKind::MassFlow> {};
+template <> struct KindOf<physics::MassFlux> : IsKind<QuantityKind::MassFlux> {};
+template <> struct KindOf<physics::VolumeFlow> : IsKind<QuantityKind::VolumeFlow> {};
+// clang-format on
+
+template <class Q>
+inline constexpr QuantityKind kKindOf = KindOf<Q>::kind;
+template <class Q>
+concept Writable = requires {
+  KindOf<Q>::kind;
 };
 
-inline const KindFacts& factsOf(QuantityKind kind) {
-  return kKindFacts[static_cast<std::size_t>(kind)];
-}
-
-// The unit of a label of ours. Labels that do not parse are a mistake of ours, too.
-Unit unitOf(std::string_view label);
-
-inline double toSi(double number, const Unit& unit) {
-  return number * unit.numerator / unit.denominator;
-}
-inline double fromSi(double si, const Unit& unit) { return si * unit.denominator / unit.numerator; }
-// Temperature points have a zero of their own.
-inline double pointToSi(double number, const Unit& unit) {
-  return (number + unit.pointShift) * unit.numerator / unit.denominator;
-}
-inline double pointFromSi(double si, const Unit& unit) {
-  return si * unit.denominator / unit.numerator - unit.pointShift;
-}
-
-}  // namespace rigs::detail
+}  // namespace rigs

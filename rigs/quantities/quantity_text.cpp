@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The parser; the printer is in quantity_format.cpp.
+// The parser; the printer is in quantity_text_format.cpp.
 #include "rigs/quantities/quantity_text.hpp"
 
 #include <algorithm>
@@ -8,12 +8,14 @@
 #include <utility>
 
 #include "physics/element.hpp"
-#include "rigs/quantities/quantity_kinds.hpp"
+#include "rigs/quantities/kind_facts.hpp"
+#include "rigs/quantities/unit_expression.hpp"
 
 namespace rigs {
 namespace {
 
 using detail::factsOf;
+using Kind = QuantityFault::Kind;
 
 // No quantity needs more; longer text is a pasted accident.
 constexpr std::size_t kLongestText = 200;
@@ -23,12 +25,11 @@ bool isDigit(char c) { return '0' <= c && c <= '9'; }
 struct Number {
   double value = 0.0;
   std::size_t end = 0;
-  bool whole = false;     // digits only
-  bool missing = false;   // what stands there does not begin as a number
-  std::string problem{};  // the end of a sentence about the text
+  bool whole = false;  // digits only
+  std::optional<QuantityFault> fault{};
 };
 
-Number broken(std::string problem) { return {.problem = std::move(problem)}; }
+Number broken(Kind kind) { return {.fault = QuantityFault{.kind = kind}}; }
 
 // One pass over `text` from `at` on; never looks beyond the end.
 class NumberReader {
@@ -37,8 +38,7 @@ class NumberReader {
 
   Number read() {
     if (peek() == '-' || peek() == '+') take();
-    if (!isDigit(peek()) && !(separatorHere() && isDigit(peek(1))))
-      return {.missing = true, .problem = "does not start with a number"};
+    if (!isDigit(peek()) && !(separatorHere() && isDigit(peek(1)))) return broken(Kind::NoNumber);
     const std::size_t wholeDigits = digits();
     const bool leadingZero = wholeDigits > 0 && digits_[digits_.size() - wholeDigits] == '0';
     bool plain = true;
@@ -48,10 +48,7 @@ class NumberReader {
       digits_ += '.';
       ++at_;
       const std::size_t decimals = digits();
-      if (separatorHere() && isDigit(peek(1)))
-        return broken(
-            "has more than one decimal sign; write it without grouping the digits, "
-            R"(e.g. "1250.5")");
+      if (separatorHere() && isDigit(peek(1))) return broken(Kind::TwoDecimalSigns);
       if (comma && decimals == 3 && 1 <= wholeDigits && wholeDigits <= 3 && !leadingZero)
         return twoReadings();
     }
@@ -65,7 +62,7 @@ class NumberReader {
       }
     }
     Number result{.end = at_, .whole = plain};
-    if (!value(digits_, result.value)) return broken("is too large or too small a number");
+    if (!value(digits_, result.value)) return broken(Kind::TooLargeOrSmall);
     return plain ? withFraction(result) : result;
   }
 
@@ -90,7 +87,7 @@ class NumberReader {
   Number twoReadings() const {
     const std::size_t point = digits_.find('.');
     const std::string joined = digits_.substr(0, point) + digits_.substr(point + 1);
-    return broken("can be read as " + joined + " or as " + digits_ + "; write one of these");
+    return {.fault = QuantityFault{.kind = Kind::TwoReadings, .instead = {joined, digits_}}};
   }
 
   // "1/2" and "1 1/2"; `whole` is what stands before.
@@ -101,8 +98,7 @@ class NumberReader {
     if (peek() == ' ' && isDigit(peek(1))) {
       std::size_t ahead = 1;
       while (isDigit(peek(ahead))) ++ahead;
-      if (peek(ahead) != '/' || !isDigit(peek(ahead + 1)))
-        return broken("has its digits in groups; write them without spaces");
+      if (peek(ahead) != '/' || !isDigit(peek(ahead + 1))) return broken(Kind::GroupedDigits);
       mixed = true;
       above = std::string(text_.substr(at_ + 1, ahead - 1));
       at_ += ahead;
@@ -115,7 +111,7 @@ class NumberReader {
     double denominator = 0.0;
     if (!value(above, numerator) || !value(text_.substr(start, at_ - start), denominator) ||
         denominator == 0.0)
-      return broken("has a fraction without a value");
+      return broken(Kind::NoSuchFraction);
     const double part = numerator / denominator;
     whole.value = !mixed ? part : negative ? whole.value - part : whole.value + part;
     whole.end = at_;
@@ -130,45 +126,28 @@ class NumberReader {
 
 struct Parsed {
   std::optional<double> si{};
-  std::string problem{};                 // the end of a sentence about the text
+  std::optional<QuantityFault> fault{};
   std::optional<Unit> unit{};            // set where the text was one number and one unit
   std::string unitText{};                // as printed after a number
   UnitSystem fallback = UnitSystem::SI;  // where it was something else
 };
 
-Parsed failed(std::string problem) { return {.problem = std::move(problem)}; }
-
-std::string howTo(QuantityKind kind) {
-  const auto& facts = factsOf(kind);
-  const bool several = facts.units.find(',') != std::string_view::npos;
-  return std::string("write it with ") + (several ? "one of " : "") + std::string(facts.units) +
-         ", e.g. \"" + std::string(facts.example) + '"';
-}
-
-// Sentences with a semicolon have their own advice.
-std::string advised(const std::string& problem, QuantityKind kind) {
-  return problem.find(';') == std::string::npos ? problem + "; " + howTo(kind) : problem;
-}
+Parsed failed(QuantityFault fault) { return {.fault = std::move(fault)}; }
+Parsed failed(Kind kind) { return failed(QuantityFault{.kind = kind}); }
 
 Parsed finished(double si, QuantityKind kind) {
-  if (!std::isfinite(si)) return failed("is too large or too small a number");
-  if (kind == QuantityKind::Temperature && si < 0.0) return failed("lies below absolute zero");
+  if (!std::isfinite(si)) return failed(Kind::TooLargeOrSmall);
+  if (kind == QuantityKind::Temperature && si < 0.0) return failed(Kind::BelowAbsoluteZero);
   return {.si = si == 0.0 ? 0.0 : si};
 }
 
-std::string wrongDimension(QuantityKind kind, const Unit& unit, std::string_view unitText) {
-  const auto& wanted = factsOf(kind);
+QuantityFault otherQuantity(const Unit& unit, std::string_view unitText) {
+  QuantityFault fault{.kind = Kind::OtherQuantity, .part = std::string(unitText)};
   const auto other = std::find_if(
       detail::kKindFacts.begin(), detail::kKindFacts.end(),
       [&](const auto& f) { return detail::unitOf(f.coherent).dimension == unit.dimension; });
-  std::string message =
-      other == detail::kKindFacts.end()
-          ? "has a unit that does not measure " + std::string(wanted.name)
-          : "is " + std::string(other->name) + "; " + std::string(wanted.name) + " is needed";
-  message += ", e.g. \"" + std::string(wanted.example) + '"';
-  if (kind == QuantityKind::Time && unitText == "m") message += R"(; minutes are "min")";
-  if (kind == QuantityKind::Volume && unitText == "oz") message += R"(; fluid ounces are "fl oz")";
-  return message;
+  if (other != detail::kKindFacts.end()) fault.measured = other->kind;
+  return fault;
 }
 
 // "R 1.8", "R-13" (a dash, not a minus), "RSI 0.3". Nullopt where it is not of this form.
@@ -181,11 +160,10 @@ std::optional<Parsed> labelledInsulance(std::string_view plain) {
     plain.remove_prefix(1);
   if (plain.empty() || !isDigit(plain.front())) return std::nullopt;
   const Number number = NumberReader(plain, 0).read();
-  if (!number.problem.empty()) return failed(number.problem);
+  if (number.fault) return failed(*number.fault);
   const std::string_view label = metric ? "m²·K/W" : "ft²·h·°F/Btu";
   if (number.end != plain.size())
-    return failed("has more after the number; \"" + std::string(metric ? "RSI" : "R") +
-                  "\" already means " + std::string(label));
+    return failed({.kind = Kind::MoreAfterNumber, .part = metric ? "RSI" : "R"});
   Parsed result =
       finished(detail::toSi(number.value, detail::unitOf(label)), QuantityKind::ThermalInsulance);
   result.fallback = metric ? UnitSystem::SI : UnitSystem::UsCustomary;
@@ -211,24 +189,21 @@ std::optional<Parsed> wireGauge(std::string_view plain) {
   const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), gauge);
   const bool inTable = zeros ? 1 <= gauge && gauge <= 4 : 0 <= gauge && gauge <= 40;
   if (error != std::errc{} || end != plain.data() + plain.size() || !inTable)
-    return failed(R"(is no wire gauge; they run from "4/0 AWG" to "40 AWG")");
+    return failed(Kind::NoWireGauge);
   const double n = zeros ? 1.0 - gauge : gauge;
   return finished(physics::inSquareMetres(physics::wireGaugeArea(n)), QuantityKind::Area);
 }
 
 Parsed bareNumber(double number, std::string_view digits, QuantityKind kind) {
-  const auto& facts = factsOf(kind);
   if (kind == QuantityKind::Fraction) {
     if (0.0 <= number && number <= 1.0) {
       Parsed result = finished(number, kind);
       result.unit = Unit{};
       return result;
     }
-    return failed("is not between 0 and 1; write \"" + std::string(digits) + " %\" for percent");
+    return failed({.kind = Kind::NoShare, .part = std::string(digits)});
   }
-  const std::string_view first = facts.units.substr(0, facts.units.find(','));
-  return failed("has no unit; write it with one of " + std::string(facts.units) + ", e.g. \"" +
-                std::string(digits) + ' ' + std::string(first) + '"');
+  return failed({.kind = Kind::NoUnit, .part = std::string(digits)});
 }
 
 bool allowsLadder(QuantityKind kind) {
@@ -247,12 +222,10 @@ Parsed sumOfTerms(const std::vector<Term>& terms, QuantityKind kind, bool negati
   for (std::size_t i = 0; i < terms.size(); ++i) {
     const Unit& unit = terms[i].unit.unit;
     const double si = detail::toSi(std::abs(terms[i].number.value), unit);
-    if (i + 1 < terms.size() && !terms[i].number.whole)
-      return failed("has a broken number before its last unit; write one number and one unit");
+    if (i + 1 < terms.size() && !terms[i].number.whole) return failed(Kind::BrokenNumberInside);
     if (unit.ladder == Ladder::None || unit.ladder != terms.front().unit.unit.ladder)
-      return failed("joins units that are not written one after another; " + howTo(kind));
-    if (i > 0 && si >= detail::toSi(1.0, terms[i - 1].unit.unit))
-      return failed("has a part that is not smaller than the unit before it");
+      return failed(Kind::NoLadder);
+    if (i > 0 && si >= detail::toSi(1.0, terms[i - 1].unit.unit)) return failed(Kind::NotSmaller);
     sum += si;
   }
   Parsed result = finished(negative ? -sum : sum, kind);
@@ -265,22 +238,22 @@ Parsed oneTerm(const Term& term, QuantityKind kind) {
   const Unit& unit = term.unit.unit;
   if (unit.dimension != detail::unitOf(factsOf(kind).coherent).dimension ||
       (point && !term.unit.single))
-    return failed(wrongDimension(kind, unit, term.unitText));
+    return failed(otherQuantity(unit, term.unitText));
   Parsed result = finished(
       point ? detail::pointToSi(term.number.value, unit) : detail::toSi(term.number.value, unit),
       kind);
   result.unit = unit;
   result.unitText = printedCharacters(term.unitText);
+  if (result.fault) result.fault->part = result.unitText;
   return result;
 }
 
 Parsed parse(QuantityKind kind, std::string_view text) {
-  if (text.size() > kLongestText) return failed("is too long for a quantity; " + howTo(kind));
+  if (text.size() > kLongestText) return failed(Kind::TooLong);
   const std::string plain = plainCharacters(text);
   if (plain.empty()) {
     const bool blank = text.find_first_not_of(" \t") == std::string_view::npos;
-    return failed(blank ? "is empty; " + howTo(kind)
-                        : "holds a character that does not belong in a quantity; " + howTo(kind));
+    return failed(blank ? Kind::Empty : Kind::ForeignCharacter);
   }
   if (kind == QuantityKind::ThermalInsulance)
     if (auto labelled = labelledInsulance(plain)) return *labelled;
@@ -292,32 +265,29 @@ Parsed parse(QuantityKind kind, std::string_view text) {
   const std::string_view all = plain;
   while (at < all.size()) {
     Term term{.number = NumberReader(all, at).read(), .unit = {}, .unitText = {}};
-    if (!term.number.problem.empty()) {
-      if (!terms.empty()) return failed("has more after its unit; " + howTo(kind));
-      return failed(term.number.missing ? advised(term.number.problem, kind) : term.number.problem);
+    if (term.number.fault) {
+      if (!terms.empty()) return failed(Kind::MoreAfterUnit);
+      return failed(*term.number.fault);
     }
     const std::string_view digits = all.substr(at, term.number.end - at);
-    if (!terms.empty() && !isDigit(digits.front()))
-      return failed("has more after its unit; " + howTo(kind));
+    if (!terms.empty() && !isDigit(digits.front())) return failed(Kind::MoreAfterUnit);
     at = term.number.end;
     while (at < all.size() && all[at] == ' ') ++at;
     if (at == all.size() && terms.empty()) return bareNumber(term.number.value, digits, kind);
-    if (at == all.size()) return failed("ends with a number without a unit; " + howTo(kind));
-    if (all[at] == ':') return failed(R"(has a ":"; write times like "1 h 30 min")");
+    if (at == all.size()) return failed(Kind::NumberWithoutUnit);
+    if (all[at] == ':') return failed(Kind::Colon);
     term.unit = readUnitExpression(all.substr(at), allowsLadder(kind));
-    if (!term.unit.problem.empty()) return failed(advised(term.unit.problem, kind));
-    if (term.unit.length == 0)
-      return failed("has something else than a unit after the number; " + howTo(kind));
+    if (term.unit.fault) return failed(*term.unit.fault);
+    if (term.unit.length == 0) return failed(Kind::NotAUnit);
     term.unitText = all.substr(at, term.unit.length);
     while (term.unitText.ends_with(' ')) term.unitText.remove_suffix(1);
     at += term.unit.length;
     terms.push_back(std::move(term));
-    if (at < all.size() && !allowsLadder(kind))
-      return failed("has more after its unit; " + howTo(kind));
+    if (at < all.size() && !allowsLadder(kind)) return failed(Kind::MoreAfterUnit);
   }
   if (terms.size() == 1) return oneTerm(terms.front(), kind);
   if (terms.front().unit.unit.dimension != detail::unitOf(factsOf(kind).coherent).dimension)
-    return failed(wrongDimension(kind, terms.front().unit.unit, terms.front().unitText));
+    return failed(otherQuantity(terms.front().unit.unit, terms.front().unitText));
   return sumOfTerms(terms, kind, all.starts_with('-'));
 }
 
@@ -327,8 +297,7 @@ namespace detail {
 
 Reading read(QuantityKind kind, std::string_view text) {
   Parsed parsed = parse(kind, text);
-  if (parsed.si) return {parsed.si, {}};
-  return {std::nullopt, quotedText(text) + ' ' + parsed.problem};
+  return {parsed.si, std::move(parsed.fault)};
 }
 
 double numberLike(QuantityKind kind, double si, std::string_view sample) {
@@ -349,7 +318,6 @@ std::string printLike(QuantityKind kind, double si, std::string_view sample,
 
 }  // namespace detail
 
-std::string_view kindName(QuantityKind kind) { return factsOf(kind).name; }
 std::string_view kindExample(QuantityKind kind) { return factsOf(kind).example; }
 std::string_view usualUnits(QuantityKind kind) { return factsOf(kind).units; }
 

@@ -16,100 +16,16 @@
 #include <vector>
 
 #include "physics/units.hpp"
+#include "rigs/quantities/quantity_fault.hpp"
+#include "rigs/quantities/quantity_kinds.hpp"
 
 namespace rigs {
 
-// A share of a whole per time, such as boil-off in percent of the volume per hour.
-using FractionPerTime = physics::Quantity<physics::si::frequency>;
-
-enum class QuantityKind {
-  Fraction,
-  FractionRate,
-  Power,
-  Energy,
-  Volume,
-  Mass,
-  Temperature,
-  TemperatureDifference,
-  TemperatureRate,
-  Time,
-  Length,
-  Area,
-  Velocity,
-  Voltage,
-  Current,
-  Resistance,
-  ResistancePerLength,
-  Pressure,
-  ThermalInsulance,
-  ThermalConductivity,
-  HeatTransferCoefficient,
-  ThermalConductance,
-  HeatCapacity,
-  SpecificHeat,
-  SpecificEnergy,
-  HeatFlux,
-  MassDensity,
-  VolumePerMass,
-  MassFlow,
-  MassFlux,
-  VolumeFlow,
-};
-
-// Which text belongs to which C++ type; a bare double is a fraction (of 1).
-template <class Q>
-struct KindOf;
-template <QuantityKind K>
-struct IsKind {
-  static constexpr QuantityKind kind = K;
-};
-// clang-format off
-template <> struct KindOf<double> : IsKind<QuantityKind::Fraction> {};
-template <> struct KindOf<FractionPerTime> : IsKind<QuantityKind::FractionRate> {};
-template <> struct KindOf<physics::Power> : IsKind<QuantityKind::Power> {};
-template <> struct KindOf<physics::Energy> : IsKind<QuantityKind::Energy> {};
-template <> struct KindOf<physics::Volume> : IsKind<QuantityKind::Volume> {};
-template <> struct KindOf<physics::Mass> : IsKind<QuantityKind::Mass> {};
-template <> struct KindOf<physics::Temperature> : IsKind<QuantityKind::Temperature> {};
-template <> struct KindOf<physics::TemperatureDifference> : IsKind<QuantityKind::TemperatureDifference> {};
-template <> struct KindOf<physics::TemperatureRate> : IsKind<QuantityKind::TemperatureRate> {};
-template <> struct KindOf<physics::Time> : IsKind<QuantityKind::Time> {};
-template <> struct KindOf<physics::Length> : IsKind<QuantityKind::Length> {};
-template <> struct KindOf<physics::Area> : IsKind<QuantityKind::Area> {};
-template <> struct KindOf<physics::Velocity> : IsKind<QuantityKind::Velocity> {};
-template <> struct KindOf<physics::Voltage> : IsKind<QuantityKind::Voltage> {};
-template <> struct KindOf<physics::Current> : IsKind<QuantityKind::Current> {};
-template <> struct KindOf<physics::Resistance> : IsKind<QuantityKind::Resistance> {};
-template <> struct KindOf<physics::ResistancePerLength> : IsKind<QuantityKind::ResistancePerLength> {};
-template <> struct KindOf<physics::Pressure> : IsKind<QuantityKind::Pressure> {};
-template <> struct KindOf<physics::ThermalInsulance> : IsKind<QuantityKind::ThermalInsulance> {};
-template <> struct KindOf<physics::ThermalConductivity> : IsKind<QuantityKind::ThermalConductivity> {};
-template <> struct KindOf<physics::HeatTransferCoefficient> : IsKind<QuantityKind::HeatTransferCoefficient> {};
-template <> struct KindOf<physics::ThermalConductance> : IsKind<QuantityKind::ThermalConductance> {};
-template <> struct KindOf<physics::HeatCapacity> : IsKind<QuantityKind::HeatCapacity> {};
-template <> struct KindOf<physics::SpecificHeat> : IsKind<QuantityKind::SpecificHeat> {};
-template <> struct KindOf<physics::SpecificEnergy> : IsKind<QuantityKind::SpecificEnergy> {};
-template <> struct KindOf<physics::HeatFlux> : IsKind<QuantityKind::HeatFlux> {};
-template <> struct KindOf<physics::MassDensity> : IsKind<QuantityKind::MassDensity> {};
-template <> struct KindOf<physics::VolumePerMass> : IsKind<QuantityKind::VolumePerMass> {};
-template <> struct KindOf<physics::MassFlow> : IsKind<QuantityKind::MassFlow> {};
-template <> struct KindOf<physics::MassFlux> : IsKind<QuantityKind::MassFlux> {};
-template <> struct KindOf<physics::VolumeFlow> : IsKind<QuantityKind::VolumeFlow> {};
-// clang-format on
-
-template <class Q>
-inline constexpr QuantityKind kKindOf = KindOf<Q>::kind;
-template <class Q>
-concept Writable = requires {
-  KindOf<Q>::kind;
-};
-
-// Either the quantity, or one sentence without a full stop that says what was found, what is
-// accepted, and an example.
+// Either the quantity, or why there is none.
 template <Writable Q>
 struct ParseResult {
   std::optional<Q> quantity;
-  std::string problem;  // "" exactly when there is a quantity
+  std::optional<QuantityFault> fault;  // exactly when there is no quantity
 
   explicit operator bool() const { return quantity.has_value(); }
   const Q& operator*() const { return *quantity; }
@@ -127,7 +43,7 @@ struct FormatOptions {
 namespace detail {
 struct Reading {
   std::optional<double> si;
-  std::string problem;
+  std::optional<QuantityFault> fault;
 };
 Reading read(QuantityKind kind, std::string_view text);
 std::string print(QuantityKind kind, double si, UnitSystem system, const FormatOptions& options);
@@ -164,7 +80,7 @@ Q fromSiNumber(double n) {
 template <Writable Q>
 ParseResult<Q> parseQuantity(std::string_view text) {
   detail::Reading reading = detail::read(kKindOf<Q>, text);
-  if (!reading.si) return {std::nullopt, std::move(reading.problem)};
+  if (!reading.si) return {std::nullopt, std::move(reading.fault)};
   return {detail::fromSiNumber<Q>(*reading.si), {}};
 }
 
@@ -212,8 +128,8 @@ std::string formatValue(const Q& q, UnitSystem system, const FormatOptions& opti
   return formatNumber(numberIn(q, system), options);
 }
 
-// "power"; "a power"; "3000 W"; the units named in messages; all single units of the kind.
-std::string_view kindName(QuantityKind kind);
+// "3000 W"; the units named in messages, the first of which is offered for a bare number; all
+// single units of the kind.
 std::string_view kindExample(QuantityKind kind);
 std::string_view usualUnits(QuantityKind kind);
 std::vector<std::string> knownUnits(QuantityKind kind);

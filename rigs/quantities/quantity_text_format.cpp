@@ -8,8 +8,9 @@
 #include <string>
 #include <vector>
 
-#include "rigs/quantities/quantity_kinds.hpp"
+#include "rigs/quantities/kind_facts.hpp"
 #include "rigs/quantities/quantity_text.hpp"
+#include "rigs/quantities/unit_expression.hpp"
 
 namespace rigs {
 namespace {
@@ -178,12 +179,6 @@ std::string_view unitLabel(QuantityKind kind, UnitSystem system) {
 }
 
 namespace detail {
-
-Unit unitOf(std::string_view label) {
-  const UnitExpression read = readUnitExpression(plainCharacters(label), false);
-  assert(read.problem.empty() && read.length > 0);
-  return read.unit;
-}
 
 std::string print(QuantityKind kind, double si, UnitSystem system, const FormatOptions& options) {
   if (!std::isfinite(si)) return "unknown";

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The grammar of joined units.
+#include "rigs/quantities/unit_expression.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cstdlib>
 #include <optional>
 #include <utility>
 
-#include "rigs/quantities/unit_table.hpp"
-
 namespace rigs {
 namespace {
+
+using Kind = QuantityFault::Kind;
 
 bool isDigit(char c) { return '0' <= c && c <= '9'; }
 bool isLetter(char c) { return ('a' <= c && c <= 'z') || ('A' <= c && c <= 'Z'); }
@@ -26,35 +27,39 @@ bool sameMeaning(const Unit& a, const Unit& b) {
          a.numerator * b.denominator == b.numerator * a.denominator;
 }
 
-std::string inQuotes(std::string_view plain) { return '"' + printedCharacters(plain) + '"'; }
-
 // Spellings that mean different things to different people, and common slips.
 struct Hint {
   std::string_view symbol;  // small letters
-  std::string_view advice;
+  Kind kind;
+  std::array<std::string_view, 2> instead = {};
 };
 constexpr std::array kHints{
-    Hint{"ton", R"(which may be 907, 1000 or 1016 kg; write kg or t)"},
-    Hint{"tons", R"(which may be 907, 1000 or 1016 kg; write kg or t)"},
-    Hint{"bbl", R"(which has many sizes; write gal or L)"},
-    Hint{"barrel", R"(which has many sizes; write gal or L)"},
-    Hint{"barrels", R"(which has many sizes; write gal or L)"},
-    Hint{"cal", R"(which has many sizes; write J or Wh)"},
-    Hint{"kcal", R"(which has many sizes; write kJ or Wh)"},
-    Hint{"k", R"(which may be kelvin or a thousand; write "K" for kelvin, or the number in full)"},
-    Hint{"deg", R"(which does not say whose degrees; write "°C" or "°F")"},
-    Hint{"degrees", R"(which does not say whose degrees; write "°C" or "°F")"},
-    Hint{"gr", R"(which may be gram or grain; write g)"},
-    Hint{"ps", R"(which is metric horsepower; write W or kW)"},
-    Hint{"va", R"(which is apparent power; write W)"},
-    Hint{"kva", R"(which is apparent power; write kW)"},
-    Hint{"psig", R"(which is a pressure above that of the air; write the whole pressure in psi)"},
+    Hint{"ton", Kind::SeveralTons, {"kg", "t"}},
+    Hint{"tons", Kind::SeveralTons, {"kg", "t"}},
+    Hint{"bbl", Kind::ManySizes, {"gal", "L"}},
+    Hint{"barrel", Kind::ManySizes, {"gal", "L"}},
+    Hint{"barrels", Kind::ManySizes, {"gal", "L"}},
+    Hint{"cal", Kind::ManySizes, {"J", "Wh"}},
+    Hint{"kcal", Kind::ManySizes, {"kJ", "Wh"}},
+    Hint{"k", Kind::KelvinOrThousand},
+    Hint{"deg", Kind::WhoseDegrees, {"°C", "°F"}},
+    Hint{"degrees", Kind::WhoseDegrees, {"°C", "°F"}},
+    Hint{"gr", Kind::GramOrGrain, {"g"}},
+    Hint{"ps", Kind::MetricHorsepower, {"W", "kW"}},
+    Hint{"va", Kind::ApparentPower, {"W"}},
+    Hint{"kva", Kind::ApparentPower, {"kW"}},
+    Hint{"psig", Kind::GaugePressure},
 };
 
 struct Found {
   const Unit* unit = nullptr;
-  std::string problem;
+  QuantityFault fault{};  // where there is none
 };
+
+Found withoutUnit(Kind kind, std::string_view symbol, std::vector<std::string> instead = {}) {
+  return {nullptr,
+          {.kind = kind, .part = printedCharacters(symbol), .instead = std::move(instead)}};
+}
 
 std::optional<std::string> joinedSymbols(std::string_view symbol);
 
@@ -74,13 +79,16 @@ Found findSymbol(std::string_view symbol) {
 
   const std::string small = lower(symbol);
   for (const Hint& hint : kHints)
-    if (hint.symbol == small)
-      return {nullptr, "has " + inQuotes(symbol) + ", " + std::string(hint.advice)};
+    if (hint.symbol == small) {
+      std::vector<std::string> instead;
+      for (const std::string_view one : hint.instead)
+        if (!one.empty()) instead.emplace_back(one);
+      return withoutUnit(hint.kind, symbol, std::move(instead));
+    }
 
   const Unit* meaning = nullptr;
   bool doubtful = false;
-  std::string spellings;
-  std::string_view previous;
+  std::vector<std::string> spellings;
   for (const UnitSpelling& candidate : unitSpellings()) {
     if (candidate.spelling.size() != symbol.size() || lower(candidate.spelling) != small) continue;
     if (candidate.prefixed && candidate.spelling.front() != symbol.front() &&
@@ -88,26 +96,20 @@ Found findSymbol(std::string_view symbol) {
       doubtful = true;
     if (meaning && !sameMeaning(*meaning, candidate.unit)) doubtful = true;
     meaning = &candidate.unit;
-    if (!spellings.empty()) spellings += " or ";
-    spellings += inQuotes(candidate.spelling);
-    previous = candidate.spelling;
+    spellings.push_back(printedCharacters(candidate.spelling));
   }
   if (meaning && !doubtful) return {meaning, {}};
-  if (meaning)
-    return {nullptr, "has the unit " + inQuotes(symbol) +
-                         ", where capitals change the size; write " + spellings};
+  if (meaning) return withoutUnit(Kind::Capitals, symbol, std::move(spellings));
   if (const auto joined = joinedSymbols(symbol))
-    return {nullptr, "has the unit " + inQuotes(symbol) + ", which may be two units; write " +
-                         *joined + R"( with a space, in brackets if it stands below a "/")"};
-  return {nullptr, "has the unit " + inQuotes(symbol) + ", which is not known"};
+    return withoutUnit(Kind::JoinedUnits, symbol, {*joined});
+  return withoutUnit(Kind::UnknownUnit, symbol);
 }
 
 // "mK" in "W/mK": two units without a space.
 std::optional<std::string> joinedSymbols(std::string_view symbol) {
   for (std::size_t cut = 1; cut < symbol.size(); ++cut)
     if (exactSpelling(symbol.substr(0, cut)) && exactSpelling(symbol.substr(cut)))
-      return '"' + printedCharacters(symbol.substr(0, cut)) + ' ' +
-             printedCharacters(symbol.substr(cut)) + '"';
+      return printedCharacters(symbol.substr(0, cut)) + ' ' + printedCharacters(symbol.substr(cut));
   return std::nullopt;
 }
 
@@ -130,22 +132,23 @@ class Reader {
   Reader(std::string_view text, bool ladderAllowed) : text_(text), ladderAllowed_(ladderAllowed) {}
 
   UnitExpression read() {
-    while (problem_.empty() && step()) {
+    while (!fault_ && step()) {
     }
-    if (problem_.empty() && inBrackets_) fail("has a \"(\" without its \")\"");
-    if (problem_.empty() && waiting_ != 0) fail("has nothing after the last " + named(waiting_));
-    UnitExpression result{.unit = product_, .length = at_, .problem = problem_};
+    if (!fault_ && inBrackets_) fail(Kind::NotClosed);
+    if (!fault_ && waiting_ != 0) fail(Kind::NothingAfterSign, waiting_);
+    UnitExpression result{.unit = product_, .length = at_, .fault = fault_};
     result.single = factors_ == 1 && plainFirst_;
     if (result.single) result.unit = first_;
     return result;
   }
 
  private:
-  static std::string named(char sign) { return std::string("\"") + sign + '"'; }
   char peek(std::size_t ahead = 0) const {
     return at_ + ahead < text_.size() ? text_[at_ + ahead] : '\0';
   }
-  void fail(std::string problem) { problem_ = std::move(problem); }
+  void fail(QuantityFault fault) { fault_ = std::move(fault); }
+  void fail(Kind kind) { fail(QuantityFault{.kind = kind}); }
+  void fail(Kind kind, char sign) { fail({.kind = kind, .part = std::string(1, sign)}); }
 
   // One factor, sign or bracket; false at the end of the unit.
   bool step() {
@@ -157,22 +160,21 @@ class Reader {
     if (c == '(') return open();
     if (c == ')') return close();
     if (isLetter(c) || c == '%') return factor();
-    if (isDigit(c) && waiting_ != 0) fail("has a number after " + named(waiting_));
+    if (isDigit(c) && waiting_ != 0) fail(Kind::NumberAfterSign, waiting_);
     return false;
   }
 
   bool sign(char c, std::size_t length) {
     if (waiting_ != 0 || (factors_ == 0 && !inBrackets_) || (inBrackets_ && factorsInside_ == 0))
-      return fail("has " + named(c) + " where a unit should stand"), false;
-    if (inBrackets_ && c == '/')
-      return fail(R"(has a "/" within brackets; write one "/" and one pair of brackets)"), false;
+      return fail(Kind::MisplacedSign, c), false;
+    if (inBrackets_ && c == '/') return fail(Kind::SlashInBrackets), false;
     waiting_ = c;
     at_ += length;
     return true;
   }
 
   bool open() {
-    if (inBrackets_) return fail("has brackets within brackets"), false;
+    if (inBrackets_) return fail(Kind::BracketsInBrackets), false;
     if (!mayMultiply()) return false;
     inBrackets_ = true;
     bracketPower_ = waiting_ == '/' ? -1 : 1;
@@ -184,8 +186,8 @@ class Reader {
   }
 
   bool close() {
-    if (!inBrackets_) return fail("has a \")\" without its \"(\""), false;
-    if (factorsInside_ == 0 || waiting_ != 0) return fail("has brackets without a unit"), false;
+    if (!inBrackets_) return fail(Kind::NotOpened), false;
+    if (factorsInside_ == 0 || waiting_ != 0) return fail(Kind::EmptyBrackets), false;
     inBrackets_ = false;
     plainFirst_ = false;
     ++at_;
@@ -195,17 +197,17 @@ class Reader {
   // "W/m2 K" is W K/m2 by the book and W/(m2 K) by habit.
   bool mayMultiply() {
     if (inBrackets_ || waiting_ == '/' || !divided_) return true;
-    std::string advice;
+    QuantityFault fault{.kind = Kind::TwoWays};
     const std::size_t slash = text_.find('/');
     const bool simple = text_.find('(') == std::string_view::npos &&
                         text_.find('/', slash + 1) == std::string_view::npos;
     if (slash != std::string_view::npos && simple) {
       std::string_view below = text_.substr(slash + 1);
       while (!below.empty() && below.back() == ' ') below.remove_suffix(1);
-      advice = R"(, e.g. ")" + printedCharacters(text_.substr(0, slash)) + "/(" +
-               printedCharacters(below) + ")\"";
+      fault.instead = {printedCharacters(text_.substr(0, slash)) + "/(" + printedCharacters(below) +
+                       ')'};
     }
-    fail(R"(can be read in two ways; put all that stands below the "/" in brackets)" + advice);
+    fail(std::move(fault));
     return false;
   }
 
@@ -234,15 +236,15 @@ class Reader {
 
   bool factor() {
     if (!mayMultiply()) return false;
-    if (++factors_ > kMaxFactors) return fail("has too many units"), false;
+    if (++factors_ > kMaxFactors) return fail(Kind::TooManyUnits), false;
     const std::string_view symbol = symbolHere();
     const Found found = findSymbol(symbol);
-    if (!found.unit) return fail(found.problem), false;
+    if (!found.unit) return fail(found.fault), false;
     at_ += symbol.size();
 
     const std::size_t before = at_;
     const int exponent = power();
-    if (exponent == 0) return fail(R"(has a "^" without a power from 1 to 4)"), false;
+    if (exponent == 0) return fail(Kind::NoPower), false;
     if (factors_ == 1) {
       first_ = *found.unit;
       plainFirst_ = at_ == before && waiting_ == 0 && !inBrackets_;
@@ -285,7 +287,7 @@ class Reader {
   bool inBrackets_ = false;
   bool divided_ = false;
   char waiting_ = 0;  // the sign whose right side comes next
-  std::string problem_;
+  std::optional<QuantityFault> fault_;
 };
 
 struct Glyph {

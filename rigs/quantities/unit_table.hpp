@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Every unit that may be written, and the grammar that joins them: "W/(m2 K)", "m²·K/W",
-// "ft2*h*degF/Btu". Serves rigs/quantity_text; nobody else needs it.
+// Every unit that may be written. Serves the parser and the printer; nobody else needs it.
 #pragma once
 
 #include <cstddef>
@@ -42,23 +41,5 @@ struct UnitSpelling {
 
 // All single units with all their prefixes, sorted by spelling.
 const std::vector<UnitSpelling>& unitSpellings();
-
-struct UnitExpression {
-  Unit unit{};
-  bool single = false;     // one plain unit, no power, product or quotient
-  std::size_t length = 0;  // characters used
-  std::string problem{};   // "" when understood; otherwise the end of a sentence about the text
-};
-
-// Reads a unit from the start of text that went through plainCharacters(). It ends before a digit
-// that begins another number. `ladderAllowed` settles "5ft2in": with it, the 2 begins a number.
-UnitExpression readUnitExpression(std::string_view text, bool ladderAllowed);
-
-// Degree and micro signs, raised digits, dots, dashes and odd spaces as ASCII ("°F" is "degF",
-// "m²" is "m^2"). Empty where text holds anything else that is not ASCII, and for empty text.
-std::string plainCharacters(std::string_view text);
-
-// The other way, for showing: "m^2*degC" is "m²·°C".
-std::string printedCharacters(std::string_view plain);
 
 }  // namespace rigs

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a plan cannot keep anybody from: shown after every answer, carried in its JSON.
+// What a plan cannot keep anybody from: shown after every answer, carried in its JSON. Each has its
+// words here and nowhere else.
 #pragma once
 
 #include <string>
@@ -8,26 +9,34 @@
 
 #include "rigs/answers/answers.hpp"
 #include "rigs/plans/plan.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/words/told.hpp"
 
 namespace rigs {
 
 struct Caution {
   std::string_view topic;  // "mains", for programs
-  std::string text;        // for people
+  Told text;               // for people
 };
 
 // In the order of a day. The one about wort cooling by itself only for plans that leave it alone,
 // or when `leftAlone` asks that very question.
-std::vector<Caution> cautions(const Plan& plan, bool leftAlone, UnitSystem units);
+std::vector<Caution> cautions(const Plan& plan, bool leftAlone);
 
 // What a page, a picture or a document tells of.
 enum class About { Day, Boil, Insulation, Cost, Answer, Sizing, Circuit, Room, Everything };
 // The cautions that belong to it, the same in every form it is shown in. Where it holds an
 // electrical verdict the last one defers to local codes and a licensed electrician.
-std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers,
-                                 UnitSystem units);
+std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers);
+// In English.
 std::vector<std::string> cautionTexts(About about, const Plan& plan, const Answers& answers,
                                       UnitSystem units);
+
+// What belongs to electrical verdicts beside the cautions of every page, and what to the room.
+std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers);
+Caution roomCaution(const Answers& answers);
+
+// "At 55 °C bare skin burns to the second degree in 17 s and to the third in 30 s"; above the
+// table's end, 60 C, in its last times at the most. Nothing below the table.
+Told scaldText(physics::Temperature water);
 
 }  // namespace rigs

@@ -1,184 +1,268 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/results/circuit_words.hpp"
 
+#include <algorithm>
+
 namespace rigs {
 
 using namespace physics;
 
 namespace {
 
-std::string amp(Current current) {
-  if (current < amperes(0.1)) return formatLike(current, "1 mA");
-  return format(current, UnitSystem::SI, {.significantDigits = 4, .decimals = {}});
-}
-std::string shown(const auto& q) { return format(q, UnitSystem::SI); }
-std::string percent(double share) {
-  return format(share, UnitSystem::SI, {.significantDigits = 3, .decimals = {}});
+Amount percent(double share) { return amount(share, {.significantDigits = 3, .decimals = {}}); }
+
+Told against(const Argument& load, const Argument& limit) {
+  return Told(TOLD("Phrases", "%1 against %2"), load, limit);
 }
 
-std::string againstShare(const Finding& f) {
-  std::string text = amp(*f.load) + " against ";
-  if (f.rating && f.share && *f.share != 1.0)
-    text += percent(*f.share) + " of " + amp(*f.rating) + " = ";
-  return text + amp(*f.limit);
+Told againstShare(const Finding& f) {
+  if (!f.rating || !f.share || *f.share == 1.0) return against(closely(*f.load), closely(*f.limit));
+  return Told(TOLD("Phrases", "%1 against %2 of %3 = %4"), closely(*f.load), percent(*f.share),
+              closely(*f.rating), closely(*f.limit));
 }
 
 // With what heat, a drum or many conductors take off, and with the terminations' own limit.
-std::string againstConductor(const Finding& f) {
-  std::string text = amp(*f.load) + " against ";
+Told againstConductor(const Finding& f) {
   const Current corrected = *f.share * *f.rating;
-  if (*f.share != 1.0)
-    text += formatNumber(*f.share) + " of " + amp(*f.rating) + " = " + amp(corrected);
-  if (*f.share != 1.0 && *f.limit >= (1.0 - 1e-9) * corrected) return text;
-  if (*f.share != 1.0) text += ", no more than ";
-  text += amp(*f.limit);
-  return *f.limit < (1.0 - 1e-9) * corrected ? text + " of its terminations" : text;
+  const bool byTerminations = *f.limit < (1.0 - 1e-9) * corrected;
+  if (*f.share == 1.0) {
+    if (!byTerminations) return against(closely(*f.load), closely(*f.limit));
+    return Told(TOLD("Phrases", "%1 against %2 of its terminations"), closely(*f.load),
+                closely(*f.limit));
+  }
+  if (!byTerminations) {
+    return Told(TOLD("Phrases", "%1 against %2 of %3 = %4"), closely(*f.load), Number{*f.share},
+                closely(*f.rating), closely(corrected));
+  }
+  return Told(TOLD("Phrases", "%1 against %2 of %3 = %4, no more than %5 of its terminations"),
+              closely(*f.load), Number{*f.share}, closely(*f.rating), closely(corrected),
+              closely(*f.limit));
 }
 
-std::string durations(const Finding& f) {
-  const std::string stretch =
-      f.within ? " in the fullest " + shown(*f.within) : std::string(" without a break");
-  const std::string enabled =
-      f.within ? shown(*f.enabled) + " of it" : shown(*f.enabled) + " on end";
-  return "; current flows for " + shown(*f.full) + stretch + ", the element is enabled for " +
-         enabled + ", the rule counts from " + shown(*f.needed);
+Told durations(const Finding& f) {
+  if (f.within) {
+    return Told(TOLD("Phrases",
+                     "current flows for %1 in the fullest %2, the element is enabled for %3 of it, "
+                     "the rule counts from %4"),
+                amount(*f.full), amount(*f.within), amount(*f.enabled), amount(*f.needed));
+  }
+  return Told(TOLD("Phrases",
+                   "current flows for %1 without a break, the element is enabled for %2 on end, "
+                   "the rule counts from %3"),
+              amount(*f.full), amount(*f.enabled), amount(*f.needed));
+}
+
+Told drop(const Finding& f) {
+  const Template<2> shares = f.binding
+                                 ? Template<2>(TOLD("Phrases", "%1 against %2"))
+                                 : Template<2>(TOLD("Phrases", "%1 against %2, a recommendation"));
+  List all{.items = {Told(shares, percent(*f.foundShare), percent(*f.share))},
+           .joint = Joint::Semicolon};
+  if (f.least)
+    all.items.emplace_back(Told(TOLD("Phrases", "at least %1 of copper would keep it"),
+                                amountLike(*f.least, "1 mm2")));
+  if (f.longest)
+    all.items.emplace_back(Told(TOLD("Phrases", "up to %1 (%2) of this cable keep it"),
+                                amountLike(*f.longest, "1 m"), amountLike(*f.longest, "1 ft")));
+  return Told::just(std::move(all));
+}
+
+Told leak(const Finding& f) {
+  if (!f.load) return Told(TOLD("Phrases", "the device may trip from %1"), closely(*f.limit));
+  return Told(TOLD("Phrases", "an element of this power may leak %1, the device may trip from %2"),
+              closely(*f.load), closely(*f.limit));
 }
 
 }  // namespace
 
-std::string arithmetic(const Finding& f) {
+Amount closely(Current current) {
+  if (current < amperes(0.1)) return amountLike(current, "1 mA");
+  return amount(current, {.significantDigits = 4, .decimals = {}});
+}
+
+Told arithmetic(const Finding& f) {
   switch (f.kind) {
     case RuleKind::Voltage:
       return {};
     case RuleKind::OverVoltage:
-      return "an element rated at " + shown(*f.voltage) + " would give " +
-             formatNumber(*f.foundShare) +
-             " times its power and surface load; use one rated for "
-             "this supply";
+      return Told(TOLD("Phrases",
+                       "an element rated at %1 would give %2 times its power and surface load; "
+                       "use one rated for this supply"),
+                  amount(*f.voltage), Number{*f.foundShare});
     case RuleKind::LongUse:
-      return againstShare(f) + durations(f);
+      return Told::just(List{{againstShare(f), durations(f)}, Joint::Semicolon});
     case RuleKind::OutletOnCircuit:
-      return amp(*f.limit) + " outlet on a circuit of " + amp(*f.rating);
+      return Told(TOLD("Phrases", "%1 outlet on a circuit of %2"), closely(*f.limit),
+                  closely(*f.rating));
     case RuleKind::OutletContacts:
       return f.condition;
     case RuleKind::HouseholdSocket:
-      return amp(*f.load) + " for " + shown(*f.full) + ", above " + amp(*f.limit) +
-             " for longer than " + shown(*f.needed);
+      return Told(TOLD("Phrases", "%1 for %2, above %3 for longer than %4"), closely(*f.load),
+                  amount(*f.full), closely(*f.limit), amount(*f.needed));
     case RuleKind::LargestProtection:
-      return "a breaker of " + amp(*f.rating) + " for an appliance of " + amp(*f.load) +
-             " without a marked one; the most is " + amp(*f.limit);
+      return Told(TOLD("Phrases",
+                       "a breaker of %1 for an appliance of %2 without a marked one; the most is "
+                       "%3"),
+                  closely(*f.rating), closely(*f.load), closely(*f.limit));
     case RuleKind::Conductor:
-      return f.load ? againstConductor(f) : std::string();
+      return f.load ? againstConductor(f) : Told();
     case RuleKind::ConductorLongUse:
-      return percent(*f.share) + " of " + amp(*f.rating) + " = " + amp(*f.load) + " against " +
-             amp(*f.limit) + ", without it " + amp(*f.rating);
+      return Told(TOLD("Phrases", "%1 of %2 = %3 against %4, without it %5"), percent(*f.share),
+                  closely(*f.rating), closely(*f.load), closely(*f.limit), closely(*f.rating));
     case RuleKind::BreakerForConductor:
-      return "a breaker of " + amp(*f.load) + ", the most is " + amp(*f.limit);
+      return Told(TOLD("Phrases", "a breaker of %1, the most is %2"), closely(*f.load),
+                  closely(*f.limit));
     case RuleKind::VoltageDrop:
-      return percent(*f.foundShare) + " against " + percent(*f.share) +
-             (f.binding ? "" : ", a recommendation") +
-             (f.least ? "; at least " + formatLike(*f.least, "1 mm2") + " of copper would keep it"
-                      : std::string()) +
-             (f.longest ? "; up to " + formatLike(*f.longest, "1 m") + " (" +
-                              formatLike(*f.longest, "1 ft") + ") of this cable keep it"
-                        : std::string());
+      return drop(f);
     case RuleKind::GroundFault:
-      return f.load ? "an element of this power may leak " + amp(*f.load) +
-                          ", the device may trip from " + amp(*f.limit)
-                    : "the device may trip from " + amp(*f.limit);
+      return leak(f);
     default:
-      return f.load && f.limit ? againstShare(f) : std::string();
+      return f.load && f.limit ? againstShare(f) : Told();
   }
 }
 
-std::string citeText(const Cite& cite) {
+Told citeText(const Cite& cite) {
   if (cite.clause.empty()) return {};
   // A source that begins with the clause says it already.
-  const bool said = cite.source.starts_with(cite.clause);
-  return (said ? std::string() : cite.clause + "; ") + cite.source + "; " +
-         std::string(statusWords(cite.status));
+  if (cite.source.starts_with(cite.clause)) {
+    return Told::just(List{{fromRules(cite.source), statusWords(cite.status)}, Joint::Semicolon});
+  }
+  return Told::just(List{{fromRules(cite.clause), fromRules(cite.source), statusWords(cite.status)},
+                         Joint::Semicolon});
 }
 
 namespace {
 
-std::string findingSaid(const Finding& f, bool withCondition) {
-  std::string text = f.name;
-  const std::string sum = arithmetic(f);
-  if (!sum.empty()) text += ": " + sum;
-  const bool said = f.kind == RuleKind::OutletContacts;
-  if (f.kind == RuleKind::GroundFault) {
-    text += ". " + f.condition;
-  } else if (!withCondition) {
-    text += '.';
-  } else {
-    text += f.binding || f.fit == Fit::CannotSay ? ": " : ": advice: ";
-    text += fitWords(f.fit);
-    if (!f.condition.empty() && !said) text += (f.fit == Fit::CannotSay ? ": " : " ") + f.condition;
-    text += '.';
-  }
-  const std::string cite = citeText(f.cite);
-  return cite.empty() ? text : text + " [" + cite + ']';
+// "fits", "fits only if ...", "cannot say: ...".
+Told fitText(const Finding& f) {
+  // Contacts that are not there are the arithmetic.
+  if (f.condition.empty() || f.kind == RuleKind::OutletContacts) return fitWords(f.fit);
+  if (f.fit == Fit::OnlyIf) return Told(TOLD("Phrases", "fits only if %1"), f.condition);
+  if (f.fit == Fit::CannotSay) return Told(TOLD("Phrases", "cannot say: %1"), f.condition);
+  return fitWords(f.fit);
 }
 
-std::string verdictSaid(const CircuitVerdict& verdict, bool withArithmetic);
+Told withCite(Told text, const Cite& cite) {
+  const Told where = citeText(cite);
+  return where.empty() ? text : Told(TOLD("Phrases", "%1 [%2]"), std::move(text), where);
+}
 
 }  // namespace
 
-std::string findingText(const Finding& finding) { return findingSaid(finding, true); }
-
-std::string findingInBrief(const CircuitVerdict& verdict, const Finding& finding) {
-  const bool stated = finding.binding && finding.fit == verdict.overall &&
-                      finding.fit == Fit::OnlyIf && finding.kind != RuleKind::OutletContacts;
-  return findingSaid(finding, !stated);
+Told outcomeText(const Finding& f) {
+  const Told sum = arithmetic(f);
+  if (f.kind == RuleKind::GroundFault) {
+    // The protection's text ends its own sentence.
+    return f.condition.empty() ? Told(TOLD("Phrases", "%1."), sum)
+                               : Told(TOLD("Phrases", "%1. %2"), sum, f.condition);
+  }
+  const bool advice = !f.binding && f.fit != Fit::CannotSay;
+  const Told fit = advice ? Told(TOLD("Phrases", "advice: %1"), fitText(f)) : fitText(f);
+  return sum.empty() ? Told(TOLD("Phrases", "%1."), fit)
+                     : Told(TOLD("Phrases", "%1: %2."), sum, fit);
 }
 
-std::string rulesText(const CircuitRules& rules) {
-  return rules.region + ", " + rules.code + ' ' + rules.edition;
+Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& f) {
+  const bool stated = f.binding && f.fit == verdict.overall && f.fit == Fit::OnlyIf &&
+                      f.kind != RuleKind::OutletContacts && f.kind != RuleKind::GroundFault;
+  const Told sum = arithmetic(f);
+  return stated && !sum.empty() ? Told(TOLD("Phrases", "%1."), sum) : outcomeText(f);
 }
-
-std::string verdictText(const CircuitVerdict& verdict) { return verdictSaid(verdict, true); }
-std::string verdictInBrief(const CircuitVerdict& verdict) { return verdictSaid(verdict, false); }
 
 namespace {
 
-std::string verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
-  const std::string rules = rulesText(*verdict.rules);
-  if (verdict.overall == Fit::Fits) return rules + ": fits, " + amp(verdict.load) + '.';
-  std::string why;
+Told named(const Finding& f, const Told& outcome) {
+  return withCite(Told(TOLD("Phrases", "%1: %2"), f.name, outcome), f.cite);
+}
+
+}  // namespace
+
+Told findingText(const Finding& f) { return named(f, outcomeText(f)); }
+Told findingInBrief(const CircuitVerdict& verdict, const Finding& f) {
+  return named(f, outcomeInBrief(verdict, f));
+}
+
+Told rulesText(const CircuitRules& rules) {
+  return Told(TOLD("Phrases", "%1, %2 %3"), fromRules(rules.region), Verbatim{rules.code},
+              Verbatim{rules.edition});
+}
+
+namespace {
+
+// Each reason once.
+std::vector<Told> reasons(const CircuitVerdict& verdict, bool withArithmetic) {
+  std::vector<Told> all;
   for (const Finding& f : verdict.findings) {
     if (!f.binding || f.fit != verdict.overall) continue;
-    const std::string one = f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay ? f.condition
-                            : withArithmetic ? f.name + " (" + arithmetic(f) + ')'
-                                             : f.name;
-    if (why.find(one) == std::string::npos) why += (why.empty() ? "" : "; and if ") + one;
+    Told one = f.name;
+    if (f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay) {
+      one = f.condition;
+    } else if (const Told sum = arithmetic(f); withArithmetic && !sum.empty()) {
+      one = Told(TOLD("Phrases", "%1 (%2)"), f.name, sum);
+    }
+    if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(std::move(one));
   }
-  if (verdict.overall == Fit::DoesNotFit) {
-    for (std::size_t at = why.find("; and if "); at != std::string::npos;
-         at = why.find("; and if "))
-      why.replace(at, 9, "; ");
+  return all;
+}
+
+Told conditionOf(const std::vector<Told>& reasons) {
+  Told all;
+  for (const Told& one : reasons)
+    all = all.empty() ? one : Told(TOLD("Phrases", "%1; and if %2"), all, one);
+  return all;
+}
+
+Told verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
+  const Told rules = rulesText(*verdict.rules);
+  const std::vector<Told> why = reasons(verdict, withArithmetic);
+  List listed{.items = {}, .joint = Joint::Semicolon};
+  for (const Told& one : why) listed.items.emplace_back(one);
+  switch (verdict.overall) {
+    case Fit::Fits:
+      return Told(TOLD("Phrases", "%1: fits, %2."), rules, closely(verdict.load));
+    case Fit::OnlyIf:
+      return Told(TOLD("Phrases", "%1: fits only if %2."), rules, conditionOf(why));
+    case Fit::CannotSay:
+      return Told(TOLD("Phrases", "%1: cannot say: %2."), rules, std::move(listed));
+    case Fit::DoesNotFit:
+      return Told(TOLD("Phrases", "%1: does not fit: %2."), rules, std::move(listed));
   }
-  return rules + ": " + std::string(fitWords(verdict.overall)) +
-         (verdict.overall == Fit::OnlyIf ? " " : ": ") + why + '.';
+  return {};
 }
 
 }  // namespace
 
-std::string informationText(const CircuitVerdict& v) {
+Told verdictText(const CircuitVerdict& verdict) { return verdictSaid(verdict, true); }
+Told verdictInBrief(const CircuitVerdict& verdict) { return verdictSaid(verdict, false); }
+
+Told informationText(const CircuitVerdict& v) {
   if (!v.nextBreaker) return {};
   const auto with = [](Current breaker, const std::string& wire) {
-    return amp(breaker) + (wire.empty() ? std::string() : " with " + wire + " of copper");
+    return wire.empty()
+               ? Told::just(closely(breaker))
+               : Told(TOLD("Phrases", "%1 with %2 of copper"), closely(breaker), Verbatim{wire});
   };
-  std::string text = "For information, not to be installed by this: the standard size for " +
-                     amp(v.load) + " is " + with(*v.nextBreaker, v.conductorForNext);
-  if (v.nextBreakerContinuous && *v.nextBreakerContinuous != *v.nextBreaker)
-    text += "; counted as continuous, " + with(*v.nextBreakerContinuous, v.conductorForContinuous);
-  return text + ". [" + citeText(v.rules->breakers.cite) + ']';
+  const Told next = with(*v.nextBreaker, v.conductorForNext);
+  const bool another = v.nextBreakerContinuous && *v.nextBreakerContinuous != *v.nextBreaker;
+  Told text =
+      another
+          ? Told(TOLD("Phrases",
+                      "For information, not to be installed by this: the standard size for %1 is "
+                      "%2; counted as continuous, %3."),
+                 closely(v.load), next, with(*v.nextBreakerContinuous, v.conductorForContinuous))
+          : Told(TOLD("Phrases",
+                      "For information, not to be installed by this: the standard size for %1 is "
+                      "%2."),
+                 closely(v.load), next);
+  return withCite(std::move(text), v.rules->breakers.cite);
 }
 
-std::string_view electricianText() {
-  return "Planning estimate only. Electrical rules, adopted editions and inspections differ by "
-         "place; local codes decide. Have a licensed electrician check the circuit, protection, "
-         "plug, cord and enclosure before use, and follow the equipment maker's instructions.";
+Told electricianText() {
+  return Told(
+      TOLD("Phrases",
+           "Planning estimate only. Electrical rules, adopted editions and inspections differ by "
+           "place; local codes decide. Have a licensed electrician check the circuit, protection, "
+           "plug, cord and enclosure before use, and follow the equipment maker's instructions."));
 }
 
 }  // namespace rigs

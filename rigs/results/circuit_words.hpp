@@ -2,31 +2,35 @@
 // Verdicts in words: the rule, the arithmetic, where it stands and whether somebody read it there.
 #pragma once
 
-#include <string>
-
 #include "rigs/answers/circuit_answer.hpp"
-#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/words/told.hpp"
 
 namespace rigs {
 
+// "13.04 A", to the digits that tell it from 13 A; "4.2 mA".
+Amount closely(physics::Current current);
 // "13.8 A against 80 % of 15 A = 12 A; ...". Electrical units are the same in all systems.
-std::string arithmetic(const Finding& finding);
-// "Fits only if ...: name: arithmetic (clause; from memory, check)."
-std::string findingText(const Finding& finding);
+Told arithmetic(const Finding& finding);
+// "13.8 A against 15 A: fits.", "advice: fits only if ....": what a rule comes to, without its name
+// and clause.
+Told outcomeText(const Finding& finding);
+// "Name: arithmetic: fits only if .... [clause; source; from memory, check]".
+Told findingText(const Finding& finding);
 // "Art. 100; NFPA 70, quoted in trade publications; read"
-std::string citeText(const Cite& cite);
+Told citeText(const Cite& cite);
 // "United States, NEC (NFPA 70) 2023"
-std::string rulesText(const CircuitRules& rules);
+Told rulesText(const CircuitRules& rules);
 // The verdict in one sentence: the worst binding findings, or that all fit.
-std::string verdictText(const CircuitVerdict& verdict);
+Told verdictText(const CircuitVerdict& verdict);
 // For where the findings stand below: the verdict names what is broken without its arithmetic, and
 // a finding leaves out the condition that the verdict has stated.
-std::string verdictInBrief(const CircuitVerdict& verdict);
-std::string findingInBrief(const CircuitVerdict& verdict, const Finding& finding);
+Told verdictInBrief(const CircuitVerdict& verdict);
+Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& finding);
+Told findingInBrief(const CircuitVerdict& verdict, const Finding& finding);
 // Breakers and conductors that would be next, as information.
-std::string informationText(const CircuitVerdict& verdict);
+Told informationText(const CircuitVerdict& verdict);
 
 // What every output with an electrical verdict ends with.
-std::string_view electricianText();
+Told electricianText();
 
 }  // namespace rigs

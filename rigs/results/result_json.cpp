@@ -322,9 +322,9 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
     addMoney(rigs.back(), plan, answers, i);
   }
   Json warnings = Json::array();
-  for (const Caution& caution : cautionsFor(About::Everything, plan, answers, UnitSystem::SI)) {
+  for (const Caution& caution : cautionsFor(About::Everything, plan, answers)) {
     warnings.push_back(
-        Object().set("topic", caution.topic).set("text", std::string_view(caution.text)).take());
+        Object().set("topic", caution.topic).set("text", inEnglish(caution.text)).take());
   }
   Object object;
   object
@@ -353,12 +353,12 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
   return object.take().dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 
-std::string problemsJson(const Problems& problems, const std::string& file) {
+std::string problemsJson(const Problems& problems, const std::string& file, UnitSystem units) {
   Json list = Json::array();
   for (const Problem& problem : problems) {
     list.push_back({{"severity", problem.severity == Severity::Error ? "error" : "remark"},
                     {"where", problem.where},
-                    {"message", problem.message}});
+                    {"message", inEnglish(problem.message, units)}});
   }
   const Json all = {{"file", file}, {"problems", list}};
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

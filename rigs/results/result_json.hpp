@@ -20,7 +20,8 @@ inline constexpr int kResultVersion = 2;
 std::string resultJson(const Plan& plan, const Answers& answers);
 
 // What is wrong with a document: its name, and each problem with severity ("error", "remark"),
-// place and sentence.
-std::string problemsJson(const Problems& problems, const std::string& file);
+// place and sentence in English.
+std::string problemsJson(const Problems& problems, const std::string& file,
+                         UnitSystem units = UnitSystem::SI);
 
 }  // namespace rigs

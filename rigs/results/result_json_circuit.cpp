@@ -28,8 +28,8 @@ Json cite(const Cite& c) {
 
 Json finding(const Finding& f) {
   Object object;
-  object.set("rule", std::string_view(f.name))
-      .set("verdict", fitWords(f.fit))
+  object.set("rule", inEnglish(f.name))
+      .set("verdict", inEnglish(fitWords(f.fit)))
       .set("binding", f.binding)
       .setIf("load", f.load)
       .setIf("rating", f.rating)
@@ -43,9 +43,9 @@ Json finding(const Finding& f) {
       .setIf("within", f.within)
       .setIf("least_conductor", f.least)
       .setIf("longest_cable", f.longest);
-  if (!f.condition.empty()) object.set("condition", std::string_view(f.condition));
+  if (!f.condition.empty()) object.set("condition", inEnglish(f.condition));
   if (!f.cite.clause.empty()) object.put("cite", cite(f.cite));
-  return object.set("text", std::string_view(findingText(f))).take();
+  return object.set("text", inEnglish(findingText(f))).take();
 }
 
 std::optional<std::string_view> textIf(const std::string& text) {
@@ -72,8 +72,8 @@ Json verdict(const CircuitVerdict& v) {
       .set("region", std::string_view(v.rules->region))
       .set("code", std::string_view(v.rules->code))
       .set("edition", std::string_view(v.rules->edition))
-      .set("verdict", fitWords(v.overall))
-      .set("text", std::string_view(verdictText(v)))
+      .set("verdict", inEnglish(fitWords(v.overall)))
+      .set("text", inEnglish(verdictText(v)))
       .set("load", v.load)
       .set("neutral_current", v.neutral)
       .setIf("conductor_for_next_breaker", textIf(v.conductorForNext))
@@ -102,7 +102,7 @@ Json shortestDays(const std::vector<ShortestDay>& all) {
                              .take());
     days.push_back(Object()
                        .set("region", std::string_view(s.region))
-                       .set("reading", std::string_view(s.reading))
+                       .set("reading", inEnglish(s.reading))
                        .put("circuits", std::move(circuits))
                        .set("second_circuit_imagined", s.imagined)
                        .set("delivered", s.delivered)
@@ -127,7 +127,7 @@ Json split(const Split& split) {
   }
   return Object()
       .set("fits", split.overall() == Fit::Fits)
-      .set("verdict", fitWords(split.overall()))
+      .set("verdict", inEnglish(fitWords(split.overall())))
       .set("second_circuit_imagined", split.imagined)
       .put("parts", std::move(parts))
       .take();
@@ -158,7 +158,7 @@ Json circuitJson(const CircuitAnswer& circuit) {
                            .take());
   }
   Object object;
-  object.set("verdict", fitWords(circuit.overall()))
+  object.set("verdict", inEnglish(fitWords(circuit.overall())))
       .put("circuits", std::move(circuits))
       .put("duty", Object()
                        .set("longest_full_current", circuit.duty.longestFull())
@@ -171,7 +171,7 @@ Json circuitJson(const CircuitAnswer& circuit) {
     for (const ReadingDay& r : circuit.readings) {
       readings.push_back(Object()
                              .set("region", std::string_view(r.region))
-                             .set("reading", std::string_view(r.reading.name))
+                             .set("reading", inEnglish(r.reading.name))
                              .set("limit", r.reading.limit)
                              .set("largest_element", r.largest.rating)
                              .set("rated_at", r.largest.ratedAt)
@@ -187,7 +187,7 @@ Json circuitJson(const CircuitAnswer& circuit) {
   }
   if (!circuit.shortest.empty()) object.put("shortest_days", shortestDays(circuit.shortest));
   if (circuit.split) object.put("split", split(*circuit.split));
-  return object.set("deferral", electricianText()).take();
+  return object.set("deferral", inEnglish(electricianText())).take();
 }
 
 }  // namespace rigs

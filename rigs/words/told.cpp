@@ -50,6 +50,9 @@ struct Teller {
   const Reader& reader;
 
   std::string operator()(const Amount& a) const {
+    if (a.alone)
+      return withDecimalSign(formatNumber(detail::toColumn(a.kind, a.si, reader.units), a.options),
+                             *reader.language);
     return withDecimalSign(a.like.empty() ? detail::print(a.kind, a.si, reader.units, a.options)
                                           : detail::printLike(a.kind, a.si, a.like, a.options),
                            *reader.language);

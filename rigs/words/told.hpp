@@ -60,6 +60,7 @@ struct Amount {
   double si;  // coherent units, kelvin for temperatures
   FormatOptions options = {};
   std::string like = {};
+  bool alone = false;  // the number without its unit, in that of the reader's columns
 
   bool operator==(const Amount&) const = default;
 };
@@ -70,6 +71,11 @@ Amount amount(const Q& q, const FormatOptions& options = {}) {
 template <Writable Q>
 Amount amountLike(const Q& q, std::string sample, const FormatOptions& options = {}) {
   return {kKindOf<Q>, detail::siNumber(q), options, std::move(sample)};
+}
+// "2.5" of "2.5 to 6 L/kg": for kinds that have one unit in each system.
+template <Writable Q>
+Amount numberAlone(const Q& q, const FormatOptions& options = {}) {
+  return {kKindOf<Q>, detail::siNumber(q), options, {}, true};
 }
 // A duration as sentences tell it: whole minutes, seconds below ten minutes.
 Amount roughly(physics::Time time);

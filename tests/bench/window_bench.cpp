@@ -15,7 +15,9 @@
 #include <memory>
 #include <string>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/words/reader.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/questions/question_page.hpp"
 #include "gui/window/questions/solver.hpp"
@@ -23,7 +25,7 @@
 
 namespace {
 
-using gui::Question;
+using gui::telling::Question;
 
 const rigs::Plan& demo() {
   static const rigs::Plan plan = [] {
@@ -170,7 +172,8 @@ void CrossHairMove(benchmark::State& state) {
   gui::PlanChart chart;
   chart.resize(900, 500);
   static_cast<QWidget&>(chart).show();
-  chart.show(gui::answerTo(Question::HowLong, *gui::solveAtOnce(demo()), rigs::UnitSystem::SI)
+  chart.show(gui::telling::answerTo(Question::HowLong, *gui::solveAtOnce(demo()),
+                                    gui::readerOf(rigs::UnitSystem::SI))
                  .pictures[0]);
   QPixmap screen(chart.size());
   double x = 0.0;

@@ -6,6 +6,7 @@
 #include <cstdlib>
 #include <string_view>
 
+#include "rigs/documents/quantity_problems.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
@@ -14,8 +15,13 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   for (int i = 0; i <= static_cast<int>(QuantityKind::VolumeFlow); ++i) {
     const auto kind = static_cast<QuantityKind>(i);
     const detail::Reading reading = detail::read(kind, text);
-    if (reading.si.has_value() != reading.problem.empty()) std::abort();
-    if (!reading.si) continue;
+    if (reading.si.has_value() == reading.fault.has_value()) std::abort();
+    if (!reading.si) {
+      const Told told = quantityProblem(*reading.fault, text, kind);
+      for (const UnitSystem system : {UnitSystem::SI, UnitSystem::UsCustomary})
+        if (inEnglish(told, system).empty()) std::abort();
+      continue;
+    }
     if (!std::isfinite(*reading.si)) std::abort();
     // What was understood can be printed, and what is printed exactly is understood again.
     for (const UnitSystem system : {UnitSystem::SI, UnitSystem::UsCustomary})

@@ -66,6 +66,7 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
     ::dup2(output, STDOUT_FILENO);
     ::dup2(complaint, STDERR_FILENO);
     std::signal(SIGPIPE, SIG_DFL);
+    ::setenv("LC_ALL", stage.locale.c_str(), 1);
     stage.columns.empty() ? ::unsetenv("COLUMNS") : ::setenv("COLUMNS", stage.columns.c_str(), 1);
     ::execv(argv[0], argv.data());
     ::_exit(127);

@@ -1,56 +1,39 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Lays out one picture: frame and ticks in chart_layout.cpp, names beside lines and dots in
-// chart_labels.cpp. Nobody else includes this.
+// Lays out one picture: frame and ticks in chart_layouter.cpp, names beside lines and dots in
+// chart_layouter_labels.cpp.
 #pragma once
 
 #include <QFontMetricsF>
-#include <algorithm>
-#include <cmath>
+#include <QSizeF>
+#include <QString>
+#include <QStringList>
+#include <QVector>
+#include <optional>
+#include <vector>
 
+#include "gui/telling/picture.hpp"
 #include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
 
 namespace gui {
 
-using Label = ChartLayout::Label;
-using Sample = ChartLayout::Sample;
+ChartLayout layOut(const telling::Picture& picture, QSizeF size, const ChartLook& look,
+                   std::optional<ChartWindow> window = std::nullopt);
+// What titles, ticks and legend of a picture so wide take of its height, rounded up; and what that
+// depends on besides.
+int aroundPlot(const telling::Picture& picture, int width, const ChartLook& look);
+QStringList aroundTexts(const std::vector<telling::Picture>& pictures);
 
-inline constexpr double kGap = 6.0;
-
-bool overlapsAny(const QRectF& box, const QVector<QRectF>& taken);
-
+// The work of layOut(): its steps share what is taken already.
 class Layouter {
  public:
-  Layouter(const Picture& picture, QSizeF size, const ChartLook& look,
-           const std::optional<ChartWindow>& window)
-      : picture_(picture), size_(size), look_(look), metrics_(look.font) {
-    layout_.window = window.value_or(fullWindow(picture));
-    layout_.font = look.font;
-    layout_.smallFont = look.font;
-    layout_.smallFont.setPixelSize(std::max(9, look.font.pixelSize() * 9 / 10));
-    layout_.titleFont = look.font;
-    layout_.titleFont.setBold(true);
-    lineHeight_ = std::ceil(metrics_.height());
-  }
-  ChartLayout take() {
-    const double bottomOfHead = head();
-    const double topOfFoot = foot();
-    frame(bottomOfHead, topOfFoot);
-    ticks();
-    if (picture_.kind == Picture::Kind::StackedBars) {
-      bars();
-      limits(bottomOfHead);
-    } else {
-      limits(bottomOfHead);
-      traceLines();
-      lineEnds();
-      marks();
-      bands();
-      areaNumbers();
-    }
-    return std::move(layout_);
-  }
+  Layouter(const telling::Picture& picture, QSizeF size, const ChartLook& look,
+           const std::optional<ChartWindow>& window);
+  ChartLayout take();
 
  private:
+  using Label = ChartLayout::Label;
+
   double widthOf(const QString& text, const QFont& font) const;
   double widthOf(const QString& text) const { return widthOf(text, layout_.font); }
   // Title and what the upward axis means; both wrap.
@@ -59,13 +42,13 @@ class Layouter {
   double foot();
   // Clear of the lowest label of the upward axis.
   double tickGap() const { return 0.5 * lineHeight_ - 1.0; }
-  bool barsKind() const { return picture_.kind == Picture::Kind::StackedBars; }
+  bool barsKind() const { return picture_.kind == telling::Picture::Kind::StackedBars; }
   void frame(double top, double bottom);
   // Labels above the plot; two that would touch take two rows. A guess before the plot's width is
   // known: every row that could be needed.
   int limitRowsNeeded() const;
   void ticks();
-  QString totalText(const PictureStack& stack) const;
+  QString totalText(const telling::PictureStack& stack) const;
   // Each rig's name above its bar, its total behind.
   void bars();
   void limits(double top);
@@ -88,7 +71,7 @@ class Layouter {
   // A part's number where the part is thickest over the number's width.
   void areaNumbers();
 
-  const Picture& picture_;
+  const telling::Picture& picture_;
   QSizeF size_;
   const ChartLook& look_;
   QFontMetricsF metrics_;
@@ -98,5 +81,8 @@ class Layouter {
   QVector<QRectF> taken_;
   QVector<Points> pixels_;
 };
+// Shared by the two sources of this class.
+inline constexpr double kLabelGap = 6.0;
+bool overlapsAny(const QRectF& box, const QVector<QRectF>& taken);
 
 }  // namespace gui

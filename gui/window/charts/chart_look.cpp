@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Shades, dashes and letters.
-#include <QFontInfo>
+#include "gui/window/charts/chart_look.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/telling/case.hpp"
 
 namespace gui {
 namespace {
@@ -87,11 +87,7 @@ QVector<qreal> dashesOfRig(int rig) {
 }
 
 QString letterOfRig(int rig) {
-  QString letters;
-  for (int left = rig; left >= 0; left = left / 26 - 1) {
-    letters.prepend(QChar(u'a' + left % 26));
-  }
-  return QStringLiteral("(%1)").arg(letters);
+  return QString::fromStdString(telling::letter(static_cast<std::size_t>(rig)));
 }
 
 double contrastRatio(const QColor& a, const QColor& b) {

@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Which part of the plane a picture shows.
+#include "gui/window/charts/chart_window.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <numeric>
 
-#include "gui/window/charts/chart_layout.hpp"
-
 namespace gui {
 namespace {
+
+using telling::Picture;
+using telling::PictureLimit;
+using telling::PictureLine;
+using telling::PictureMark;
+using telling::PicturePoint;
+using telling::PictureStack;
 
 struct Extent {
   double from = std::numeric_limits<double>::infinity();
@@ -24,14 +30,14 @@ struct Extent {
 Extent alongX(const Picture& picture) {
   Extent x;
   for (const PictureLine& line : picture.lines) {
-    for (const QPointF& p : line.points) x.add(p.x());
+    for (const PicturePoint& p : line.points) x.add(p.x);
   }
   for (const auto& area : picture.areas) {
-    for (const QPointF& p : area) x.add(p.x());
+    for (const PicturePoint& p : area) x.add(p.x);
   }
   for (const PictureStack& stack : picture.stacks)
     x.add(std::accumulate(stack.parts.begin(), stack.parts.end(), 0.0));
-  for (const PictureMark& mark : picture.marks) x.add(mark.at.x());
+  for (const PictureMark& mark : picture.marks) x.add(mark.at.x);
   for (const PictureLimit& limit : picture.limits) x.add(limit.x);
   if (picture.kind == Picture::Kind::StackedBars) x.add(0.0);
   return x;
@@ -40,19 +46,19 @@ Extent alongX(const Picture& picture) {
 Extent alongY(const Picture& picture) {
   Extent y;
   for (const PictureLine& line : picture.lines) {
-    for (const QPointF& p : line.points) y.add(p.y());
+    for (const PicturePoint& p : line.points) y.add(p.y);
   }
-  if (!picture.areas.isEmpty()) {
+  if (!picture.areas.empty()) {
     y.add(0.0);
-    for (qsizetype i = 0; i < picture.areas[0].size(); ++i) {
+    for (std::size_t i = 0; i < picture.areas[0].size(); ++i) {
       double total = 0.0;
       for (const auto& area : picture.areas) {
-        if (i < area.size()) total += area[i].y();
+        if (i < area.size()) total += area[i].y;
       }
       y.add(total);
     }
   }
-  for (const PictureMark& mark : picture.marks) y.add(mark.at.y());
+  for (const PictureMark& mark : picture.marks) y.add(mark.at.y);
   if (picture.draggable) y.add(*picture.draggable);
   return y;
 }
@@ -81,7 +87,7 @@ ChartWindow fullWindow(const Picture& picture) {
   Extent y = alongY(picture);
   if (picture.kind == Picture::Kind::StackedBars) {
     roundOutwards(x, picture.xIsClock);
-    y = {0.0, static_cast<double>(std::max<qsizetype>(1, picture.stacks.size()))};
+    y = {0.0, static_cast<double>(std::max<std::size_t>(1, picture.stacks.size()))};
   } else {
     if (x.empty()) x = {0.0, 1.0};
     if (!(x.to > x.from)) x.to = x.from + std::max(1.0, 0.1 * std::abs(x.from));

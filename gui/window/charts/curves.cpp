@@ -47,6 +47,13 @@ double distanceFrom(QPointF p, QPointF a, QPointF b) {
 
 }  // namespace
 
+Points pointsOf(const std::vector<telling::PicturePoint>& line) {
+  Points points;
+  points.reserve(static_cast<qsizetype>(line.size()));
+  for (const telling::PicturePoint& p : line) points.push_back(pointOf(p));
+  return points;
+}
+
 double niceStep(double range, int most, bool clock) {
   const double least = range / std::max(most, 1);
   if (!(least > 0.0) || !std::isfinite(least)) return 1.0;

@@ -9,6 +9,9 @@
 #include <QString>
 #include <QVector>
 #include <optional>
+#include <vector>
+
+#include "gui/telling/picture.hpp"
 
 namespace gui {
 
@@ -20,6 +23,8 @@ struct ChartWindow {
 };
 
 using Points = QVector<QPointF>;
+inline QPointF pointOf(const telling::PicturePoint& p) { return {p.x, p.y}; }
+Points pointsOf(const std::vector<telling::PicturePoint>& line);
 
 // The smallest step of 1, 2 or 5 times a power of ten that makes at most `most` steps of `range`;
 // with `clock` one of the steps a clock has, in minutes. Range > 0, most >= 1.

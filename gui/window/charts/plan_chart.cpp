@@ -23,12 +23,18 @@
 #include <cmath>
 #include <limits>
 
+#include "gui/telling/curve.hpp"
+
 namespace gui {
 namespace {
 
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 using Label = ChartLayout::Label;
-using Sample = ChartLayout::Sample;
+using Sample = LegendSample;
+using telling::Picture;
+using telling::PictureBand;
+using telling::PictureLine;
+using telling::PicturePoint;
 
 QVector<qreal> inPixels(QVector<qreal> pattern, double width) {
   for (qreal& piece : pattern) piece *= width;
@@ -52,7 +58,7 @@ Points drawn(const PictureLine& line, const ChartLayout& layout) {
   const double width = line.faint ? kFaintWidth : kLineWidth;
   const auto pattern = line.rig < 0 ? QVector<qreal>() : inPixels(dashesOfRig(line.rig), width);
   Points all;
-  for (const Points& run : clipped(line.points, layout.window)) {
+  for (const Points& run : clipped(pointsOf(line.points), layout.window)) {
     if (!all.isEmpty()) all.push_back({kNone, kNone});
     all += dashed(thinned(run, layout.scale()), pattern, layout.scale());
   }
@@ -62,25 +68,26 @@ Points drawn(const PictureLine& line, const ChartLayout& layout) {
 // The running total of the parts, cut to the window.
 QVector<Points> edgesOf(const Picture& picture, const ChartLayout& layout) {
   QVector<Points> edges;
-  if (picture.areas.isEmpty()) return edges;
-  Points sum = picture.areas[0];
-  for (QPointF& p : sum) p.setY(0.0);
+  if (picture.areas.empty()) return edges;
+  std::vector<PicturePoint> sum = picture.areas[0];
+  for (PicturePoint& p : sum) p.y = 0.0;
   const ChartWindow& w = layout.window;
-  const auto cut = [&](const Points& line) {
+  const auto cut = [&](const std::vector<PicturePoint>& line) {
     Points inside;
-    const auto clamped = [&](QPointF p) {
-      return QPointF(p.x(), std::clamp(p.y(), w.yFrom, w.yTo));
+    const auto clamped = [&](double x, double y) {
+      return QPointF(x, std::clamp(y, w.yFrom, w.yTo));
     };
-    if (const auto first = valueAt(line, w.xFrom)) inside.push_back(clamped({w.xFrom, *first}));
-    for (const QPointF& p : line) {
-      if (p.x() > w.xFrom && p.x() < w.xTo) inside.push_back(clamped(p));
+    if (const auto first = telling::valueAt(line, w.xFrom))
+      inside.push_back(clamped(w.xFrom, *first));
+    for (const PicturePoint& p : line) {
+      if (p.x > w.xFrom && p.x < w.xTo) inside.push_back(clamped(p.x, p.y));
     }
-    if (const auto last = valueAt(line, w.xTo)) inside.push_back(clamped({w.xTo, *last}));
+    if (const auto last = telling::valueAt(line, w.xTo)) inside.push_back(clamped(w.xTo, *last));
     return inside;
   };
   edges.push_back(cut(sum));
   for (const auto& area : picture.areas) {
-    for (qsizetype i = 0; i < std::min(sum.size(), area.size()); ++i) sum[i].ry() += area[i].y();
+    for (std::size_t i = 0; i < std::min(sum.size(), area.size()); ++i) sum[i].y += area[i].y;
     edges.push_back(cut(sum));
   }
   return edges;
@@ -190,10 +197,10 @@ Plot::Parts::Parts() {
 
 bool Plot::Parts::fits(const Picture& other) const {
   if ((bars != nullptr) != (other.kind == Picture::Kind::StackedBars)) return false;
-  if (bars && (other.stacks.size() != rigs->count() || other.partNames.size() != bars->count())) {
+  const auto count = [](const auto& all) { return static_cast<qsizetype>(all.size()); };
+  if (bars && (count(other.stacks) != rigs->count() || count(other.partNames) != bars->count()))
     return false;
-  }
-  return lines.size() == other.lines.size() && areas.size() == other.areas.size();
+  return lines.size() == count(other.lines) && areas.size() == count(other.areas);
 }
 
 void Plot::Parts::rebuild() {
@@ -210,21 +217,21 @@ void Plot::Parts::rebuild() {
   };
   if (picture.kind == Picture::Kind::StackedBars) {
     bars = new QHorizontalStackedBarSeries(chart);
-    for (const QString& name : picture.partNames) bars->append(new QBarSet(name, bars));
+    for (const std::string& name : picture.partNames)
+      bars->append(new QBarSet(QString::fromStdString(name), bars));
     rigs->clear();
-    for (qsizetype i = 0; i < picture.stacks.size(); ++i) rigs->append(QString::number(i));
+    for (std::size_t i = 0; i < picture.stacks.size(); ++i) rigs->append(QString::number(i));
     attach(bars, rigs);
     return;
   }
-  for (qsizetype i = 0; i <= picture.areas.size() && !picture.areas.isEmpty(); ++i) {
-    edges.push_back(new QLineSeries(chart));
-  }
-  for (qsizetype i = 0; i < picture.areas.size(); ++i) {
+  const auto parts = static_cast<qsizetype>(picture.areas.size());
+  for (qsizetype i = 0; i <= parts && parts > 0; ++i) edges.push_back(new QLineSeries(chart));
+  for (qsizetype i = 0; i < parts; ++i) {
     areas.push_back(new QAreaSeries(edges[i + 1], edges[i]));
     areas.back()->setParent(chart);
     attach(areas.back(), y);
   }
-  for (qsizetype i = 0; i < picture.lines.size(); ++i) {
+  for (std::size_t i = 0; i < picture.lines.size(); ++i) {
     lines.push_back(new QLineSeries(chart));
     attach(lines.back(), y);
   }
@@ -235,8 +242,9 @@ void Plot::Parts::fill() {
   x->setRange(w.xFrom, w.xTo);
   y->setRange(w.yFrom, w.yTo);
   for (qsizetype i = 0; i < lines.size(); ++i) {
-    lines[i]->setPen(penOf(picture.lines[i], look));
-    lines[i]->replace(vector ? Points() : drawn(picture.lines[i], layout));
+    const PictureLine& line = picture.lines[static_cast<std::size_t>(i)];
+    lines[i]->setPen(penOf(line, look));
+    lines[i]->replace(vector ? Points() : drawn(line, layout));
   }
   const QVector<Points> sums = edgesOf(picture, layout);
   for (qsizetype i = 0; i < edges.size(); ++i) edges[i]->replace(sums[i]);
@@ -247,13 +255,15 @@ void Plot::Parts::fill() {
   }
   if (!bars) return;
   const auto sets = bars->barSets();
-  const auto count = picture.stacks.size();
+  const std::size_t count = picture.stacks.size();
   for (qsizetype part = 0; part < sets.size(); ++part) {
     sets[part]->remove(0, sets[part]->count());
     QList<qreal> values;
     // Categories run from the bottom up, rigs from the top down.
-    for (qsizetype i = count; i-- > 0;) {
-      values.push_back(std::max(0.0, picture.stacks[i].parts.value(part)));
+    for (std::size_t i = count; i-- > 0;) {
+      const auto& parts = picture.stacks[i].parts;
+      const auto at = static_cast<std::size_t>(part);
+      values.push_back(at < parts.size() ? std::max(0.0, parts[at]) : 0.0);
     }
     sets[part]->append(values);
     sets[part]->setColor(shadeOfPart(static_cast<int>(part), static_cast<int>(sets.size()), look));
@@ -450,7 +460,7 @@ QByteArray pictureSvg(const Picture& picture, QSize size, const ChartLook& look)
   generator.setOutputDevice(&buffer);
   generator.setSize(size);
   generator.setViewBox(QRect({}, size));
-  generator.setTitle(picture.title);
+  generator.setTitle(QString::fromStdString(picture.title));
   generator.setResolution(96);
   QPainter painter(&generator);
   drawPicture(painter, QRectF({}, QSizeF(size)), picture, look);

@@ -10,20 +10,20 @@
 #include <QWidget>
 #include <memory>
 
-#include "gui/window/charts/chart_layout.hpp"
-#include "gui/window/charts/picture.hpp"
+#include "gui/telling/picture.hpp"
+#include "gui/window/charts/chart_layouter.hpp"
 
 class QPainter;
 
 namespace gui {
 
 // Draws chart and legend into `area`, in the painter's logical pixels. Vector devices get vectors.
-void drawPicture(QPainter& painter, const QRectF& area, const Picture& picture,
+void drawPicture(QPainter& painter, const QRectF& area, const telling::Picture& picture,
                  const ChartLook& look);
-QImage pictureImage(const Picture& picture, QSize size, const ChartLook& look,
+QImage pictureImage(const telling::Picture& picture, QSize size, const ChartLook& look,
                     qreal sharpness = 1.0);
 // An SVG document of that size in pixels.
-QByteArray pictureSvg(const Picture& picture, QSize size, const ChartLook& look);
+QByteArray pictureSvg(const telling::Picture& picture, QSize size, const ChartLook& look);
 
 // A chart kept from one picture to the next, so that an edit only replaces its points.
 class Plot {
@@ -31,7 +31,7 @@ class Plot {
   Plot();
   ~Plot();
   // Vector devices draw lines as paths: they know no gaps in a polyline.
-  void show(const Picture& picture, const ChartLayout& layout, const ChartLook& look,
+  void show(const telling::Picture& picture, const ChartLayout& layout, const ChartLook& look,
             bool vector = false);
   // The whole picture, text included, with its upper left corner at the painter's origin.
   void draw(QPainter& painter) const;
@@ -50,9 +50,9 @@ class PlanChart : public QWidget {
   explicit PlanChart(QWidget* parent = nullptr);
   ~PlanChart() override;
 
-  void show(const Picture& picture);
+  void show(const telling::Picture& picture);
   using QWidget::show;
-  const Picture& picture() const;
+  const telling::Picture& picture() const;
   // The line alone; one that is in the hand only takes the label.
   void setDraggable(double y, const QString& label);
   // All of it while it is zoomed out.

@@ -10,10 +10,17 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gui/telling/curve.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 
 namespace gui {
 namespace {
+
+using telling::Picture;
+using telling::PictureLine;
+using telling::PictureMark;
+using telling::PicturePhase;
 
 constexpr double kGrip = 7.0;  // pixels around the draggable line
 constexpr double kDeepestZoom = 200.0;
@@ -49,22 +56,22 @@ struct PlanChart::Parts {
   // What happens to a rig there, as near as a hand can point.
   QString eventAt(int rig, double x, const ChartWindow& w) const {
     constexpr double kNear = 0.005;  // of the width
-    QString event;
+    std::string event;
     double nearest = kNear * w.width();
     for (const PictureMark& mark : picture.marks) {
-      if (mark.rig != rig || mark.event.isEmpty() || std::abs(mark.at.x() - x) > nearest) continue;
-      nearest = std::abs(mark.at.x() - x);
+      if (mark.rig != rig || mark.event.empty() || std::abs(mark.at.x - x) > nearest) continue;
+      nearest = std::abs(mark.at.x - x);
       event = mark.event;
     }
-    return event;
+    return QString::fromStdString(event);
   }
   // The mark under the pointer, if it tells of an event.
   const PictureMark* markAt(QPointF at) const {
     double nearest = 8.0;  // pixels
     const PictureMark* found = nullptr;
     for (const PictureMark& mark : picture.marks) {
-      const QPointF off = layout.at(mark.at) - at;
-      if (mark.event.isEmpty() || std::hypot(off.x(), off.y()) > nearest) continue;
+      const QPointF off = layout.at(pointOf(mark.at)) - at;
+      if (mark.event.empty() || std::hypot(off.x(), off.y()) > nearest) continue;
       nearest = std::hypot(off.x(), off.y());
       found = &mark;
     }
@@ -74,9 +81,9 @@ struct PlanChart::Parts {
   std::optional<double> eventAfter(double x, double sign) const {
     std::optional<double> next;
     for (const PictureMark& mark : picture.marks) {
-      const double ahead = sign * (mark.at.x() - x);
-      if (mark.event.isEmpty() || ahead <= 1e-9) continue;
-      if (!next || ahead < sign * (*next - x)) next = mark.at.x();
+      const double ahead = sign * (mark.at.x - x);
+      if (mark.event.empty() || ahead <= 1e-9) continue;
+      if (!next || ahead < sign * (*next - x)) next = mark.at.x;
     }
     return next;
   }
@@ -84,6 +91,13 @@ struct PlanChart::Parts {
     if (held) return *held;
     return window.value_or(fullWindow(picture));
   }
+  QString withUnit(const QString& number, const std::string& unit) const {
+    return unit.empty() ? number
+                        : QStringLiteral("%1 %2").arg(number, QString::fromStdString(unit));
+  }
+  QStringList readOut() const;
+  QString readOutOf(const PictureLine& line, double value, const ChartWindow& w) const;
+  void drawReadOut(QPainter& painter) const;
   bool zoomable() const { return picture.kind != Picture::Kind::StackedBars; }
   // About a point of the picture, within all of it.
   void zoom(double factor, double xCentre, double yCentre, bool upward) {
@@ -128,6 +142,80 @@ struct PlanChart::Parts {
   }
 };
 
+// All rigs at the cross-hair, under what it stands at.
+QStringList PlanChart::Parts::readOut() const {
+  QStringList lines;
+  if (!crosshair || !zoomable()) return lines;
+  const ChartWindow w = window.value_or(fullWindow(picture));
+  lines +=
+      withUnit(readingText(*crosshair, w.width(), picture.xIsClock, look.locale), picture.xUnit);
+  for (const PictureLine& line : picture.lines) {
+    const auto value = telling::valueAt(line.points, *crosshair);
+    if (value) lines += readOutOf(line, *value, w);
+  }
+  for (std::size_t i = picture.areas.size(); i-- > 0;) {
+    const auto value = telling::valueAt(picture.areas[i], *crosshair);
+    if (!value) continue;
+    const std::string name = i < picture.partNames.size() ? picture.partNames[i] : std::string();
+    lines += QStringLiteral("%1 %2  %3")
+                 .arg(i + 1)
+                 .arg(QString::fromStdString(name),
+                      withUnit(readingText(*value, w.height(), false, look.locale), picture.yUnit));
+  }
+  return lines;
+}
+
+QString PlanChart::Parts::readOutOf(const PictureLine& line, double value,
+                                    const ChartWindow& w) const {
+  const QString own = QString::fromStdString(line.name);
+  const QString name = line.rig < 0 ? own
+                       : line.faint ? QStringLiteral("%1 %2").arg(letterOfRig(line.rig), own)
+                                    : letterOfRig(line.rig);
+  QString text = QStringLiteral("%1  %2").arg(
+      name, withUnit(readingText(value, w.height(), false, look.locale), picture.yUnit));
+  const auto phase = std::find_if(line.phases.begin(), line.phases.end(),
+                                  [&](const PicturePhase& one) { return *crosshair <= one.until; });
+  const QString event = eventAt(line.rig, *crosshair, w);
+  if (!event.isEmpty()) {
+    text += QStringLiteral("  ") + event;
+  } else if (phase != line.phases.end()) {
+    text += QStringLiteral("  ") + QString::fromStdString(phase->name);
+  }
+  return text;
+}
+
+void PlanChart::Parts::drawReadOut(QPainter& painter) const {
+  const QStringList lines = readOut();
+  if (lines.isEmpty()) return;
+  const double x = layout.at({*crosshair, 0.0}).x();
+  painter.setPen(QPen(look.accent, 1.0));
+  painter.drawLine(QPointF(x, layout.plot.top()), QPointF(x, layout.plot.bottom()));
+  painter.setBrush(look.accent);
+  for (const PictureLine& line : picture.lines) {
+    const auto value = telling::valueAt(line.points, *crosshair);
+    if (!value) continue;
+    const QPointF at = layout.at({*crosshair, *value});
+    if (layout.plot.contains(at)) painter.drawEllipse(at, 3.0, 3.0);
+  }
+  const QFontMetricsF metrics(layout.font);
+  double width = 0.0;
+  for (const QString& line : lines) width = std::max(width, metrics.horizontalAdvance(line));
+  const double height = static_cast<double>(lines.size()) * metrics.height();
+  QRectF box(x + 12.0, layout.plot.top() + 6.0, width + 16.0, height + 10.0);
+  if (box.right() > layout.plot.right()) box.moveRight(x - 12.0);
+  if (box.left() < 0.0) box.moveLeft(0.0);
+  painter.setPen(QPen(look.quietInk, 1.0));
+  painter.setBrush(look.paper);
+  painter.drawRoundedRect(box, 3.0, 3.0);
+  painter.setPen(look.ink);
+  for (qsizetype i = 0; i < lines.size(); ++i) {
+    painter.setFont(i == 0 ? layout.titleFont : layout.font);
+    painter.drawText(QPointF(box.left() + 8.0, box.top() + 5.0 + metrics.ascent() +
+                                                   static_cast<double>(i) * metrics.height()),
+                     lines[i]);
+  }
+}
+
 PlanChart::PlanChart(QWidget* parent) : QWidget(parent), parts_(std::make_unique<Parts>()) {
   parts_->look = lookOf(palette(), font(), locale());
   setMouseTracking(true);
@@ -150,7 +238,7 @@ void PlanChart::show(const Picture& picture) {
   // An answer to an earlier moment of the drag must not pull the line out of the hand.
   if (p.hand == Parts::Hand::Dragging && picture.draggable) p.picture.draggable = held;
   p.stale = true;
-  setAccessibleName(picture.title);
+  setAccessibleName(QString::fromStdString(picture.title));
   update();
 }
 
@@ -160,7 +248,7 @@ void PlanChart::setDraggable(double y, const QString& label) {
   Parts& p = *parts_;
   if (!p.picture.draggable) return;
   if (p.hand != Parts::Hand::Dragging) p.picture.draggable = y;
-  p.picture.draggableLabel = label;
+  p.picture.draggableLabel = label.toStdString();
   p.stale = true;
   update();
 }
@@ -194,47 +282,7 @@ void PlanChart::clearCrosshair() {
   update();
 }
 
-QStringList PlanChart::readOut() const {
-  const Parts& p = *parts_;
-  QStringList lines;
-  if (!p.crosshair || !p.zoomable()) return lines;
-  const ChartWindow w = p.window.value_or(fullWindow(p.picture));
-  const auto withUnit = [](const QString& number, const QString& unit) {
-    return unit.isEmpty() ? number : QStringLiteral("%1 %2").arg(number, unit);
-  };
-  lines += withUnit(readingText(*p.crosshair, w.width(), p.picture.xIsClock, p.look.locale),
-                    p.picture.xUnit);
-  for (const PictureLine& line : p.picture.lines) {
-    const auto value = valueAt(line.points, *p.crosshair);
-    if (!value) continue;
-    const QString name = line.rig < 0 ? line.name
-                         : line.faint
-                             ? QStringLiteral("%1 %2").arg(letterOfRig(line.rig), line.name)
-                             : letterOfRig(line.rig);
-    QString text = QStringLiteral("%1  %2").arg(
-        name, withUnit(readingText(*value, w.height(), false, p.look.locale), p.picture.yUnit));
-    const auto phase =
-        std::find_if(line.phases.begin(), line.phases.end(),
-                     [&](const PicturePhase& one) { return *p.crosshair <= one.until; });
-    const QString event = p.eventAt(line.rig, *p.crosshair, w);
-    if (!event.isEmpty()) {
-      text += QStringLiteral("  ") + event;
-    } else if (phase != line.phases.end()) {
-      text += QStringLiteral("  ") + phase->name;
-    }
-    lines += text;
-  }
-  for (qsizetype i = p.picture.areas.size(); i-- > 0;) {
-    const auto value = valueAt(p.picture.areas[i], *p.crosshair);
-    if (!value) continue;
-    lines +=
-        QStringLiteral("%1 %2  %3")
-            .arg(i + 1)
-            .arg(p.picture.partNames.value(i),
-                 withUnit(readingText(*value, w.height(), false, p.look.locale), p.picture.yUnit));
-  }
-  return lines;
-}
+QStringList PlanChart::readOut() const { return parts_->readOut(); }
 
 QSize PlanChart::sizeHint() const { return {720, 400}; }
 QSize PlanChart::minimumSizeHint() const { return {320, 240}; }
@@ -269,36 +317,7 @@ void PlanChart::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.drawPixmap(0, 0, p.kept);
   painter.setRenderHint(QPainter::Antialiasing);
-  const QStringList lines = readOut();
-  if (!lines.isEmpty()) {
-    const double x = p.layout.at({*p.crosshair, 0.0}).x();
-    painter.setPen(QPen(p.look.accent, 1.0));
-    painter.drawLine(QPointF(x, p.layout.plot.top()), QPointF(x, p.layout.plot.bottom()));
-    painter.setBrush(p.look.accent);
-    for (const PictureLine& line : p.picture.lines) {
-      const auto value = valueAt(line.points, *p.crosshair);
-      if (!value) continue;
-      const QPointF at = p.layout.at({*p.crosshair, *value});
-      if (p.layout.plot.contains(at)) painter.drawEllipse(at, 3.0, 3.0);
-    }
-    const QFontMetricsF metrics(p.layout.font);
-    double width = 0.0;
-    for (const QString& line : lines) width = std::max(width, metrics.horizontalAdvance(line));
-    const double height = static_cast<double>(lines.size()) * metrics.height();
-    QRectF box(x + 12.0, p.layout.plot.top() + 6.0, width + 16.0, height + 10.0);
-    if (box.right() > p.layout.plot.right()) box.moveRight(x - 12.0);
-    if (box.left() < 0.0) box.moveLeft(0.0);
-    painter.setPen(QPen(p.look.quietInk, 1.0));
-    painter.setBrush(p.look.paper);
-    painter.drawRoundedRect(box, 3.0, 3.0);
-    painter.setPen(p.look.ink);
-    for (qsizetype i = 0; i < lines.size(); ++i) {
-      painter.setFont(i == 0 ? p.layout.titleFont : p.layout.font);
-      painter.drawText(QPointF(box.left() + 8.0, box.top() + 5.0 + metrics.ascent() +
-                                                     static_cast<double>(i) * metrics.height()),
-                       lines[i]);
-    }
-  }
+  p.drawReadOut(painter);
   if (hasFocus()) {
     painter.setPen(QPen(p.look.quietInk, 1.0, Qt::DotLine));
     painter.setBrush(Qt::NoBrush);
@@ -347,7 +366,7 @@ void PlanChart::mouseMoveEvent(QMouseEvent* event) {
   setCursor(p.onGrip(at) ? Qt::SizeVerCursor : Qt::ArrowCursor);
   if (p.layout.plot.contains(at)) {
     const PictureMark* mark = p.markAt(at);
-    setCrosshair(mark ? mark->at.x() : p.xAt(at.x()));
+    setCrosshair(mark ? mark->at.x : p.xAt(at.x()));
   } else {
     clearCrosshair();
   }

@@ -5,17 +5,15 @@
 #include <QCoreApplication>
 #include <QPainter>
 #include <QSvgGenerator>
+#include <algorithm>
 #include <cmath>
 
 #include "gui/window/exports/text_flow.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace gui {
 namespace {
-
-struct Words {
-  Q_DECLARE_TR_FUNCTIONS(gui::Exports)
-};
 
 constexpr qreal kMargin = 28.0;  // logical pixels
 constexpr qreal kGap = 16.0;
@@ -24,7 +22,7 @@ constexpr qreal kPictureShape = 0.46;  // height over width
 // The same sheet measured and drawn, so that the two cannot disagree.
 class Sheet {
  public:
-  Sheet(const Answer& answer, qreal width, const ChartLook& look)
+  Sheet(const ShownAnswer& answer, qreal width, const ChartLook& look)
       : answer_(answer),
         look_(look),
         inner_(width - 2.0 * kMargin),
@@ -33,7 +31,7 @@ class Sheet {
         sentenceFont_(sized(look.font, body_ * 1.1)),
         cautionFont_(sized(look.font, body_ * 0.85)),
         title_(linesOf(answer.title, titleFont_, inner_)),
-        sentence_(linesOf(answer.sentence, sentenceFont_, inner_)) {
+        sentence_(linesOf(answer.headline(), sentenceFont_, inner_)) {
     for (const QString& caution : answer.allCautions()) {
       cautions_ += linesOf(caution, cautionFont_, inner_);
     }
@@ -46,7 +44,7 @@ class Sheet {
   qreal usualPicture() const { return std::round(inner_ * kPictureShape); }
 
   void paint(QPainter& painter, const QRectF& area) const {
-    const auto count = static_cast<qreal>(qMax(qsizetype{1}, answer_.pictures.size()));
+    const auto count = static_cast<qreal>(std::max(std::size_t{1}, answer_.pictures.size()));
     const qreal spare = area.height() - 2.0 * kMargin - textHeight() - count * kGap;
     const qreal picture = qMax(usualPicture() / 2.0, std::floor(spare / count));
     QPointF at = area.topLeft() + QPointF(kMargin, kMargin);
@@ -56,7 +54,7 @@ class Sheet {
     at.ry() += drawLines(painter, at, sentence_, sentenceFont_) + kGap;
     ChartLook look = look_;
     look.font = sized(look.font, body_);
-    for (const Picture& one : answer_.pictures) {
+    for (const telling::Picture& one : answer_.pictures) {
       painter.save();
       drawPicture(painter, QRectF(at, QSizeF(inner_, picture)), one, look);
       painter.restore();
@@ -74,14 +72,14 @@ class Sheet {
            heightOf(cautions_, cautionFont_) + 2.0 * kGap;
   }
 
-  const Answer& answer_;
+  const ShownAnswer& answer_;
   const ChartLook& look_;
   qreal inner_, body_;
   QFont titleFont_, sentenceFont_, cautionFont_;
   QStringList title_, sentence_, cautions_;
 };
 
-QSize sheetSize(const Answer& answer, int width, const ChartLook& look) {
+QSize sheetSize(const ShownAnswer& answer, int width, const ChartLook& look) {
   return {width, static_cast<int>(std::ceil(sheetHeight(answer, width, look)))};
 }
 
@@ -101,17 +99,17 @@ std::string endingOf(const std::filesystem::path& path) {
   return ending;
 }
 
-QByteArray contents(const std::filesystem::path& path, Question question, const Answer& answer,
-                    const Solution& solution, const ChartLook& look) {
+QByteArray contents(const std::filesystem::path& path, const SeenAnswer& seen,
+                    const ChartLook& look) {
   const std::string ending = endingOf(path);
-  if (ending == ".png") return png(answerImage(answer, kSheetWidth, look));
-  if (ending == ".svg") return answerSvg(answer, kSheetWidth, look);
-  if (ending == ".csv") return answerCsv(answer);
-  if (ending == ".json") return answerJson(question, answer, solution);
-  throw rigs::FileError(
-      Words::tr("%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted")
-          .arg(QString::fromStdString('"' + path.string() + '"'))
-          .toStdString());
+  if (ending == ".png") return png(answerImage(shown(seen), kSheetWidth, look));
+  if (ending == ".svg") return answerSvg(shown(seen), kSheetWidth, look);
+  if (ending == ".csv") return answerCsv(seen);
+  if (ending == ".json") return answerJson(seen);
+  throw rigs::FileError(rigs::Told(
+      TOLD("gui::Exports",
+           "%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted"),
+      rigs::inQuotes(path.string())));
 }
 
 }  // namespace
@@ -121,17 +119,17 @@ bool isExportEnding(const std::filesystem::path& path) {
   return ending == ".png" || ending == ".svg" || ending == ".csv" || ending == ".json";
 }
 
-qreal sheetHeight(const Answer& answer, qreal width, const ChartLook& look) {
+qreal sheetHeight(const ShownAnswer& answer, qreal width, const ChartLook& look) {
   const Sheet sheet(answer, width, look);
   return std::ceil(sheet.height(sheet.usualPicture()));
 }
 
-void paintSheet(QPainter& painter, const QRectF& area, const Answer& answer,
+void paintSheet(QPainter& painter, const QRectF& area, const ShownAnswer& answer,
                 const ChartLook& look) {
   Sheet(answer, area.width(), look).paint(painter, area);
 }
 
-QImage answerImage(const Answer& answer, int width, const ChartLook& look, qreal sharpness) {
+QImage answerImage(const ShownAnswer& answer, int width, const ChartLook& look, qreal sharpness) {
   const QSize size = sheetSize(answer, width, look);
   QImage image(size * sharpness, QImage::Format_ARGB32_Premultiplied);
   image.setDevicePixelRatio(sharpness);
@@ -142,7 +140,7 @@ QImage answerImage(const Answer& answer, int width, const ChartLook& look, qreal
   return image;
 }
 
-QByteArray answerSvg(const Answer& answer, int width, const ChartLook& look) {
+QByteArray answerSvg(const ShownAnswer& answer, int width, const ChartLook& look) {
   const QSize size = sheetSize(answer, width, look);
   QByteArray bytes;
   QBuffer buffer(&bytes);
@@ -152,16 +150,16 @@ QByteArray answerSvg(const Answer& answer, int width, const ChartLook& look) {
   generator.setSize(size);
   generator.setViewBox(QRect(QPoint(), size));
   generator.setTitle(answer.title);
-  generator.setDescription(answer.sentence);
+  generator.setDescription(answer.headline());
   QPainter painter(&generator);
   paintSheet(painter, QRectF(QPointF(), QSizeF(size)), answer, look);
   painter.end();
   return bytes;
 }
 
-void exportAnswer(const std::filesystem::path& path, Question question, const Answer& answer,
-                  const Solution& solution, const ChartLook& look) {
-  const QByteArray bytes = contents(path, question, answer, solution, look);
+void exportAnswer(const std::filesystem::path& path, const SeenAnswer& seen,
+                  const ChartLook& look) {
+  const QByteArray bytes = contents(path, seen, look);
   rigs::saveText(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 

@@ -7,16 +7,21 @@
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/exports/report_pages.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/questions/shown_answer.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
 
 namespace gui {
 namespace {
+
+using telling::Question;
+using telling::QuestionView;
 
 struct Words {
   Q_DECLARE_TR_FUNCTIONS(gui::Report)
@@ -32,14 +37,18 @@ QString titleOfPlan(const ReportInput& input) {
   return title.isEmpty() ? Words::tr("A brew day") : title;
 }
 
+ShownAnswer answerOf(Question question, const ReportInput& input, const QuestionView& view = {}) {
+  const rigs::Reader reader = readerOf(input.units);
+  return shown(telling::answerTo(question, *input.solution, reader, view),
+               rigNamesOf(*input.solution), reader);
+}
+
 // Every view of a question whose pictures differ.
-QVector<Answer> answersTo(Question question, const ReportInput& input) {
-  const Solution& solution = *input.solution;
-  const auto answer = [&](const QuestionView& view) {
-    return answerTo(question, solution, input.units, view);
-  };
+QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
+  const rigs::Solution& solution = *input.solution;
+  const auto answer = [&](const QuestionView& view) { return answerOf(question, input, view); };
   const auto rigs = static_cast<int>(solution.plan.rigs.size());
-  QVector<Answer> all;
+  QVector<ShownAnswer> all;
   switch (question) {
     case Question::WhereHeat:
       all.push_back(answer({.asBars = true}));
@@ -52,25 +61,27 @@ QVector<Answer> answersTo(Question question, const ReportInput& input) {
       }
       break;
     default:
-      all.push_back(answer({}));
+      all.push_back(answer({.everyRule = true}));
   }
   return all;
 }
 
 void addAnswer(ReportPages& pages, Question question, const ReportInput& input) {
-  const QVector<Answer> answers = answersTo(question, input);
+  const QVector<ShownAnswer> answers = answersTo(question, input);
   pages.keepTogether(kQuestionBegins);
   pages.heading(answers.front().title);
   QStringList said;
-  QVector<QStringList> noted;
-  QVector<QVector<QVector<QString>>> tabled;
-  for (const Answer& answer : answers) {
+  QVector<QVector<ShownNote>> noted;
+  QVector<ShownTable> tabled;
+  for (const ShownAnswer& answer : answers) {
     if (!said.isEmpty()) pages.keepTogether(kQuestionBegins);
-    if (!said.contains(answer.sentence)) pages.strongParagraph(answer.sentence);
-    said.push_back(answer.sentence);
-    for (const Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
-    if (!tabled.contains(answer.table.rows)) pages.table(answer.table);
-    tabled.push_back(answer.table.rows);
+    if (!said.contains(answer.headline())) pages.strongParagraph(answer.headline());
+    said.push_back(answer.headline());
+    for (const telling::Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
+    for (const ShownTable& table : answer.tables) {
+      if (!tabled.contains(table)) pages.table(table);
+      tabled.push_back(table);
+    }
     if (!noted.contains(answer.notes)) pages.notes(answer.notes);
     noted.push_back(answer.notes);
   }
@@ -79,10 +90,10 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input) 
 // Of every view of every question: the general ones, then this plan's own, and the deferral to
 // local codes and an electrician last.
 QStringList cautionsOf(const ReportInput& input) {
-  const QString deferral = phrase(rigs::electricianText());
+  const QString deferral = told(rigs::electricianText(), input.units);
   QStringList general, own;
-  for (const Question question : allQuestions()) {
-    for (const Answer& answer : answersTo(question, input)) {
+  for (const Question question : telling::allQuestions()) {
+    for (const ShownAnswer& answer : answersTo(question, input)) {
       general += answer.cautions;
       own += answer.furtherCautions;
     }
@@ -105,20 +116,20 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   if (!input.planName.isEmpty()) pages.paragraph(Words::tr("Plan: %1").arg(input.planName));
   pages.framed(Words::tr("Take care"), cautionsOf(input));
   pages.heading(Words::tr("The answers in short"));
-  for (const Question question : allQuestions()) {
-    const Answer answer = answerTo(question, *input.solution, input.units);
+  for (const Question question : telling::allQuestions()) {
+    const ShownAnswer answer = answerOf(question, input);
     pages.strongParagraph(answer.title);
-    pages.paragraph(answer.sentence);
+    pages.paragraph(answer.headline());
   }
   pages.newPage();
   pages.heading(Words::tr("What was put in"));
   pages.table(dayInputs(plan, input.units));
   pages.table(rigInputs(plan, input.units));
-  for (const Question question : allQuestions()) addAnswer(pages, question, input);
+  for (const Question question : telling::allQuestions()) addAnswer(pages, question, input);
   pages.heading(Words::tr("What is taken for granted"));
   pages.list(assumptions());
   // The rest stands on the first page, as every page's foot says.
-  pages.framed(Words::tr("Take care"), {phrase(rigs::electricianText())});
+  pages.framed(Words::tr("Take care"), {told(rigs::electricianText(), input.units)});
   return pages.isFine();
 }
 

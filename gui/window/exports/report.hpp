@@ -6,7 +6,6 @@
 #include <QString>
 #include <filesystem>
 
-#include "gui/window/questions/question.hpp"
 #include "rigs/answers/solution.hpp"
 
 class QPagedPaintDevice;
@@ -14,7 +13,7 @@ class QPagedPaintDevice;
 namespace gui {
 
 struct ReportInput {
-  SolutionPtr solution;  // with sweeps
+  rigs::SolutionPtr solution;  // with sweeps
   rigs::UnitSystem units = rigs::UnitSystem::SI;
   QString planName;     // of the file, or what the plan is called
   QByteArray document;  // the plan as it stands; attached to the PDF

@@ -2,16 +2,14 @@
 #include "gui/window/exports/report_inputs.hpp"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <variant>
 
-#include "gui/window/charts/plan_chart.hpp"
-#include "gui/window/questions/answer_text.hpp"
-#include "gui/window/questions/tariff_text.hpp"
-#include "gui/window/words/catalogue_words.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/telling/jacket.hpp"
+#include "gui/telling/tariff.hpp"
+#include "gui/telling/words.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/words/reader.hpp"
 #include "physics/brewday.hpp"
-#include "rigs/answers/figures.hpp"
 
 namespace gui {
 namespace {
@@ -22,20 +20,21 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(gui::ReportInputs)
 };
 
-QString shown(const std::string& text) { return localized(text, QLocale()); }
-
 template <class Q>
 QString shown(const Q& quantity, UnitSystem units) {
-  return shown(rigs::format(quantity, units));
+  return told(rigs::Argument(rigs::amount(quantity)), readerOf(units));
+}
+QString shownNumber(double number) {
+  return told(rigs::Argument(rigs::Number{number}), readerOf(UnitSystem::SI));
 }
 
 class Rows {
  public:
-  explicit Rows(PictureTable& table) : table_(table) {}
-  void add(const QString& what, const QString& value) { table_.rows.push_back({what, value}); }
+  explicit Rows(ShownTable& table) : table_(table) {}
+  void add(const QString& what, const QString& value) { table_.rows.push_back({{what, value}}); }
 
  private:
-  PictureTable& table_;
+  ShownTable& table_;
 };
 
 void addMash(Rows& rows, const physics::Batch& batch, UnitSystem units) {
@@ -85,10 +84,13 @@ void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
   rows.add(Words::tr("Draught"), shown(place.draught, units));
   const rigs::RoomPlan& air = plan.room;
   const auto flow = [&](physics::VolumeFlow of) {
-    return shown(rigs::formatLike(of, units == UnitSystem::SI ? "1 m3/h" : "1 ft3/min"));
+    return told(
+        rigs::Argument(rigs::amountLike(of, units == UnitSystem::SI ? "1 m3/h" : "1 ft3/min")),
+        readerOf(units));
   };
   const QString volume =
-      shown(rigs::formatLike(air.volume, units == UnitSystem::SI ? "1 m3" : "1 ft3"));
+      told(rigs::Argument(rigs::amountLike(air.volume, units == UnitSystem::SI ? "1 m3" : "1 ft3")),
+           readerOf(units));
   rows.add(Words::tr("Air of the room"),
            (air.isStated ? Words::tr("%1, %2 exchanged with outdoors")
                          : Words::tr("%1, %2 exchanged with outdoors; assumed"))
@@ -98,8 +100,9 @@ void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
                .arg(shown(air.outdoors, units), shown(air.outdoorHumidity, units)));
   if (air.captured > 0.0)
     rows.add(Words::tr("A hood takes of the vapour"), shown(air.captured, units));
-  rows.add(Words::tr("Electrical rules"),
-           plan.region.empty() ? Words::tr("those of each rig's circuit") : phrase(plan.region));
+  rows.add(Words::tr("Electrical rules"), plan.region.empty()
+                                              ? Words::tr("those of each rig's circuit")
+                                              : regionName(plan.region));
 }
 
 QString lidText(const rigs::RigPlan& rig) {
@@ -110,11 +113,19 @@ QString lidText(const rigs::RigPlan& rig) {
            shown(open.heating, UnitSystem::SI), shown(open.boil, UnitSystem::SI));
 }
 
+// A plan states a surface in a word of its own, or by its emissivity.
+QString finishText(const rigs::RigPlan& rig) {
+  if (!rig.finish.starts_with("emissivity"))
+    return catalogueName(QString::fromStdString(rig.finish));
+  return told(rigs::Told(TOLD("Catalogue", "emissivity %1"),
+                         rigs::Number{rig.bare.vessel.side.emissivity}));
+}
+
 QString circuitText(const rigs::RigPlan& rig) {
   const QString circuit = Words::tr("%1, %2").arg(shown(rig.rig.supply.nominal, UnitSystem::SI),
                                                   shown(rig.rig.supply.rating, UnitSystem::SI));
   if (rig.circuit.empty()) return circuit;
-  return Words::tr("%1 (%2)").arg(circuit, catalogueWord(QString::fromStdString(rig.circuit)));
+  return Words::tr("%1 (%2)").arg(circuit, catalogueName(QString::fromStdString(rig.circuit)));
 }
 
 }  // namespace
@@ -159,13 +170,13 @@ QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
       .arg(listed);
 }
 
-PictureTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
-  PictureTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
+ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
+  ShownTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
   Rows rows(table);
   addBatch(rows, plan.batch, units);
   addPlace(rows, plan, units);
-  rows.add(Words::tr("Price of electricity"), tariffText(plan.tariff));
-  rows.add(Words::tr("Batches a year"), shown(rigs::formatNumber(brewsPerYear(plan))));
+  rows.add(Words::tr("Price of electricity"), told(telling::tariffText(plan.tariff)));
+  rows.add(Words::tr("Batches a year"), shownNumber(telling::brewsPerYear(plan)));
   rows.add(Words::tr("Wanted: heating from mash to boil within"),
            shown(plan.goals.boilWithin, units));
   rows.add(Words::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
@@ -175,16 +186,16 @@ PictureTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
   return table;
 }
 
-PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
-  PictureTable table{.head = {Words::tr("Rigs")}, .rows = {}};
+ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
+  ShownTable table{.head = {Words::tr("Rigs")}, .rows = {}};
   for (const rigs::RigPlan& rig : plan.rigs) {
     table.head.push_back(QStringLiteral("%1 %2").arg(
         letterOfRig(static_cast<int>(table.head.size()) - 1), QString::fromStdString(rig.name)));
   }
   const auto row = [&](const QString& what, const auto& of) {
-    QVector<QString> cells{what};
+    QStringList cells{what};
     for (const rigs::RigPlan& rig : plan.rigs) cells.push_back(of(rig));
-    table.rows.push_back(cells);
+    table.rows.push_back({cells});
   };
   using Rig = rigs::RigPlan;
   row(Words::tr("Vessel, holds"),
@@ -193,8 +204,7 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
       [&](const Rig& rig) { return shown(rig.rig.vessel.innerDiameter, units); });
   row(Words::tr("Height"), [&](const Rig& rig) { return shown(rig.rig.vessel.height, units); });
   row(Words::tr("Wall"), [&](const Rig& rig) {
-    return Words::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units),
-                                   catalogueWord(QString::fromStdString(rig.finish)));
+    return Words::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units), finishText(rig));
   });
   row(Words::tr("Mass"), [&](const Rig& rig) { return shown(rig.rig.vessel.mass, units); });
   row(Words::tr("Stands on"), [&](const Rig& rig) {
@@ -202,11 +212,13 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
   });
   row(Words::tr("Lid"), lidText);
   row(Words::tr("Jacket"), [&](const Rig& rig) {
-    return rig.hasJacket ? jacketText(rig.jacket, units) : Words::tr("none");
+    return rig.hasJacket ? told(telling::jacketWords(rig.jacket, readerOf(units)), units)
+                         : Words::tr("none");
   });
   row(Words::tr("Jacket it is compared with"), [&](const Rig& rig) {
-    return rig.jacketIsCompared && !rig.hasJacket ? jacketText(rig.jacket, units)
-                                                  : QStringLiteral("–");
+    return rig.jacketIsCompared && !rig.hasJacket
+               ? told(telling::jacketWords(rig.jacket, readerOf(units)), units)
+               : QStringLiteral("–");
   });
   row(Words::tr("Element"), [&](const Rig& rig) { return elementText(rig, units); });
   row(Words::tr("Its highest point above the base"),
@@ -225,7 +237,7 @@ PictureTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
   row(Words::tr("Element's share used in the boil"),
       [&](const Rig& rig) { return shown(rig.rig.boilPower, units); });
   row(Words::tr("Factor on evaporation"),
-      [&](const Rig& rig) { return shown(rigs::formatNumber(rig.rig.evaporationFactor)); });
+      [&](const Rig& rig) { return shownNumber(rig.rig.evaporationFactor); });
   return table;
 }
 

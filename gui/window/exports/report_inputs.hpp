@@ -4,16 +4,16 @@
 
 #include <QStringList>
 
-#include "gui/window/charts/picture.hpp"
+#include "gui/window/questions/shown_answer.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 
 namespace gui {
 
 // Batch, place, tariff and goals: two columns.
-PictureTable dayInputs(const rigs::Plan& plan, rigs::UnitSystem units);
+ShownTable dayInputs(const rigs::Plan& plan, rigs::UnitSystem units);
 // One column a rig.
-PictureTable rigInputs(const rigs::Plan& plan, rigs::UnitSystem units);
+ShownTable rigInputs(const rigs::Plan& plan, rigs::UnitSystem units);
 // What the model leaves out, and how wrong it may be.
 QStringList assumptions();
 

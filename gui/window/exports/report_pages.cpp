@@ -5,10 +5,8 @@
 #include <QFontMetricsF>
 #include <QPageLayout>
 #include <QPagedPaintDevice>
-#include <algorithm>
 
 #include "gui/window/exports/text_flow.hpp"
-#include "gui/window/questions/circuit_notes.hpp"
 
 namespace gui {
 namespace {
@@ -45,6 +43,7 @@ ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const
       headingFont_(searchable(sized(look.font, 13.0, true))),
       titleFont_(searchable(sized(look.font, 20.0, true))),
       note_(searchable(sized(look.font, 8.0))),
+      noteHeading_(searchable(sized(look.font, 8.0, true))),
       small_(searchable(sized(look.font, 7.0))) {
   look_.font = searchable(sized(look.font, 8.0));
   const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
@@ -124,15 +123,14 @@ void ReportPages::list(const QStringList& items) {
   gap(5.0);
 }
 
-void ReportPages::notes(const QStringList& items) {
-  for (const QString& item : items) {
-    const bool entry = item.startsWith(QChar(kEntry));
-    const qreal indent = entry ? kIndent : 0.0;
-    const QStringList lines = linesOf(item.trimmed(), note_, page_.width() - indent);
-    // A rule takes its first entry along.
-    keepTogether(heightOf(lines, note_) + (entry ? 0.0 : 2.0 * lineHeight(note_)));
-    if (!entry) gap(item.startsWith(u'·') ? 2.0 : 5.0);
-    y_ += drawLines(painter_, {page_.left() + indent, y_}, lines, note_);
+void ReportPages::notes(const QVector<ShownNote>& items) {
+  for (const ShownNote& item : items) {
+    const QFont& font = item.isHeading ? noteHeading_ : note_;
+    const QStringList lines = linesOf(item.text, font, page_.width());
+    // A heading takes what begins below it along.
+    keepTogether(heightOf(lines, font) + (item.isHeading ? 2.0 * lineHeight(note_) : 0.0));
+    gap(item.isHeading ? 5.0 : 1.0);
+    y_ += drawLines(painter_, {page_.left(), y_}, lines, font);
   }
   gap(5.0);
 }
@@ -167,7 +165,7 @@ void ReportPages::framed(const QString& heading, const QStringList& items) {
   gap(8.0);
 }
 
-void ReportPages::picture(const Picture& picture, qreal height) {
+void ReportPages::picture(const telling::Picture& picture, qreal height) {
   const qreal fits = qMin(height, page_.height());
   keepTogether(fits);
   painter_.save();
@@ -184,9 +182,8 @@ void ReportPages::rule(qreal width) {
   y_ += 2.0;
 }
 
-void ReportPages::table(const PictureTable& table) {
-  qsizetype columnsInAll = table.head.size();
-  for (const auto& row : table.rows) columnsInAll = qMax(columnsInAll, row.size());
+void ReportPages::table(const ShownTable& table) {
+  const qsizetype columnsInAll = table.head.size();
   if (columnsInAll < 2) return;
   const qreal narrow = narrowestColumn(table);
   const qreal label = narrow < kNarrowColumn ? kShortLabels : kLabels;
@@ -201,7 +198,7 @@ void ReportPages::table(const PictureTable& table) {
 }
 
 // Columns of mere numbers may be as narrow as the longest word of their heads.
-qreal ReportPages::narrowestColumn(const PictureTable& table) const {
+qreal ReportPages::narrowestColumn(const ShownTable& table) const {
   const QFontMetricsF plain(body_), bold(strong_);
   qreal widest = kNarrowNumbers;
   for (const QString& head : table.head.mid(1)) {
@@ -209,47 +206,45 @@ qreal ReportPages::narrowestColumn(const PictureTable& table) const {
       widest = qMax(widest, bold.horizontalAdvance(word) + kCellGap);
     }
   }
-  for (const auto& row : table.rows) {
-    if (plain.horizontalAdvance(row.value(0)) + kCellGap > kShortLabels * page_.width())
+  for (const ShownTable::Row& row : table.rows) {
+    if (plain.horizontalAdvance(row.cells.value(0)) + kCellGap > kShortLabels * page_.width())
       return kNarrowColumn;
-    for (const QString& cell : row.mid(1)) {
+    for (const QString& cell : row.cells.mid(1)) {
       if (plain.horizontalAdvance(cell) + kCellGap > widest) return kNarrowColumn;
     }
   }
   return qMin(widest, kNarrowColumn);
 }
 
-void ReportPages::columns(const PictureTable& table, qsizetype from, qsizetype count,
-                          qreal labels) {
+void ReportPages::columns(const ShownTable& table, qsizetype from, qsizetype count, qreal labels) {
   const qreal label = count == 1 ? kLabelOfPair : labels;
   const qreal others = page_.width() * (1.0 - label) / static_cast<qreal>(count);
   QVector<qreal> widths{page_.width() * label};
   for (qsizetype i = 0; i < count; ++i) widths.push_back(others);
-  const auto cellsOf = [&](const QVector<QString>& row) {
-    return QVector<QString>{row.value(0)} + row.mid(from, count);
+  const auto cellsOf = [&](const QStringList& row) {
+    return QStringList{row.value(0)} + row.mid(from, count);
   };
-  const QVector<QString> head = cellsOf(table.head);
+  const QStringList head = cellsOf(table.head);
   const auto drawHead = [&] {
     tableRow(head, widths, strong_);
     rule(0.8);
   };
-  const qreal first = table.rows.isEmpty() ? 0.0 : rowHeight(cellsOf(table.rows[0]), widths, body_);
+  const qreal first =
+      table.rows.isEmpty() ? 0.0 : rowHeight(cellsOf(table.rows[0].cells), widths, body_);
   keepTogether(rowHeight(head, widths, strong_) + first + 4.0);
   drawHead();
-  for (const QVector<QString>& row : table.rows) {
-    const QVector<QString> cells = cellsOf(row);
-    const bool isHeading = std::all_of(row.begin() + qMin(qsizetype{1}, row.size()), row.end(),
-                                       [](const QString& cell) { return cell.isEmpty(); });
+  for (const ShownTable::Row& row : table.rows) {
+    const QStringList cells = cellsOf(row.cells);
     // A heading takes its first row along, and the whole width.
     const qreal needed =
-        isHeading ? 2.5 * lineHeight(strong_) + 2.0 : rowHeight(cells, widths, body_) + 2.0;
+        row.isHeading ? 2.5 * lineHeight(strong_) + 2.0 : rowHeight(cells, widths, body_) + 2.0;
     if (left() < needed && y_ > page_.top()) {
       newPage();
       drawHead();
     }
-    if (isHeading) {
+    if (row.isHeading) {
       gap(3.0);
-      tableRow({row.value(0)}, {page_.width()}, strong_);
+      tableRow({row.cells.value(0)}, {page_.width()}, strong_);
     } else {
       tableRow(cells, widths, body_);
       rule(0.25);
@@ -258,7 +253,7 @@ void ReportPages::columns(const PictureTable& table, qsizetype from, qsizetype c
   gap(8.0);
 }
 
-qreal ReportPages::rowHeight(const QVector<QString>& cells, const QVector<qreal>& widths,
+qreal ReportPages::rowHeight(const QStringList& cells, const QVector<qreal>& widths,
                              const QFont& font) const {
   qreal height = lineHeight(font);
   for (qsizetype i = 0; i < cells.size(); ++i) {
@@ -267,7 +262,7 @@ qreal ReportPages::rowHeight(const QVector<QString>& cells, const QVector<qreal>
   return height;
 }
 
-void ReportPages::tableRow(const QVector<QString>& cells, const QVector<qreal>& widths,
+void ReportPages::tableRow(const QStringList& cells, const QVector<qreal>& widths,
                            const QFont& font) {
   qreal x = page_.left();
   for (qsizetype i = 0; i < cells.size(); ++i) {

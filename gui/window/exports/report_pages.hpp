@@ -8,8 +8,8 @@
 #include <QString>
 #include <QStringList>
 
-#include "gui/window/charts/picture.hpp"
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/questions/shown_answer.hpp"
 
 class QPagedPaintDevice;
 
@@ -34,23 +34,22 @@ class ReportPages {
   void paragraph(const QString& text);
   void strongParagraph(const QString& text);
   void list(const QStringList& items);
-  // Smaller; what begins with kEntry stands below the rule before it.
-  void notes(const QStringList& items);
+  // Smaller, below headings of their own.
+  void notes(const QVector<ShownNote>& items);
   // In a frame, so that nobody overlooks it; it goes on over the page's end.
   void framed(const QString& heading, const QStringList& items);
   // `height` in points; less where the page is smaller.
-  void picture(const Picture& picture, qreal height);
+  void picture(const telling::Picture& picture, qreal height);
   // More columns than fit follow in further groups, each with the first column.
-  void table(const PictureTable& table);
+  void table(const ShownTable& table);
 
  private:
   void finishPage();
   qreal left() const { return page_.bottom() - y_; }
-  void columns(const PictureTable& table, qsizetype from, qsizetype count, qreal labels);
-  qreal narrowestColumn(const PictureTable& table) const;
-  void tableRow(const QVector<QString>& cells, const QVector<qreal>& widths, const QFont& font);
-  qreal rowHeight(const QVector<QString>& cells, const QVector<qreal>& widths,
-                  const QFont& font) const;
+  void columns(const ShownTable& table, qsizetype from, qsizetype count, qreal labels);
+  qreal narrowestColumn(const ShownTable& table) const;
+  void tableRow(const QStringList& cells, const QVector<qreal>& widths, const QFont& font);
+  qreal rowHeight(const QStringList& cells, const QVector<qreal>& widths, const QFont& font) const;
   void rule(qreal width);
 
   QPagedPaintDevice& device_;
@@ -60,7 +59,7 @@ class ReportPages {
   qreal y_ = 0.0;
   int number_ = 1;
   bool fine_ = false;
-  QFont body_, strong_, headingFont_, titleFont_, note_, small_;
+  QFont body_, strong_, headingFont_, titleFont_, note_, noteHeading_, small_;
   QPainter painter_;  // last: ends first
 };
 

@@ -5,7 +5,6 @@
 #include <QFileInfo>
 #include <QUndoCommand>
 
-#include "gui/window/words/told_problem.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -54,11 +53,12 @@ void requireJson(const QString& path, const std::string& text) {
   } catch (const rigs::EditError&) {
     rigs::Problems problems;
     static_cast<void>(rigs::readPlan(text, systemPath(path).parent_path(), problems));
-    const std::string why =
-        problems.empty() ? std::string("it holds no list of rigs") : problems.front().message;
-    throw rigs::FileError(PlanDocument::tr("%1 is not a plan: %2")
-                              .arg(QFileInfo(path).fileName(), toldProblem(why))
-                              .toStdString());
+    const rigs::Told why = problems.empty()
+                               ? rigs::Told(TOLD("Problem", "it holds no list of rigs"))
+                               : problems.front().message;
+    throw rigs::FileError(rigs::Told(TOLD("gui::PlanDocument", "%1 is not a plan: %2"),
+                                     rigs::Verbatim{QFileInfo(path).fileName().toStdString()},
+                                     why));
   }
 }
 

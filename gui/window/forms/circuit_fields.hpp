@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-#include "gui/window/forms/plan_fields.hpp"
+#include "gui/window/forms/plan_field.hpp"
 
 namespace gui {
 

@@ -5,8 +5,7 @@
 #include <QVBoxLayout>
 
 #include "gui/window/forms/plan_edits.hpp"
-#include "gui/window/words/catalogue_words.hpp"
-#include "gui/window/words/phrases.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 
 namespace gui {
@@ -92,9 +91,10 @@ void FieldCell::apply(const QString& typed) {
     origins = rigs::originsOf(document_.text(), *rig_, document_.folder());
     owner.origins = &origins;
   }
+  const std::string written = typed.toStdString();
   std::string text;
   try {
-    text = withField(document_.text(), owner, field_, typed.toStdString());
+    text = withField(document_.text(), {owner, field_, written});
   } catch (const rigs::EditError&) {
     return;  // a file with, say, a number where an object belongs; its own problem says so
   }
@@ -104,7 +104,7 @@ void FieldCell::apply(const QString& typed) {
 
 QString FieldCell::inheritedFrom(const FormState& state) const {
   return rig_ && *rig_ < state.originNames.size()
-             ? catalogueWord(QString::fromStdString(state.originNames[*rig_]))
+             ? catalogueName(QString::fromStdString(state.originNames[*rig_]))
              : QString();
 }
 
@@ -183,7 +183,7 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
 // As the reader sees it; the plan keeps the English word.
 QString FieldCell::choiceText(const QString& choice) const {
   if (choice == QLatin1String("none")) return tr("none");
-  return field_.place == "/place/region" ? phrase(choice) : catalogueWord(choice);
+  return field_.place == "/place/region" ? regionName(choice.toStdString()) : catalogueName(choice);
 }
 
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "gui/window/files/plan_document.hpp"
-#include "gui/window/forms/plan_fields.hpp"
+#include "gui/window/forms/plan_field.hpp"
 #include "gui/window/forms/quantity_field.hpp"
 
 class QVBoxLayout;

@@ -4,8 +4,10 @@
 
 #include <cstddef>
 #include <string>
+#include <string_view>
+#include <vector>
 
-#include "gui/window/forms/plan_fields.hpp"
+#include "gui/window/forms/plan_field.hpp"
 
 namespace gui {
 
@@ -13,5 +15,8 @@ namespace gui {
 void addLayers(FieldSection& section, const std::string& list, const QString& label,
                std::size_t count);
 PlanField outsideField(const std::string& jacket);
+
+// For choices: what is made of it, by the catalogue.
+std::vector<std::string> layerMaterials(std::string_view);
 
 }  // namespace gui

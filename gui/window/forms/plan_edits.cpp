@@ -57,11 +57,14 @@ std::string_view trimmed(std::string_view text) {
   return text;
 }
 
+// A document on its way from one text to the next; places count from the owner on.
 class Edit {
  public:
   Edit(std::string document, const FieldOwner& owner)
       : document_(std::move(document)), owner_(owner) {}
 
+  // The part that the place is in, in full: a part the rig only has from elsewhere is not there to
+  // be changed.
   void state(const std::string& place) {
     if (!owner_.rig) return;
     const std::string part = firstPart(place);
@@ -71,12 +74,15 @@ class Edit {
     if (rigs::textAt(document_, at) == "none") document_ = rigs::without(document_, at);
   }
 
-  void put(const std::string& place, std::string_view text, bool asNumber = false) {
-    const std::string at = owner_.prefix() + place;
-    document_ =
-        asNumber ? rigs::withValue(document_, at, text) : rigs::withText(document_, at, text);
+  void put(const std::string& place, std::string_view text) {
+    document_ = rigs::withText(document_, owner_.prefix() + place, text);
+  }
+  void putNumber(const std::string& place, std::string_view number) {
+    document_ = rigs::withValue(document_, owner_.prefix() + place, number);
   }
 
+  // With what is left empty around it; a part that the rig would then have from elsewhere is
+  // stated as none.
   void takeOut(const std::string& place) {
     const std::string part = firstPart(place);
     const std::string partAt = owner_.prefix() + '/' + part;
@@ -101,6 +107,8 @@ class Edit {
 };
 
 constexpr std::array<std::string_view, 3> kElementKeys{"power", "rated_voltage", "top_height"};
+constexpr std::string_view kElement = "/element/";
+const std::string kFirstElement = "/elements/0";
 constexpr std::string_view kSecondElement = "/elements/1/";
 
 // The first element moves into the list that stands in place of it; the second begins as its twin.
@@ -154,44 +162,26 @@ void putLayerAmount(Edit& edit, const std::string& place, std::string_view text)
   if (edit.has(other)) edit.takeOut(other);
 }
 
-}  // namespace
+// The field is no longer stated, nor what only goes with it.
+void empty(Edit& edit, const PlanField& field) {
+  const bool wholePart = !field.removes.empty();
+  // Nothing to take out where the part is only the origin's.
+  edit.state(wholePart ? field.removes + "/x" : field.place);
+  const std::string resistance = parentOf(field.place) + "/R";
+  if (field.kind == FieldKind::LayerAmount && edit.has(resistance)) edit.takeOut(resistance);
+  edit.takeOut(wholePart ? field.removes : field.place);
+}
 
-std::string FieldOwner::prefix() const { return rig ? "/rigs/" + std::to_string(*rig) : ""; }
-
-std::string withField(const std::string& document, const FieldOwner& owner, const PlanField& named,
-                      std::string_view typed) {
-  const std::string_view text = trimmed(typed);
-  Edit edit(document, owner);
-  PlanField field = named;
-  if (field.place.starts_with("/element/") && edit.has("/elements/0"))
-    field.place.replace(0, 9, "/elements/0/");
-  if (field.place.starts_with(kSecondElement)) {
-    const bool isThere = edit.has("/elements/1");
-    if (!isThere && text.empty()) return document;
-    if (!isThere) addSecondElement(edit, owner);
-    if (isThere && text.empty() && field.place.ends_with("/power")) {
-      removeSecondElement(edit);
-      return edit.take();
-    }
-  }
-  const std::string part = firstPart(field.place);
-  if (text.empty()) {
-    // Nothing to take out where the part is only the origin's.
-    edit.state(field.removes.empty() ? field.place : field.removes + "/x");
-    if (field.kind == FieldKind::LayerAmount && edit.has(parentOf(field.place) + "/R"))
-      edit.takeOut(parentOf(field.place) + "/R");
-    edit.takeOut(field.removes.empty() ? field.place : field.removes);
-    return edit.take();
-  }
-  if (text == "none" && mayBeNone(part)) {
-    edit.put('/' + part, "none");
-    return edit.take();
-  }
+// The field says `text`, and what cannot stand without it or beside it follows.
+void fill(Edit& edit, const PlanField& field, std::string_view text) {
   edit.state(field.place);
-  if (field.kind == FieldKind::LayerAmount)
+  if (field.kind == FieldKind::LayerAmount) {
     putLayerAmount(edit, field.place, text);
-  else
-    edit.put(field.place, text, field.kind == FieldKind::Number && isNumber(text));
+  } else if (field.kind == FieldKind::Number && isNumber(text)) {
+    edit.putNumber(field.place, text);
+  } else {
+    edit.put(field.place, text);
+  }
   for (const std::string& other : field.replaces)
     if (edit.has(other)) edit.takeOut(other);
   for (const Companion& companion : field.companions) {
@@ -200,6 +190,55 @@ std::string withField(const std::string& document, const FieldOwner& owner, cons
     if (!edit.has(companion.place) && !isLayer) edit.put(companion.place, companion.text);
   }
   fitFinish(edit, field, text);
+}
+
+bool hasLid(const std::string& document, const std::string& rig,
+            const std::vector<std::string>& origins) {
+  if (const auto own = rigs::textAt(document, rig + "/lid")) return *own != "none";
+  return rigs::exists(document, rig + "/lid") ||
+         isAnywhereBelow(rigs::inheritedTexts(origins), "/lid");
+}
+
+// The plan's own jacket to compare is what the person has in mind; its lid goes on a lid only.
+std::string withJacket(const std::string& document, const std::string& rig,
+                       const std::vector<std::string>& origins) {
+  const std::string own = "/jacket_to_compare";
+  const bool isStated = rigs::exists(document, own) && rigs::textAt(document, own) != "none";
+  const std::string jacket =
+      isStated ? rigs::valueAt(document, own)
+               : R"({"side": [{"material": "closed-cell rubber foam", "thickness": "13 mm"}]})";
+  std::string wrapped = rigs::withValue(document, rig + "/jacket", jacket);
+  return hasLid(document, rig, origins) ? wrapped
+                                        : pruned(std::move(wrapped), rig + "/jacket/lid", rig);
+}
+
+}  // namespace
+
+std::string FieldOwner::prefix() const { return rig ? "/rigs/" + std::to_string(*rig) : ""; }
+
+std::string withField(const std::string& document, const FieldEdit& wanted) {
+  const std::string_view text = trimmed(wanted.typed);
+  Edit edit(document, wanted.owner);
+  PlanField field = wanted.field;
+  if (field.place.starts_with(kElement) && edit.has(kFirstElement))
+    field.place.replace(0, kElement.size(), kFirstElement + '/');
+  if (field.place.starts_with(kSecondElement)) {
+    const bool isThere = edit.has("/elements/1");
+    if (!isThere && text.empty()) return document;
+    if (!isThere) addSecondElement(edit, wanted.owner);
+    if (isThere && text.empty() && field.place.ends_with("/power")) {
+      removeSecondElement(edit);
+      return edit.take();
+    }
+  }
+  const std::string part = firstPart(field.place);
+  if (text.empty()) {
+    empty(edit, field);
+  } else if (text == "none" && mayBeNone(part)) {
+    edit.put('/' + part, "none");
+  } else {
+    fill(edit, field, text);
+  }
   return edit.take();
 }
 
@@ -234,39 +273,21 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
   return rigs::withRigAdded(document, entry);
 }
 
-std::string withVariant(const std::string& document, const rigs::Texts& texts, std::size_t index,
-                        const std::vector<std::string>& origins, const std::string& name,
-                        Variant variant) {
-  std::string changed = rigs::withRigDuplicated(document, index, freeRigName(texts, name));
-  const std::string copy = "/rigs/" + std::to_string(index + 1);
-  const auto hasPart = [&](const std::string& part) {
-    const auto own = rigs::textAt(changed, copy + part);
-    if (own) return *own != "none";
-    return rigs::exists(changed, copy + part) ||
-           isAnywhereBelow(rigs::inheritedTexts(origins), part);
-  };
-  switch (variant) {
+std::string withVariant(const std::string& document, const rigs::Texts& texts,
+                        const VariantOf& wanted) {
+  const std::string changed =
+      rigs::withRigDuplicated(document, wanted.rig, freeRigName(texts, wanted.name));
+  const std::string copy = "/rigs/" + std::to_string(wanted.rig + 1);
+  switch (wanted.variant) {
     case Variant::Same:
-      break;
-    case Variant::WithJacket: {
-      const bool hasLid = hasPart("/lid");
-      // The plan's own jacket to compare is what the person has in mind.
-      const bool stated = rigs::exists(document, "/jacket_to_compare") &&
-                          rigs::textAt(document, "/jacket_to_compare") != "none";
-      changed = rigs::withValue(
-          changed, copy + "/jacket",
-          stated ? rigs::valueAt(document, "/jacket_to_compare")
-                 : R"({"side": [{"material": "closed-cell rubber foam", "thickness": "13 mm"}]})");
-      if (!hasLid) changed = pruned(std::move(changed), copy + "/jacket/lid", copy);
-      break;
-    }
+      return changed;
+    case Variant::WithJacket:
+      return withJacket(changed, copy, wanted.origins);
     case Variant::WithoutJacket:
-      changed = rigs::withText(changed, copy + "/jacket", "none");
-      break;
+      return rigs::withText(changed, copy + "/jacket", "none");
     case Variant::WithLid:
-      changed = rigs::withValue(changed, copy + "/lid",
-                                R"({"material": "stainless steel", "finish": "bright"})");
-      break;
+      return rigs::withValue(changed, copy + "/lid",
+                             R"({"material": "stainless steel", "finish": "bright"})");
   }
   return changed;
 }

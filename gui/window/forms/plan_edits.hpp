@@ -8,7 +8,8 @@
 #include <string_view>
 #include <vector>
 
-#include "gui/window/forms/plan_fields.hpp"
+#include "gui/window/forms/plan_field.hpp"
+#include "rigs/plans/plan_texts.hpp"
 
 namespace gui {
 
@@ -20,11 +21,15 @@ struct FieldOwner {
   std::string prefix() const;  // "" or "/rigs/2"
 };
 
-// The document with the field saying `typed`; emptied, the field is no longer stated, and neither
-// is a part that then holds nothing. A part the rig has from elsewhere is stated in full first,
-// and "none" where it is taken out.
-std::string withField(const std::string& document, const FieldOwner& owner, const PlanField& field,
-                      std::string_view typed);
+struct FieldEdit {
+  FieldOwner owner;
+  const PlanField& field;
+  std::string_view typed;
+};
+// The document with the field saying what was typed; emptied, the field is no longer stated, and
+// neither is a part that then holds nothing. A part the rig has from elsewhere is stated in full
+// first, and "none" where it is taken out.
+std::string withField(const std::string& document, const FieldEdit& edit);
 
 // Names that no rig has yet: "Kettle", then "Kettle 2".
 std::string freeRigName(const rigs::Texts& texts, const std::string& wanted);
@@ -36,9 +41,14 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
 
 // "The same, but": a copy right of the rig.
 enum class Variant { Same, WithJacket, WithoutJacket, WithLid };
-std::string withVariant(const std::string& document, const rigs::Texts& texts, std::size_t index,
-                        const std::vector<std::string>& origins, const std::string& name,
-                        Variant variant);
+struct VariantOf {
+  std::size_t rig;
+  const std::vector<std::string>& origins;  // of that rig, see rigs::originsOf()
+  std::string name;                         // a number is added where a rig has it already
+  Variant variant = Variant::Same;
+};
+std::string withVariant(const std::string& document, const rigs::Texts& texts,
+                        const VariantOf& wanted);
 
 inline constexpr std::size_t kFewestRigs = 2;
 inline constexpr std::size_t kMostRigs = 12;

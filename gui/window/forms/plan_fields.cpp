@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What is brewed and where. The rigs' fields stand in rig_fields.cpp.
 #include "gui/window/forms/plan_fields.hpp"
 
 #include <algorithm>
 
+#include "gui/telling/tariff.hpp"
 #include "gui/window/forms/circuit_fields.hpp"
 #include "gui/window/forms/layer_fields.hpp"
-#include "gui/window/questions/tariff_text.hpp"
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
 namespace {
@@ -28,10 +28,10 @@ constexpr std::size_t kMostLayers = 10;
 std::vector<std::string> daysOfWeek(std::string_view) { return {"weekday", "weekend"}; }
 
 QString hoursOf(const rigs::Plan& plan) {
-  return plan.tariff.dependsOnTheHour() ? tariffText(plan.tariff) : QString();
+  return plan.tariff.dependsOnTheHour() ? told(telling::tariffText(plan.tariff)) : QString();
 }
 QString tiersOf(const rigs::Plan& plan) {
-  return plan.tariff.dependsOnUse() ? tariffText(plan.tariff) : QString();
+  return plan.tariff.dependsOnUse() ? told(telling::tariffText(plan.tariff)) : QString();
 }
 
 FieldSection rulesSection() {
@@ -186,58 +186,34 @@ FieldSection priceSection() {
         .meaning = PlanFields::tr("Who says so, and for which year.")}}};
 }
 
-}  // namespace
-
-ListLengths listLengths(const rigs::Texts& texts, const std::vector<rigs::Texts>& inherited) {
-  ListLengths lengths;
-  const auto layers = [&texts](const std::string& list, std::size_t& length) {
-    length = std::max(length, std::min(entriesAt(texts, list) + 1, kMostLayers));
-  };
-  lengths.rests = std::min(entriesAt(texts, "/batch/mash/rests") + 1, kMostRests);
-  layers("/jacket_to_compare/side", lengths.compared);
-  layers("/jacket_to_compare/lid", lengths.comparedLid);
-  for (std::size_t i = 0; i < inherited.size(); ++i) {
-    const std::string rig = "/rigs/" + std::to_string(i);
-    layers(rig + "/jacket/side", lengths.side);
-    layers(rig + "/jacket/base", lengths.base);
-    layers(rig + "/jacket/lid", lengths.lid);
-    layers(rig + "/recirculation/insulation", lengths.hose);
-    const auto from = [&](const std::string& list, std::size_t& length) {
-      length = std::max(length, std::min(entriesAt(inherited[i], list) + 1, kMostLayers));
-    };
-    from("/jacket/side", lengths.side);
-    from("/jacket/base", lengths.base);
-    from("/jacket/lid", lengths.lid);
-  }
-  return lengths;
+FieldSection sizeSection() {
+  return {PlanFields::tr("Batch"),
+          {{.place = "/batch/wort",
+            .label = PlanFields::tr("Wort wanted"),
+            .meaning = PlanFields::tr(
+                "Cold finished wort after the boil, at 20 °C; 0.5 to 2000 L. The water to "
+                "pour follows from it. Stands instead of the water."),
+            .conversion = converted<Volume>,
+            .replaces = {"/batch/water"}},
+           {.place = "/batch/water",
+            .label = PlanFields::tr("or water poured"),
+            .meaning = PlanFields::tr(
+                "Cold water poured in, at 20 °C; 0.5 to 2000 L. The wort follows from it. "
+                "Stands instead of the wort."),
+            .conversion = converted<Volume>,
+            .replaces = {"/batch/wort"}},
+           {.place = "/batch/boil",
+            .label = PlanFields::tr("Length of the boil"),
+            .meaning = PlanFields::tr("How long it is kept boiling, 0 to 12 h.")},
+           {.place = "/batch/mashing_in",
+            .label = PlanFields::tr("Mashing in"),
+            .meaning = PlanFields::tr("Grain going in, with lid and element off; 0 to 60 min."),
+            .usual = QStringLiteral("5 min")}}};
 }
 
-std::vector<FieldSection> batchSections(const ListLengths& lengths) {
-  FieldSection size{
-      PlanFields::tr("Batch"),
-      {{.place = "/batch/wort",
-        .label = PlanFields::tr("Wort wanted"),
-        .meaning = PlanFields::tr(
-            "Cold finished wort after the boil, at 20 °C; 0.5 to 2000 L. The water to "
-            "pour follows from it. Stands instead of the water."),
-        .conversion = converted<Volume>,
-        .replaces = {"/batch/water"}},
-       {.place = "/batch/water",
-        .label = PlanFields::tr("or water poured"),
-        .meaning = PlanFields::tr(
-            "Cold water poured in, at 20 °C; 0.5 to 2000 L. The wort follows from it. "
-            "Stands instead of the wort."),
-        .conversion = converted<Volume>,
-        .replaces = {"/batch/wort"}},
-       {.place = "/batch/boil",
-        .label = PlanFields::tr("Length of the boil"),
-        .meaning = PlanFields::tr("How long it is kept boiling, 0 to 12 h.")},
-       {.place = "/batch/mashing_in",
-        .label = PlanFields::tr("Mashing in"),
-        .meaning = PlanFields::tr("Grain going in, with lid and element off; 0 to 60 min."),
-        .usual = QStringLiteral("5 min")}}};
+FieldSection mashSection(std::size_t rests) {
   FieldSection mash{PlanFields::tr("Mash"), {}};
-  for (std::size_t i = 0; i < lengths.rests; ++i) {
+  for (std::size_t i = 0; i < rests; ++i) {
     const std::string rest = "/batch/mash/rests/" + std::to_string(i);
     const QString number = QString::number(i + 1);
     mash.fields.push_back(
@@ -269,7 +245,11 @@ std::vector<FieldSection> batchSections(const ListLengths& lengths) {
                          .label = PlanFields::tr("Unplugged for"),
                          .meaning = PlanFields::tr("How long the mash is left alone, 0 to 48 h."),
                          .replaces = {"/batch/mash/rests"}});
-  FieldSection grain{
+  return mash;
+}
+
+FieldSection grainSection() {
+  return {
       PlanFields::tr("Grain"),
       {{.place = "/batch/grain/mass",
         .label = PlanFields::tr("Mass"),
@@ -318,45 +298,46 @@ std::vector<FieldSection> batchSections(const ListLengths& lengths) {
                            "moisture if not stated."),
         .usual = PlanFields::tr("from moisture"),
         .conversion = converted<SpecificEnergy>}}};
-  return {std::move(size), std::move(mash), std::move(grain)};
 }
 
-std::vector<FieldSection> placeSections(const ListLengths& lengths) {
-  FieldSection place{
-      PlanFields::tr("Place"),
-      {{.place = "/place/altitude",
-        .label = PlanFields::tr("Altitude"),
-        .meaning = PlanFields::tr(
-            "Above the sea in the standard atmosphere, -430 to 5200 m. It decides when "
-            "water boils. Stands instead of a pressure."),
-        .conversion = converted<Length>,
-        .replaces = {"/place/pressure"}},
-       {.place = "/place/pressure",
-        .label = PlanFields::tr("or air pressure"),
-        .meaning =
-            PlanFields::tr("As it is at the place, not reduced to the sea; 50 to 110 kPa. Stands "
-                           "instead of an altitude."),
-        .conversion = converted<Pressure>,
-        .replaces = {"/place/altitude"}},
-       {.place = "/place/room",
-        .label = PlanFields::tr("Room"),
-        .meaning =
-            PlanFields::tr("Temperature of the air, -10 to 50 °C; the kettle starts as warm."),
-        .conversion = converted<Temperature>},
-       {.place = "/place/water",
-        .label = PlanFields::tr("Water"),
-        .meaning = PlanFields::tr("Temperature of the water as drawn, 0.5 to 95 °C."),
-        .conversion = converted<Temperature>},
-       {.place = "/place/humidity",
-        .label = PlanFields::tr("Humidity"),
-        .meaning = PlanFields::tr("Relative humidity of the room, 1 to 100 %."),
-        .usual = QStringLiteral("50 %")},
-       {.place = "/place/draught",
-        .label = PlanFields::tr("Draught"),
-        .meaning = PlanFields::tr("Speed of the air over an open kettle, 0 to 5 m/s."),
-        .usual = QStringLiteral("0 m/s"),
-        .conversion = converted<Velocity>}}};
-  FieldSection goals{
+FieldSection placeSection() {
+  return {PlanFields::tr("Place"),
+          {{.place = "/place/altitude",
+            .label = PlanFields::tr("Altitude"),
+            .meaning = PlanFields::tr(
+                "Above the sea in the standard atmosphere, -430 to 5200 m. It decides when "
+                "water boils. Stands instead of a pressure."),
+            .conversion = converted<Length>,
+            .replaces = {"/place/pressure"}},
+           {.place = "/place/pressure",
+            .label = PlanFields::tr("or air pressure"),
+            .meaning = PlanFields::tr(
+                "As it is at the place, not reduced to the sea; 50 to 110 kPa. Stands "
+                "instead of an altitude."),
+            .conversion = converted<Pressure>,
+            .replaces = {"/place/altitude"}},
+           {.place = "/place/room",
+            .label = PlanFields::tr("Room"),
+            .meaning =
+                PlanFields::tr("Temperature of the air, -10 to 50 °C; the kettle starts as warm."),
+            .conversion = converted<Temperature>},
+           {.place = "/place/water",
+            .label = PlanFields::tr("Water"),
+            .meaning = PlanFields::tr("Temperature of the water as drawn, 0.5 to 95 °C."),
+            .conversion = converted<Temperature>},
+           {.place = "/place/humidity",
+            .label = PlanFields::tr("Humidity"),
+            .meaning = PlanFields::tr("Relative humidity of the room, 1 to 100 %."),
+            .usual = QStringLiteral("50 %")},
+           {.place = "/place/draught",
+            .label = PlanFields::tr("Draught"),
+            .meaning = PlanFields::tr("Speed of the air over an open kettle, 0 to 5 m/s."),
+            .usual = QStringLiteral("0 m/s"),
+            .conversion = converted<Velocity>}}};
+}
+
+FieldSection goalsSection() {
+  return {
       PlanFields::tr("Goals"),
       {{.place = "/goals/boil_within",
         .label = PlanFields::tr("Boil within"),
@@ -377,22 +358,61 @@ std::vector<FieldSection> placeSections(const ListLengths& lengths) {
             "How long the kettle is left alone for the question how far it cools, 1 min "
             "to 48 h."),
         .usual = QStringLiteral("8 h")}}};
-  FieldSection plan{
-      PlanFields::tr("Plan"),
-      {{.place = "/title",
-        .label = PlanFields::tr("Title"),
-        .meaning = PlanFields::tr("Shown above every answer, up to 200 characters.")},
-       {.place = "/day_starts",
-        .label = PlanFields::tr("Day starts"),
-        .meaning = PlanFields::tr("Clock time at which the brew day begins, such as 09:00."),
-        .usual = QStringLiteral("08:00")}}};
+}
+
+FieldSection planSection() {
+  return {PlanFields::tr("Plan"),
+          {{.place = "/title",
+            .label = PlanFields::tr("Title"),
+            .meaning = PlanFields::tr("Shown above every answer, up to 200 characters.")},
+           {.place = "/day_starts",
+            .label = PlanFields::tr("Day starts"),
+            .meaning = PlanFields::tr("Clock time at which the brew day begins, such as 09:00."),
+            .usual = QStringLiteral("08:00")}}};
+}
+
+FieldSection comparedSection(const ListLengths& lengths) {
   FieldSection compared{PlanFields::tr("Jacket to compare"), {}};
   addLayers(compared, "/jacket_to_compare/side", PlanFields::tr("Side layer %1"), lengths.compared);
   addLayers(compared, "/jacket_to_compare/lid", PlanFields::tr("Lid layer %1"),
             lengths.comparedLid);
   compared.fields.push_back(outsideField("/jacket_to_compare"));
-  return {std::move(place), rulesSection(),  airSection(),       std::move(goals),
-          priceSection(),   std::move(plan), std::move(compared)};
+  return compared;
+}
+
+}  // namespace
+
+ListLengths listLengths(const rigs::Texts& texts, const std::vector<rigs::Texts>& inherited) {
+  ListLengths lengths;
+  const auto layers = [&texts](const std::string& list, std::size_t& length) {
+    length = std::max(length, std::min(entriesAt(texts, list) + 1, kMostLayers));
+  };
+  lengths.rests = std::min(entriesAt(texts, "/batch/mash/rests") + 1, kMostRests);
+  layers("/jacket_to_compare/side", lengths.compared);
+  layers("/jacket_to_compare/lid", lengths.comparedLid);
+  for (std::size_t i = 0; i < inherited.size(); ++i) {
+    const std::string rig = "/rigs/" + std::to_string(i);
+    layers(rig + "/jacket/side", lengths.ofRigs.side);
+    layers(rig + "/jacket/base", lengths.ofRigs.base);
+    layers(rig + "/jacket/lid", lengths.ofRigs.lid);
+    layers(rig + "/recirculation/insulation", lengths.ofRigs.hose);
+    const auto from = [&](const std::string& list, std::size_t& length) {
+      length = std::max(length, std::min(entriesAt(inherited[i], list) + 1, kMostLayers));
+    };
+    from("/jacket/side", lengths.ofRigs.side);
+    from("/jacket/base", lengths.ofRigs.base);
+    from("/jacket/lid", lengths.ofRigs.lid);
+  }
+  return lengths;
+}
+
+std::vector<FieldSection> batchSections(const ListLengths& lengths) {
+  return {sizeSection(), mashSection(lengths.rests), grainSection()};
+}
+
+std::vector<FieldSection> placeSections(const ListLengths& lengths) {
+  return {placeSection(), rulesSection(),          airSection(), goalsSection(), priceSection(),
+          planSection(),  comparedSection(lengths)};
 }
 
 }  // namespace gui

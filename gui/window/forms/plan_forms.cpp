@@ -8,7 +8,7 @@
 #include <QVBoxLayout>
 #include <map>
 
-#include "gui/window/words/told_problem.hpp"
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
 namespace {
@@ -171,11 +171,12 @@ void PlanForms::distributeProblems() {
   std::vector<FieldCell*> all = rigs_->cells();
   all.insert(all.end(), batchCells_.begin(), batchCells_.end());
   all.insert(all.end(), placeCells_.begin(), placeCells_.end());
-  struct Told {
+  struct Beside {
     QString text;
     bool isRemark = true;
   };
-  std::map<FieldCell*, Told> told;
+  std::map<FieldCell*, Beside> besides;
+  const rigs::Reader reader = readerOf(document_.units());
   QStringList others;
   errors_ = 0;
   rigs::Problems problems = document_.problems();
@@ -194,22 +195,22 @@ void PlanForms::distributeProblems() {
     for (FieldCell* cell : all) {
       if (!place && isPart && isWithin(cell->pointer(), problem.where)) place = cell;
     }
-    const QString message = toldProblem(problem.message);
+    const QString message = told(problem.message, reader);
     if (!place) {
       const QString where =
           problem.where.empty() ? tr("The plan") : QString::fromStdString(problem.where);
       others << tr("%1: %2.").arg(where, message);
       continue;
     }
-    Told& one = told[place];
+    Beside& one = besides[place];
     one.text += (one.text.isEmpty() ? QString() : QStringLiteral(". ")) + message;
     one.isRemark = one.isRemark && isRemark;
     rigs_->showSectionOf(place);
   }
   for (FieldCell* cell : all) {
-    const auto found = told.find(cell);
-    cell->display(found == told.end() ? QString() : found->second.text,
-                  found != told.end() && found->second.isRemark);
+    const auto found = besides.find(cell);
+    cell->display(found == besides.end() ? QString() : found->second.text,
+                  found != besides.end() && found->second.isRemark);
   }
   others_->setText(others.join(QLatin1Char('\n')));
   others_->setVisible(!others.isEmpty());

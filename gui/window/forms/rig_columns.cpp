@@ -13,8 +13,9 @@
 #include <algorithm>
 #include <array>
 
-#include "gui/window/charts/plan_chart.hpp"
-#include "gui/window/words/catalogue_words.hpp"
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/forms/rig_fields.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
 
@@ -35,10 +36,6 @@ bool startsOpen(const std::string& place) {
 
 QString settingOf(const std::string& place) {
   return QStringLiteral("rig section %1").arg(QString::fromStdString(place).replace('/', '.'));
-}
-
-QString catalogueName(std::string_view text) {
-  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
 }  // namespace
@@ -104,7 +101,7 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   rows->addWidget(whole);
   if (rig < state.originNames.size() && !state.originNames[rig].empty()) {
     auto* from = new QLabel(
-        tr("from %1").arg(catalogueWord(QString::fromStdString(state.originNames[rig]))));
+        tr("from %1").arg(catalogueName(QString::fromStdString(state.originNames[rig]))));
     from->setWordWrap(true);
     from->setForegroundRole(QPalette::PlaceholderText);
     rows->addWidget(from);
@@ -134,7 +131,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
     grid->setColumnStretch(static_cast<int>(rig) + 1, 1);
   }
   int row = 1;
-  for (const FieldSection& section : rigSections(lengths)) {
+  for (const FieldSection& section : rigSections(lengths.ofRigs)) {
     Section made;
     made.title = section.title;
     made.head = new QToolButton;
@@ -288,8 +285,8 @@ void RigColumns::fillCatalogueMenu(QMenu& menu) {
   for (const rigs::GenericRig& rig : rigs::catalogue().rigs) {
     const QString name = QString::fromStdString(rig.name);
     QAction* action =
-        menu.addAction(catalogueWord(name), this, [this, name] { addFromCatalogue(name); });
-    action->setToolTip(catalogueWord(catalogueName(rig.about)));
+        menu.addAction(catalogueName(name), this, [this, name] { addFromCatalogue(name); });
+    action->setToolTip(catalogueName(QString::fromStdString(std::string(rig.about))));
   }
   menu.setToolTipsVisible(true);
 }
@@ -336,8 +333,9 @@ void RigColumns::duplicate(std::size_t rig, Variant variant) {
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
                                                            : tr("%1, copy").arg(old);
   const QString field = focusedField();
-  document_.change(tr("duplicating a rig"), withVariant(document_.text(), document_.texts(), rig,
-                                                        origins, name.toStdString(), variant));
+  document_.change(tr("duplicating a rig"),
+                   withVariant(document_.text(), document_.texts(),
+                               {rig, origins, name.toStdString(), variant}));
   focusSameFieldOf(rig + 1, field);
 }
 

@@ -13,6 +13,7 @@
 #include "gui/window/files/plan_document.hpp"
 #include "gui/window/forms/field_cell.hpp"
 #include "gui/window/forms/plan_edits.hpp"
+#include "gui/window/forms/plan_fields.hpp"
 
 class QLabel;
 class QMenu;

@@ -15,11 +15,6 @@ constexpr qsizetype kLongestNumber = 8;  // characters
 constexpr int kHeadEdge = 10;            // around the text of the head
 constexpr int kNarrowestNumbers = 84;    // a column; then the table scrolls sideways
 
-bool isHeading(const QVector<QString>& row) {
-  return std::all_of(row.begin() + 1, row.end(),
-                     [](const QString& cell) { return cell.isEmpty(); });
-}
-
 }  // namespace
 
 AnswerTable::AnswerTable(QWidget* parent) : QTableWidget(parent) {
@@ -34,7 +29,7 @@ AnswerTable::AnswerTable(QWidget* parent) : QTableWidget(parent) {
   horizontalHeader()->setMinimumSectionSize(kNarrowestNumbers);
 }
 
-void AnswerTable::fill(const PictureTable& from) {
+void AnswerTable::fill(const ShownTable& from) {
   const auto columns = static_cast<int>(from.head.size());
   const auto rows = static_cast<int>(from.rows.size());
   const bool sameShape = columnCount() == columns && rowCount() == rows;
@@ -45,55 +40,55 @@ void AnswerTable::fill(const PictureTable& from) {
     setRowCount(rows);
   }
   bool reshaped = !sameShape;  // what may change a height
-  for (int column = 0; column < columns; ++column) {
-    QTableWidgetItem* titled = horizontalHeaderItem(column);
-    if (titled && titled->text() == from.head[column]) continue;
-    reshaped = true;
-    if (!titled) {
-      titled = new QTableWidgetItem;
-      setHorizontalHeaderItem(column, titled);
-    }
-    titled->setText(from.head[column]);
-    QTableWidgetItem& head = *titled;
-    const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
-    // The type has no name for wrapping, the header heeds it all the same.
-    head.setTextAlignment(
-        Qt::Alignment::fromInt(static_cast<int>(side | Qt::AlignBottom) | Qt::TextWordWrap));
-    head.setToolTip(from.head[column]);
-  }
+  for (int column = 0; column < columns; ++column) reshaped |= setHead(column, from.head[column]);
   for (int row = 0; row < rows; ++row) {
-    const bool heading = isHeading(from.rows[row]);
-    if (columnSpan(row, 0) != (heading ? columns : 1)) {
-      setSpan(row, 0, 1, heading ? columns : 1);
-    }
-    for (int column = 0; column < columns; ++column) {
-      QTableWidgetItem* cell = item(row, column);
-      if (!cell) {
-        cell = new QTableWidgetItem;
-        cell->setTextAlignment(column == 0 ? Qt::AlignLeft | Qt::AlignVCenter
-                                           : Qt::AlignRight | Qt::AlignVCenter);
-        setItem(row, column, cell);
-      }
-      const QString& text = from.rows[row][column];
-      if (cell->text() != text) {
-        // Numbers are as tall as numbers; words wrap.
-        reshaped |= column == 0 || std::max(cell->text().size(), text.size()) > kLongestNumber;
-        cell->setText(text);
-        cell->setToolTip(text.size() > 24 ? text : QString());
-      }
-      QFont weight = font();
-      weight.setBold(heading);
-      if (cell->font() != weight) {
-        reshaped = true;
-        cell->setFont(weight);
-      }
-    }
+    const bool heading = from.rows[row].isHeading;
+    if (columnSpan(row, 0) != (heading ? columns : 1)) setSpan(row, 0, 1, heading ? columns : 1);
+    for (int column = 0; column < columns; ++column)
+      reshaped |= setCell(row, column, from.rows[row].cells.value(column), heading);
   }
   if (!sameShape) {
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
     horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
   }
   if (reshaped) fit();
+}
+
+bool AnswerTable::setHead(int column, const QString& text) {
+  QTableWidgetItem* head = horizontalHeaderItem(column);
+  if (head && head->text() == text) return false;
+  if (!head) {
+    head = new QTableWidgetItem;
+    setHorizontalHeaderItem(column, head);
+  }
+  head->setText(text);
+  const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
+  // The type has no name for wrapping, the header heeds it all the same.
+  head->setTextAlignment(
+      Qt::Alignment::fromInt(static_cast<int>(side | Qt::AlignBottom) | Qt::TextWordWrap));
+  head->setToolTip(text);
+  return true;
+}
+
+bool AnswerTable::setCell(int row, int column, const QString& text, bool heading) {
+  QTableWidgetItem* cell = item(row, column);
+  if (!cell) {
+    cell = new QTableWidgetItem;
+    cell->setTextAlignment((column == 0 ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
+    setItem(row, column, cell);
+  }
+  bool reshaped = false;
+  if (cell->text() != text) {
+    // Numbers are as tall as numbers; words wrap.
+    reshaped = column == 0 || std::max(cell->text().size(), text.size()) > kLongestNumber;
+    cell->setText(text);
+    cell->setToolTip(text.size() > 24 ? text : QString());
+  }
+  QFont weight = font();
+  weight.setBold(heading);
+  if (cell->font() == weight) return reshaped;
+  cell->setFont(weight);
+  return true;
 }
 
 void AnswerTable::fit() {

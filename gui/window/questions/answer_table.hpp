@@ -4,7 +4,7 @@
 
 #include <QTableWidget>
 
-#include "gui/window/charts/picture.hpp"
+#include "gui/window/questions/shown_answer.hpp"
 
 namespace gui {
 
@@ -13,7 +13,7 @@ class AnswerTable : public QTableWidget {
 
  public:
   explicit AnswerTable(QWidget* parent = nullptr);
-  void fill(const PictureTable& from);
+  void fill(const ShownTable& from);
   // As tall as its rows: the page scrolls, not the table. Long labels wrap, and a rig's name takes
   // as many lines in the head as its column needs.
   void fit();
@@ -21,6 +21,11 @@ class AnswerTable : public QTableWidget {
  protected:
   // Copies what is selected, for spreadsheets.
   void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  // True where a height may have changed.
+  bool setHead(int column, const QString& text);
+  bool setCell(int row, int column, const QString& text, bool heading);
 };
 
 }  // namespace gui

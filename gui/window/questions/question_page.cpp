@@ -3,21 +3,29 @@
 
 #include <QApplication>
 #include <QBoxLayout>
-#include <QComboBox>
+#include <QCoreApplication>
 #include <QEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QSpinBox>
 #include <QTimer>
 #include <QToolButton>
 #include <algorithm>
+#include <vector>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
-#include "gui/window/questions/answer_text.hpp"
+#include "gui/window/questions/question_options.hpp"
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
+
+using rigs::SolutionPtr;
+using telling::Picture;
+using telling::Question;
+using telling::QuestionView;
+
 namespace {
 
 // From this width two pictures stand side by side.
@@ -31,31 +39,7 @@ constexpr int kMostLines = 4;
 constexpr int kHandRests = 120;      // ms
 constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
-// Up to the line's end, or a full stop that a space follows.
-QString firstSentence(const QString& all) {
-  const QString line = all.section(QLatin1Char('\n'), 0, 0);
-  const qsizetype stop = line.indexOf(QLatin1String(". "));
-  return stop < 0 ? line : line.left(stop + 1);
-}
-
 }  // namespace
-
-Searches searchesFor(Question question, const QuestionView& view) {
-  switch (question) {
-    case Question::BoilsEnough:
-      return {.power = true};
-    case Question::WorthJacket:
-      return view.overThickness ? Searches{.thickness = true} : Searches{.jacketPower = true};
-    case Question::WhichElement:
-      return {.sizing = true, .power = true};
-    case Question::HowFarCools:
-      return {.cooling = true};
-    case Question::Circuit:
-      return {.circuit = true};
-    default:
-      return {};
-  }
-}
 
 struct QuestionPage::Parts {
   explicit Parts(QuestionPage* of);
@@ -66,32 +50,26 @@ struct QuestionPage::Parts {
   std::optional<double> wanted;  // minutes
   rigs::UnitSystem units = rigs::UnitSystem::SI;
   Question question = Question::HowLong;
-  QuestionView view;
-  Answer answer;
+  QuestionView view{.everyRule = true};  // the page has room for them
+  telling::Answer answer;
+  ShownAnswer shown;  // as it is read
 
   QLabel* title;
   QLabel* sentence;
   QToolButton* more;
-  QWidget* options;
-  QLabel* shownLabel;
-  QComboBox* shown;
-  QLabel* rigLabel;
-  QComboBox* rig;
-  QLabel* kindLabel;
-  QComboBox* kind;
-  QLabel* batchesLabel;
-  QSpinBox* batches;
+  QuestionOptions* options;
   QScrollArea* scroll;
   QBoxLayout* pictures;
-  QVector<PlanChart*> charts;
+  std::vector<PlanChart*> charts;
   QStringList arrangedFor;  // what stands around the plots
-  AnswerTable* table;
+  QVBoxLayout* below;       // tables, one below the other
+  QVector<AnswerTable*> tables;
   QLabel* notes;
   QString noted;        // what the notes are to say
   QTimer* writesNotes;  // out of sight, when the hand rests
   QLabel* cautions;
 
-  void note(const QString& below);
+  void note(const QString& text);
   void writeNotes();
   void choose();
   void refresh();
@@ -100,77 +78,61 @@ struct QuestionPage::Parts {
   void putWanted();
   void say();
   void holdStill(bool still);
-  void fillOptions();
+  void nameTable(AnswerTable& table) const;
+  void showPictures();
+  void showTables();
+  PlanChart* newChart();
   void arrange();
-  void optionChanged();
+
+ private:
+  QLabel* label() const;
+  QWidget* scrolled();
 };
 
-QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
-  auto* column = new QVBoxLayout(of);
-  title = new QLabel(of);
-  title->setTextFormat(Qt::PlainText);
-  sentence = new QLabel(of);
-  sentence->setTextFormat(Qt::PlainText);
-  sentence->setWordWrap(true);
-  sentence->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  more = new QToolButton(of);
-  more->setObjectName(QStringLiteral("whole answer"));
-  more->setCheckable(true);
-  more->setAutoRaise(true);
-  options = new QWidget(of);
-  auto* row = new QHBoxLayout(options);
-  row->setContentsMargins(0, 0, 0, 0);
-  kindLabel = new QLabel(options);
-  kind = new QComboBox(options);
-  shownLabel = new QLabel(options);
-  shown = new QComboBox(options);
-  rigLabel = new QLabel(options);
-  rig = new QComboBox(options);
-  batchesLabel = new QLabel(options);
-  batches = new QSpinBox(options);
-  batches->setRange(1, 1000);
-  batches->setKeyboardTracking(false);
-  for (QComboBox* box : {kind, shown, rig}) box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  kindLabel->setBuddy(kind);
-  shownLabel->setBuddy(shown);
-  rigLabel->setBuddy(rig);
-  batchesLabel->setBuddy(batches);
-  for (QWidget* widget : {static_cast<QWidget*>(kindLabel), static_cast<QWidget*>(kind),
-                          static_cast<QWidget*>(shownLabel), static_cast<QWidget*>(shown),
-                          static_cast<QWidget*>(rigLabel), static_cast<QWidget*>(rig),
-                          static_cast<QWidget*>(batchesLabel), static_cast<QWidget*>(batches)}) {
-    row->addWidget(widget);
-  }
-  row->addStretch(1);
+// Whole sentences, which a person may copy.
+QLabel* QuestionPage::Parts::label() const {
+  auto* made = new QLabel(page);
+  made->setTextFormat(Qt::PlainText);
+  made->setWordWrap(true);
+  made->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  return made;
+}
 
-  scroll = new QScrollArea(of);
-  scroll->setWidgetResizable(true);
-  scroll->setFrameShape(QFrame::NoFrame);
-  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  auto* inside = new QWidget(scroll);
+QWidget* QuestionPage::Parts::scrolled() {
+  auto* inside = new QWidget;
   auto* stack = new QVBoxLayout(inside);
   stack->setContentsMargins(0, 0, 0, 0);
   pictures = new QBoxLayout(QBoxLayout::TopToBottom);
   pictures->setSpacing(12);
   stack->addLayout(pictures);
-  table = new AnswerTable(inside);
-  stack->addWidget(table);
-  notes = new QLabel(inside);
-  notes->setTextFormat(Qt::PlainText);
-  notes->setWordWrap(true);
-  notes->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  below = new QVBoxLayout;
+  stack->addLayout(below);
+  notes = label();
   notes->setContentsMargins(0, 8, 0, 8);
-  writesNotes = new QTimer(of);
-  writesNotes->setSingleShot(true);
-  writesNotes->setInterval(kHandRests);
   stack->addWidget(notes);
   stack->addStretch(1);
-  scroll->setWidget(inside);
+  writesNotes = new QTimer(page);
+  writesNotes->setSingleShot(true);
+  writesNotes->setInterval(kHandRests);
+  return inside;
+}
 
-  cautions = new QLabel(of);
-  cautions->setTextFormat(Qt::PlainText);
-  cautions->setWordWrap(true);
-  cautions->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
+  auto* column = new QVBoxLayout(of);
+  title = new QLabel(of);
+  title->setTextFormat(Qt::PlainText);
+  sentence = label();
+  more = new QToolButton(of);
+  more->setObjectName(QStringLiteral("whole answer"));
+  more->setCheckable(true);
+  more->setAutoRaise(true);
+  options = new QuestionOptions(of);
+  scroll = new QScrollArea(of);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setWidget(scrolled());
+  cautions = label();
 
   column->addWidget(title);
   auto* said = new QHBoxLayout;
@@ -182,10 +144,8 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   column->addWidget(cautions);
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
-  QObject::connect(kind, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(shown, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(rig, &QComboBox::activated, of, [this] { optionChanged(); });
-  QObject::connect(batches, &QSpinBox::valueChanged, of, &QuestionPage::yearChanged);
+  QObject::connect(options, &QuestionOptions::viewChosen, of, &QuestionPage::setView);
+  QObject::connect(options, &QuestionOptions::yearChosen, of, &QuestionPage::yearChanged);
   QObject::connect(writesNotes, &QTimer::timeout, of, [this] { writeNotes(); });
   QObject::connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, of, [this] {
     if (writesNotes->isActive()) writeNotes();
@@ -195,8 +155,8 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
 
 // Breaking pages of text into lines takes longer than drawing the picture that is dragged: what
 // nobody sees can wait until the hand rests.
-void QuestionPage::Parts::note(const QString& below) {
-  noted = below;
+void QuestionPage::Parts::note(const QString& text) {
+  noted = text;
   if (noted == notes->text()) {
     writesNotes->stop();
   } else if (notes->text().isEmpty() || noted.isEmpty() || !notes->visibleRegion().isEmpty()) {
@@ -212,90 +172,18 @@ void QuestionPage::Parts::writeNotes() {
   if (notes->text() != noted) notes->setText(noted);
 }
 
-void QuestionPage::Parts::optionChanged() {
-  QuestionView changed = view;
-  changed.rig = std::max(0, rig->currentIndex());
-  if (question == Question::WhereHeat) changed.asBars = kind->currentIndex() == 1;
-  if (question == Question::WorthJacket) {
-    changed.overThickness = kind->currentIndex() == 0;
-    changed.savings = shown->currentIndex() == 1;
-  }
-  if (question == Question::WhichElement) changed.asWritten = kind->currentIndex() == 0;
-  page->setView(changed);
-}
-
 // Everything that is said in a language.
 void QuestionPage::Parts::relabel() {
-  page->setAccessibleName(titleOf(question));
-  rigLabel->setText(translate("QuestionPage", "&Rig"));
-  batchesLabel->setText(translate("QuestionPage", "&Batches a year"));
-  kindLabel->setText(question == Question::WhereHeat ? translate("QuestionPage", "&Show")
-                                                     : translate("QuestionPage", "&Against"));
-  const QStringList kinds =
-      question == Question::WhereHeat
-          ? QStringList{translate("QuestionPage", "power over time, one rig"),
-                        translate("QuestionPage", "energy of the day, all rigs")}
-      : question == Question::WhichElement
-          ? QStringList{translate("QuestionPage", "power written on the element"),
-                        translate("QuestionPage", "power at the supply's voltage")}
-          : QStringList{translate("QuestionPage", "thickness of the insulation"),
-                        translate("QuestionPage", "power of the element")};
-  const QSignalBlocker quiet(kind);
-  kind->clear();
-  kind->addItems(kinds);
-  shownLabel->setText(translate("QuestionPage", "&Show"));
-  const QSignalBlocker quietShown(shown);
-  shown->clear();
-  shown->addItems({translate("QuestionPage", "with a jacket and without"),
-                   translate("QuestionPage", "what a jacket saves")});
-  table->setAccessibleName(translate("QuestionPage", "The same numbers as a table"));
-  notes->setAccessibleName(translate("QuestionPage", "Rules, arithmetic and sources"));
-  cautions->setAccessibleName(translate("QuestionPage", "Cautions"));
-  sentence->setAccessibleName(translate("QuestionPage", "Answer"));
-  more->setText(translate("QuestionPage", "&Whole answer"));
-  more->setToolTip(
-      translate("QuestionPage", "Shows or folds away what follows the first sentence"));
-}
-
-void QuestionPage::Parts::fillOptions() {
-  const bool kinds = question == Question::WhereHeat || question == Question::WorthJacket ||
-                     question == Question::WhichElement;
-  // Bars show every rig, but the sentence is still about one.
-  const bool oneRig = question == Question::WhereHeat;
-  const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
-  kindLabel->setVisible(kinds);
-  kind->setVisible(kinds);
-  shownLabel->setVisible(question == Question::WorthJacket);
-  shown->setVisible(question == Question::WorthJacket);
-  rigLabel->setVisible(oneRig);
-  rig->setVisible(oneRig);
-  batchesLabel->setVisible(cost);
-  batches->setVisible(cost);
-  options->setVisible(kinds || oneRig || cost);
-  const QSignalBlocker quietRig(rig);
-  const QSignalBlocker quietKind(kind);
-  const QSignalBlocker quietShown(shown);
-  const QSignalBlocker quietBatches(batches);
-  QStringList names;
-  if (solution) {
-    for (std::size_t i = 0; i < solution->answers.rigs.size(); ++i) {
-      names += QStringLiteral("%1 %2").arg(letterOfRig(static_cast<int>(i)),
-                                           QString::fromStdString(solution->answers.rigs[i].name));
-    }
-  }
-  QStringList before;
-  for (int i = 0; i < rig->count(); ++i) before += rig->itemText(i);
-  if (before != names) {
-    rig->clear();
-    rig->addItems(names);
-  }
-  rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, rig->count() - 1)));
-  const bool first = question == Question::WhereHeat      ? !view.asBars
-                     : question == Question::WhichElement ? view.asWritten
-                                                          : view.overThickness;
-  kind->setCurrentIndex(first ? 0 : 1);
-  shown->setCurrentIndex(view.savings ? 1 : 0);
-  if (solution) batches->setValue(qRound(brewsPerYear(solution->plan)));
+  page->setAccessibleName(told(telling::titleOf(question)));
+  options->relabel(question);
+  for (AnswerTable* table : tables) nameTable(*table);
+  notes->setAccessibleName(
+      QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
+  cautions->setAccessibleName(QCoreApplication::translate("QuestionPage", "Cautions"));
+  sentence->setAccessibleName(QCoreApplication::translate("QuestionPage", "Answer"));
+  more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
+  more->setToolTip(QCoreApplication::translate(
+      "QuestionPage", "Shows or folds away what follows the first sentence"));
 }
 
 // Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
@@ -325,7 +213,7 @@ void QuestionPage::Parts::arrange() {
 
 // Half an answer would make the curves vanish until the rest is there; an older one stays instead.
 void QuestionPage::Parts::choose() {
-  const Searches needed = searchesFor(question, view);
+  const rigs::Searches needed = telling::neededBy(question, view);
   if (!newest || newest->done.covers(needed)) {
     solution = newest;
   } else if (!solution || !solution->done.covers(needed)) {
@@ -336,31 +224,36 @@ void QuestionPage::Parts::choose() {
 void QuestionPage::Parts::placeWanted(Picture& picture) const {
   if (!picture.draggable || !wanted) return;
   picture.draggable = wanted;
-  picture.draggableLabel = translate("Answer", "wanted: %1")
-                               .arg(Writer(units, page->locale()).time(physics::minutes(*wanted)));
+  picture.draggableLabel =
+      rigs::tell(rigs::Told(TOLD("Answer", "wanted: %1"), rigs::roughly(physics::minutes(*wanted))),
+                 readerOf(units));
 }
 
 // Where the plan has it: also when the hand lets go, for that is not always where the hand was.
 void QuestionPage::Parts::putWanted() {
-  for (qsizetype i = 0; i < std::min(charts.size(), answer.pictures.size()); ++i) {
+  for (std::size_t i = 0; i < std::min(charts.size(), answer.pictures.size()); ++i) {
     Picture& picture = answer.pictures[i];
     placeWanted(picture);
-    if (picture.draggable) charts[i]->setDraggable(*picture.draggable, picture.draggableLabel);
+    shown.pictures[i].draggable = picture.draggable;
+    shown.pictures[i].draggableLabel = picture.draggableLabel;
+    if (picture.draggable)
+      charts[i]->setDraggable(*picture.draggable, QString::fromStdString(picture.draggableLabel));
   }
 }
 
 // In a low window the first sentence decides and the rest folds away, so that the picture and the
 // head of its table are in view. Exports always have all of it.
 void QuestionPage::Parts::say() {
-  const QString first = firstSentence(answer.sentence);
+  const QString all = shown.headline();
+  const QString first = shown.sentences.value(0);
   const QFontMetrics metrics(sentence->font());
   const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
-  const int lines = metrics.boundingRect(room, Qt::TextWordWrap, answer.sentence).height() /
-                    metrics.lineSpacing();
-  const bool folds = page->height() < kLowPage && lines > kMostLines && first != answer.sentence;
+  const int lines =
+      metrics.boundingRect(room, Qt::TextWordWrap, all).height() / metrics.lineSpacing();
+  const bool folds = page->height() < kLowPage && lines > kMostLines && first != all;
   more->setVisible(folds);
-  sentence->setText(folds && !more->isChecked() ? first : answer.sentence);
-  sentence->setAccessibleDescription(answer.sentence);
+  sentence->setText(folds && !more->isChecked() ? first : all);
+  sentence->setAccessibleDescription(all);
 }
 
 // What is under a dragging hand must not move because a sentence got longer.
@@ -377,42 +270,73 @@ void QuestionPage::Parts::holdStill(bool still) {
 
 void QuestionPage::Parts::refresh() {
   choose();
-  fillOptions();
-  if (!solution) {
-    answer = {};
-    answer.title = titleOf(question);
-  } else {
-    answer = answerTo(question, *solution, units, view);
+  options->show(question, view, solution);
+  const rigs::Reader reader = readerOf(units);
+  answer = {};
+  answer.title = telling::titleOf(question);
+  if (solution) {
+    answer = telling::answerTo(question, *solution, reader, view);
     for (Picture& picture : answer.pictures) placeWanted(picture);
   }
-  title->setText(answer.title);
+  shown = gui::shown(answer, solution ? rigNamesOf(*solution) : std::vector<std::string>(), reader);
+  title->setText(shown.title);
   say();
-  cautions->setText(answer.cautions.join(QLatin1Char(' ')));
-  const QString below = (answer.notes + answer.furtherCautions).join(QLatin1Char('\n'));
-  note(below);
-  while (charts.size() > answer.pictures.size()) delete charts.takeLast();
-  while (charts.size() < answer.pictures.size()) {
-    auto* chart = new PlanChart(scroll->widget());
-    QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
-    QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) {
-      holdStill(on);
-      if (!on) putWanted();
-    });
-    pictures->addWidget(chart, 1);
-    if (!charts.isEmpty()) QWidget::setTabOrder(charts.back(), chart);
-    charts.push_back(chart);
-    QWidget::setTabOrder(chart, table);
+  cautions->setText(shown.cautions.join(QLatin1Char(' ')));
+  note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
+  showPictures();
+  showTables();
+}
+
+void QuestionPage::Parts::showPictures() {
+  while (charts.size() > shown.pictures.size()) {
+    delete charts.back();
+    charts.pop_back();
+  }
+  while (charts.size() < shown.pictures.size()) {
+    charts.push_back(newChart());
     arrange();
   }
-  for (qsizetype i = 0; i < charts.size(); ++i) {
-    charts[i]->show(answer.pictures[i]);
-    charts[i]->setAccessibleDescription(answer.sentence);
+  for (std::size_t i = 0; i < charts.size(); ++i) {
+    charts[i]->show(shown.pictures[i]);
+    charts[i]->setAccessibleDescription(shown.headline());
   }
-  if (const QStringList around = aroundTexts(answer.pictures); around != arrangedFor) {
+  if (const QStringList around = aroundTexts(shown.pictures); around != arrangedFor) {
     arrangedFor = around;
     arrange();
   }
-  table->fill(answer.table);
+}
+
+PlanChart* QuestionPage::Parts::newChart() {
+  auto* chart = new PlanChart(scroll->widget());
+  QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
+  QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) {
+    holdStill(on);
+    if (!on) putWanted();
+  });
+  pictures->addWidget(chart, 1);
+  if (!charts.empty()) QWidget::setTabOrder(charts.back(), chart);
+  if (!tables.isEmpty()) QWidget::setTabOrder(chart, tables.front());
+  return chart;
+}
+
+void QuestionPage::Parts::nameTable(AnswerTable& table) const {
+  table.setAccessibleName(
+      QCoreApplication::translate("QuestionPage", "The same numbers as a table"));
+}
+
+void QuestionPage::Parts::showTables() {
+  while (tables.size() > shown.tables.size()) delete tables.takeLast();
+  while (tables.size() < shown.tables.size()) {
+    auto* table = new AnswerTable(scroll->widget());
+    nameTable(*table);
+    below->addWidget(table);
+    QWidget* before = !tables.isEmpty() ? static_cast<QWidget*>(tables.back())
+                      : charts.empty()  ? nullptr
+                                        : static_cast<QWidget*>(charts.back());
+    if (before) QWidget::setTabOrder(before, table);
+    tables.push_back(table);
+  }
+  for (qsizetype i = 0; i < tables.size(); ++i) tables[i]->fill(shown.tables[i]);
 }
 
 QuestionPage::QuestionPage(QWidget* parent)
@@ -426,7 +350,7 @@ void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
   const SolutionPtr seen = parts_->solution;
   const bool sameUnits = parts_->units == units;
   parts_->newest = solution;
-  if (!solution || solution->done == kEverySearch) parts_->whole = solution;
+  if (!solution || solution->done == rigs::kEverySearch) parts_->whole = solution;
   parts_->units = units;
   parts_->choose();
   if (parts_->solution != seen || !sameUnits) parts_->refresh();
@@ -436,7 +360,9 @@ SolutionPtr QuestionPage::solution() const { return parts_->solution; }
 SolutionPtr QuestionPage::newestSolution() const { return parts_->newest; }
 SolutionPtr QuestionPage::wholeSolution() const { return parts_->whole; }
 bool QuestionPage::isWritten() const { return !parts_->writesNotes->isActive(); }
-Searches QuestionPage::needed() const { return searchesFor(parts_->question, parts_->view); }
+rigs::Searches QuestionPage::needed() const {
+  return telling::neededBy(parts_->question, parts_->view);
+}
 
 void QuestionPage::setWantedMinutes(std::optional<double> minutes) {
   if (parts_->wanted == minutes) return;
@@ -465,11 +391,11 @@ void QuestionPage::setView(const QuestionView& view) {
 }
 QuestionView QuestionPage::view() const { return parts_->view; }
 
-Answer QuestionPage::currentAnswer() const { return parts_->answer; }
+ShownAnswer QuestionPage::currentAnswer() const { return parts_->shown; }
 
-Answer QuestionPage::seenAnswer() const {
-  Answer seen = parts_->answer;
-  for (qsizetype i = 0; i < std::min(seen.pictures.size(), parts_->charts.size()); ++i) {
+telling::Answer QuestionPage::seenAnswer() const {
+  telling::Answer seen = parts_->answer;
+  for (std::size_t i = 0; i < std::min(seen.pictures.size(), parts_->charts.size()); ++i) {
     const PlanChart& chart = *parts_->charts[i];
     if (!chart.isZoomed()) continue;
     const ChartWindow window = chart.visibleWindow();
@@ -483,6 +409,8 @@ Answer QuestionPage::seenAnswer() const {
   return seen;
 }
 
+rigs::Reader QuestionPage::reader() const { return readerOf(parts_->units); }
+
 void QuestionPage::retranslate() {
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
@@ -495,14 +423,14 @@ void QuestionPage::retranslate() {
   parts_->title->setFont(asked);
   parts_->relabel();
   parts_->refresh();
-  parts_->table->fit();
+  for (AnswerTable* table : parts_->tables) table->fit();
 }
 
 bool QuestionPage::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::Resize) {
     parts_->say();
     parts_->arrange();
-    parts_->table->fit();
+    for (AnswerTable* table : parts_->tables) table->fit();
   }
   return QWidget::eventFilter(watched, event);
 }

@@ -6,14 +6,12 @@
 #include <memory>
 #include <optional>
 
-#include "gui/window/charts/picture.hpp"
-#include "gui/window/questions/question.hpp"
+#include "gui/telling/answer.hpp"
+#include "gui/telling/question.hpp"
+#include "gui/window/questions/shown_answer.hpp"
 #include "rigs/answers/solution.hpp"
 
 namespace gui {
-
-// What an answer needs beyond the days.
-Searches searchesFor(Question question, const QuestionView& view);
 
 class QuestionPage : public QWidget {
   Q_OBJECT
@@ -25,30 +23,31 @@ class QuestionPage : public QWidget {
   using QWidget::show;
   // The last solution with everything the question needs stays visible until the next such one;
   // null empties the page.
-  void show(const SolutionPtr& solution, rigs::UnitSystem units);
-  SolutionPtr solution() const;        // that is seen
-  SolutionPtr newestSolution() const;  // perhaps still without what the question needs
-  SolutionPtr wholeSolution() const;   // the newest with everything; null before the first
-  bool isWritten() const;              // all of it, text below the pictures included
-  Searches needed() const;             // by the question as it is looked at
+  void show(const rigs::SolutionPtr& solution, rigs::UnitSystem units);
+  rigs::SolutionPtr solution() const;        // that is seen
+  rigs::SolutionPtr newestSolution() const;  // perhaps still without what the question needs
+  rigs::SolutionPtr wholeSolution() const;   // the newest with everything; null before the first
+  bool isWritten() const;                    // all of it, text below the pictures included
+  rigs::Searches needed() const;             // by the question as it is looked at
   // The wanted time as the plan has it now: its line is an input and waits for no solution.
   void setWantedMinutes(std::optional<double> minutes);
   rigs::UnitSystem units() const;
 
-  void setQuestion(Question question);
-  Question question() const;
+  void setQuestion(telling::Question question);
+  telling::Question question() const;
   // Which rig, which axis; the page's own switches change it as well.
-  void setView(const QuestionView& view);
-  QuestionView view() const;
+  void setView(const telling::QuestionView& view);
+  telling::QuestionView view() const;
 
-  Answer currentAnswer() const;
+  ShownAnswer currentAnswer() const;
   // The same with each picture as far as it is zoomed in; for exports.
-  Answer seenAnswer() const;
+  telling::Answer seenAnswer() const;
+  rigs::Reader reader() const;  // of both
   // Re-reads all text after a change of language.
   void retranslate();
 
  Q_SIGNALS:
-  void questionChanged(gui::Question question);
+  void questionChanged(gui::telling::Question question);
   void viewChanged();
   // The wanted time was dragged to this many minutes of heating from mash to boil.
   void goalDragged(double minutes);

@@ -11,6 +11,7 @@
 #include <optional>
 #include <thread>
 
+#include "rigs/answers/search.hpp"
 #include "rigs/answers/solution.hpp"
 
 namespace gui {
@@ -48,10 +49,11 @@ class Solver : public QObject {
     std::shared_ptr<const rigs::Plan> plan;
     int edition = 0;
   };
-  class Memory;  // of the worker thread: what it found before
   void work();
   bool isOutdated();
-  void compute(const Job& job, Memory& memory);
+  // `memory` is of the worker thread: what it found before.
+  void compute(const Job& job, rigs::Memory& memory);
+  void show(rigs::Solution&& now, int edition);
 
   mutable std::mutex mutex_;
   std::condition_variable wake_;

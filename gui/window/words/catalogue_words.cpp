@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/words/catalogue_words.hpp"
 
+#include <QCoreApplication>
 #include <QHash>
 #include <array>
 #include <optional>
-
-#include "gui/window/questions/answer_text.hpp"
 
 namespace gui {
 namespace {
@@ -119,7 +118,7 @@ std::optional<QString> withNumbers(const QString& english) {
     if (!before.endsWith(QLatin1String("%1"))) continue;
     const qsizetype length = before.size() - 2;
     if (english.size() > length && english.startsWith(before.left(length)))
-      return translate("Catalogue", word).arg(english.mid(length));
+      return QCoreApplication::translate("Catalogue", word).arg(english.mid(length));
   }
   return std::nullopt;
 }
@@ -131,23 +130,9 @@ bool isCatalogueWord(const QString& english) {
 }
 
 QString catalogueWord(const QString& english) {
-  if (const char* word = words().value(english)) return translate("Catalogue", word);
+  if (const char* word = words().value(english))
+    return QCoreApplication::translate("Catalogue", word);
   return withNumbers(english).value_or(english);
-}
-
-QString jacketText(const rigs::JacketText& jacket, rigs::UnitSystem units) {
-  QStringList faces;
-  for (const rigs::FaceText& face : jacket.faces) {
-    QStringList layers;
-    for (const rigs::LayerText& layer : face.layers) {
-      const QString amount = localized(rigs::amountIn(layer, units), QLocale());
-      const QString material = catalogueWord(QString::fromStdString(layer.material));
-      layers += material.isEmpty() ? amount : amount + u' ' + material;
-    }
-    faces += catalogueWord(QString::fromStdString(face.where)) + u' ' +
-             layers.join(QLatin1String(" + "));
-  }
-  return faces.join(QLatin1String("; "));
 }
 
 }  // namespace gui

@@ -6,6 +6,8 @@
 #include <QLocale>
 #include <QTranslator>
 
+#include "gui/telling/translations.hpp"
+
 namespace gui {
 namespace {
 
@@ -14,9 +16,20 @@ QString& spoken() {
   return code;
 }
 
+// The table that the terminal reads, too.
+class OurTexts final : public QTranslator {
+ public:
+  bool isEmpty() const override { return false; }  // else nobody is asked
+  QString translate(const char* context, const char* english, const char*, int) const override {
+    const auto text = telling::languageOf(spoken().toStdString()).translation(context, english);
+    return text ? QString::fromUtf8(text->data(), static_cast<qsizetype>(text->size())) : QString();
+  }
+};
+
 // Replaced as a pair: our texts, and those of Qt's own dialogs where they are installed.
 struct Translators {
-  QTranslator ours, ofQt;
+  OurTexts ours;
+  QTranslator ofQt;
 };
 
 Translators& translators() {
@@ -26,7 +39,11 @@ Translators& translators() {
 
 }  // namespace
 
-QStringList languages() { return {QStringLiteral("en"), QStringLiteral("de")}; }
+QStringList languages() {
+  QStringList all;
+  for (const std::string& code : telling::languageCodes()) all += QString::fromStdString(code);
+  return all;
+}
 
 QString nameOfLanguage(const QString& code) {
   return code == QLatin1String("de") ? QStringLiteral("Deutsch") : QStringLiteral("English");
@@ -59,9 +76,7 @@ void speak(const QString& code) {
                               QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
     QCoreApplication::installTranslator(&translators().ofQt);
   }
-  if (translators().ours.load(QStringLiteral(":/i18n/heatledger_") + chosen)) {
-    QCoreApplication::installTranslator(&translators().ours);
-  }
+  QCoreApplication::installTranslator(&translators().ours);
 }
 
 QString spokenLanguage() { return spoken(); }

@@ -8,7 +8,7 @@
 #include <array>
 #include <optional>
 
-#include "gui/window/questions/answer_text.hpp"
+#include "gui/telling/translations.hpp"
 
 namespace gui {
 namespace {
@@ -309,6 +309,13 @@ QString inParts(const QString& text, const QString& separator, const QLocale& lo
   return parts.join(separator);
 }
 
+// Numbers as the locale writes them.
+QString withSign(const QString& text, const QLocale& locale) {
+  const bool comma = locale.decimalPoint() == QLatin1String(",");
+  const rigs::Language& language = telling::languageOf(comma ? "de" : "en");
+  return QString::fromStdString(rigs::withDecimalSign(text.toStdString(), language));
+}
+
 }  // namespace
 
 QString phrase(std::string_view english, const QLocale& locale) {
@@ -316,18 +323,19 @@ QString phrase(std::string_view english, const QLocale& locale) {
 }
 
 QString phrase(const QString& text, const QLocale& locale) {
-  if (const char* whole = wholeTexts().value(text)) return translate("Phrases", whole);
+  if (const char* whole = wholeTexts().value(text))
+    return QCoreApplication::translate("Phrases", whole);
   for (const Template& one : templates()) {
     const auto places = placesIn(text, one.between);
     if (!places) continue;
-    QString result = translate("Phrases", one.english);
+    QString result = QCoreApplication::translate("Phrases", one.english);
     for (qsizetype i = places->size(); i-- > 0;) {
       result.replace(QStringLiteral("%%1").arg(i + 1), phrase(places->at(i), locale));
     }
     return result;
   }
   if (text.contains(QLatin1String("; "))) return inParts(text, QStringLiteral("; "), locale);
-  if (!text.isEmpty() && text[0].isDigit()) return localized(text.toStdString(), locale);
+  if (!text.isEmpty() && text[0].isDigit()) return withSign(text, locale);
   return text;
 }
 

@@ -33,10 +33,11 @@ TEST(Overrides, RefuseAVoltageThatBurnsAnElementOut) {
   ASSERT_EQ(problems.size(), plan.rigs.size());
   EXPECT_EQ(problems[0].severity, rigs::Severity::Error);
   EXPECT_EQ(problems[0].where, "--supply-voltage");
-  EXPECT_NE(problems[0].message.find("an element of 120 V on 240 V would give 4 times its rated "
-                                     "power and surface load"),
+  EXPECT_NE(inEnglish(problems[0].message)
+                .find("an element of 120 V on 240 V would give 4 times its rated "
+                      "power and surface load"),
             std::string::npos)
-      << problems[0].message;
+      << inEnglish(problems[0].message);
   problems.clear();
   applyOverrides({{"--supply-voltage", "130 V"}}, plan, problems);
   ASSERT_EQ(problems.size(), plan.rigs.size());
@@ -80,7 +81,7 @@ TEST(Overrides, ReportEveryProblemByItsOption) {
   EXPECT_EQ(problems[0].where, "--room");
   EXPECT_EQ(problems[1].where, "--within");
   EXPECT_EQ(problems[2].where, "--circuit");
-  EXPECT_EQ(problems[2].message,
+  EXPECT_EQ(inEnglish(problems[2].message),
             "\"0 A\" was given; 1 A to 400 A is accepted, for example \"16 A\"");
 }
 
@@ -91,6 +92,6 @@ TEST(Overrides, AcceptTheExamplesOfTheHelp) {
     rigs::Plan plan = test_support::planInCode();
     rigs::Problems problems;
     applyOverrides({{std::string(kind.option), std::string(kind.example)}}, plan, problems);
-    EXPECT_TRUE(problems.empty()) << kind.option << ": " << problems[0].message;
+    EXPECT_TRUE(problems.empty()) << kind.option << ": " << inEnglish(problems[0].message);
   }
 }

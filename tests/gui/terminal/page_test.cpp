@@ -1,84 +1,210 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/terminal/page.hpp"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <functional>
 #include <regex>
-
 #include <sstream>
 
-#include "gui/terminal/terminal.hpp"
+#include "gui/telling/case.hpp"
+#include "gui/telling/summary.hpp"
+#include "gui/telling/translations.hpp"
+#include "gui/terminal/catalogue_pages.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "tests/gui/terminal/plan_in_code.hpp"
 
 using namespace gui;
+using rigs::Told;
+using rigs::UnitSystem;
+using telling::Question;
+using testing::HasSubstr;
+using testing::Not;
 
-TEST(Letter, GoesOnAfterZ) {
-  EXPECT_EQ(letter(0), "(a)");
-  EXPECT_EQ(letter(25), "(z)");
-  EXPECT_EQ(letter(26), "(aa)");
+namespace {
+
+const rigs::Reader kSi;
+
+Told word(const std::string& text) { return Told::just(rigs::Verbatim{text}); }
+
+rigs::Solution solved(rigs::Plan plan, rigs::Depth depth = rigs::Depth::Everything) {
+  rigs::Solution solution;
+  solution.plan = std::move(plan);
+  solution.answers = rigs::answer(solution.plan, depth);
+  return solution;
 }
+
+// With rigs that boil and one that does not; solved once.
+const rigs::Solution& solution() {
+  static const rigs::Solution kSolved = solved(test_support::planInCode(true));
+  return kSolved;
+}
+
+std::vector<Page> allPages(const rigs::Reader& reader) {
+  Page answer = pageAbout(solution().plan);
+  answer.add(telling::summary({solution(), solution().plan, reader, {}}));
+  std::vector<Page> pages{answer};
+  for (const Question question : telling::allQuestions()) {
+    pages.push_back(pageAbout(solution().plan));
+    pages.back().add(telling::answerTo(question, solution(), reader));
+  }
+  for (const char* subject : {"materials", "supplies", "rigs", "tariffs"})
+    pages.push_back(*cataloguePage(subject, reader.units));
+  return pages;
+}
+
+std::vector<rigs::Reader> allReaders() {
+  std::vector<rigs::Reader> readers;
+  for (const std::string& code : telling::languageCodes())
+    for (const UnitSystem units : {UnitSystem::SI, UnitSystem::UsCustomary})
+      readers.push_back({units, &telling::languageOf(code)});
+  return readers;
+}
+
+}  // namespace
 
 TEST(PageText, IsBoldOnlyWhereTheTerminalCan) {
   Page page;
-  page.title = "Ale";
-  EXPECT_EQ(pageText(page, {.width = 80, .bold = false}), "Ale\n");
-  EXPECT_EQ(pageText(page, {.width = 80, .bold = true}), "\033[1mAle\033[0m\n");
+  page.title = word("Ale");
+  EXPECT_EQ(pageText(page, {}, {.width = 80, .bold = false}), "Ale\n");
+  EXPECT_EQ(pageText(page, {}, {.width = 80, .bold = true}), "\033[1mAle\033[0m\n");
 }
 
-// Every page, in both systems, for rigs that boil and one that does not.
-TEST(Pages, FitTheWidthAndEndWithCautions) {
-  const rigs::Plan plan = test_support::planInCode(true);
-  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Everything);
-  for (const UnitSystem units : {UnitSystem::SI, UnitSystem::UsCustomary}) {
-    for (const auto& show : {answerPage, dayPage, sizePage, insulatePage, boilPage, costPage}) {
-      const Page page = show(plan, answers, units);
+TEST(PageText, ReadsFromTheTitleToTheCautions) {
+  Page page;
+  page.title = word("Ale");
+  page.opening = {word("25 L.")};
+  page.rigNames = {"Urn", "Pot"};
+  telling::Answer answer;
+  answer.title = word("How long?");
+  answer.sentences = {word("6 h.")};
+  answer.say(0, word("Slow."));
+  answer.goOn(0, word("Very."));
+  answer.notes = {word("As planned.")};
+  answer.cautions = {word("It is hot.")};
+  page.add(answer);
+  EXPECT_EQ(pageText(page, {}, {}),
+            "Ale\n"
+            "  25 L.\n"
+            "\n"
+            "  (a) Urn\n"
+            "  (b) Pot\n"
+            "\n"
+            "How long?\n"
+            "  6 h.\n"
+            "  (a) Slow.\n"
+            "      Very.\n"
+            "\n"
+            "Notes\n"
+            "  As planned.\n"
+            "\n"
+            "Take care\n"
+            "  · It is hot.\n");
+}
+
+TEST(Page, TellsACautionOfTwoAnswersOnceAndItsOwnTitleNever) {
+  Page page;
+  page.title = word("Ale");
+  telling::Answer answer;
+  answer.title = page.title;
+  answer.cautions = {word("It is hot.")};
+  answer.furtherCautions = {word("It is dark.")};
+  page.add(answer);
+  page.add(answer);
+  EXPECT_EQ(pageText(page, {}, {}), "Ale\n\nTake care\n  · It is dark.\n  · It is hot.\n");
+}
+
+// Every page, in both languages and systems, for rigs that boil and one that does not.
+TEST(Pages, FitTheWidth) {
+  for (const rigs::Reader& reader : allReaders()) {
+    for (const Page& page : allPages(reader)) {
       for (const std::size_t width : {40u, 80u, 132u}) {
-        const std::string text = pageText(page, {.width = width, .bold = false});
+        const std::string text = pageText(page, reader, {.width = width, .bold = false});
         SCOPED_TRACE(text);
         std::istringstream lines(text);
         for (std::string line; std::getline(lines, line);) EXPECT_LE(displayWidth(line), width);
-        EXPECT_NE(text.find("Take care"), std::string::npos);
-        EXPECT_EQ(text.find("nan"), std::string::npos);
-        EXPECT_EQ(text.find("unknown"), std::string::npos);
+        EXPECT_THAT(text, Not(HasSubstr("nan")));
+        EXPECT_THAT(text, Not(HasSubstr("unknown")));
+        EXPECT_FALSE(std::regex_search(text, std::regex("%[1-9]"))) << "a place was not filled";
       }
     }
   }
 }
 
+TEST(Pages, OfAnswersEndWithCautions) {
+  for (const rigs::Reader& reader : allReaders()) {
+    for (const Question question : telling::allQuestions()) {
+      Page page = pageAbout(solution().plan);
+      page.add(telling::answerTo(question, solution(), reader));
+      EXPECT_FALSE(page.answer.cautions.empty()) << telling::identifierOf(question);
+    }
+  }
+}
+
 TEST(Pages, ShowEveryNumberInOneSystem) {
-  const rigs::Plan plan = test_support::planInCode(true);
-  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Everything);
-  for (const auto& show : {answerPage, dayPage, sizePage, insulatePage, boilPage, costPage}) {
-    const TextStyle style{.width = 80, .bold = false};
-    const std::string si = pageText(show(plan, answers, UnitSystem::SI), style);
-    const std::string us = pageText(show(plan, answers, UnitSystem::UsCustomary), style);
-    EXPECT_EQ(si.find("°F"), std::string::npos) << si;
-    EXPECT_EQ(si.find("gal"), std::string::npos) << si;
-    EXPECT_EQ(us.find("°C"), std::string::npos) << us;
+  for (const Question question :
+       {Question::HowLong, Question::WhereHeat, Question::BoilsEnough, Question::WorthJacket,
+        Question::WhichElement, Question::WhatCost, Question::HowFarCools}) {
+    const auto textIn = [&](UnitSystem units) {
+      const rigs::Reader reader{.units = units};
+      Page page = pageAbout(solution().plan);
+      telling::Answer answer = telling::answerTo(question, solution(), reader);
+      answer.notes.clear();  // sources are cited in their own units
+      page.add(answer);
+      return pageText(page, reader, {});
+    };
+    const std::string si = textIn(UnitSystem::SI);
+    const std::string us = textIn(UnitSystem::UsCustomary);
+    EXPECT_THAT(si, Not(HasSubstr("°F")));
+    EXPECT_THAT(si, Not(HasSubstr("gal")));
+    EXPECT_THAT(us, Not(HasSubstr("°C")));
     EXPECT_FALSE(std::regex_search(us, std::regex(" L\\b"))) << us;  // but "Left" is a word
   }
 }
 
 TEST(Pages, NameTheTemperatureWhereAWeakRigLevelsOff) {
-  const rigs::Plan plan = test_support::planInCode(true);
-  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Everything);
-  ASSERT_EQ(answers.rigs[2].day.outcome, physics::Outcome::DoesNotBoil);
-  const std::string level = rigs::format(answers.rigs[2].day.levelsOff->at, UnitSystem::SI);
-  for (const auto& show : {answerPage, sizePage, boilPage, costPage, dayPage}) {
-    const std::string text =
-        pageText(show(plan, answers, UnitSystem::SI), {.width = 90, .bold = false});
-    EXPECT_NE(text.find("Does not boil"), std::string::npos) << text;
-    EXPECT_NE(text.find(level), std::string::npos) << text;
+  ASSERT_EQ(solution().answers.rigs[2].day.outcome, physics::Outcome::DoesNotBoil);
+  const std::string level =
+      rigs::format(solution().answers.rigs[2].day.levelsOff->at, UnitSystem::SI);
+  std::vector<telling::Answer> answers{telling::summary({solution(), solution().plan, kSi, {}})};
+  for (const Question question :
+       {Question::HowLong, Question::BoilsEnough, Question::WhichElement, Question::WhatCost})
+    answers.push_back(telling::answerTo(question, solution(), kSi));
+  for (const telling::Answer& answer : answers) {
+    Page page = pageAbout(solution().plan);
+    page.add(answer);
+    EXPECT_THAT(pageText(page, kSi, {.width = 90, .bold = false}), HasSubstr(level));
   }
+}
+
+TEST(Pages, AreGermanFromTitleToCautions) {
+  const rigs::Reader german{.language = &telling::languageOf("de")};
+  Page page = pageAbout(solution().plan);
+  page.add(telling::answerTo(Question::HowLong, solution(), german));
+  const std::string text = pageText(page, german, {});
+  EXPECT_THAT(text, HasSubstr("Wie lange dauert es?"));
+  EXPECT_THAT(text, HasSubstr("Vorsicht"));
+  for (const char* english : {" the ", " with ", " water", "Take care"})
+    EXPECT_THAT(text, Not(HasSubstr(english)));
 }
 
 TEST(Pages, LetNoNameMoveTheCursor) {
   rigs::Plan plan = test_support::planInCode();
   plan.rigs[0].name = "\033[2J";
   plan.title = "Ale\r";
-  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Day);
-  const std::string text = pageText(dayPage(plan, answers, UnitSystem::SI), {});
-  EXPECT_EQ(text.find('\033'), std::string::npos);
-  EXPECT_EQ(text.find('\r'), std::string::npos);
+  const rigs::Solution made = solved(plan, rigs::Depth::Day);
+  Page page = pageAbout(made.plan);
+  page.add(telling::answerTo(Question::HowLong, made, {}));
+  const std::string text = pageText(page, {}, {});
+  EXPECT_THAT(text, Not(HasSubstr("\033")));
+  EXPECT_THAT(text, Not(HasSubstr("\r")));
+}
+
+TEST(CataloguePages, NameEveryMaterialWithItsSource) {
+  const rigs::Reader reader;
+  const std::string text = pageText(*cataloguePage("materials", reader.units), reader, {});
+  EXPECT_THAT(text, HasSubstr("  cork "));
+  EXPECT_THAT(text, HasSubstr("cork ("));
+  EXPECT_FALSE(cataloguePage("beers", reader.units));
 }

@@ -4,7 +4,11 @@
 
 #include <stdexcept>
 
+#include "gui/telling/answer_to.hpp"
+#include "gui/telling/case.hpp"
+#include "gui/window/questions/shown_answer.hpp"
 #include "gui/window/questions/solver.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
 namespace test_support {
@@ -17,6 +21,19 @@ inline const gui::SolutionPtr& solvedDemo() {
     return gui::solveAtOnce(*plan);
   }();
   return solution;
+}
+
+// What the demo answers, as this reader is told; and as text.
+inline gui::telling::Answer askDemo(gui::telling::Question question,
+                                    const gui::telling::QuestionView& view = {},
+                                    rigs::UnitSystem units = rigs::UnitSystem::SI) {
+  return gui::telling::answerTo(question, *solvedDemo(), gui::readerOf(units), view);
+}
+inline gui::ShownAnswer shownDemo(gui::telling::Question question,
+                                  const gui::telling::QuestionView& view = {},
+                                  rigs::UnitSystem units = rigs::UnitSystem::SI) {
+  return gui::shown(askDemo(question, view, units), gui::rigNamesOf(*solvedDemo()),
+                    gui::readerOf(units));
 }
 
 }  // namespace test_support

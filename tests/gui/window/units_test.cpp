@@ -47,7 +47,7 @@ TEST_F(TheUnits, ChangeEverythingAtOnceAndRoundNothing) {
   type("/batch/wort", "6 gal");
   const std::string before = document().text();
   ASSERT_TRUE(settles());
-  const QString metric = window().page().currentAnswer().sentence;
+  const QString metric = window().page().currentAnswer().headline();
   EXPECT_EQ(line("/batch/wort")->text(), "22.71 L");
   EXPECT_EQ(line("/place/room")->text(), "20 C");
 
@@ -65,7 +65,7 @@ TEST_F(TheUnits, ChangeEverythingAtOnceAndRoundNothing) {
   undo();
   EXPECT_EQ(document().units(), UnitSystem::SI);
   EXPECT_EQ(window().page().units(), UnitSystem::SI);
-  EXPECT_EQ(window().page().currentAnswer().sentence, metric);
+  EXPECT_EQ(window().page().currentAnswer().headline(), metric);
   EXPECT_EQ(document().text(), before);
 }
 

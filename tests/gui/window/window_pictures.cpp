@@ -51,12 +51,13 @@ bool photographForms(gui::MainWindow& window, const QString& folder) {
 }
 
 bool photograph(gui::MainWindow& window, const QString& folder, const QString& light) {
-  for (const gui::Question question : gui::allQuestions()) {
+  for (const gui::telling::Question question : gui::telling::allQuestions()) {
     window.setQuestion(question);
     if (!QTest::qWaitFor([&] { return window.isSettled(); }, kPatience)) return false;
+    const std::string name(gui::telling::identifierOf(question));
     if (!take(
             window,
-            QStringLiteral("%1/window-%2-%3.png").arg(folder, gui::identifierOf(question), light)))
+            QStringLiteral("%1/window-%2-%3.png").arg(folder, QString::fromStdString(name), light)))
       return false;
   }
   return true;

@@ -117,7 +117,7 @@ TEST(Conductor, HoldsAHotColumnToItsTerminations) {
       judged(wired(kWire, "10 AWG", "90 C", 30.0), 240 * 34.9, 240, 30, fullFor(hours(1.0)));
   EXPECT_WITHIN(*find(cool, RuleKind::Conductor)->limit, amperes(35.0), amperes(1e-9));
   // A condition is one: "fits only if every termination ...".
-  EXPECT_NE(findingText(*find(marked, RuleKind::Conductor))
+  EXPECT_NE(inEnglish(findingText(*find(marked, RuleKind::Conductor)))
                 .find("fits only if every termination is marked"),
             std::string::npos);
 }
@@ -132,7 +132,7 @@ TEST(Conductor, LeavesTheMarginOfACordToTheReader) {
   EXPECT_EQ(fitOf(argued, RuleKind::Conductor), Fit::Fits);
   EXPECT_EQ(fitOf(argued, RuleKind::ConductorLongUse), Fit::OnlyIf);
   EXPECT_WITHIN(*find(argued, RuleKind::ConductorLongUse)->load, amperes(31.25), amperes(1e-9));
-  const std::string text = findingText(*find(argued, RuleKind::ConductorLongUse));
+  const std::string text = inEnglish(findingText(*find(argued, RuleKind::ConductorLongUse)));
   EXPECT_NE(text.find("31.25 A against 30 A, without it 25 A"), std::string::npos) << text;
   EXPECT_EQ(fitOf(cord(24.0, fullFor(hours(3.0))), RuleKind::ConductorLongUse), Fit::Fits);
   EXPECT_FALSE(find(cord(25.0, fullFor(hours(2.0))), RuleKind::ConductorLongUse));
@@ -148,7 +148,8 @@ TEST(Conductor, CannotSayInAWarmerPlaceThanItsTable) {
   const auto warm = in(kCord, "14 AWG", "", 45.0);
   EXPECT_EQ(fitOf(warm, RuleKind::Conductor), Fit::CannotSay);
   EXPECT_EQ(warm.overall, Fit::CannotSay);
-  EXPECT_NE(find(warm, RuleKind::Conductor)->condition.find("up to 30"), std::string::npos);
+  EXPECT_NE(inEnglish(find(warm, RuleKind::Conductor)->condition).find("up to 30"),
+            std::string::npos);
   EXPECT_EQ(fitOf(in(CableUse::ExtensionSet, "14 AWG", "", 45.0), RuleKind::Conductor),
             Fit::CannotSay);
   // What is too much in the cool stays too much.

@@ -58,8 +58,10 @@ TEST_F(RulesFile, TellsEveryProblemWithItsOwnPlace) {
     EXPECT_EQ(problem.severity, Severity::Error);
     EXPECT_EQ(problem.where, "/place/rules");
   }
-  EXPECT_THAT(problems_[0].message, HasSubstr("in \"mine.json\" at /voltages/0/nominal: "));
-  EXPECT_THAT(problems_[1].message, HasSubstr("in \"mine.json\" at /voltages/1/lowest: "));
+  EXPECT_THAT(inEnglish(problems_[0].message),
+              HasSubstr("in \"mine.json\" at /voltages/0/nominal: "));
+  EXPECT_THAT(inEnglish(problems_[1].message),
+              HasSubstr("in \"mine.json\" at /voltages/1/lowest: "));
 }
 
 TEST_F(RulesFile, IsReadWithARemark) {
@@ -68,7 +70,7 @@ TEST_F(RulesFile, IsReadWithARemark) {
   ASSERT_EQ(problems_.size(), 1u);
   EXPECT_EQ(problems_[0].severity, Severity::Warning);
   EXPECT_EQ(problems_[0].where, "/place/rules");
-  EXPECT_THAT(problems_[0].message, HasSubstr("in \"mine.json\" at /colour: "));
+  EXPECT_THAT(inEnglish(problems_[0].message), HasSubstr("in \"mine.json\" at /colour: "));
 }
 
 // A plan whose own rules name a region need not, and may not, name another.
@@ -89,7 +91,7 @@ TEST_F(RulesFile, JudgesThePlansCircuits) {
   ASSERT_EQ(other.problems.size(), 1u) << test_support::told(other.problems);
   EXPECT_EQ(other.problems[0].where, "/place/region");
   EXPECT_THAT(
-      other.problems[0].message,
+      inEnglish(other.problems[0].message),
       HasSubstr("\"Japan\" is not the region of the rules file, \"Atlantis\"; keep one of them"));
 }
 
@@ -97,7 +99,7 @@ TEST_F(RulesFile, IsNotThere) {
   EXPECT_FALSE(readRulesFile(folder_ / "none.json", "/place/rules", problems_));
   ASSERT_EQ(problems_.size(), 1u);
   EXPECT_EQ(problems_[0].where, "/place/rules");
-  EXPECT_THAT(problems_[0].message, HasSubstr("none.json\" is not there"));
+  EXPECT_THAT(inEnglish(problems_[0].message), HasSubstr("none.json\" is not there"));
 }
 
 }  // namespace

@@ -9,7 +9,7 @@
 
 #include "rigs/answers/safety.hpp"
 #include "rigs/circuits/rules.hpp"
-#include "rigs/plans/tariff.hpp"
+#include "rigs/plans/tariff_reader.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 #include "tests/support/within.hpp"
 

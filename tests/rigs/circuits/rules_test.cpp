@@ -19,9 +19,9 @@ CableAsked asked(CableUse use, const char* size) {
   return {.use = use, .area = *parseQuantity<Area>(size), .length = metres(5.0)};
 }
 Current allowed(const CircuitRules& rules, const CableAsked& cable) {
-  std::string nearest;
+  Told nearest;
   const auto found = ampacity(rules, cable, nearest);
-  EXPECT_TRUE(found) << "no such size; nearest " << nearest;
+  EXPECT_TRUE(found) << "no such size; nearest " << inEnglish(nearest);
   return found ? found->allowed : amperes(0.0);
 }
 
@@ -104,7 +104,7 @@ TEST(Ampacity, TakesOffForManyConductors) {
   // IEC has no factors here: named, not granted.
   CableAsked other = asked(CableUse::BuildingWire, "2.5 mm2");
   other.loaded = 6;
-  std::string nearest;
+  Told nearest;
   EXPECT_FALSE(ampacity(*rulesOf("Europe"), other, nearest)->lacks.empty());
 }
 
@@ -112,19 +112,19 @@ TEST(Ampacity, TakesOffForManyConductors) {
 TEST(Ampacity, NamesAThickerSizeOrAShorterRun) {
   CableAsked set = asked(CableUse::ExtensionSet, "14 AWG");
   set.length = metres(0.3048 * 60.0);
-  std::string nearest;
+  Told nearest;
   EXPECT_FALSE(ampacity(us(), set, nearest));
-  EXPECT_EQ(nearest, "12 AWG, or 14 AWG up to 50 ft");
+  EXPECT_EQ(inEnglish(nearest), "12 AWG, or 14 AWG up to 50 ft");
 }
 
 TEST(Ampacity, NamesTheNearestSizeInTheTable) {
-  std::string nearest;
+  Told nearest;
   EXPECT_FALSE(ampacity(us(), asked(CableUse::BuildingWire, "2.5 mm2"), nearest));
-  EXPECT_EQ(nearest, "14 AWG");
+  EXPECT_EQ(inEnglish(nearest), "14 AWG");
   EXPECT_FALSE(ampacity(us(), asked(CableUse::Cord, "22 AWG"), nearest));
-  EXPECT_EQ(nearest, "18 AWG");
+  EXPECT_EQ(inEnglish(nearest), "18 AWG");
   EXPECT_FALSE(ampacity(*rulesOf("Japan"), asked(CableUse::Cord, "2 mm2"), nearest));
-  EXPECT_EQ(nearest, "");
+  EXPECT_EQ(inEnglish(nearest), "");
 }
 
 TEST(Ampacity, GrantsNothingToADrumThatNoTableKnows) {
@@ -192,15 +192,16 @@ TEST(ReadRules, MissesWhatTheSchemaRequires) {
   for (const Problem& problem : problems) places.push_back(problem.where);
   EXPECT_EQ(places, (std::vector<std::string>{"/format", "/voltages", "/breakers/sizes",
                                               "/conductors/0/rows"}));
-  EXPECT_NE(problems[0].message.find("heat-ledger-rules"), std::string::npos);
-  EXPECT_NE(problems[1].message.find("at the meter"), std::string::npos);
+  EXPECT_NE(inEnglish(problems[0].message).find("heat-ledger-rules"), std::string::npos);
+  EXPECT_NE(inEnglish(problems[1].message).find("at the meter"), std::string::npos);
 }
 
 TEST(ReadRules, GivesExamplesOfRulesNotOfKettles) {
   Problems problems;
   EXPECT_FALSE(readRules(R"({"region": 7, "edition": 2023})", problems));
   for (const Problem& problem : problems)
-    EXPECT_EQ(problem.message.find("Old kettle"), std::string::npos) << problem.message;
+    EXPECT_EQ(inEnglish(problem.message).find("Old kettle"), std::string::npos)
+        << inEnglish(problem.message);
 }
 
 TEST(ReadRules, HoldsARangeAgainstItsNominalVoltage) {

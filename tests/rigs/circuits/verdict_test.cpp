@@ -8,6 +8,7 @@
 
 #include <cmath>
 
+#include "rigs/circuits/readings.hpp"
 #include "tests/rigs/circuits/circuit_cases.hpp"
 #include "tests/support/within.hpp"
 
@@ -76,7 +77,7 @@ TEST(Judge, LeavesALongHoldToTheReader) {
   const Finding* rule = find(held, RuleKind::LongUse);
   ASSERT_TRUE(rule);
   EXPECT_EQ(rule->fit, Fit::OnlyIf);
-  EXPECT_NE(rule->condition.find("enabled"), std::string::npos);
+  EXPECT_NE(inEnglish(rule->condition).find("enabled"), std::string::npos);
   EXPECT_EQ(held.overall, Fit::OnlyIf);
 }
 
@@ -121,7 +122,7 @@ TEST(Judge, AddsThePumpToOneLeg) {
   details.outlet = "L6-30";
   const auto without = judge(us(), details, load(4500, 240, 240, 30, fullFor(hours(1.0))));
   ASSERT_TRUE(find(without, RuleKind::OutletContacts));
-  EXPECT_NE(find(without, RuleKind::OutletContacts)->condition.find("no neutral"),
+  EXPECT_NE(inEnglish(find(without, RuleKind::OutletContacts)->condition).find("no neutral"),
             std::string::npos);
 }
 
@@ -252,7 +253,7 @@ TEST(OverVoltage, BeginsWhereTheSuppliesRangesEnd) {
 TEST(Judge, CannotSayForAVoltageOfAnotherRegion) {
   const auto verdict = judge(us(), {}, load(3000, 230, 230, 16, fullFor(hours(1.0))));
   EXPECT_GE(verdict.overall, Fit::CannotSay);
-  EXPECT_NE(find(verdict, RuleKind::Voltage)->condition.find("120 V, 240 V, 208 V"),
+  EXPECT_NE(inEnglish(find(verdict, RuleKind::Voltage)->condition).find("120 V, 240 V, 208 V"),
             std::string::npos);
 }
 
@@ -323,7 +324,8 @@ TEST(Judge, ExpectsNuisanceTripsWithinTheBand) {
   // By its name plate, whatever a cable leaves of it.
   EXPECT_WITHIN(*judge(us(), {}, load(5500, 240, 240, 30, fullFor(hours(1.0)), 0.5)).leakage,
                 amperes(4.125e-3), amperes(1e-9));
-  EXPECT_NE(find(large, RuleKind::GroundFault)->condition.find("never take the protection away"),
+  EXPECT_NE(inEnglish(find(large, RuleKind::GroundFault)->condition)
+                .find("never take the protection away"),
             std::string::npos);
   EXPECT_FALSE(judge(us(), {}, load(1500, 120, 120, 15, fullFor(hours(1.0)))).leakageMayTrip);
 }

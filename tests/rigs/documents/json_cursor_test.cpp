@@ -8,13 +8,14 @@
 #include <nlohmann/json.hpp>
 #include <string>
 
+#include "rigs/documents/json_parse.hpp"
 #include "tests/support/within.hpp"
 
 namespace rigs {
 // How failing tests show a problem.
 void PrintTo(const Problem& p, std::ostream* out) {
   *out << (p.severity == Severity::Error ? "error at " : "warning at ") << p.where << ": "
-       << p.message;
+       << inEnglish(p.message);
 }
 }  // namespace rigs
 
@@ -25,11 +26,17 @@ using namespace rigs;
 using testing::ElementsAre;
 using testing::IsEmpty;
 
-Problem error(std::string where, std::string message) {
-  return {Severity::Error, std::move(where), std::move(message)};
+testing::Matcher<const Problem&> isTold(Severity severity, const std::string& where,
+                                        const std::string& message) {
+  return testing::Truly([=](const Problem& p) {
+    return p.severity == severity && p.where == where && inEnglish(p.message) == message;
+  });
 }
-Problem warning(std::string where, std::string message) {
-  return {Severity::Warning, std::move(where), std::move(message)};
+testing::Matcher<const Problem&> error(const std::string& where, const std::string& message) {
+  return isTold(Severity::Error, where, message);
+}
+testing::Matcher<const Problem&> warning(const std::string& where, const std::string& message) {
+  return isTold(Severity::Warning, where, message);
 }
 
 // A document that is valid JSON, its root, and what reading it left behind.

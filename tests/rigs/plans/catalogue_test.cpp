@@ -11,8 +11,9 @@
 #include <set>
 #include <string>
 
+#include "rigs/answers/plan_check.hpp"
 #include "rigs/documents/embedded.hpp"
-#include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/json_parse.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 #include "tests/support/within.hpp"
@@ -226,7 +227,7 @@ TEST(Catalogue, EveryGenericRigCanBrew) {
     const auto plan = planFor(rig, 0.5 * inLitres(capacity(any->rigs[0].rig.vessel)), problems);
     ASSERT_TRUE(plan);
     checkPlan(*plan, problems);
-    for (const Problem& problem : problems) ADD_FAILURE() << problem.message;
+    for (const Problem& problem : problems) ADD_FAILURE() << inEnglish(problem.message);
     EXPECT_EQ(simulate(plan->rigs[0].rig, plan->batch, plan->place).outcome, Outcome::Done);
   }
 }

@@ -59,7 +59,8 @@ TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
     EXPECT_TRUE(hasErrors(read.problems));
     bool found = false;
     for (const Problem& p : read.problems)
-      found = found || (p.where == c.where && p.message.find(c.says) != std::string::npos);
+      found =
+          found || (p.where == c.where && inEnglish(p.message).find(c.says) != std::string::npos);
     EXPECT_TRUE(found) << told(read.problems);
   }
 }
@@ -69,7 +70,7 @@ TEST(CircuitPlan, NamesTheEditionThatIsThere) {
       readChecked(demoWith({{"/place/region", "United States"}, {"/place/edition", "1999"}}));
   ASSERT_TRUE(hasErrors(read.problems));
   EXPECT_EQ(read.problems.front().where, "/place/edition");
-  EXPECT_NE(read.problems.front().message.find("2023"), std::string::npos);
+  EXPECT_NE(inEnglish(read.problems.front().message).find("2023"), std::string::npos);
 }
 
 Json element(const char* power) {
@@ -131,7 +132,7 @@ TEST(CircuitPlan, FeedsTwoElementsFromTwoCircuits) {
   // Half of (a)'s circuits each: 12 A are left, 11.5 and 9.8 A drawn.
   for (const CircuitLoad& circuit : one.circuit.circuits)
     for (const CircuitVerdict& verdict : circuit.verdicts)
-      EXPECT_EQ(verdict.overall, Fit::Fits) << verdictText(verdict);
+      EXPECT_EQ(verdict.overall, Fit::Fits) << inEnglish(verdictText(verdict));
 }
 
 TEST(CircuitAnswer, GivesTheDemosFourRigsTheirVerdicts) {
@@ -172,7 +173,7 @@ TEST(OverVoltage, IsRefusedBeyondTheRangeOfSupplies) {
                     {.nominal = volts(p.supply), .rating = amperes(30.0), .cableLoop = ohms(0.0)});
     EXPECT_EQ(problem ? std::optional(problem->severity) : std::nullopt, p.told);
     if (p.told == Severity::Error) {
-      EXPECT_NE(problem->message.find("Use one rated for"), std::string::npos);
+      EXPECT_NE(inEnglish(problem->message).find("Use one rated for"), std::string::npos);
     }
   }
 }
@@ -238,7 +239,7 @@ TEST(CircuitAnswer, CannotSayWithoutARegion) {
 TEST(CircuitWords, CarryTheStatusOfEveryRule) {
   for (const CircuitRules& rules : bundledRules()) {
     for (const Outlet& outlet : rules.outlets) {
-      const std::string text = citeText(outlet.cite);
+      const std::string text = inEnglish(citeText(outlet.cite));
       EXPECT_EQ(text.find("from memory, check") != std::string::npos,
                 outlet.cite.status == Status::Memory)
           << text;

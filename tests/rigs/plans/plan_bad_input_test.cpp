@@ -17,6 +17,7 @@ using test_support::demoWith;
 using test_support::Json;
 using test_support::kWarning;
 using test_support::readChecked;
+using test_support::removed;
 using test_support::told;
 using test_support::Wrong;
 using test_support::wrongBatches;
@@ -32,7 +33,7 @@ void expectTold(const std::vector<Wrong>& cases) {
     bool found = false;
     for (const Problem& problem : reading.problems)
       found = found || (problem.severity == wrong.severity && problem.where == wrong.where &&
-                        problem.message.find(wrong.says) != std::string::npos);
+                        inEnglish(problem.message).find(wrong.says) != std::string::npos);
     EXPECT_TRUE(found);
     if (wrong.severity == kWarning) {
       EXPECT_FALSE(hasErrors(reading.problems));
@@ -51,13 +52,52 @@ TEST(BadPlan, RigIsToldWhere) { expectTold(wrongRigs()); }
 TEST(BadPlan, ComputedFiguresFollowTheReader) {
   const auto reading = readChecked(demoWith({{"/batch/wort", "60 L"}}));
   ASSERT_TRUE(reading.plan);
-  Problems problems;
-  checkPlan(*reading.plan, problems, UnitSystem::UsCustomary);
-  ASSERT_FALSE(problems.empty());
-  EXPECT_THAT(problems.front().message, HasSubstr("and the vessel holds 10.6 US gal"));
-  for (const Problem& problem : problems) {
-    EXPECT_EQ(problem.message.find(" L"), std::string::npos) << problem.message;
-    EXPECT_EQ(problem.message.find(" kg"), std::string::npos) << problem.message;
+  ASSERT_FALSE(reading.problems.empty());
+  EXPECT_THAT(inEnglish(reading.problems.front().message, UnitSystem::UsCustomary),
+              HasSubstr("and the vessel holds 10.6 US gal"));
+  for (const Problem& problem : reading.problems) {
+    const std::string us = inEnglish(problem.message, UnitSystem::UsCustomary);
+    EXPECT_EQ(us.find(" L"), std::string::npos) << us;
+    EXPECT_EQ(us.find(" kg"), std::string::npos) << us;
+  }
+}
+
+struct InBoth {
+  std::string document, where, si, us;
+};
+
+// Whatever the plan is written in; only what is quoted from it stays as it was typed.
+TEST(BadPlan, FiguresOfItsReadersFollowWhoeverIsTold) {
+  const std::vector<InBoth> cases{
+      {demoWith({{"/batch/grain/mass", "60 lb"}, {"/batch/wort", "6 gal"}}), "/batch/grain",
+       "27.2 kg of grain in about 44.5 L of water give",
+       "60 lb of grain in about 11.7 US gal of water give"},
+      {demoWith({{"/batch/grain/mass", "15 kg"},
+                 {"/batch/grain/extract", "20 %"},
+                 {"/batch/wort", removed()},
+                 {"/batch/water", "16 L"}}),
+       "/batch/grain", "is no mash; from 1.2 L/kg is accepted, usual are 2.5 to 6 L/kg",
+       "is no mash; from 0.575 US qt/lb is accepted, usual are 1.2 to 2.88 US qt/lb"},
+      {demoWith({{"/batch/mash/rests/1/temperature", "96.5 C"}}), "/batch/mash/rests/1/temperature",
+       "water boils at 97 °C here, and a mash must stay 1 K below",
+       "water boils at 206.6 °F here, and a mash must stay 1.8 °F below"},
+      {demoWith({{"/rigs/1/vessel/mass", "90 kg"}}), "/rigs/1/vessel/mass", "90 kg is far from",
+       "198 lb is far from"},
+      {demoWith({{"/batch/wort", "0.1 L"}}), "/batch/wort",
+       R"("0.1 L" is out of range; accepted is 0.5 L to 2000 L)",
+       R"("0.1 L" is out of range; accepted is 0.5 L to 2000 L)"},
+      {demoWith({{"/batch/wort", "1e999 L"}}), "/batch/wort", "0.5 L to 2000 L is accepted",
+       "16.91 US fl oz to 528.3 US gal is accepted"}};
+  for (const InBoth& one : cases) {
+    SCOPED_TRACE(one.si);
+    std::string si, us;
+    for (const Problem& problem : readChecked(one.document).problems) {
+      if (problem.where != one.where) continue;
+      si += inEnglish(problem.message);
+      us += inEnglish(problem.message, UnitSystem::UsCustomary);
+    }
+    EXPECT_THAT(si, HasSubstr(one.si));
+    EXPECT_THAT(us, HasSubstr(one.us));
   }
 }
 

@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "rigs/answers/plan_check.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
@@ -50,7 +51,7 @@ inline std::string told(const rigs::Problems& problems) {
   std::string all;
   for (const rigs::Problem& p : problems)
     all += std::string(p.severity == rigs::Severity::Error ? "error " : "warning ") + p.where +
-           ": " + p.message + '\n';
+           ": " + rigs::inEnglish(p.message) + '\n';
   return all;
 }
 

@@ -110,7 +110,8 @@ TwoDocuments somePlan() {
 std::optional<Plan> read(const Json& document) {
   Problems problems;
   auto plan = readPlan(document.dump(), "/nonexistent", problems);
-  for (const Problem& problem : problems) RC_LOG() << problem.where << ": " << problem.message;
+  for (const Problem& problem : problems)
+    RC_LOG() << problem.where << ": " << inEnglish(problem.message);
   return plan;
 }
 

@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "tests/gui/terminal/plan_in_code.hpp"
+#include "tests/rigs/plans/plan_edit.hpp"
 
 namespace {
 
@@ -18,8 +19,7 @@ using ::testing::Not;
 
 std::vector<std::string> topics(About about, const Plan& plan, const Answers& answers) {
   std::vector<std::string> all;
-  for (const Caution& caution : cautionsFor(about, plan, answers, UnitSystem::SI))
-    all.emplace_back(caution.topic);
+  for (const Caution& caution : cautionsFor(about, plan, answers)) all.emplace_back(caution.topic);
   return all;
 }
 
@@ -60,8 +60,8 @@ TEST_F(CautionsFor, SizingKnowsElementHeadspaceWeightAndWarmHours) {
 }
 
 std::string textOf(const char* topic, const Plan& plan, const Answers& answers) {
-  for (const Caution& caution : cautionsFor(About::Circuit, plan, answers, UnitSystem::SI))
-    if (caution.topic == topic) return caution.text;
+  for (const Caution& caution : cautionsFor(About::Circuit, plan, answers))
+    if (caution.topic == topic) return inEnglish(caution.text);
   return {};
 }
 
@@ -117,6 +117,48 @@ TEST_F(CautionsFor, SaysThatCoolingIsNotInTheDayAndHowSlowItIsUnaided) {
       cautionTexts(About::Day, plan_, day_, UnitSystem::SI),
       Contains(AllOf(HasSubstr("says nothing of cooling"), HasSubstr("to come down to 57 °C"),
                      HasSubstr("2 h"), HasSubstr("never gives"), HasSubstr("64 times"))));
+}
+
+TEST(ScaldText, TellsBothDegreesAndTheTablesEnd) {
+  EXPECT_EQ(inEnglish(scaldText(physics::celsius(55.0))),
+            "At 55 °C bare skin burns to the second degree in 17 s and to the third in 30 s");
+  EXPECT_EQ(inEnglish(scaldText(physics::celsius(49.0))),
+            "At 49 °C bare skin burns to the second degree in 8 min and to the third in 10 min");
+  EXPECT_EQ(inEnglish(scaldText(physics::celsius(60.0))),
+            "At 60 °C bare skin burns to the second degree in 3 s and to the third in 5 s");
+  EXPECT_EQ(inEnglish(scaldText(physics::celsius(67.0))),
+            "At 67 °C bare skin burns to the second degree in 3 s and to the third in 5 s at the "
+            "most");
+  EXPECT_EQ(inEnglish(scaldText(physics::celsius(40.0))), "");
+}
+
+// 1650 W take 13.75 A, with 125 % 17.2 A of 15 A; the others' circuits are large enough.
+TEST(CircuitCautions, NameTheRigsThatLongUseWouldStop) {
+  const auto read = test_support::readChecked(test_support::demoWith({}));
+  ASSERT_TRUE(read.plan);
+  const Answers answers = answer(*read.plan, Depth::Circuit);
+  int told = 0;
+  for (const std::string& text :
+       cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI)) {
+    if (text.find("That may be so here: ") == std::string::npos) continue;
+    ++told;
+    EXPECT_NE(text.find("New element, kitchen: 17.2 A in place of 13.8 A; New element, jacket and "
+                        "lid: 17.2 A in place of 13.8 A. "),
+              std::string::npos)
+        << text;
+    EXPECT_EQ(text.find("Old element"), std::string::npos) << text;
+  }
+  EXPECT_EQ(told, 2);
+}
+
+TEST(CircuitCautions, EndWithTheElectrician) {
+  const auto read = test_support::readChecked(test_support::demoWith({}));
+  ASSERT_TRUE(read.plan);
+  const Answers answers = answer(*read.plan, Depth::Circuit);
+  const auto all = cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI);
+  ASSERT_FALSE(all.empty());
+  EXPECT_NE(all.back().find("licensed electrician"), std::string::npos);
+  EXPECT_NE(all.back().find("local codes"), std::string::npos);
 }
 
 }  // namespace

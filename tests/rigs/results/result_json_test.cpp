@@ -187,9 +187,15 @@ TEST(ResultJson, HasAWordForEveryOutcomeLimitVerdictAndStage) {
 }
 
 TEST(ProblemsJson, CarriesSeverityPlaceAndSentence) {
-  const rigs::Problems problems{{rigs::Severity::Error, "/batch", "bad"},
-                                {rigs::Severity::Warning, "", "odd"}};
+  const rigs::Problems problems{
+      {rigs::Severity::Error, "/batch",
+       rigs::Told(TOLD("Problem", "accepted is %1"), rigs::amount(physics::litres(10.0)))},
+      {rigs::Severity::Warning, "", rigs::Told(TOLD("Problem", "keep one"))}};
+  const auto us = nlohmann::json::parse(
+      rigs::problemsJson(problems, "plan.json", rigs::UnitSystem::UsCustomary));
+  EXPECT_EQ(us["problems"][0]["message"], "accepted is 2.64 US gal");
   const auto json = nlohmann::json::parse(rigs::problemsJson(problems, "plan.json"));
+  EXPECT_EQ(json["problems"][0]["message"], "accepted is 10 L");
   EXPECT_EQ(json["file"], "plan.json");
   ASSERT_EQ(json["problems"].size(), 2u);
   EXPECT_EQ(json["problems"][0]["severity"], "error");

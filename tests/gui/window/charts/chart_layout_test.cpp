@@ -1,21 +1,22 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Layout facts of every picture at every size: nothing overlaps, nothing is cut, nothing is
 // missing from the legend, everything is dark or light enough.
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_layouter.hpp"
 
 #include <gtest/gtest.h>
 
 #include <QFontMetricsF>
 #include <array>
 
-#include "gui/window/questions/question.hpp"
+#include "gui/telling/curve.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "tests/gui/window/solved_demo.hpp"
 
 namespace {
 
 using gui::ChartLayout;
-using gui::Picture;
-using gui::Question;
+using gui::telling::Picture;
+using gui::telling::Question;
 
 gui::ChartLook look(bool dark, int pixels) {
   QPalette palette;
@@ -32,20 +33,18 @@ struct Case {
 };
 std::vector<Case> allPictures() {
   std::vector<Case> cases;
-  for (const Question question : gui::allQuestions()) {
+  for (const Question question : gui::telling::allQuestions()) {
     for (const bool other : {false, true}) {
-      gui::QuestionView view;
+      gui::telling::QuestionView view;
       view.rig = 1;
       view.asBars = other;
       view.overThickness = !other;
       view.savings = other;
       view.asWritten = !other;
       for (const rigs::UnitSystem units : {rigs::UnitSystem::SI, rigs::UnitSystem::UsCustomary}) {
-        const auto answer = gui::answerTo(question, *test_support::solvedDemo(), units, view);
-        for (const Picture& picture : answer.pictures) {
-          cases.push_back(
-              {(gui::identifierOf(question) + QLatin1Char(' ') + picture.title).toStdString(),
-               picture});
+        for (const Picture& picture : test_support::askDemo(question, view, units).pictures) {
+          const std::string name(gui::telling::identifierOf(question));
+          cases.push_back({name + ' ' + picture.title, picture});
         }
       }
     }
@@ -130,17 +129,18 @@ TEST(ChartLayout, NamesEverythingInTheLegend) {
       legend += label.text;
       EXPECT_GT(label.sample.width(), 0.0);
     }
-    for (const gui::PictureLine& line : one.picture.lines) {
-      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(line.name)) << line.name.toStdString();
+    for (const gui::telling::PictureLine& line : one.picture.lines) {
+      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(QString::fromStdString(line.name)))
+          << line.name;
     }
     // A single part is what the axis says.
-    EXPECT_TRUE(one.picture.partNames.size() != 1 || !one.picture.xTitle.isEmpty());
-    for (const QString& part : one.picture.partNames) {
+    EXPECT_TRUE(one.picture.partNames.size() != 1 || !one.picture.xTitle.empty());
+    for (const std::string& part : one.picture.partNames) {
       if (one.picture.partNames.size() == 1) continue;
-      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(part)) << part.toStdString();
+      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(QString::fromStdString(part))) << part;
     }
-    for (const gui::PictureBand& band : one.picture.bands) {
-      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(band.source));
+    for (const gui::telling::PictureBand& band : one.picture.bands) {
+      EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(QString::fromStdString(band.source)));
     }
   }
 }
@@ -151,9 +151,9 @@ TEST(ChartLayout, NamesEveryLineAtItsEnd) {
     SCOPED_TRACE(one.name);
     const ChartLayout layout = gui::layOut(one.picture, {840, 420}, look(false, 13));
     qsizetype drawn = 0;
-    for (const gui::PictureLine& line : one.picture.lines) {
+    for (const gui::telling::PictureLine& line : one.picture.lines) {
       // A rig's; a level is named in the legend.
-      if (!line.faint && line.rig >= 0 && !line.points.isEmpty()) ++drawn;
+      if (!line.faint && line.rig >= 0 && !line.points.empty()) ++drawn;
     }
     EXPECT_EQ(layout.lineEnds.size(), drawn);
   }
@@ -215,9 +215,7 @@ TEST(TheDashes, ShowInTheLengthOfALegendsSample) {
 // Where there is room the events stand beside a dot, each once, and off the lines. That nothing
 // overlaps or is cut is tested above for every label.
 TEST(TheLayout, NamesEventsBesideTheirDots) {
-  const Picture picture =
-      gui::answerTo(Question::HowLong, *test_support::solvedDemo(), rigs::UnitSystem::SI)
-          .pictures[0];
+  const Picture picture = test_support::askDemo(Question::HowLong).pictures[0];
   for (const QSizeF size : {QSizeF(690, 500), QSizeF(1240, 500), QSizeF(2500, 1000)}) {
     SCOPED_TRACE(size.width());
     const ChartLayout layout = gui::layOut(picture, size, look(false, 12));
@@ -227,10 +225,10 @@ TEST(TheLayout, NamesEventsBesideTheirDots) {
       told += mark.text;
       EXPECT_GE(mark.box.width(),
                 QFontMetricsF(layout.smallFont).horizontalAdvance(mark.text) - 0.01);
-      for (const gui::PictureLine& line : picture.lines) {
+      for (const gui::telling::PictureLine& line : picture.lines) {
         for (double x = layout.window.xFrom; x < layout.window.xTo;
              x += layout.window.width() / 4000.0) {
-          const auto y = gui::valueAt(line.points, x);
+          const auto y = gui::telling::valueAt(line.points, x);
           EXPECT_FALSE(y && mark.box.adjusted(1, 3, -1, -3).contains(layout.at({x, *y})))
               << mark.text.toStdString() << " on " << line.rig;
         }
@@ -244,23 +242,22 @@ TEST(TheLayout, NamesEventsBesideTheirDots) {
 // At the ends of lines, but neither on the axis nor across another line.
 TEST(TheLayout, KeepsLineNamesOffTheAxisAndTheLines) {
   for (const Question question : {Question::WhichElement, Question::BoilsEnough}) {
-    const gui::Picture picture =
-        gui::answerTo(question, *test_support::solvedDemo(), rigs::UnitSystem::SI).pictures[0];
+    const Picture picture = test_support::askDemo(question).pictures[0];
     for (const QSizeF size : {QSizeF(700, 330), QSizeF(900, 480)}) {
       const gui::ChartLayout layout = gui::layOut(picture, size, gui::paperLook());
       for (const auto& label : layout.lineEnds) {
         EXPECT_LE(label.box.bottom(), layout.plot.bottom());
-        for (const gui::PictureLine& line : picture.lines) {
+        for (const gui::telling::PictureLine& line : picture.lines) {
           int inside = 0;
           for (double x = layout.window.xFrom; x < layout.window.xTo;
                x += layout.window.width() / 2000.0) {
-            const auto y = gui::valueAt(line.points, x);
+            const auto y = gui::telling::valueAt(line.points, x);
             if (!y) continue;
             const QPointF at = layout.at({x, *y});  // above or below the plot nothing is drawn
             if (layout.plot.contains(at) && label.box.adjusted(1, 3, -1, -3).contains(at)) ++inside;
           }
           EXPECT_EQ(inside, 0) << label.text.toStdString() << " by " << line.rig << ": "
-                               << picture.title.toStdString();
+                               << picture.title;
         }
       }
     }

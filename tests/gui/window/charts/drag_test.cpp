@@ -20,16 +20,16 @@ class TheDrag : public WindowTest {
   }
   int curves() {
     int found = 0;
-    for (const gui::PictureLine& line : chart().picture().lines)
+    for (const gui::telling::PictureLine& line : chart().picture().lines)
       if (!line.faint && line.points.size() >= 2) ++found;
     return found;
   }
 };
 
 TEST_F(TheDrag, LeavesTheChartWhereItIsAndItsCurvesOnIt) {
-  window().setQuestion(gui::Question::WhichElement);
+  window().setQuestion(gui::telling::Question::WhichElement);
   ASSERT_TRUE(settles());
-  const QString said = window().page().currentAnswer().sentence;
+  const QString said = window().page().currentAnswer().headline();
   chart().grab();
   const QRect place(chart().mapTo(&window(), QPoint()), chart().size());
   const gui::ChartWindow axes = chart().visibleWindow();
@@ -49,7 +49,7 @@ TEST_F(TheDrag, LeavesTheChartWhereItIsAndItsCurvesOnIt) {
     EXPECT_GT(*chart().picture().draggable, before);
     before = *chart().picture().draggable;
     EXPECT_EQ(curves(), 4);
-    EXPECT_FALSE(window().page().currentAnswer().sentence.contains("worked out"));
+    EXPECT_FALSE(window().page().currentAnswer().headline().contains("worked out"));
     EXPECT_EQ(QRect(chart().mapTo(&window(), QPoint()), chart().size()), place);
     EXPECT_EQ(chart().visibleWindow().xFrom, axes.xFrom);
     EXPECT_EQ(chart().visibleWindow().xTo, axes.xTo);
@@ -63,7 +63,7 @@ TEST_F(TheDrag, LeavesTheChartWhereItIsAndItsCurvesOnIt) {
   EXPECT_NEAR(std::stod(*written), wanted, 0.25 + 1.5 / layout.scale().y());
   ASSERT_TRUE(settles());
   EXPECT_EQ(*chart().picture().draggable, std::stod(*written));
-  EXPECT_NE(window().page().currentAnswer().sentence, said);
+  EXPECT_NE(window().page().currentAnswer().headline(), said);
   EXPECT_EQ(curves(), 4);
   undo();
   EXPECT_EQ(textAt("/goals/boil_within"), "45 min");  // one step
@@ -73,9 +73,10 @@ TEST_F(TheDrag, LeavesTheChartWhereItIsAndItsCurvesOnIt) {
 TEST_F(TheDrag, NeverShowsAQuestionWithoutItsCurves) {
   ASSERT_TRUE(settles());
   int power = 1650;
-  for (const gui::Question question : {gui::Question::BoilsEnough, gui::Question::WorthJacket,
-                                       gui::Question::WhichElement, gui::Question::HowFarCools}) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+  for (const gui::telling::Question question :
+       {gui::telling::Question::BoilsEnough, gui::telling::Question::WorthJacket,
+        gui::telling::Question::WhichElement, gui::telling::Question::HowFarCools}) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
     window().setQuestion(question);
     const int before = curves();
     EXPECT_GT(before, 0);

@@ -17,26 +17,21 @@
 #include <QXmlStreamReader>
 #include <set>
 
-#include "gui/window/questions/question.hpp"
 #include "gui/window/questions/question_page.hpp"
 #include "tests/gui/window/solved_demo.hpp"
 
 namespace {
 
 using gui::PlanChart;
-using gui::Question;
+using gui::telling::Question;
 
-gui::Answer answerTo(Question question, gui::QuestionView view = {}) {
-  return gui::answerTo(question, *test_support::solvedDemo(), rigs::UnitSystem::SI, view);
-}
-
-gui::Picture pictureOf(Question question, gui::QuestionView view = {}) {
-  return answerTo(question, view).pictures[0];
+gui::telling::Picture pictureOf(Question question) {
+  return test_support::askDemo(question).pictures[0];
 }
 
 TEST(PictureImage, IsNotBlankAtAnySharpness) {
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
     for (const double sharpness : {1.0, 2.0}) {
       const QImage image =
           gui::pictureImage(pictureOf(question), {600, 360}, gui::paperLook(), sharpness);
@@ -60,9 +55,9 @@ TEST(PictureImage, IsNotBlankAtAnySharpness) {
 
 // A stacked area covers the plot at its thickest, and nothing where nothing is lost.
 TEST(PictureImage, FillsAreasWhereTheyAre) {
-  gui::Picture picture;
-  picture.kind = gui::Picture::Kind::Areas;
-  picture.partNames = {QStringLiteral("one"), QStringLiteral("two")};
+  gui::telling::Picture picture;
+  picture.kind = gui::telling::Picture::Kind::Areas;
+  picture.partNames = {"one", "two"};
   picture.areas = {{{0, 0}, {10, 0}, {10, 50}, {20, 50}}, {{0, 0}, {10, 0}, {10, 50}, {20, 50}}};
   const gui::ChartLook look = gui::paperLook();
   const QImage image = gui::pictureImage(picture, {600, 400}, look);
@@ -74,9 +69,9 @@ TEST(PictureImage, FillsAreasWhereTheyAre) {
 }
 
 TEST(PictureSvg, IsWellFormedAndHasItsTextAndNoNan) {
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
-    const gui::Picture picture = pictureOf(question);
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    const gui::telling::Picture picture = pictureOf(question);
     const QByteArray svg = gui::pictureSvg(picture, {800, 420}, gui::paperLook());
     EXPECT_FALSE(svg.contains("nan"));
     QXmlStreamReader reader(svg);
@@ -86,7 +81,7 @@ TEST(PictureSvg, IsWellFormedAndHasItsTextAndNoNan) {
       if (reader.isCharacters()) text += reader.text();
     }
     EXPECT_FALSE(reader.hasError()) << reader.errorString().toStdString();
-    EXPECT_TRUE(text.contains(picture.title));
+    EXPECT_TRUE(text.contains(QString::fromStdString(picture.title)));
     EXPECT_TRUE(text.contains(test_support::solvedDemo()->answers.rigs[0].name.c_str()));
     EXPECT_EQ(svg, gui::pictureSvg(picture, {800, 420}, gui::paperLook()));
   }
@@ -94,7 +89,7 @@ TEST(PictureSvg, IsWellFormedAndHasItsTextAndNoNan) {
 
 class Chart : public testing::Test {
  protected:
-  void showing(const gui::Picture& picture) {
+  void showing(const gui::telling::Picture& picture) {
     chart_.resize(900, 500);
     chart_.show(picture);
     static_cast<QWidget&>(chart_).show();
@@ -138,30 +133,31 @@ TEST_F(Chart, NamesTheStageOfEveryRigWhereAPersonPoints) {
 
 // Pointing at a dot says what happens there; the pointer need not hit it exactly.
 TEST_F(Chart, NamesTheEventUnderThePointer) {
-  const gui::Picture picture = pictureOf(Question::HowLong);
+  const gui::telling::Picture picture = pictureOf(Question::HowLong);
   showing(picture);
   int pointed = 0;
-  for (const gui::PictureMark& mark : picture.marks) {
+  for (const gui::telling::PictureMark& mark : picture.marks) {
     if (mark.rig != 1) continue;
-    ASSERT_FALSE(mark.event.isEmpty());
-    const QPoint at = layout().at(mark.at).toPoint() + QPoint(0, 3);
+    ASSERT_FALSE(mark.event.empty());
+    const QPoint at = layout().at(gui::pointOf(mark.at)).toPoint() + QPoint(0, 3);
     QMouseEvent event(QEvent::MouseMove, at, chart_.mapToGlobal(at), Qt::NoButton, Qt::NoButton,
                       {});
     QApplication::sendEvent(&chart_, &event);
     const QStringList lines = chart_.readOut().filter(QStringLiteral("(b)"));
     ASSERT_EQ(lines.size(), 1);
     const QString& line = lines[0];
-    EXPECT_TRUE(line.endsWith(mark.event)) << line.toStdString() << mark.event.toStdString();
+    EXPECT_TRUE(line.endsWith(QString::fromStdString(mark.event)))
+        << line.toStdString() << mark.event;
     ++pointed;
   }
   EXPECT_EQ(pointed, 8);
 }
 
 TEST_F(Chart, GoesFromEventToEventByKeyboard) {
-  const gui::Picture picture = pictureOf(Question::HowLong);
+  const gui::telling::Picture picture = pictureOf(Question::HowLong);
   showing(picture);
   std::vector<double> moments;
-  for (const gui::PictureMark& mark : picture.marks) moments.push_back(mark.at.x());
+  for (const gui::telling::PictureMark& mark : picture.marks) moments.push_back(mark.at.x);
   std::sort(moments.begin(), moments.end());
   QTest::keyClick(&chart_, Qt::Key_Right, Qt::ControlModifier);
   EXPECT_EQ(chart_.readOut()[0], gui::hoursAndMinutesText(moments[0]));
@@ -231,7 +227,7 @@ TEST_F(Chart, DragsTheWantedTime) {
 }
 
 TEST_F(Chart, KeepsTheLineInTheHandWhileOlderAnswersArrive) {
-  const gui::Picture picture = pictureOf(Question::WhichElement);
+  const gui::telling::Picture picture = pictureOf(Question::WhichElement);
   showing(picture);
   const QPoint grip = layout().at({2000.0, *picture.draggable}).toPoint();
   QTest::mousePress(&chart_, Qt::LeftButton, {}, grip);
@@ -268,17 +264,17 @@ TEST_F(Chart, FollowsThePalette) {
 
 // An edit that keeps the picture's shape looks as if drawn afresh.
 TEST(ThePlot, LooksTheSameAfterAnEditAsDrawnAfresh) {
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
-    const gui::Picture picture = pictureOf(question);
-    gui::Picture other = picture;
-    for (gui::PictureLine& line : other.lines) {
-      for (QPointF& p : line.points) p.ry() *= 0.9;
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    const gui::telling::Picture picture = pictureOf(question);
+    gui::telling::Picture other = picture;
+    for (gui::telling::PictureLine& line : other.lines) {
+      for (gui::telling::PicturePoint& p : line.points) p.y *= 0.9;
     }
     for (auto& area : other.areas) {
-      for (QPointF& p : area) p.ry() *= 0.7;
+      for (gui::telling::PicturePoint& p : area) p.y *= 0.7;
     }
-    for (gui::PictureStack& stack : other.stacks) {
+    for (gui::telling::PictureStack& stack : other.stacks) {
       for (double& part : stack.parts) part *= 0.8;
     }
     const gui::ChartLook look = gui::paperLook();
@@ -295,16 +291,36 @@ TEST(ThePlot, LooksTheSameAfterAnEditAsDrawnAfresh) {
   }
 }
 
+// Every table, one below the other, with a heading over the whole width.
+void expectTables(const gui::QuestionPage& page, const gui::ShownAnswer& answer) {
+  const auto tables = page.findChildren<QTableWidget*>();
+  ASSERT_FALSE(tables.isEmpty());
+  ASSERT_EQ(tables.size(), answer.tables.size());
+  for (qsizetype t = 0; t < tables.size(); ++t) {
+    const QTableWidget& table = *tables[t];
+    const gui::ShownTable& told = answer.tables[t];
+    EXPECT_FALSE(table.accessibleName().isEmpty());
+    ASSERT_EQ(table.rowCount(), told.rows.size());
+    ASSERT_EQ(table.columnCount(), told.head.size());
+    for (int row = 0; row < table.rowCount(); ++row) {
+      EXPECT_EQ(table.columnSpan(row, 0), told.rows[row].isHeading ? table.columnCount() : 1);
+      for (int column = 0; column < table.columnCount(); ++column) {
+        EXPECT_EQ(table.item(row, column)->text(), told.rows[row].cells.value(column));
+      }
+    }
+  }
+}
+
 TEST(QuestionPage, ShowsSentenceTableAndCautions) {
   gui::QuestionPage page;
   page.resize(700, 640);
   page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
   int folded = 0;
-  for (const Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+  for (const Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
     page.setQuestion(question);
     EXPECT_EQ(page.question(), question);
-    const gui::Answer answer = page.currentAnswer();
+    const gui::ShownAnswer answer = page.currentAnswer();
     auto* more = page.findChild<QToolButton*>("whole answer");
     more->setChecked(false);
     if (more->isVisibleTo(&page)) {
@@ -314,27 +330,20 @@ TEST(QuestionPage, ShowsSentenceTableAndCautions) {
       });
       ASSERT_NE(sentence, labels.end());
       const QString first = (*sentence)->text();
-      EXPECT_TRUE(answer.sentence.startsWith(first));
-      EXPECT_LT(first.size(), answer.sentence.size());
+      EXPECT_TRUE(answer.headline().startsWith(first));
+      EXPECT_LT(first.size(), answer.headline().size());
       more->setChecked(true);
       ++folded;
     }
     QStringList said;
     for (const QLabel* label : page.findChildren<QLabel*>()) said += label->text();
-    EXPECT_TRUE(said.contains(answer.sentence));
+    EXPECT_TRUE(said.contains(answer.headline()));
     EXPECT_TRUE(said.join(QLatin1Char('\n')).contains(answer.cautions[0]));
-    EXPECT_EQ(page.findChildren<PlanChart*>().size(), answer.pictures.size());
-    const auto* table = page.findChild<QTableWidget*>();
-    ASSERT_NE(table, nullptr);
-    EXPECT_FALSE(table->accessibleName().isEmpty());
-    ASSERT_EQ(table->rowCount(), answer.table.rows.size());
-    for (int row = 0; row < table->rowCount(); ++row) {
-      for (int column = 0; column < table->columnCount(); ++column) {
-        EXPECT_EQ(table->item(row, column)->text(), answer.table.rows[row][column]);
-      }
-    }
+    EXPECT_EQ(page.findChildren<PlanChart*>().size(),
+              static_cast<qsizetype>(answer.pictures.size()));
+    expectTables(page, answer);
     for (const PlanChart* chart : page.findChildren<PlanChart*>()) {
-      EXPECT_EQ(chart->accessibleName(), chart->picture().title);
+      EXPECT_EQ(chart->accessibleName().toStdString(), chart->picture().title);
       EXPECT_FALSE(chart->accessibleDescription().isEmpty());
     }
   }
@@ -346,8 +355,8 @@ TEST(QuestionPage, SwitchesUnitsAtOnce) {
   page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
   page.show(test_support::solvedDemo(), rigs::UnitSystem::UsCustomary);
   EXPECT_EQ(page.units(), rigs::UnitSystem::UsCustomary);
-  EXPECT_TRUE(page.currentAnswer().sentence.contains(QStringLiteral("°F")));
-  EXPECT_TRUE(page.findChild<PlanChart*>()->picture().yTitle.contains(QStringLiteral("°F")));
+  EXPECT_TRUE(page.currentAnswer().headline().contains(QStringLiteral("°F")));
+  EXPECT_NE(page.findChild<PlanChart*>()->picture().yTitle.find("°F"), std::string::npos);
 }
 
 TEST(QuestionPage, PassesTheDraggedGoalOn) {
@@ -374,7 +383,7 @@ TEST(QuestionPage, ChangesItsViewByItsOwnSwitches) {
   EXPECT_EQ(changed.count(), 2);
   EXPECT_TRUE(page.view().asBars);
   EXPECT_EQ(page.view().rig, 1);
-  EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::Picture::Kind::StackedBars);
+  EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::telling::Picture::Kind::StackedBars);
   page.setQuestion(Question::WhatCost);
   QSignalSpy year(&page, &gui::QuestionPage::yearChanged);
   page.findChild<QSpinBox*>()->setValue(30);

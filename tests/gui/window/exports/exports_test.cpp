@@ -9,12 +9,14 @@
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QLocale>
 #include <QPainter>
 #include <QSet>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
+#include <cmath>
+#include <vector>
 
+#include "gui/telling/csv.hpp"
 #include "gui/window/words/language.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/results/result_json.hpp"
@@ -22,18 +24,20 @@
 
 namespace {
 
-using gui::Answer;
-using gui::Question;
+using gui::SeenAnswer;
+using gui::ShownAnswer;
+using gui::telling::Question;
 using test_support::solvedDemo;
 
-Answer demoAnswer(Question question, const gui::QuestionView& view = {}) {
-  return gui::answerTo(question, *solvedDemo(), rigs::UnitSystem::SI, view);
+SeenAnswer demoAnswer(Question question, const gui::telling::QuestionView& view = {}) {
+  return {question, view, test_support::askDemo(question, view), solvedDemo(),
+          gui::readerOf(rigs::UnitSystem::SI)};
 }
 
 // Every question, and every view whose pictures differ.
-QVector<Answer> allAnswers() {
-  QVector<Answer> all;
-  for (const Question question : gui::allQuestions()) all.push_back(demoAnswer(question));
+std::vector<SeenAnswer> allAnswers() {
+  std::vector<SeenAnswer> all;
+  for (const Question question : gui::telling::allQuestions()) all.push_back(demoAnswer(question));
   all.push_back(demoAnswer(Question::WhereHeat, {.asBars = true}));
   all.push_back(demoAnswer(Question::WorthJacket, {.overThickness = false}));
   return all;
@@ -79,10 +83,10 @@ QString svgText(const QByteArray& bytes, QString* problem = nullptr) {
 
 TEST(PictureFile, IsAPngOfTheStatedWidthWithInkOnIt) {
   const QTemporaryDir folder;
-  for (const Answer& answer : allAnswers()) {
-    SCOPED_TRACE(answer.title.toStdString());
+  for (const SeenAnswer& seen : allAnswers()) {
+    SCOPED_TRACE(gui::telling::identifierOf(seen.question));
     const QString path = folder.filePath(QStringLiteral("seen.png"));
-    gui::exportAnswer(pathOf(path), Question::HowLong, answer, *solvedDemo(), gui::paperLook());
+    gui::exportAnswer(pathOf(path), seen, gui::paperLook());
 
     const QImage image(path);
 
@@ -105,7 +109,8 @@ TEST(PictureFile, IsAPngOfTheStatedWidthWithInkOnIt) {
 }
 
 TEST(PictureFile, IsAnSvgWithTitleSentenceRigsAndCautionsAsText) {
-  for (const Answer& answer : allAnswers()) {
+  for (const SeenAnswer& seen : allAnswers()) {
+    const ShownAnswer answer = gui::shown(seen);
     SCOPED_TRACE(answer.title.toStdString());
     const QByteArray svg = gui::answerSvg(answer, gui::kSheetWidth, gui::paperLook());
 
@@ -115,23 +120,25 @@ TEST(PictureFile, IsAnSvgWithTitleSentenceRigsAndCautionsAsText) {
     EXPECT_EQ(problem.toStdString(), "");
     EXPECT_FALSE(svg.contains("nan")) << "a point that is no number";
     EXPECT_TRUE(text.contains(answer.title.simplified()));
-    EXPECT_TRUE(text.contains(answer.sentence.simplified())) << text.toStdString();
+    EXPECT_TRUE(text.contains(answer.headline().simplified())) << text.toStdString();
     EXPECT_FALSE(answer.cautions.isEmpty());
     for (const QString& caution : answer.cautions) {
       EXPECT_TRUE(text.contains(caution.simplified())) << caution.toStdString();
     }
-    for (const gui::Picture& picture : answer.pictures) {
-      EXPECT_TRUE(text.contains(picture.yTitle)) << picture.yTitle.toStdString();
-      for (const gui::PictureLine& line : picture.lines) {
-        EXPECT_TRUE(text.contains(gui::letterOfRig(line.rig)) || text.contains(line.name))
-            << line.name.toStdString();
+    for (const gui::telling::Picture& picture : answer.pictures) {
+      EXPECT_TRUE(text.contains(QString::fromStdString(picture.yTitle))) << picture.yTitle;
+      for (const gui::telling::PictureLine& line : picture.lines) {
+        EXPECT_TRUE((line.rig >= 0 && text.contains(gui::letterOfRig(line.rig))) ||
+                    text.contains(QString::fromStdString(line.name)))
+            << line.name;
       }
     }
   }
 }
 
 TEST(PictureFile, KeepsEverythingInsideTheSheet) {
-  for (const Answer& answer : allAnswers()) {
+  for (const SeenAnswer& seen : allAnswers()) {
+    const ShownAnswer answer = gui::shown(seen);
     SCOPED_TRACE(answer.title.toStdString());
     const gui::ChartLook look = gui::paperLook();
     const int height = static_cast<int>(gui::sheetHeight(answer, gui::kSheetWidth, look));
@@ -153,72 +160,87 @@ TEST(PictureFile, KeepsEverythingInsideTheSheet) {
   }
 }
 
-TEST(NumbersFile, HoldsTheTableAndEveryPointOfEveryPicture) {
-  for (const Answer& answer : allAnswers()) {
-    SCOPED_TRACE(answer.title.toStdString());
-    const QVector<QStringList> rows = csvRows(gui::answerCsv(answer));
+// As the terminal computes it: without the curves that pictures need.
+gui::telling::Answer terminalAnswer(const SeenAnswer& seen) {
+  rigs::Solution solution = *solvedDemo();
+  solution.answers = rigs::answer(solution.plan, gui::telling::depthOf(seen.question));
+  return gui::telling::answerTo(seen.question, solution, seen.reader, seen.view);
+}
 
-    ASSERT_GT(rows.size(), answer.table.rows.size());
-    for (qsizetype i = 0; i < answer.table.rows.size(); ++i) {
-      EXPECT_EQ(rows[i + 1].front(), answer.table.rows[i].front());
-      EXPECT_EQ(rows[i + 1].size(), answer.table.rows[i].size());
-    }
-    // Each point stands in one line, in the picture's order, to 15 digits.
-    QVector<QPointF> written;
-    for (const QStringList& row : rows) {
-      bool isX = false;
-      bool isY = false;
-      const QPointF point(row.value(2).toDouble(&isX), row.value(3).toDouble(&isY));
-      const bool ofLine =
-          std::any_of(answer.pictures.begin(), answer.pictures.end(), [&](const gui::Picture& p) {
-            return p.title == row.value(0) && !p.lines.isEmpty() &&
-                   !p.partNames.contains(row.value(1));
-          });
-      if (isX && isY && ofLine && row.size() == 4) written.push_back(point);
-    }
-    QVector<QPointF> drawn;
-    for (const gui::Picture& picture : answer.pictures) {
-      for (const gui::PictureLine& line : picture.lines) drawn += line.points;
-    }
-    ASSERT_EQ(written.size(), drawn.size());
-    for (qsizetype i = 0; i < drawn.size(); ++i) {
-      EXPECT_NEAR(written[i].x(), drawn[i].x(), 1e-12 * (1.0 + std::abs(drawn[i].x())));
-      EXPECT_NEAR(written[i].y(), drawn[i].y(), 1e-12 * (1.0 + std::abs(drawn[i].y())));
-    }
-    EXPECT_EQ(rows.back().front(), QStringLiteral("caution"));
+// The very bytes that the terminal writes for the same question and reader.
+TEST(NumbersFile, IsWhatTheTerminalWrites) {
+  for (const SeenAnswer& seen : allAnswers()) {
+    SCOPED_TRACE(gui::telling::identifierOf(seen.question));
+    EXPECT_EQ(
+        gui::answerCsv(seen).toStdString(),
+        gui::telling::csvOf(terminalAnswer(seen), gui::rigNamesOf(*solvedDemo()), seen.reader));
   }
 }
 
-TEST(NumbersFile, HasDecimalPointsInGermanToo) {
-  gui::speak(QStringLiteral("de"));
-  const Answer answer = demoAnswer(Question::WhatCost);
-  const QVector<QStringList> rows = csvRows(gui::answerCsv(answer));
+// Every figure of every table stands in one line, in the table's order, with all its digits and a
+// decimal point in German, too.
+void expectEveryFigure(const SeenAnswer& seen) {
+  QVector<QStringList> rows = csvRows(gui::answerCsv(seen));
+  rows.removeIf([](const QStringList& row) { return row[0] == QLatin1String("table"); });
+  qsizetype at = 0;
+  const gui::telling::Answer answer = terminalAnswer(seen);
+  for (const gui::telling::Table* table : answer.tables()) {
+    for (const gui::telling::Row& row : table->rows) {
+      if (row.isHeading()) continue;
+      ASSERT_LT(at, rows.size());
+      const QStringList& written = rows[at++];
+      EXPECT_EQ(written[2], gui::told(row.label, seen.reader));
+      ASSERT_EQ(written.size(), static_cast<qsizetype>(4 + row.cells.size()));
+      for (std::size_t i = 0; i < row.cells.size(); ++i) {
+        const QString& field = written[static_cast<qsizetype>(4 + i)];
+        const auto number = gui::telling::cellNumber(row.cells[i], seen.reader);
+        if (!number) continue;
+        bool isNumber = false;
+        EXPECT_NEAR(field.toDouble(&isNumber), *number, 1e-12 * (1.0 + std::abs(*number)));
+        EXPECT_TRUE(isNumber) << field.toStdString();
+      }
+    }
+  }
+  EXPECT_GT(at, 0);
+  ASSERT_LT(at, rows.size());
+  for (; at < rows.size(); ++at) EXPECT_EQ(rows[at].front(), QStringLiteral("caution"));
+}
+
+TEST(NumbersFile, HoldsEveryFigureWithAllItsDigits) {
+  for (const char* language : {"en", "de"}) {
+    gui::speak(QString::fromLatin1(language));
+    for (const SeenAnswer& seen : allAnswers()) {
+      SCOPED_TRACE(gui::telling::identifierOf(seen.question));
+      expectEveryFigure(seen);
+    }
+  }
   gui::speak(QStringLiteral("en"));
-
-  qsizetype numbers = 0;
-  for (qsizetype i = 0; i < answer.table.rows.size(); ++i) {
-    for (qsizetype column = 1; column < answer.table.rows[i].size(); ++column) {
-      const QString shown = answer.table.rows[i][column];
-      bool isNumber = false;
-      QLocale(QLocale::German).toDouble(shown, &isNumber);
-      if (!isNumber || !shown.contains(u',')) continue;
-      ++numbers;
-      bool isPointed = false;
-      const double read = rows[i + 1][column].toDouble(&isPointed);
-      EXPECT_TRUE(isPointed) << rows[i + 1][column].toStdString();
-      EXPECT_DOUBLE_EQ(read, QLocale(QLocale::German).toDouble(shown));
-    }
-  }
-  EXPECT_GT(numbers, 3);
 }
 
-TEST(NumbersFile, GivesNoSpreadsheetAFormula) {
-  Answer answer = demoAnswer(Question::HowLong);
-  answer.table.rows.push_back({QStringLiteral("=1+1"), QStringLiteral("@SUM(A1)")});
+// Every point of every line, to the last digit.
+void expectLines(const QJsonArray& lines, const gui::telling::Picture& picture) {
+  ASSERT_EQ(lines.size(), static_cast<qsizetype>(picture.lines.size()));
+  for (qsizetype l = 0; l < lines.size(); ++l) {
+    const auto& drawn = picture.lines[static_cast<std::size_t>(l)].points;
+    const QJsonArray points = lines[l]["points"].toArray();
+    ASSERT_EQ(points.size(), static_cast<qsizetype>(drawn.size()));
+    for (qsizetype i = 0; i < points.size(); ++i) {
+      const gui::telling::PicturePoint& point = drawn[static_cast<std::size_t>(i)];
+      EXPECT_EQ(points[i].toArray().at(0).toDouble(), point.x);
+      EXPECT_EQ(points[i].toArray().at(1).toDouble(), point.y);
+    }
+  }
+}
 
-  const QByteArray csv = gui::answerCsv(answer);
-
-  EXPECT_TRUE(csv.contains("\n'=1+1,'@SUM(A1)\n"));
+void expectTables(const QJsonArray& tables, const ShownAnswer& answer) {
+  ASSERT_EQ(tables.size(), answer.tables.size());
+  for (qsizetype t = 0; t < tables.size(); ++t) {
+    const QJsonArray rows = tables[t]["rows"].toArray();
+    ASSERT_EQ(rows.size(), answer.tables[t].rows.size());
+    for (qsizetype row = 0; row < rows.size(); ++row) {
+      EXPECT_EQ(rows[row].toArray(), QJsonArray::fromStringList(answer.tables[t].rows[row].cells));
+    }
+  }
 }
 
 TEST(NumbersFile, IsJsonWithTheTerminalsResultInside) {
@@ -226,37 +248,29 @@ TEST(NumbersFile, IsJsonWithTheTerminalsResultInside) {
     return rigs::resultJson(solvedDemo()->plan, rigs::answer(solvedDemo()->plan, depth));
   };
   const std::string everything = terminalOf(rigs::Depth::Everything);
-  for (const Question question : gui::allQuestions()) {
+  for (const Question question : gui::telling::allQuestions()) {
     // Two commands of the terminal go deeper than the rest.
     const std::string terminal = question == Question::Circuit ? terminalOf(rigs::Depth::Circuit)
                                  : question == Question::Room  ? terminalOf(rigs::Depth::Room)
                                                                : everything;
-    const Answer answer = demoAnswer(question);
+    const SeenAnswer seen = demoAnswer(question);
+    const ShownAnswer answer = gui::shown(seen);
     SCOPED_TRACE(answer.title.toStdString());
-    const QByteArray json = gui::answerJson(question, answer, *solvedDemo());
+    const QByteArray json = gui::answerJson(seen);
 
     QJsonParseError problem;
     const QJsonObject file = QJsonDocument::fromJson(json, &problem).object();
 
     ASSERT_EQ(problem.error, QJsonParseError::NoError) << problem.errorString().toStdString();
     EXPECT_THAT(json.toStdString(), testing::HasSubstr(terminal.substr(0, terminal.size() - 1)));
-    EXPECT_EQ(file["seen"]["question"].toString(), gui::identifierOf(question));
-    EXPECT_EQ(file["seen"]["sentence"].toString(), answer.sentence);
+    EXPECT_EQ(file["seen"]["question"].toString().toStdString(),
+              gui::telling::identifierOf(question));
+    EXPECT_EQ(file["seen"]["sentence"].toString(), answer.headline());
     const QJsonArray pictures = file["seen"]["pictures"].toArray();
-    ASSERT_EQ(pictures.size(), answer.pictures.size());
-    for (qsizetype p = 0; p < pictures.size(); ++p) {
-      const QJsonArray lines = pictures[p]["lines"].toArray();
-      ASSERT_EQ(lines.size(), answer.pictures[p].lines.size());
-      for (qsizetype l = 0; l < lines.size(); ++l) {
-        const auto& drawn = answer.pictures[p].lines[l].points;
-        const QJsonArray points = lines[l]["points"].toArray();
-        ASSERT_EQ(points.size(), drawn.size());
-        for (qsizetype i = 0; i < points.size(); ++i) {
-          EXPECT_EQ(points[i].toArray().at(0).toDouble(), drawn[i].x());
-          EXPECT_EQ(points[i].toArray().at(1).toDouble(), drawn[i].y());
-        }
-      }
-    }
+    ASSERT_EQ(pictures.size(), static_cast<qsizetype>(answer.pictures.size()));
+    for (qsizetype p = 0; p < pictures.size(); ++p)
+      expectLines(pictures[p]["lines"].toArray(), answer.pictures[static_cast<std::size_t>(p)]);
+    expectTables(file["seen"]["tables"].toArray(), answer);
   }
 }
 
@@ -264,16 +278,14 @@ TEST(Export, IsRefusedForAnUnknownEndingAndLeavesNothing) {
   const QTemporaryDir folder;
   const QString path = folder.filePath(QStringLiteral("seen.bmp"));
 
-  EXPECT_THROW(gui::exportAnswer(pathOf(path), Question::HowLong, demoAnswer(Question::HowLong),
-                                 *solvedDemo(), gui::paperLook()),
+  EXPECT_THROW(gui::exportAnswer(pathOf(path), demoAnswer(Question::HowLong), gui::paperLook()),
                rigs::FileError);
   EXPECT_FALSE(QFile::exists(path));
 }
 
 TEST(Export, SaysWhyWhenItCannotBeWritten) {
   try {
-    gui::exportAnswer("/proc/nowhere/seen.csv", Question::HowLong, demoAnswer(Question::HowLong),
-                      *solvedDemo(), gui::paperLook());
+    gui::exportAnswer("/proc/nowhere/seen.csv", demoAnswer(Question::HowLong), gui::paperLook());
     FAIL() << "was written";
   } catch (const rigs::FileError& error) {
     EXPECT_THAT(error.what(), testing::HasSubstr("/proc/nowhere/seen.csv"));
@@ -281,7 +293,7 @@ TEST(Export, SaysWhyWhenItCannotBeWritten) {
 }
 
 TEST(Export, IsTheSameEveryTime) {
-  const Answer answer = demoAnswer(Question::BoilsEnough);
+  const ShownAnswer answer = gui::shown(demoAnswer(Question::BoilsEnough));
   const gui::ChartLook look = gui::paperLook();
   EXPECT_EQ(gui::answerSvg(answer, 900, look), gui::answerSvg(answer, 900, look));
   EXPECT_EQ(gui::answerImage(answer, 900, look), gui::answerImage(answer, 900, look));

@@ -3,17 +3,14 @@
 // its arithmetic, clause and edition, for every rig.
 #include <gtest/gtest.h>
 
-#include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
-#include "gui/window/charts/chart_layout.hpp"
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/exports/report.hpp"
 #include "rigs/documents/json_edit.hpp"
-#include "rigs/results/result_json.hpp"
+#include "rigs/results/circuit_words.hpp"
 #include "tests/gui/window/solved_demo.hpp"
 
 namespace {
@@ -24,7 +21,7 @@ QString squeezed(QString text) {
   return text.remove(kSpace);
 }
 
-QString textOf(const gui::SolutionPtr& solution, const QTemporaryDir& folder) {
+QString textOf(const rigs::SolutionPtr& solution, const QTemporaryDir& folder) {
   const QString path = folder.filePath(QStringLiteral("day.pdf"));
   gui::writeReport(path.toStdString(), {.solution = solution,
                                         .units = rigs::UnitSystem::SI,
@@ -42,81 +39,66 @@ QString textOf(const gui::SolutionPtr& solution, const QTemporaryDir& folder) {
   return text.remove(kFoot);
 }
 
-QJsonArray terminalRigs(const rigs::Plan& plan) {
-  const std::string text = rigs::resultJson(plan, rigs::answer(plan, rigs::Depth::Circuit));
-  return QJsonDocument::fromJson(QByteArray::fromStdString(text)).object()["rigs"].toArray();
+QString squeezed(const rigs::Told& told) {
+  return squeezed(QString::fromStdString(rigs::inEnglish(told)));
 }
 
-// The part about one set of rules: from its line to the next set's.
+// The part about one set of rules: from its heading to the next set's.
 QString partAbout(const QString& report, const QString& rules, const QStringList& allRules) {
-  const qsizetype from = report.lastIndexOf(squeezed(rules) + QLatin1Char(':'));
+  const qsizetype from = report.lastIndexOf(rules);
   if (from < 0) return {};
   qsizetype to = report.size();
   for (const QString& other : allRules) {
-    const qsizetype at = report.lastIndexOf(squeezed(other) + QLatin1Char(':'));
+    const qsizetype at = report.lastIndexOf(other);
     if (at > from) to = qMin(to, at);
   }
   return report.mid(from, to - from);
 }
 
-QString rulesOf(const QJsonObject& verdict) {
-  return QStringLiteral("%1, %2 %3")
-      .arg(verdict["region"].toString(), verdict["code"].toString(), verdict["edition"].toString());
+// Whether the rule stands there, and below it what comes of it for this rig, alone or with others.
+bool isSaid(const QString& part, const rigs::Finding& finding, const QString& who) {
+  const QString cite = squeezed(rigs::citeText(finding.cite));
+  const QString rule = squeezed(finding.name) + (cite.isEmpty() ? QString() : u'[' + cite + u']');
+  const QString told = squeezed(rigs::outcomeText(finding));
+  for (const QString& below : part.split(u'·')) {
+    if (!below.startsWith(rule)) continue;
+    const qsizetype at = below.indexOf(told);
+    if (at < 0) continue;
+    // The rigs named before it, back to the sentence before.
+    static const QRegularExpression kNames(
+        QStringLiteral("((?:\\([a-z]\\)(?:circuit\\d)?,?)+):?$"));
+    const QString names = kNames.match(below.left(at)).captured(1);
+    if (names.split(u',').contains(who)) return true;
+  }
+  return false;
 }
 
-void expectSame(const gui::SolutionPtr& solution) {
+void expectSame(const rigs::SolutionPtr& solution) {
   const QTemporaryDir folder;
   const QString report = squeezed(textOf(solution, folder));
-  const QJsonArray rigs = terminalRigs(solution->plan);
   QStringList allRules;
-  for (const QJsonValue rig : rigs) {
-    for (const QJsonValue circuit : rig["circuit"]["circuits"].toArray()) {
-      for (const QJsonValue verdict : circuit["verdicts"].toArray())
-        allRules += rulesOf(verdict.toObject());
-    }
-  }
+  for (const rigs::RigAnswer& rig : solution->answers.rigs)
+    for (const rigs::CircuitLoad& circuit : rig.circuit.circuits)
+      for (const rigs::CircuitVerdict& verdict : circuit.verdicts)
+        allRules += squeezed(rigs::rulesText(*verdict.rules));
   allRules.removeDuplicates();
   int compared = 0;
-  for (int i = 0; i < rigs.size(); ++i) {
-    const QJsonArray circuits = rigs[i]["circuit"]["circuits"].toArray();
-    for (int k = 0; k < circuits.size(); ++k) {
+  for (int i = 0; i < static_cast<int>(solution->answers.rigs.size()); ++i) {
+    const auto& circuits = solution->answers.rigs[static_cast<std::size_t>(i)].circuit.circuits;
+    for (std::size_t k = 0; k < circuits.size(); ++k) {
       const QString who = circuits.size() > 1
                               ? QStringLiteral("%1circuit%2").arg(gui::letterOfRig(i)).arg(k + 1)
                               : gui::letterOfRig(i);
-      for (const QJsonValue one : circuits[k]["verdicts"].toArray()) {
-        const QJsonObject verdict = one.toObject();
-        const QString part = partAbout(report, rulesOf(verdict), allRules);
-        SCOPED_TRACE((who + QStringLiteral(" by ") + rulesOf(verdict)).toStdString());
-        // The whole verdict: "doesnotfitwith(b),(c);fitswith(a),(d)."
-        const QString all = part.left(part.indexOf(u'·'));
-        QString said;
-        for (const QString& each : all.section(u':', 1).split(u';')) {
-          const QStringList sides = each.split(QStringLiteral("with"));
-          if (sides.value(1).remove(u'.').split(u',').contains(who)) said = sides[0];
-        }
-        EXPECT_EQ(said.remove(u'…').toStdString(),
-                  squeezed(verdict["verdict"].toString()).toStdString())
-            << all.toStdString();
-        for (const QJsonValue finding : verdict["findings"].toArray()) {
-          const QString rule = squeezed(finding["rule"].toString());
-          // The terminal's own line: "rule: arithmetic: verdict. [clause; source; status]".
-          const QString text = finding["text"].toString();
-          const QString told =
-              squeezed(text.left(text.indexOf(QLatin1String(" [")))).mid(rule.size() + 1);
-          const QString clause = squeezed(finding["cite"]["clause"].toString());
-          bool found = false;
-          for (const QString& below : part.split(u'·')) {
-            if (!below.startsWith(rule + (clause.isEmpty() ? QString() : u'[' + clause))) continue;
-            const qsizetype at = below.indexOf(told);
-            if (at < 0) continue;
-            // The rigs named before it, back to the sentence before.
-            const QString before = below.left(at);
-            static const QRegularExpression kNames(
-                QStringLiteral("((?:\\([a-z]\\)(?:circuit\\d)?,?)+):$"));
-            const QString names = kNames.match(before).captured(1);
-            found = found || names.split(u',').contains(who);
-          }
-          EXPECT_TRUE(found) << text.toStdString() << "\n" << part.toStdString();
+      for (const rigs::CircuitVerdict& verdict : circuits[k].verdicts) {
+        const QString rules = squeezed(rigs::rulesText(*verdict.rules));
+        SCOPED_TRACE((who + QStringLiteral(" by ") + rules).toStdString());
+        EXPECT_TRUE(report.contains(squeezed(rigs::verdictText(verdict))))
+            << rigs::inEnglish(rigs::verdictText(verdict));
+        const QString part = partAbout(report, rules, allRules);
+        for (const rigs::Finding& finding : verdict.findings) {
+          EXPECT_TRUE(isSaid(part, finding, who))
+              << rigs::inEnglish(rigs::findingText(finding)) << "\n"
+              << part.toStdString();
           ++compared;
         }
       }
@@ -143,7 +125,7 @@ TEST(ReportOnCircuits, SaysThemOfTwoCircuitsWithPumpAndCords) {
     document = rigs::withValue(document, pointer, value);
   rigs::Problems problems;
   const auto plan = rigs::readPlan(document, ".", problems);
-  ASSERT_TRUE(plan) << problems.front().message;
+  ASSERT_TRUE(plan) << inEnglish(problems.front().message);
   expectSame(gui::solveAtOnce(*plan));
 }
 

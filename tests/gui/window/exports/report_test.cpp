@@ -72,27 +72,29 @@ TEST_F(Report, SaysEveryAnswerInputAssumptionAndCaution) {
     EXPECT_TRUE(text.contains(squeezed(part))) << part.toStdString();
   };
   expect(QString::fromStdString(solvedDemo()->plan.title));
-  for (const gui::Question question : gui::allQuestions()) {
-    const gui::Answer answer = gui::answerTo(question, *solvedDemo(), rigs::UnitSystem::SI);
+  for (const gui::telling::Question question : gui::telling::allQuestions()) {
+    const gui::ShownAnswer answer = test_support::shownDemo(question);
     expect(answer.title);
-    expect(answer.sentence);
+    expect(answer.headline());
     for (const QString& caution : answer.cautions) expect(caution);
   }
   for (const QString& assumption : gui::assumptions()) expect(assumption);
   for (const auto& row : gui::dayInputs(solvedDemo()->plan, rigs::UnitSystem::SI).rows) {
-    expect(row[0]);
-    expect(row[1]);
+    expect(row.cells[0]);
+    expect(row.cells[1]);
   }
 }
 
 TEST_F(Report, HasEveryNumberOfEveryTable) {
   const QString text = squeezed(textOf(demoInput()));
-  for (const gui::Question question : gui::allQuestions()) {
-    const gui::Answer answer = gui::answerTo(question, *solvedDemo(), rigs::UnitSystem::SI);
-    for (const auto& row : answer.table.rows) {
-      EXPECT_TRUE(text.contains(squeezed(row[0]))) << row[0].toStdString();
-      for (const QString& cell : row) {
-        EXPECT_TRUE(text.contains(squeezed(cell))) << cell.toStdString();
+  for (const gui::telling::Question question : gui::telling::allQuestions()) {
+    const gui::ShownAnswer answer = test_support::shownDemo(question);
+    EXPECT_FALSE(answer.tables.isEmpty());
+    for (const gui::ShownTable& table : answer.tables) {
+      for (const auto& row : table.rows) {
+        for (const QString& cell : row.cells) {
+          EXPECT_TRUE(text.contains(squeezed(cell))) << cell.toStdString();
+        }
       }
     }
   }
@@ -139,12 +141,11 @@ TEST_F(Report, IsOnLetterPaperWithUsUnits) {
 TEST_F(Report, SpeaksGermanWithADecimalComma) {
   gui::speak(QStringLiteral("de"));
   const QString text = squeezed(textOf(demoInput()));
-  const gui::Answer answer =
-      gui::answerTo(gui::Question::WhatCost, *solvedDemo(), rigs::UnitSystem::SI);
+  const gui::ShownAnswer answer = test_support::shownDemo(gui::telling::Question::WhatCost);
   gui::speak(QStringLiteral("en"));
 
   EXPECT_TRUE(text.contains(QStringLiteral("Vorsicht")));
-  EXPECT_TRUE(text.contains(squeezed(answer.sentence)));
+  EXPECT_TRUE(text.contains(squeezed(answer.headline())));
   EXPECT_FALSE(text.contains(QStringLiteral("Planningfigures")));
 }
 

@@ -8,6 +8,7 @@
 #include <QTest>
 
 #include "gui/window/appearance.hpp"
+#include "gui/window/charts/chart_window.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "rigs/results/result_json.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -41,7 +42,7 @@ TEST_F(TheSeen, IsZoomedAsOnTheScreen) {
   ASSERT_GT(seen.xFrom, 20.0);
   const std::string zoomed = exported("zoomed.svg");
   EXPECT_NE(whole.find(">0:00<"), std::string::npos);
-  const gui::Answer answer = window().page().seenAnswer();
+  const gui::telling::Answer answer = window().page().seenAnswer();
   EXPECT_EQ(gui::fullWindow(answer.pictures[0]).xFrom, seen.xFrom);
   EXPECT_EQ(gui::fullWindow(answer.pictures[0]).xTo, seen.xTo);
   EXPECT_EQ(gui::fullWindow(answer.pictures[0]).yTo, seen.yTo);

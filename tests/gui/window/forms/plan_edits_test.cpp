@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "gui/window/forms/plan_fields.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -17,10 +18,12 @@ using gui::PlanField;
 std::string demo() { return std::string(rigs::demoPlanText()); }
 
 PlanField fieldAt(const std::string& place) {
-  const gui::ListLengths lengths{
-      .rests = 3, .side = 2, .base = 1, .lid = 2, .compared = 2, .comparedLid = 2, .hose = 1};
-  for (const auto& sections :
-       {gui::batchSections(lengths), gui::placeSections(lengths), gui::rigSections(lengths)}) {
+  const gui::ListLengths lengths{.rests = 3,
+                                 .compared = 2,
+                                 .comparedLid = 2,
+                                 .ofRigs = {.side = 2, .base = 1, .lid = 2, .hose = 1}};
+  for (const auto& sections : {gui::batchSections(lengths), gui::placeSections(lengths),
+                               gui::rigSections(lengths.ofRigs)}) {
     for (const gui::FieldSection& section : sections)
       for (const PlanField& field : section.fields)
         if (field.place == place) return field;
@@ -33,7 +36,7 @@ std::string edited(const std::string& document, std::optional<std::size_t> rig,
                    const std::string& place, std::string_view text) {
   std::vector<std::string> origins;
   if (rig) origins = rigs::originsOf(document, *rig, ".");
-  return gui::withField(document, {.rig = rig, .origins = &origins}, fieldAt(place), text);
+  return gui::withField(document, {{.rig = rig, .origins = &origins}, fieldAt(place), text});
 }
 
 rigs::Problems problemsOf(const std::string& document) {
@@ -126,7 +129,7 @@ TEST(RigVariant, WithAJacketTakesTheOneToCompare) {
   const auto texts = rigs::textsOf(demo());
   const auto origins = rigs::originsOf(demo(), 1, ".");
   const std::string after =
-      gui::withVariant(demo(), texts, 1, origins, "Wrapped", gui::Variant::WithJacket);
+      gui::withVariant(demo(), texts, {1, origins, "Wrapped", gui::Variant::WithJacket});
   rigs::Problems problems;
   const auto plan = rigs::readPlan(after, ".", problems);
   ASSERT_TRUE(plan.has_value());

@@ -6,6 +6,7 @@
 
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 #include "tests/gui/window/window_fixture.hpp"
 
 namespace {
@@ -17,29 +18,30 @@ class TheWindow : public WindowTest {};
 TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
   ASSERT_TRUE(settles());
   int key = Qt::Key_1;
-  for (const gui::Question question : gui::allQuestions()) {
-    SCOPED_TRACE(gui::identifierOf(question).toStdString());
+  int place = 0;
+  for (const gui::telling::Question question : gui::telling::allQuestions()) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
     press(static_cast<Qt::Key>(key++), Qt::ControlModifier);
     EXPECT_EQ(window().page().question(), question);
-    const gui::Answer answer = window().page().currentAnswer();
-    EXPECT_FALSE(answer.sentence.isEmpty());
-    EXPECT_FALSE(answer.pictures.isEmpty());
-    EXPECT_FALSE(answer.table.rows.isEmpty());
+    const gui::ShownAnswer answer = window().page().currentAnswer();
+    EXPECT_FALSE(answer.headline().isEmpty());
+    EXPECT_FALSE(answer.pictures.empty());
+    ASSERT_FALSE(answer.tables.isEmpty());
+    EXPECT_FALSE(answer.tables[0].rows.isEmpty());
     EXPECT_FALSE(answer.cautions.isEmpty());
-    EXPECT_EQ(window().findChild<QTabBar*>("questions")->currentIndex(),
-              gui::allQuestions().indexOf(question));
+    EXPECT_EQ(window().findChild<QTabBar*>("questions")->currentIndex(), place++);
   }
 }
 
 TEST_F(TheWindow, FollowsAnEdit) {
   ASSERT_TRUE(settles());
-  const QString before = window().page().currentAnswer().sentence;
+  const QString before = window().page().currentAnswer().headline();
   type("/rigs/1/element/power", "1200 W");
   ASSERT_TRUE(settles());
-  EXPECT_NE(window().page().currentAnswer().sentence, before);
+  EXPECT_NE(window().page().currentAnswer().headline(), before);
   undo();
   ASSERT_TRUE(settles());
-  EXPECT_EQ(window().page().currentAnswer().sentence, before);
+  EXPECT_EQ(window().page().currentAnswer().headline(), before);
 }
 
 TEST_F(TheWindow, TakesADraggedGoalAsOneStep) {
@@ -52,7 +54,7 @@ TEST_F(TheWindow, TakesADraggedGoalAsOneStep) {
 }
 
 TEST_F(TheWindow, TakesTheYearAsAnEditOfThePlan) {
-  window().setQuestion(gui::Question::WhatCost);
+  window().setQuestion(gui::telling::Question::WhatCost);
   ASSERT_TRUE(settles());
   auto* batches = window().page().findChild<QSpinBox*>();
   ASSERT_TRUE(batches && batches->isVisible());
@@ -60,7 +62,7 @@ TEST_F(TheWindow, TakesTheYearAsAnEditOfThePlan) {
   batches->setValue(20);
   EXPECT_EQ(textAt("/tariff/brews_per_year"), "20");
   ASSERT_TRUE(settles());
-  EXPECT_TRUE(window().page().currentAnswer().sentence.contains("20 batches"));
+  EXPECT_TRUE(window().page().currentAnswer().headline().contains("20 batches"));
   undo();
   EXPECT_EQ(textAt("/tariff/brews_per_year"), std::nullopt);
   ASSERT_TRUE(settles());
@@ -77,12 +79,13 @@ TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
     QCoreApplication::processEvents();
     ASSERT_TRUE(settles());
     const auto* bar = window().findChild<QTabBar*>("questions");
-    ASSERT_EQ(bar->count(), gui::allQuestions().size());
+    ASSERT_EQ(bar->count(), static_cast<int>(gui::telling::allQuestions().size()));
     for (int i = 0; i < bar->count(); ++i) {
       const QRect tab = bar->tabRect(i);
       EXPECT_TRUE(bar->rect().contains(tab)) << bar->tabText(i).toStdString();
       EXPECT_GT(tab.width(), bar->fontMetrics().horizontalAdvance(bar->tabText(i)));
-      EXPECT_EQ(bar->tabToolTip(i), gui::titleOf(gui::allQuestions().at(i)));
+      const auto question = gui::telling::allQuestions()[static_cast<std::size_t>(i)];
+      EXPECT_EQ(bar->tabToolTip(i), gui::told(gui::telling::titleOf(question)));
     }
     const QRect last = bar->tabRect(bar->count() - 1);
     EXPECT_LT(bar->mapTo(&window(), last.topRight()).x(),
@@ -92,13 +95,30 @@ TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
 }
 
 TEST_F(TheWindow, RemembersWhatWasOnScreen) {
-  window().setQuestion(gui::Question::WhatCost);
+  window().setQuestion(gui::telling::Question::WhatCost);
   window().forms().tabs().setCurrentIndex(1);
   window().resize(1400, 800);
   window().close();
   reopen();
-  EXPECT_EQ(window().page().question(), gui::Question::WhatCost);
+  EXPECT_EQ(window().page().question(), gui::telling::Question::WhatCost);
   EXPECT_EQ(window().forms().tabs().currentIndex(), 1);
+}
+
+TEST_F(TheWindow, ChangesBetweenBothDaysOfAJacketAndWhatIsSaved) {
+  window().setQuestion(gui::telling::Question::WorthJacket);
+  ASSERT_TRUE(settles());
+  auto& page = window().page();
+  const auto title = [&] { return QString::fromStdString(page.currentAnswer().pictures[0].title); };
+  EXPECT_TRUE(title().contains("with a jacket and without"));
+  QComboBox* shown = nullptr;
+  for (auto* box : page.findChildren<QComboBox*>())
+    if (box->isVisible() && box->itemText(1) == "what a jacket saves") shown = box;
+  ASSERT_NE(shown, nullptr);
+  shown->setFocus();
+  QTest::keyClick(shown, Qt::Key_Down);
+  EXPECT_EQ(title(), QStringLiteral("Time a jacket saves"));
+  QTest::keyClick(shown, Qt::Key_Up);
+  EXPECT_TRUE(title().contains("with a jacket and without"));
 }
 
 }  // namespace

@@ -1,7 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What is wrong with a plan, told in German.
-#include "gui/window/words/told_problem.hpp"
-
 #include <gtest/gtest.h>
 
 #include <QRegularExpression>
@@ -9,17 +7,19 @@
 #include <cerrno>
 #include <system_error>
 
+#include "gui/telling/jacket.hpp"
 #include "gui/window/words/catalogue_words.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/circuits/rules_file.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/quantity_problems.hpp"
 #include "rigs/plans/catalogue.hpp"
 #include "tests/gui/window/window_fixture.hpp"
 #include "tests/rigs/plans/wrong_plans.hpp"
 
 namespace {
 
-using gui::toldProblem;
 using test_support::Json;
 using test_support::WindowTest;
 using namespace physics;
@@ -40,51 +40,51 @@ bool holdsEnglish(QString text) {
   return text.remove(kQuoted).contains(kEnglish);
 }
 
-void expectGerman(const std::string& message) {
-  const QString told = toldProblem(message);
-  EXPECT_NE(told.toStdString(), message);
-  EXPECT_FALSE(holdsEnglish(told)) << message << '\n' << told.toStdString();
+void expectGerman(const rigs::Told& message) {
+  const QString text = gui::told(message);
+  EXPECT_NE(text.toStdString(), rigs::inEnglish(message));
+  EXPECT_FALSE(holdsEnglish(text)) << rigs::inEnglish(message) << '\n' << text.toStdString();
 }
 
 void expectGerman(const rigs::Problems& problems) {
   for (const rigs::Problem& problem : problems) expectGerman(problem.message);
 }
 
-TEST(ToldProblem, IsTheEnglishOneInEnglish) {
-  EXPECT_EQ(toldProblem("\"2.5\" has no unit"), QStringLiteral("\"2.5\" has no unit"));
+// Nothing where the text is understood.
+template <class Q>
+rigs::Told refusal(const std::string& text) {
+  const auto fault = rigs::parseQuantity<Q>(text).fault;
+  return fault ? rigs::quantityProblem(*fault, text, rigs::kKindOf<Q>) : rigs::Told();
+}
+
+QString toldOf(const char* pointer, const Json& value) {
+  const auto reading = test_support::readChecked(test_support::demoWith({{pointer, value}}));
+  return reading.problems.empty() ? QString() : gui::told(reading.problems.front().message);
+}
+
+TEST(ToldProblem, IsEnglishInEnglish) {
+  EXPECT_EQ(toldOf("/rigs/1/element/power", "5 gallons"),
+            QStringLiteral("\"5 gallons\" is a volume; a power is needed, e.g. \"3000 W\""));
 }
 
 TEST(ToldProblem, SaysInGermanWhatWasFoundAndWhatIsAccepted) {
   const InGerman german;
-  EXPECT_EQ(toldProblem(R"("5 gallons" is a volume; a power is needed, e.g. "3000 W")"),
+  EXPECT_EQ(toldOf("/rigs/1/element/power", "5 gallons"),
             QStringLiteral("\"5 gallons\" ist ein Volumen; gebraucht wird eine Leistung, z. B. "
                            "\"3000 W\""));
-  EXPECT_EQ(toldProblem(R"("0.1 L" is out of range; accepted is 0.5 L to 2000 L, e.g. "23 L")"),
+  EXPECT_EQ(toldOf("/batch/wort", "0.1 L"),
             QStringLiteral("\"0.1 L\" liegt außerhalb des Bereichs; zulässig ist 0,5 L bis 2000 L, "
                            "z. B. \"23 L\""));
 }
 
 TEST(ToldProblem, KeepsWhatSomebodyWrote) {
   const InGerman german;
-  const std::string name = "\"%2; keep one, e.g. the power is needed\"";
-  const QString told = toldProblem("two rigs are called " + name + "; give each a name of its own");
-  EXPECT_EQ(told.toStdString(),
-            "zwei Anlagen heißen " + name + "; geben Sie jeder einen eigenen Namen");
-}
-
-TEST(ToldProblem, IsNotHalfGerman) {
-  const InGerman german;
-  const std::string unknown = "\"3 W\" is missing; the moon is made of it";
-  EXPECT_EQ(toldProblem(unknown).toStdString(), unknown);
-}
-
-// Parting it in every way would take hours; English is the way out.
-TEST(ToldProblem, GivesUpOnAPathFullOfItsOwnWords) {
-  const InGerman german;
-  std::string path = "\"/x";
-  for (int i = 0; i < 150; ++i) path += "; a to b or c is d, e.g. e";
-  const std::string message = path + "\" cannot be mended: nobody knows why";
-  EXPECT_EQ(toldProblem(message).toStdString(), message);
+  const std::string name = "%2; keep one, e.g. the power is needed";
+  const auto reading = test_support::readChecked(
+      test_support::demoWith({{"/rigs/0/name", name}, {"/rigs/1/name", name}}));
+  ASSERT_EQ(reading.problems.size(), 1U);
+  EXPECT_EQ(gui::told(reading.problems.front().message).toStdString(),
+            "zwei Anlagen heißen \"" + name + "\"; geben Sie jeder einen eigenen Namen");
 }
 
 TEST(ToldProblem, IsGermanForEveryWrongPlan) {
@@ -164,23 +164,21 @@ TEST(ToldProblem, IsGermanForQuantitiesOfEveryKindOfSlip) {
                            "5 kg5",
                            "5 !"}) {
     SCOPED_TRACE(text);
-    for (const std::string& problem :
-         {rigs::parseQuantity<Power>(text).problem, rigs::parseQuantity<Time>(text).problem,
-          rigs::parseQuantity<Mass>(text).problem, rigs::parseQuantity<Temperature>(text).problem,
-          rigs::parseQuantity<double>(text).problem,
-          rigs::parseQuantity<ThermalInsulance>(text).problem,
-          rigs::parseQuantity<Area>(text).problem}) {
+    for (const rigs::Told& problem :
+         {refusal<Power>(text), refusal<Time>(text), refusal<Mass>(text),
+          refusal<Temperature>(text), refusal<double>(text), refusal<ThermalInsulance>(text),
+          refusal<Area>(text)}) {
       if (!problem.empty()) expectGerman(problem);
     }
   }
   for (const char* text : {"1 h 90 min", "1.5 h 30 min", "1 h -30 min", "5 m"})
-    expectGerman(rigs::parseQuantity<Time>(text).problem);
-  expectGerman(rigs::parseQuantity<Temperature>("-400 C").problem);
-  expectGerman(rigs::parseQuantity<Volume>("5 oz").problem);
-  expectGerman(rigs::parseQuantity<Mass>("1 kg 200 g").problem);
-  expectGerman(rigs::parseQuantity<ThermalInsulance>("R 1.8 m2 K/W").problem);
-  expectGerman(rigs::parseQuantity<ThermalInsulance>("RSI 1.8 m2 K/W").problem);
-  expectGerman(rigs::parseQuantity<Area>("99 AWG").problem);
+    expectGerman(refusal<Time>(text));
+  expectGerman(refusal<Temperature>("-400 C"));
+  expectGerman(refusal<Volume>("5 oz"));
+  expectGerman(refusal<Mass>("1 kg 200 g"));
+  expectGerman(refusal<ThermalInsulance>("R 1.8 m2 K/W"));
+  expectGerman(refusal<ThermalInsulance>("RSI 1.8 m2 K/W"));
+  expectGerman(refusal<Area>("99 AWG"));
 }
 
 TEST(ToldProblem, IsGermanForFiles) {
@@ -190,7 +188,7 @@ TEST(ToldProblem, IsGermanForFiles) {
       static_cast<void>(rigs::readText(path));
       ADD_FAILURE() << path;
     } catch (const rigs::FileError& error) {
-      expectGerman(error.what());
+      expectGerman(error.told());
     }
   }
 }
@@ -198,24 +196,23 @@ TEST(ToldProblem, IsGermanForFiles) {
 // What a system may answer where a file is opened, read, written, renamed or forced out.
 TEST(ToldProblem, IsGermanForWhatTheSystemAnswers) {
   const InGerman german;
+  const rigs::Reader reader = gui::readerOf(rigs::UnitSystem::SI);
   for (const int error : {EINTR,     EIO,       ENXIO,  EBADF,        EAGAIN, ENOMEM,    EBUSY,
                           EEXIST,    EXDEV,     ENODEV, ENOTDIR,      EINVAL, ENFILE,    EMFILE,
                           ETXTBSY,   EFBIG,     EMLINK, ENAMETOOLONG, ELOOP,  EOVERFLOW, EOPNOTSUPP,
                           ETIMEDOUT, EHOSTDOWN, ESTALE, EREMOTEIO}) {
     const std::string text = std::generic_category().message(error);
-    for (const char* task : {"read", "saved"}) {
-      const std::string message = std::string("\"a.json\" cannot be ") + task + ": " + text;
-      const QString told = toldProblem(message);
-      EXPECT_NE(told.toStdString(), message);
-      EXPECT_FALSE(told.contains(QString::fromStdString(text))) << text;
-    }
+    EXPECT_NE(rigs::tell(rigs::Argument(rigs::Bundled{"Problem", text}), reader), text);
   }
   for (const std::string& path : {std::string("/etc/passwd/plan.json"), std::string(5000, 'x')}) {
     try {
       static_cast<void>(rigs::readText(path));
       ADD_FAILURE() << path;
     } catch (const rigs::FileError& error) {
-      EXPECT_NE(toldProblem(error.what()).toStdString(), error.what());
+      const QString text = gui::told(error.told());
+      EXPECT_TRUE(text.contains(QStringLiteral("kann nicht gelesen werden: "))) << path;
+      EXPECT_FALSE(text.contains(QStringLiteral("Not a directory"))) << path;
+      EXPECT_FALSE(text.contains(QStringLiteral("too long"))) << path;
     }
   }
 }
@@ -233,7 +230,7 @@ TEST(ToldProblem, IsGermanForRulesFiles) {
     return problems;
   };
   const std::string good =
-      rigs::readText(std::string(HEATLEDGER_SOURCE_DIR) + "/rigs/rules/united-states.json");
+      rigs::readText(std::string(HEATLEDGER_SOURCE_DIR) + "/rigs/data/rules/united-states.json");
   const Json flat = Json::parse(good).flatten();
   // One of a kind: "/outlets/3/current" stands for all outlets.
   static const QRegularExpression kNumber(QStringLiteral("/\\d+"));
@@ -305,7 +302,8 @@ TEST(CatalogueWord, NamesAJacketsLayers) {
                  .layers = {{.material = "cork", .thickness = millimetres(12.5)},
                             {.material = "", .insulance = squareMetreKelvinsPerWatt(0.3)}}},
                 {.where = "lid", .layers = {{.material = "oak", .thickness = millimetres(20.0)}}}}};
-  EXPECT_EQ(gui::jacketText(jacket, rigs::UnitSystem::SI),
+  const rigs::Reader reader = gui::readerOf(rigs::UnitSystem::SI);
+  EXPECT_EQ(gui::told(gui::telling::jacketWords(jacket, reader), reader),
             QStringLiteral("Seite 12,5 mm Kork + R 0,3 m²·K/W; Deckel 20 mm Eiche"));
 }
 

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/answer_to.hpp"
+
+#include <algorithm>
+
+#include "gui/telling/case.hpp"
+#include "gui/telling/words.hpp"
+#include "rigs/results/cautions.hpp"
+
+namespace gui::telling {
+namespace {
+
+Answer answered(Question question, const Case& of) {
+  switch (question) {
+    case Question::HowLong:
+      return howLong(of);
+    case Question::WhereHeat:
+      return whereHeat(of);
+    case Question::BoilsEnough:
+      return boilsEnough(of);
+    case Question::WorthJacket:
+      return worthJacket(of);
+    case Question::WhichElement:
+      return whichElement(of);
+    case Question::Circuit:
+      return circuitCarries(of);
+    case Question::WhatCost:
+      return whatCost(of);
+    case Question::HowFarCools:
+      return howFarCools(of);
+    case Question::Room:
+      return roomChanges(of);
+  }
+  return {};
+}
+
+rigs::About aboutOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+    case Question::WhereHeat:
+      return rigs::About::Day;
+    case Question::BoilsEnough:
+      return rigs::About::Boil;
+    case Question::WorthJacket:
+    case Question::HowFarCools:
+      return rigs::About::Insulation;
+    case Question::WhichElement:
+      return rigs::About::Sizing;
+    case Question::Circuit:
+      return rigs::About::Circuit;
+    case Question::WhatCost:
+      return rigs::About::Cost;
+    case Question::Room:
+      return rigs::About::Room;
+  }
+  return rigs::About::Everything;
+}
+
+// Those of every page stay in sight, and a verdict's deferral to local codes and a licensed
+// electrician ends them; what a question adds stands with its notes.
+void addCautions(Answer& answer, Question question, const Case& of) {
+  const auto general = rigs::cautions(of.plan, true);
+  const auto isGeneral = [&](const rigs::Caution& one) {
+    return std::any_of(general.begin(), general.end(),
+                       [&](const rigs::Caution& other) { return other.topic == one.topic; });
+  };
+  for (rigs::Caution& one : rigs::cautionsFor(aboutOf(question), of.plan, of.solution.answers)) {
+    const bool inSight = isGeneral(one) || one.topic == "deferral";
+    (inSight ? answer.cautions : answer.furtherCautions).push_back(std::move(one.text));
+  }
+}
+
+}  // namespace
+
+Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
+                const QuestionView& view) {
+  const Case of{solution, solution.plan, reader, view};
+  Answer answer = of.count() > 0 ? answered(question, of) : Answer{};
+  answer.title = titleOf(question);
+  addCautions(answer, question, of);
+  return answer;
+}
+
+rigs::Depth depthOf(Question question) {
+  switch (question) {
+    case Question::HowLong:
+    case Question::WhereHeat:
+    case Question::BoilsEnough:
+      return rigs::Depth::Day;
+    case Question::WorthJacket:
+    case Question::WhatCost:
+    case Question::HowFarCools:
+      return rigs::Depth::DayAndJacket;
+    case Question::WhichElement:
+      return rigs::Depth::Everything;
+    case Question::Circuit:
+      return rigs::Depth::Circuit;
+    case Question::Room:
+      return rigs::Depth::Room;
+  }
+  return rigs::Depth::Everything;
+}
+
+rigs::Searches neededBy(Question question, const QuestionView& view) {
+  switch (question) {
+    case Question::BoilsEnough:
+      return {.power = true, .rest = true};  // what would make a kettle boil
+    case Question::WorthJacket:
+      return view.overThickness ? rigs::Searches{.thickness = true}
+                                : rigs::Searches{.jacketPower = true};
+    case Question::WhichElement:
+      return {.sizing = true, .power = true, .rest = true};
+    case Question::Circuit:
+      return {.circuit = true};
+    case Question::HowFarCools:
+      return {.cooling = true};
+    case Question::HowLong:
+    case Question::WhereHeat:
+    case Question::WhatCost:
+    case Question::Room:
+      return {};
+  }
+  return {};
+}
+
+}  // namespace gui::telling

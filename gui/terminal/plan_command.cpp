@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/plan_command.hpp"
+
+#include <charconv>
+#include <filesystem>
+#include <string_view>
+#include <utility>
+
+#include "gui/telling/case.hpp"
+#include "gui/telling/summary.hpp"
+#include "gui/terminal/page.hpp"
+#include "gui/terminal/problem_text.hpp"
+#include "gui/terminal/text_layout.hpp"
+#include "rigs/answers/answers.hpp"
+#include "rigs/answers/search.hpp"
+#include "rigs/documents/files.hpp"
+#include "rigs/plans/plan_writer.hpp"
+#include "rigs/results/result_json.hpp"
+
+namespace gui {
+namespace {
+
+using rigs::Told;
+using telling::Question;
+
+Told theCommand() { return Told(TOLD("Terminal", "the command")); }
+
+// Where a plan comes from, and what is wrong with it.
+struct ReadPlan {
+  bool demo = false;
+  Told name;
+  std::string document;
+  std::optional<rigs::Plan> plan;
+  rigs::Problems ofOptions, ofDocument;
+
+  bool fine() const { return plan && !rigs::hasErrors(ofOptions) && !rigs::hasErrors(ofDocument); }
+  rigs::Problems allProblems() const {
+    rigs::Problems all = ofOptions;
+    all.insert(all.end(), ofDocument.begin(), ofDocument.end());
+    return all;
+  }
+};
+
+Told nameOf(const std::string& file) {
+  if (file.empty()) return Told(TOLD("Terminal", "the bundled example"));
+  if (file == "-") return Told(TOLD("Terminal", "standard input"));
+  return Told::just(rigs::Verbatim{file});
+}
+
+ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
+  ReadPlan read;
+  read.demo = request.file.empty();
+  read.name = nameOf(request.file);
+  read.ofOptions = std::move(ofOptions);
+  const bool fromInput = request.file == "-";
+  const std::filesystem::path path = fromInput ? "/dev/stdin" : request.file;
+  read.document = read.demo ? std::string(rigs::demoPlanText()) : rigs::readText(path);
+  const std::filesystem::path folder =
+      read.demo || fromInput ? std::filesystem::path(".") : path.parent_path();
+  read.plan = rigs::readPlan(read.document, folder, read.ofDocument);
+  // Without a plan the options are read all the same, so that nobody meets their problems only
+  // after mending the document.
+  rigs::Plan none;
+  applyOverrides(request.overrides, read.plan ? *read.plan : none, read.ofOptions);
+  if (read.plan && !rigs::hasErrors(read.ofOptions)) rigs::checkPlan(*read.plan, read.ofDocument);
+  return read;
+}
+
+Finished checked(const ReadPlan& read, const Audience& audience, std::string complaint) {
+  const rigs::Count rigs{static_cast<long long>(read.plan->rigs.size())};
+  const Told verdict =
+      read.ofDocument.empty()
+          ? Told(TOLD("Terminal", "%1: no problems; %2 rigs."), read.name, rigs)
+          : Told(TOLD("Terminal", "%1: nothing in the way; %2 rigs."), read.name, rigs);
+  return {plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
+}
+
+// The rig whose number was typed, counted from 1; nullopt for what is no rig of the plan.
+std::optional<int> rigFrom(const std::string& typed, std::size_t rigs) {
+  if (typed.empty()) return 0;
+  const char* end = typed.data() + typed.size();
+  std::size_t rig = 0;
+  const auto read = std::from_chars(typed.data(), end, rig);
+  if (read.ec != std::errc() || read.ptr != end || rig < 1 || rig > rigs) return std::nullopt;
+  return static_cast<int>(rig) - 1;
+}
+
+Finished drawn(const Request& request, const ReadPlan& read, const Audience& audience,
+               telling::Draw draw) {
+  const auto complain = [&](const Told& sentence, int exitCode) {
+    return Finished{{}, complaintText(sentence, audience.reader, audience.style.width), exitCode};
+  };
+  if (!draw)
+    return complain(Told(TOLD("Terminal", "the part of this program that draws is not installed.")),
+                    1);
+  const auto rig = rigFrom(request.rig, read.plan->rigs.size());
+  if (!rig)
+    return complain(
+        Told(TOLD("Terminal", "--rig: %1 was given; a whole number from 1 to %2 is accepted."),
+             rigs::Quoted{request.rig},
+             rigs::Count{static_cast<long long>(read.plan->rigs.size())}),
+        2);
+  telling::QuestionView view;
+  view.rig = *rig;
+  view.overThickness = request.overThickness;
+  view.asBars = request.question == Question::WhereHeat && request.rig.empty();
+  draw({.question = request.question,
+        .view = view,
+        .to = request.to,
+        .planName = request.file,
+        .document = read.document},
+       *read.plan, audience.reader);
+  const Told wrote(TOLD("Terminal", "Wrote %1."), rigs::Verbatim{request.to});
+  return {plainText(rigs::tell(wrote, audience.reader)) + '\n', {}, 0};
+}
+
+rigs::Depth depthOf(Command command) {
+  switch (command) {
+    case Command::Answer:
+    case Command::Size:
+      return rigs::Depth::Everything;
+    case Command::Insulate:
+    case Command::Cost:
+      return rigs::Depth::DayAndJacket;
+    case Command::Circuit:
+      return rigs::Depth::Circuit;
+    case Command::Room:
+      return rigs::Depth::Room;
+    default:
+      return rigs::Depth::Day;
+  }
+}
+
+// None for all of them side by side.
+std::vector<Question> questionsOf(Command command) {
+  switch (command) {
+    case Command::Day:
+      return {Question::HowLong, Question::WhereHeat};
+    case Command::Size:
+      return {Question::WhichElement};
+    case Command::Insulate:
+      return {Question::WorthJacket, Question::HowFarCools};
+    case Command::Boil:
+      return {Question::BoilsEnough};
+    case Command::Cost:
+      return {Question::WhatCost};
+    case Command::Circuit:
+      return {Question::Circuit};
+    case Command::Room:
+      return {Question::Room};
+    default:
+      return {};
+  }
+}
+
+Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader) {
+  Page page = pageAbout(solution.plan);
+  if (request.file.empty())
+    page.opening.insert(
+        page.opening.begin(),
+        Told(TOLD("Terminal",
+                  "The bundled example. \"heatledger new my-plan.json\" writes you a copy.")));
+  const telling::QuestionView view{.everyRule = request.everyRule};
+  const std::vector<Question> questions = questionsOf(request.command);
+  for (const Question question : questions)
+    page.add(telling::answerTo(question, solution, reader, view));
+  if (questions.empty()) page.add(telling::summary({solution, solution.plan, reader, view}));
+  return page;
+}
+
+Finished answered(const Request& request, const ReadPlan& read, const Audience& audience) {
+  rigs::Solution solution;
+  solution.plan = *read.plan;
+  solution.answers = rigs::answer(solution.plan, depthOf(request.command));
+  if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
+  const Page page = pageOf(request, solution, audience.reader);
+  if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};
+  return {pageText(page, audience.reader, audience.style), {}, 0};
+}
+
+}  // namespace
+
+Finished askAboutPlan(const Request& request, const Audience& audience, rigs::Problems ofOptions,
+                      telling::Draw draw) {
+  const ReadPlan read = readPlan(request, std::move(ofOptions));
+  // Who asked for JSON gets problems as JSON, whatever the question was.
+  if (request.form == Form::Json && (!read.fine() || request.command == Command::Check))
+    return {rigs::problemsJson(read.allProblems(), rigs::inEnglish(read.name)),
+            {},
+            read.fine() ? 0 : 2};
+  const rigs::Reader& reader = audience.reader;
+  const std::size_t width = audience.style.width;
+  std::string complaint = problemText(read.ofOptions, theCommand(), reader, width) +
+                          problemText(read.ofDocument, read.name, reader, width);
+  if (!read.fine()) return {{}, std::move(complaint), 2};
+  if (request.command == Command::Check) return checked(read, audience, std::move(complaint));
+  Finished finished = isDrawn(request.command) ? drawn(request, read, audience, draw)
+                                               : answered(request, read, audience);
+  finished.complaint = complaint + finished.complaint;
+  return finished;
+}
+
+}  // namespace gui

@@ -1,0 +1,115 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/verbs.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace gui {
+namespace {
+
+using Text = std::string_view;
+
+constexpr std::array<Text, 3> kAnswer{"heatledger answer",
+                                      "heatledger answer my-plan.json --units US",
+                                      "heatledger answer my-plan.json --supply-voltage \"208 V\""};
+constexpr std::array<Text, 2> kDay{"heatledger day my-plan.json",
+                                   "heatledger day my-plan.json --csv > day.csv"};
+constexpr std::array<Text, 2> kSize{
+    "heatledger size my-plan.json --within \"45 min\"",
+    "heatledger size my-plan.json --boil-off \"8 %/h\" --supply-voltage \"208 V\""};
+constexpr std::array<Text, 2> kInsulate{"heatledger insulate my-plan.json",
+                                        "heatledger insulate my-plan.json --alone \"10 h\""};
+constexpr std::array<Text, 2> kBoil{"heatledger boil my-plan.json",
+                                    "heatledger boil my-plan.json --altitude \"1600 m\""};
+constexpr std::array<Text, 2> kCost{"heatledger cost my-plan.json",
+                                    "heatledger cost my-plan.json --json"};
+constexpr std::array<Text, 3> kCircuit{"heatledger circuit my-plan.json",
+                                       "heatledger circuit my-plan.json --region Canada",
+                                       "heatledger circuit my-plan.json --circuit \"20 A\""};
+constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
+                                    "heatledger room my-plan.json --humidity \"60 %\""};
+constexpr std::array<Text, 3> kPicture{
+    "heatledger picture how-long my-plan.json --to day.svg",
+    "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
+    "heatledger picture worth-jacket my-plan.json --over power --to jacket.csv"};
+constexpr std::array<Text, 2> kReport{
+    "heatledger report my-plan.json --to day.pdf",
+    "heatledger report my-plan.json --language de --units US --to tag.pdf"};
+constexpr std::array<Text, 1> kCheck{"heatledger check my-plan.json"};
+constexpr std::array<Text, 1> kNew{"heatledger new my-plan.json"};
+constexpr std::array<Text, 3> kList{"heatledger list materials", "heatledger list supplies",
+                                    "heatledger list tariffs"};
+constexpr std::array<Text, 3> kSchema{"heatledger schema > plan.schema.json",
+                                      "heatledger schema rules > rules.schema.json",
+                                      "heatledger schema tariff > tariff.schema.json"};
+
+constexpr std::array kVerbs{
+    Verb{Command::Answer, "answer", "[PLAN]", TOLD("Terminal", "everything, all rigs side by side"),
+         kAnswer},
+    Verb{Command::Day, "day", "[PLAN]",
+         TOLD("Terminal", "the day stage by stage, and where the heat went"), kDay},
+    Verb{Command::Size, "size", "[PLAN]",
+         TOLD("Terminal", "the element, the circuit and the batch that fit each other"), kSize},
+    Verb{Command::Insulate, "insulate", "[PLAN]",
+         TOLD("Terminal", "what a jacket saves, and whether it is worth it"), kInsulate},
+    Verb{Command::Boil, "boil", "[PLAN]",
+         TOLD("Terminal", "how hard it boils, and what is left afterwards"), kBoil},
+    Verb{Command::Cost, "cost", "[PLAN]",
+         TOLD("Terminal", "energy and money, by stage, batch and volume"), kCost},
+    Verb{Command::Circuit, "circuit", "[PLAN]",
+         TOLD("Terminal", "whether the circuit carries it, rule by rule, with the clauses"),
+         kCircuit},
+    Verb{Command::Room, "room", "[PLAN]",
+         TOLD("Terminal", "vapour, heat and humidity in the room, and the airflow that helps"),
+         kRoom},
+    Verb{Command::Picture, "picture", "QUESTION [PLAN]",
+         TOLD("Terminal",
+              "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)"),
+         kPicture},
+    Verb{Command::Report, "report", "[PLAN]",
+         TOLD("Terminal", "all questions with pictures and tables, as a PDF document"), kReport},
+    Verb{Command::Check, "check", "PLAN",
+         TOLD("Terminal", "what is wrong with a plan, and nothing else"), kCheck},
+    Verb{Command::New, "new", "FILE",
+         TOLD("Terminal", "writes a plan to start from; never over a file that exists"), kNew},
+    Verb{Command::List, "list", "SUBJECT",
+         TOLD("Terminal",
+              "what a plan may name: materials, supplies, rigs or tariffs, with sources"),
+         kList},
+    Verb{Command::Schema, "schema", "[SUBJECT]",
+         TOLD("Terminal",
+              "the JSON Schema of plans, rules, tariffs, the catalogue or results, for editors and "
+              "validators"),
+         kSchema}};
+
+}  // namespace
+
+std::span<const Verb> verbs() { return kVerbs; }
+
+const Verb& verbOf(Command command) {
+  return *std::find_if(kVerbs.begin(), kVerbs.end(),
+                       [&](const Verb& verb) { return verb.command == command; });
+}
+
+const Verb* verbCalled(std::string_view name) {
+  for (const Verb& verb : kVerbs)
+    if (verb.name == name) return &verb;
+  return nullptr;
+}
+
+bool isAboutAPlan(Command command) {
+  return command != Command::New && command != Command::List && command != Command::Schema;
+}
+
+bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
+
+bool hasTable(Command command) {
+  return command == Command::List ||
+         (isAboutAPlan(command) && !isDrawn(command) && command != Command::Check);
+}
+
+bool hasSubject(Command command) {
+  return command == Command::Picture || command == Command::List || command == Command::Schema;
+}
+
+}  // namespace gui

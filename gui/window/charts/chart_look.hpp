@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Shades, dashes and letters: how rigs and parts are told apart, on any ground.
+#pragma once
+
+#include <QColor>
+#include <QFont>
+#include <QLocale>
+#include <QPalette>
+#include <QString>
+#include <QVector>
+
+namespace gui {
+
+// Everything about a picture's look that is not in the picture.
+struct ChartLook {
+  QColor paper, ink, quietInk, grid, bandFill, accent;
+  QFont font;
+  QLocale locale;  // for the decimal sign of ticks and read-outs
+  bool dark = false;
+};
+ChartLook lookOf(const QPalette& palette, const QFont& font, const QLocale& locale = QLocale());
+// Black on white at 9 pt in a named font, whatever the screen looks like.
+ChartLook paperLook(const QLocale& locale = QLocale());
+
+// Shade of a rig's line and of a stacked part; told apart by lightness, not by hue.
+QColor shadeOfRig(int rig, const ChartLook& look);
+QColor shadeOfPart(int part, int parts, const ChartLook& look);
+// Black or white, whichever is read better on it.
+QColor inkOn(const QColor& shade);
+// Drawn and missing lengths in multiples of the line's width; {} is solid.
+QVector<qreal> dashesOfRig(int rig);
+// "(a)", "(b)" ...; rig >= 0
+QString letterOfRig(int rig);
+// As WCAG 2.1 defines it, 1 to 21.
+double contrastRatio(const QColor& a, const QColor& b);
+
+inline constexpr double kLineWidth = 2.0;
+inline constexpr double kFaintWidth = 1.2;
+
+}  // namespace gui

@@ -1,0 +1,162 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/questions/question_options.hpp"
+
+#include <QBoxLayout>
+#include <QComboBox>
+#include <QCoreApplication>
+#include <QLabel>
+#include <QSignalBlocker>
+#include <QSpinBox>
+#include <algorithm>
+
+#include "gui/telling/words.hpp"
+#include "gui/window/charts/chart_look.hpp"
+
+namespace gui {
+
+using telling::Question;
+using telling::QuestionView;
+
+namespace {
+
+QStringList kindsOf(Question question) {
+  switch (question) {
+    case Question::WhereHeat:
+      return {QCoreApplication::translate("QuestionPage", "power over time, one rig"),
+              QCoreApplication::translate("QuestionPage", "energy of the day, all rigs")};
+    case Question::WhichElement:
+      return {QCoreApplication::translate("QuestionPage", "power written on the element"),
+              QCoreApplication::translate("QuestionPage", "power at the supply's voltage")};
+    default:
+      return {QCoreApplication::translate("QuestionPage", "thickness of the insulation"),
+              QCoreApplication::translate("QuestionPage", "power of the element")};
+  }
+}
+
+bool hasKinds(Question question) {
+  return question == Question::WhereHeat || question == Question::WorthJacket ||
+         question == Question::WhichElement;
+}
+
+bool isFirstKind(Question question, const QuestionView& view) {
+  if (question == Question::WhereHeat) return !view.asBars;
+  return question == Question::WhichElement ? view.asWritten : view.overThickness;
+}
+
+QStringList namesOf(const rigs::SolutionPtr& solution) {
+  QStringList names;
+  if (!solution) return names;
+  for (const rigs::RigAnswer& rig : solution->answers.rigs) {
+    names += QStringLiteral("%1 %2").arg(letterOfRig(static_cast<int>(names.size())),
+                                         QString::fromStdString(rig.name));
+  }
+  return names;
+}
+
+}  // namespace
+
+struct QuestionOptions::Parts {
+  Question question = Question::HowLong;
+  QuestionView view;
+  QLabel *savingsLabel, *rigLabel, *kindLabel, *batchesLabel;
+  QComboBox *savings, *rig, *kind;
+  QSpinBox* batches;
+
+  QuestionView chosen() const;
+  void nameRigs(const QStringList& names);
+};
+
+QuestionOptions::QuestionOptions(QWidget* parent)
+    : QWidget(parent), parts_(std::make_unique<Parts>()) {
+  Parts& p = *parts_;
+  auto* row = new QHBoxLayout(this);
+  row->setContentsMargins(0, 0, 0, 0);
+  const auto add = [&](QLabel*& label, QWidget* field) {
+    label = new QLabel(this);
+    label->setBuddy(field);
+    row->addWidget(label);
+    row->addWidget(field);
+  };
+  add(p.kindLabel, p.kind = new QComboBox(this));
+  add(p.savingsLabel, p.savings = new QComboBox(this));
+  add(p.rigLabel, p.rig = new QComboBox(this));
+  add(p.batchesLabel, p.batches = new QSpinBox(this));
+  p.batches->setRange(1, 1000);
+  p.batches->setKeyboardTracking(false);
+  for (QComboBox* box : {p.kind, p.savings, p.rig}) {
+    box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+    connect(box, &QComboBox::activated, this, [this] { Q_EMIT viewChosen(parts_->chosen()); });
+  }
+  connect(p.batches, &QSpinBox::valueChanged, this, &QuestionOptions::yearChosen);
+  row->addStretch(1);
+}
+QuestionOptions::~QuestionOptions() = default;
+
+QuestionView QuestionOptions::Parts::chosen() const {
+  const bool first = kind->currentIndex() == 0;
+  QuestionView changed = view;
+  changed.rig = std::max(0, rig->currentIndex());
+  if (question == Question::WhereHeat) changed.asBars = !first;
+  if (question == Question::WorthJacket) {
+    changed.overThickness = first;
+    changed.savings = savings->currentIndex() == 1;
+  }
+  if (question == Question::WhichElement) changed.asWritten = first;
+  return changed;
+}
+
+void QuestionOptions::Parts::nameRigs(const QStringList& names) {
+  QStringList before;
+  for (int i = 0; i < rig->count(); ++i) before += rig->itemText(i);
+  if (before == names) return;
+  rig->clear();
+  rig->addItems(names);
+}
+
+void QuestionOptions::relabel(Question question) {
+  Parts& p = *parts_;
+  p.rigLabel->setText(QCoreApplication::translate("QuestionPage", "&Rig"));
+  p.batchesLabel->setText(QCoreApplication::translate("QuestionPage", "&Batches a year"));
+  p.savingsLabel->setText(QCoreApplication::translate("QuestionPage", "&Show"));
+  p.kindLabel->setText(question == Question::WhereHeat
+                           ? QCoreApplication::translate("QuestionPage", "&Show")
+                           : QCoreApplication::translate("QuestionPage", "&Against"));
+  const QSignalBlocker quietKind(p.kind);
+  const QSignalBlocker quietSavings(p.savings);
+  p.kind->clear();
+  p.kind->addItems(kindsOf(question));
+  p.savings->clear();
+  p.savings->addItems({QCoreApplication::translate("QuestionPage", "with a jacket and without"),
+                       QCoreApplication::translate("QuestionPage", "what a jacket saves")});
+}
+
+void QuestionOptions::show(Question question, const QuestionView& view,
+                           const rigs::SolutionPtr& solution) {
+  Parts& p = *parts_;
+  p.question = question;
+  p.view = view;
+  const bool kinds = hasKinds(question);
+  // Bars show every rig, but the sentence is still about one.
+  const bool oneRig = question == Question::WhereHeat;
+  const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
+  for (QWidget* widget : {static_cast<QWidget*>(p.kindLabel), static_cast<QWidget*>(p.kind)})
+    widget->setVisible(kinds);
+  for (QWidget* widget : {static_cast<QWidget*>(p.savingsLabel), static_cast<QWidget*>(p.savings)})
+    widget->setVisible(question == Question::WorthJacket);
+  for (QWidget* widget : {static_cast<QWidget*>(p.rigLabel), static_cast<QWidget*>(p.rig)})
+    widget->setVisible(oneRig);
+  for (QWidget* widget : {static_cast<QWidget*>(p.batchesLabel), static_cast<QWidget*>(p.batches)})
+    widget->setVisible(cost);
+  setVisible(kinds || oneRig || cost);
+  const QSignalBlocker quietRig(p.rig);
+  const QSignalBlocker quietKind(p.kind);
+  const QSignalBlocker quietSavings(p.savings);
+  const QSignalBlocker quietBatches(p.batches);
+  p.nameRigs(namesOf(solution));
+  p.rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, p.rig->count() - 1)));
+  p.kind->setCurrentIndex(isFirstKind(question, view) ? 0 : 1);
+  p.savings->setCurrentIndex(view.savings ? 1 : 0);
+  if (solution) p.batches->setValue(qRound(telling::brewsPerYear(solution->plan)));
+}
+
+}  // namespace gui

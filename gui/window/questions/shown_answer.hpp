@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// An answer as text, in one reader's units and language: what the screen, a sheet and a page show.
+#pragma once
+
+#include <QString>
+#include <QStringList>
+#include <QVector>
+#include <string>
+#include <vector>
+
+#include "gui/telling/answer.hpp"
+#include "rigs/answers/solution.hpp"
+
+namespace gui {
+
+struct ShownTable {
+  struct Row {
+    QStringList cells;  // the label first; of a heading nothing else
+    bool isHeading = false;
+
+    bool operator==(const Row&) const = default;
+  };
+  QStringList head;  // above the labels, then of each column
+  QVector<Row> rows;
+
+  bool operator==(const ShownTable&) const = default;
+};
+
+struct ShownNote {
+  QString text;
+  bool isHeading = false;
+
+  bool operator==(const ShownNote&) const = default;
+};
+
+struct ShownAnswer {
+  QString title;
+  QStringList sentences;  // the answer in short
+  std::vector<telling::Picture> pictures;
+  QVector<ShownTable> tables;  // of the rigs, then those with other columns
+  QVector<ShownNote> notes;    // sentences about single rigs, then what a table has no room for
+  QStringList cautions;        // always in sight
+  QStringList furtherCautions;
+
+  QString headline() const;  // all its sentences
+  // What this plan in particular should heed first.
+  QStringList allCautions() const { return furtherCautions + cautions; }
+};
+
+// `rigNames` in the order of the plan.
+ShownAnswer shown(const telling::Answer& answer, const std::vector<std::string>& rigNames,
+                  const rigs::Reader& reader);
+std::vector<std::string> rigNamesOf(const rigs::Solution& solution);
+
+// Notes line by line.
+QStringList asLines(const QVector<ShownNote>& notes);
+
+}  // namespace gui

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// One rig of a plan.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "physics/brewday.hpp"
+#include "rigs/circuits/verdict.hpp"
+#include "rigs/documents/problems.hpp"
+#include "rigs/plans/jacket_text.hpp"
+
+namespace rigs {
+
+// One circuit of a rig and what hangs on it.
+struct CircuitPlan {
+  CircuitDetails details;
+  std::vector<physics::Element> elements;  // as written; Rig has them combined
+  physics::Wiring wiring = physics::Wiring::Parallel;
+  double continuousShare = 1.0;  // of the current, for long use, as stated
+
+  bool operator==(const CircuitPlan&) const = default;
+};
+
+// One column of every answer.
+struct RigPlan {
+  std::string name;
+  physics::Rig rig;               // as planned
+  physics::Rig bare;              // the same without any jacket
+  physics::Rig jacketed;          // with its own jacket, or with the one to compare if it has none
+  bool hasJacket = false;         // as planned
+  bool jacketIsCompared = false;  // `jacketed` differs from `bare`
+  bool hasLid = false;
+  std::string finish;            // of the metal, in words: "brushed"; "emissivity 0.3" as stated
+  JacketText jacket;             // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
+  std::string skin;              // of that jacket's outside, in words: "foil"
+  std::string circuit;           // name in the catalogue; empty if voltage and current were given
+  double continuousShare = 1.0;  // of the first circuit's current, as stated
+  std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
+
+  bool operator==(const RigPlan&) const = default;
+};
+
+// What an element would suffer on a supply above its rating, as a problem without a place: a
+// warning up to kMostOverRated, an error beyond it.
+std::optional<Problem> overVoltage(const physics::Element& element, const physics::Supply& supply);
+
+}  // namespace rigs

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/commands.hpp"
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <stdexcept>
+
+using namespace gui;
+using testing::Contains;
+using testing::ElementsAre;
+using testing::HasSubstr;
+
+namespace {
+
+CommandLine read(const std::vector<const char*>& words, const std::string& language = "en") {
+  return readCommandLine(words, language);
+}
+
+Request requestOf(const std::vector<const char*>& words) {
+  const CommandLine line = read(words);
+  if (const auto* wrong = std::get_if<NotUnderstood>(&line.asked))
+    throw std::logic_error(rigs::inEnglish(wrong->sentences.at(0)));
+  return std::get<Request>(line.asked);
+}
+
+std::vector<std::string> wrongOf(const std::vector<const char*>& words) {
+  const CommandLine line = read(words);
+  std::vector<std::string> all;
+  if (const auto* wrong = std::get_if<NotUnderstood>(&line.asked))
+    for (const rigs::Told& sentence : wrong->sentences) all.push_back(rigs::inEnglish(sentence));
+  return all;
+}
+
+std::optional<Command> helpAbout(const std::vector<const char*>& words) {
+  return std::get<HelpAsked>(read(words).asked).about;
+}
+
+}  // namespace
+
+TEST(CommandLine, UnderstandsACommandWithItsOptions) {
+  const Request request = requestOf({"circuit", "my-plan.json", "--units", "US", "--every-rule",
+                                     "--room", "60 °F", "--width=100", "--csv"});
+  EXPECT_EQ(request.command, Command::Circuit);
+  EXPECT_EQ(request.file, "my-plan.json");
+  EXPECT_EQ(request.units, "US");
+  EXPECT_EQ(request.width, "100");
+  EXPECT_EQ(request.form, Form::Csv);
+  EXPECT_TRUE(request.everyRule);
+  ASSERT_EQ(request.overrides.size(), 1u);
+  EXPECT_EQ(request.overrides[0].option, "--room");
+  EXPECT_EQ(request.overrides[0].text, "60 °F");
+}
+
+TEST(CommandLine, IsAboutTheBundledExampleInSIWithoutMore) {
+  const Request request = requestOf({"answer"});
+  EXPECT_EQ(request.file, "");
+  EXPECT_EQ(request.units, "SI");
+  EXPECT_EQ(request.form, Form::Text);
+}
+
+TEST(CommandLine, TakesTheQuestionBeforeThePlan) {
+  const Request request =
+      requestOf({"picture", "worth-jacket", "p.json", "--over", "power", "--to", "J.SVG"});
+  EXPECT_EQ(request.question, telling::Question::WorthJacket);
+  EXPECT_EQ(request.file, "p.json");
+  EXPECT_EQ(request.to, "J.SVG");
+  EXPECT_FALSE(request.overThickness);
+  EXPECT_EQ(requestOf({"list", "rigs"}).subject, "rigs");
+  EXPECT_EQ(requestOf({"schema"}).subject, "");
+}
+
+TEST(CommandLine, TellsEverythingThatIsWrongAtOnce) {
+  const auto wrong = wrongOf({"answer", "a.json", "b.json", "--colour", "--json", "--csv",
+                              "--every-rule", "--to", "x.svg", "--language", "tlh", "--units"});
+  EXPECT_THAT(
+      wrong, ElementsAre(
+                 "--language: \"tlh\" was given; en or de is accepted.",
+                 "--units needs a value after it. \"heatledger answer --help\" shows its options.",
+                 "\"b.json\" is nothing that \"answer\" knows. \"heatledger answer --help\" shows "
+                 "its options.",
+                 "\"--colour\" is nothing that \"answer\" knows. \"heatledger answer --help\" "
+                 "shows its options.",
+                 "--json and --csv exclude each other.", "--every-rule: only \"circuit\" knows it.",
+                 "--to: only \"picture\" and \"report\" know it."));
+}
+
+TEST(CommandLine, SaysWhatACommandCannotDo) {
+  EXPECT_THAT(wrongOf({"check"}),
+              ElementsAre("\"check\" needs the name of a file, for example \"heatledger check "
+                          "my-plan.json\"."));
+  EXPECT_THAT(wrongOf({"schema", "--csv"}), ElementsAre("--csv: \"schema\" has no table."));
+  EXPECT_THAT(wrongOf({"list", "rigs", "--room", "20 °C"}),
+              ElementsAre("--room: \"list\" is not about a plan."));
+  EXPECT_THAT(wrongOf({"day", "--room", "1 C", "--room", "2 C"}),
+              ElementsAre("--room was given twice."));
+}
+
+TEST(CommandLine, SaysWhatAPictureNeeds) {
+  EXPECT_THAT(
+      wrongOf({"picture", "how-long"}),
+      ElementsAre("\"picture\" needs the name of a file to write, for example \"--to day.svg\"."));
+  EXPECT_THAT(wrongOf({"picture", "how-warm", "--to", "x.svg"}),
+              ElementsAre(HasSubstr("picture: \"how-warm\" was given; how-long, where-heat,")));
+  EXPECT_THAT(wrongOf({"picture", "--to", "x.svg"}),
+              ElementsAre(HasSubstr("picture: nothing was given; how-long,")));
+  EXPECT_THAT(wrongOf({"picture", "how-long", "--to", "x.bmp", "--over", "night", "--json"}),
+              ElementsAre("--json: \"picture\" writes what the ending of --to FILE names.",
+                          "--to: \"x.bmp\" was given; a name that ends in .svg, .png, .csv or "
+                          ".json is accepted.",
+                          "--over: \"night\" was given; thickness or power is accepted."));
+  EXPECT_THAT(wrongOf({"report", "--to", "day.svg"}),
+              ElementsAre("--to: \"day.svg\" was given; a name that ends in .pdf is accepted."));
+}
+
+TEST(CommandLine, KnowsWhatIsNoCommand) {
+  EXPECT_THAT(wrongOf({"brew"}),
+              ElementsAre("\"brew\" is no command. \"heatledger --help\" shows the commands."));
+  EXPECT_THAT(wrongOf({"help", "brew"}), Contains(HasSubstr("\"brew\" is no command.")));
+  EXPECT_THAT(wrongOf({"--colour"}), Contains(HasSubstr("\"--colour\" is no command.")));
+  EXPECT_THAT(wrongOf({"--json"}), Contains(HasSubstr("no command was given.")));
+  EXPECT_THAT(wrongOf({"my plan.json", "--csv"}),
+              ElementsAre("\"my plan.json\" is no command; for a plan, type: heatledger answer my "
+                          "plan.json"));
+}
+
+TEST(CommandLine, FindsTheHelpThatIsMeant) {
+  EXPECT_EQ(helpAbout({}), std::nullopt);
+  EXPECT_EQ(helpAbout({"help"}), std::nullopt);
+  EXPECT_EQ(helpAbout({"--help"}), std::nullopt);
+  EXPECT_EQ(helpAbout({"-h", "day"}), Command::Day);
+  EXPECT_EQ(helpAbout({"help", "day"}), Command::Day);
+  EXPECT_EQ(helpAbout({"day", "--csv", "--json", "--help"}), Command::Day);
+  EXPECT_TRUE(std::holds_alternative<VersionAsked>(read({"--version"}).asked));
+}
+
+TEST(CommandLine, SpeaksTheLanguageThatIsTypedElseThePersons) {
+  EXPECT_EQ(read({"day"}, "de").language, "de");
+  EXPECT_EQ(read({"day", "--language", "en"}, "de").language, "en");
+  EXPECT_EQ(read({"help", "day", "--language", "de"}).language, "de");
+  EXPECT_EQ(read({"day", "--language", "tlh"}, "de").language, "de");
+}
+
+TEST(Verbs, AreFoundByNameAndByCommand) {
+  for (const Verb& verb : verbs()) {
+    EXPECT_EQ(verbCalled(verb.name), &verb);
+    EXPECT_EQ(&verbOf(verb.command), &verb);
+  }
+  EXPECT_EQ(verbCalled("brew"), nullptr);
+}

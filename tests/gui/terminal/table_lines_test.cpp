@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/table_lines.hpp"
+
+#include <gtest/gtest.h>
+#include <rapidcheck/gtest.h>
+
+#include "gui/terminal/text_layout.hpp"
+
+using namespace gui;
+using rigs::Told;
+using telling::Cell;
+using telling::Table;
+
+namespace {
+
+Told word(const std::string& text) { return Told::just(rigs::Verbatim{text}); }
+Cell litres(double n) { return telling::cellOf(physics::litres(n)); }
+
+Table table(std::size_t columns) {
+  Table t;
+  t.name = "test";
+  t.heading(word("Volumes"));
+  telling::Row row{word("before the boil"), {}};
+  for (std::size_t i = 0; i < columns; ++i) {
+    t.columns.push_back(word(std::string(1, static_cast<char>('a' + i))));
+    row.cells.push_back(litres(10.5 + static_cast<double>(i)));
+  }
+  t.rows.push_back(row);
+  return t;
+}
+
+std::vector<std::string> lines(const Table& t, std::size_t width) {
+  return tableLines(t, {}, width);
+}
+
+std::size_t count(const std::vector<std::string>& lines, std::string_view text) {
+  std::size_t n = 0;
+  for (const std::string& line : lines) n += line.find(text) != std::string::npos ? 1 : 0;
+  return n;
+}
+
+}  // namespace
+
+TEST(TableLines, AlignsCellsUnderTheirHeads) {
+  const auto all = lines(table(2), 80);
+  ASSERT_EQ(all.size(), 4u);
+  EXPECT_EQ(all[0].size(), all[3].size());
+  EXPECT_EQ(all[2], "Volumes");
+  EXPECT_EQ(all[3], "  before the boil, L  10.5  11.5");
+}
+
+TEST(TableLines, RepeatsTheLabelsWhenColumnsDoNotFit) {
+  const auto all = lines(table(12), 60);
+  EXPECT_EQ(count(all, "before the boil"), 2u);
+  EXPECT_EQ(count(all, "21.5"), 1u);
+}
+
+TEST(TableLines, LeavesOutRowsThatSayNothingAndTheirHeading) {
+  Table t = table(2);
+  t.heading(word("Hose"));
+  t.rows.push_back({word("lost"), {std::nullopt, std::nullopt}});
+  const auto all = lines(t, 80);
+  EXPECT_EQ(count(all, "Hose"), 0u);
+  EXPECT_EQ(count(all, "lost"), 0u);
+  EXPECT_TRUE(lines(Table{}, 80).empty());
+}
+
+TEST(TableLines, MovesAUnitThatAllRowsShareToTheirHeading) {
+  Table t = table(2);
+  t.rows.push_back({word("after the boil"), {litres(9.5), std::nullopt}});
+  const auto shared = lines(t, 80);
+  EXPECT_EQ(shared[2], "Volumes, L");
+  EXPECT_EQ(shared[3], "  before the boil  10.5  11.5");
+  EXPECT_EQ(shared[4], "  after the boil    9.5     –");
+  t.rows.push_back({word("evaporated"), {telling::cellOf(physics::kilograms(1.0)), std::nullopt}});
+  EXPECT_EQ(lines(t, 80)[2], "Volumes");
+}
+
+TEST(TableLines, SplitsColumnsIntoGroupsOfLikeSize) {
+  // Nine columns of which eight would fit: five and four, not eight and one.
+  const auto all = lines(table(9), 72);
+  EXPECT_TRUE(all[0].ends_with("   e")) << all[0];
+}
+
+TEST(TableLines, FollowTheirReader) {
+  Table t = table(1);
+  t.rows.push_back({word("takes"), {telling::hoursAndMinutes(physics::minutes(125.0))}});
+  EXPECT_EQ(lines(t, 80)[4], "  takes, h:min        2:05");
+  const rigs::Reader us{.units = rigs::UnitSystem::UsCustomary};
+  EXPECT_EQ(tableLines(t, us, 80)[3], "  before the boil, US gal  2.77");
+}
+
+RC_GTEST_PROP(TableLines, StaysWithinAnyWidthAndShowsEveryColumn, ()) {
+  const auto columns = *rc::gen::inRange<std::size_t>(1, 13);
+  const auto width = *rc::gen::inRange<std::size_t>(40, 200);
+  const auto all = lines(table(columns), width);
+  for (const std::string& line : all) RC_ASSERT(displayWidth(line) <= width);
+  for (std::size_t i = 0; i < columns; ++i) {
+    RC_ASSERT(count(all, std::to_string(10 + i) + ".5") == 1u);
+  }
+}
