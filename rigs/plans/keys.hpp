@@ -8,33 +8,12 @@
 #include <string_view>
 #include <vector>
 
+#include "rigs/documents/json_examples.hpp"
+#include "rigs/plans/key_kinds.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 #include "rigs/words/told.hpp"
 
 namespace rigs {
-
-enum class ValueKind {
-  Quantity,     // text with a unit
-  Share,        // a quantity of the kind Fraction; may be a bare number from 0 to 1
-  WordOrShare,  // one of some words, or a share
-  Number,       // without a unit
-  Integer,
-  Text,
-  Word,   // one of some words
-  Clock,  // "09:00"
-  Date,   // "2026-01" or "2026-01-31"
-  Price,  // "0.28 EUR/kWh"
-  Object,
-  List,
-  Anything,  // the program does not look
-};
-
-enum class Need {
-  Optional,
-  Required,  // in the object it belongs to
-  OneOf,     // unless another key stands in its place
-  Paired,    // beside another key that says nothing without it
-};
 
 struct Key {
   std::string place;  // JSON pointer; "*" for the index of a list: "/rigs/*/element/power"
@@ -71,5 +50,9 @@ std::vector<std::string_view> keysOf(std::string_view object);
 
 // "0.5 to 2000 L", "1 g to 500 kg", "0 to 60"; "" where there is no range.
 std::string acceptedText(const Key& key);
+
+// The table's examples, for problems of a plan, and of a rig in a document of its own.
+const Examples& planExamples();
+const Examples& rigExamples();
 
 }  // namespace rigs
