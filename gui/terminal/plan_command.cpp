@@ -6,12 +6,14 @@
 #include <string_view>
 #include <utility>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/telling/case.hpp"
 #include "gui/telling/summary.hpp"
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/answers/answers.hpp"
+#include "rigs/answers/plan_check.hpp"
 #include "rigs/answers/search.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/plans/plan_writer.hpp"

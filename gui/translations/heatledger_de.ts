@@ -2629,6 +2629,230 @@
         <source>current in it, cable included, A</source>
         <translation>Strom darin, mit dem Kabel, A</translation>
     </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2): %3; %4.</source>
+        <translation>%1 (%2): %3; %4.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 (%3)</source>
+        <translation>%1 bei %2 (%3)</translation>
+    </message>
+    <message>
+        <source>%1 at %2 as codes count, %3 through the cable, %4 on average over the day.</source>
+        <translation>%1 bei %2, wie Normen zählen, %3 durch das Kabel, %4 im Mittel über den Tag.</translation>
+    </message>
+    <message>
+        <source>%1 at %2, %3 on average over the day.</source>
+        <translation>%1 bei %2, %3 im Mittel über den Tag.</translation>
+    </message>
+    <message>
+        <source>%1 to %2, %3 to %4.</source>
+        <translation>%1 bis %2, %3 bis %4.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 at most, an element of %3 at %4; %5 reach the vessel, %6.</source>
+        <translation>%1: höchstens %2, ein Heizelement von %3 bei %4; %5 kommen im Gefäß an, %6.</translation>
+    </message>
+    <message>
+        <source>And %1 rules that fit: %2.</source>
+        <translation>Und %1 Regeln, die eingehalten sind: %2.</translation>
+    </message>
+    <message>
+        <source>And 1 rule that fits: %1.</source>
+        <translation>Und 1 Regel, die eingehalten ist: %1.</translation>
+    </message>
+    <message>
+        <source>Cannot say: the plan names no region and no catalogue circuit, so no rules apply. Write &quot;region&quot; into the plan&apos;s &quot;place&quot;.</source>
+        <translation>Unbekannt: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, also gilt keine Regel. Schreiben Sie &quot;region&quot; in &quot;place&quot; des Plans.</translation>
+    </message>
+    <message>
+        <source>First circuit: %1</source>
+        <translation>Erster Stromkreis: %1</translation>
+    </message>
+    <message>
+        <source>From mash to boil with it</source>
+        <translation>Von der Maische zum Kochen damit</translation>
+    </message>
+    <message>
+        <source>Largest element under each reading</source>
+        <translation>Größtes Heizelement nach jeder Lesart</translation>
+    </message>
+    <message>
+        <source>On the first circuit, the second as planned:</source>
+        <translation>Auf dem ersten Stromkreis, der zweite wie geplant:</translation>
+    </message>
+    <message>
+        <source>Rules that are kept are named only; &quot;heatledger circuit --every-rule&quot; shows them with their arithmetic, clauses and all voltage ranges.</source>
+        <translation>Eingehaltene Regeln sind nur genannt; &quot;heatledger circuit --every-rule&quot; zeigt sie mit Rechnung, Fundstelle und allen Spannungsbereichen.</translation>
+    </message>
+    <message>
+        <source>Second circuit: %1</source>
+        <translation>Zweiter Stromkreis: %1</translation>
+    </message>
+    <message>
+        <source>The cable adds %1 to heating to the boil.</source>
+        <translation>Das Kabel verlängert das Aufheizen zum Kochen um %1.</translation>
+    </message>
+    <message>
+        <source>The rig&apos;s own power over its two circuits: %1.</source>
+        <translation>Die eigene Leistung auf den beiden Stromkreisen: %1.</translation>
+    </message>
+    <message>
+        <source>The rig&apos;s own power over two such circuits: %1.</source>
+        <translation>Die eigene Leistung auf zwei solchen Stromkreisen: %1.</translation>
+    </message>
+    <message>
+        <source>The whole day with it</source>
+        <translation>Der ganze Tag damit</translation>
+    </message>
+    <message>
+        <source>The whole day with one on each of two such circuits</source>
+        <translation>Der ganze Tag mit je einem auf zwei solchen Stromkreisen</translation>
+    </message>
+    <message>
+        <source>Two circuits: first: %1; second: %2.</source>
+        <translation>Zwei Stromkreise: erster: %1; zweiter: %2.</translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation>Urteil</translation>
+    </message>
+    <message>
+        <source>What is the shortest day within the current?</source>
+        <translation>Welcher ist der kürzeste Tag mit diesem Strom?</translation>
+    </message>
+    <message>
+        <source>What the rig has stays within.</source>
+        <translation>Was vorhanden ist, bleibt darin.</translation>
+    </message>
+    <message>
+        <source>What would each reading allow, and how long is the day then?</source>
+        <translation>Was ließe jede Lesart zu, und wie lang ist der Tag dann?</translation>
+    </message>
+    <message>
+        <source>added to heating to the boil by the cable</source>
+        <translation>durch das Kabel länger bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>all codes together</source>
+        <translation>alle Normen zusammen</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Stromkreis</translation>
+    </message>
+    <message>
+        <source>current in it, as codes count</source>
+        <translation>Strom darin, wie Normen zählen</translation>
+    </message>
+    <message>
+        <source>current in it, cable included</source>
+        <translation>Strom darin, mit dem Kabel</translation>
+    </message>
+    <message>
+        <source>current, as codes count</source>
+        <translation>Strom, wie Normen zählen</translation>
+    </message>
+    <message>
+        <source>current, cable included</source>
+        <translation>Strom, mit dem Kabel</translation>
+    </message>
+    <message>
+        <source>does not boil; the day takes %1</source>
+        <translation>kocht nicht; der Tag dauert %1</translation>
+    </message>
+    <message>
+        <source>element cold</source>
+        <translation>Heizelement kalt</translation>
+    </message>
+    <message>
+        <source>element enabled</source>
+        <translation>Heizelement bereit</translation>
+    </message>
+    <message>
+        <source>element hot</source>
+        <translation>Heizelement heiß</translation>
+    </message>
+    <message>
+        <source>lost in the cable</source>
+        <translation>im Kabel verloren</translation>
+    </message>
+    <message>
+        <source>mash to boil in %1; the day takes %2</source>
+        <translation>von der Maische zum Kochen in %1; der Tag dauert %2</translation>
+    </message>
+    <message>
+        <source>mean over the day</source>
+        <translation>Mittel über den Tag</translation>
+    </message>
+    <message>
+        <source>on the first</source>
+        <translation>auf dem ersten</translation>
+    </message>
+    <message>
+        <source>on the second</source>
+        <translation>auf dem zweiten</translation>
+    </message>
+    <message>
+        <source>one element of %1 at %2</source>
+        <translation>ein Heizelement von %1 bei %2</translation>
+    </message>
+    <message>
+        <source>reaches the vessel</source>
+        <translation>kommt im Gefäß an</translation>
+    </message>
+    <message>
+        <source>second circuit</source>
+        <translation>zweiter Stromkreis</translation>
+    </message>
+    <message>
+        <source>share of the day with current</source>
+        <translation>Anteil des Tages mit Strom</translation>
+    </message>
+    <message>
+        <source>supply</source>
+        <translation>Spannung</translation>
+    </message>
+    <message>
+        <source>two elements of %1 at %2 on its two circuits</source>
+        <translation>zwei Heizelemente von %1 bei %2 auf den beiden Stromkreisen</translation>
+    </message>
+    <message>
+        <source>two elements of %1 at %2 on two such circuits</source>
+        <translation>zwei Heizelemente von %1 bei %2 auf zwei solchen Stromkreisen</translation>
+    </message>
+    <message>
+        <source>two elements, %1 at %2 and %3 at %4, on its two circuits</source>
+        <translation>zwei Heizelemente, %1 bei %2 und %3 bei %4, auf den beiden Stromkreisen</translation>
+    </message>
+    <message>
+        <source>two elements, %1 at %2 and %3 at %4, on two such circuits</source>
+        <translation>zwei Heizelemente, %1 bei %2 und %3 bei %4, auf zwei solchen Stromkreisen</translation>
+    </message>
+    <message>
+        <source>voltage drop</source>
+        <translation>Spannungsfall</translation>
+    </message>
+    <message>
+        <source>· %1</source>
+        <translation>· %1</translation>
+    </message>
+    <message>
+        <source>· %1 [%2]</source>
+        <translation>· %1 [%2]</translation>
+    </message>
 </context>
 <context>
     <name>Goal</name>
@@ -4310,6 +4534,218 @@
         <source>Who says so, and for which year.</source>
         <translation>Wer das sagt, und für welches Jahr.</translation>
     </message>
+    <message>
+        <source>For readers; the program does not look at it.</source>
+        <translation>Für Leser; das Programm sieht es nicht an.</translation>
+    </message>
+    <message>
+        <source>What this document is, and of which version.</source>
+        <translation>Was dieses Dokument ist und von welcher Version.</translation>
+    </message>
+    <message>
+        <source>What is brewed.</source>
+        <translation>Was gebraut wird.</translation>
+    </message>
+    <message>
+        <source>Where it is brewed.</source>
+        <translation>Wo gebraut wird.</translation>
+    </message>
+    <message>
+        <source>What energy costs. Left out: no money in the answers.</source>
+        <translation>Was Energie kostet. Ohne Angabe kommt in den Antworten kein Geld vor.</translation>
+    </message>
+    <message>
+        <source>A jacket for rigs that have none.</source>
+        <translation>Ein Mantel für Anlagen, die keinen haben.</translation>
+    </message>
+    <message>
+        <source>What the sizing questions aim at.</source>
+        <translation>Worauf die Fragen nach der Größe zielen.</translation>
+    </message>
+    <message>
+        <source>What is compared: 2 to 12 rigs, side by side.</source>
+        <translation>Was verglichen wird: 2 bis 12 Anlagen nebeneinander.</translation>
+    </message>
+    <message>
+        <source>Which kind of document this is.</source>
+        <translation>Welche Art von Dokument dies ist.</translation>
+    </message>
+    <message>
+        <source>Version of the format.</source>
+        <translation>Version des Formats.</translation>
+    </message>
+    <message>
+        <source>The grain that is mashed. Left out: no mash, straight to the boil.</source>
+        <translation>Das Malz, das gemaischt wird. Ohne Angabe: keine Maische, gleich zum Kochen.</translation>
+    </message>
+    <message>
+        <source>Rests held by a controller, or a mash left alone. Grain needs it.</source>
+        <translation>Rasten, die ein Regler hält, oder eine Maische, die allein bleibt. Malz braucht sie.</translation>
+    </message>
+    <message>
+        <source>Temperatures held by a controller, 1 to 12 in their order.</source>
+        <translation>Temperaturen, die ein Regler hält, 1 bis 12 in ihrer Reihenfolge.</translation>
+    </message>
+    <message>
+        <source>A mash left alone with the element off: the temperature it starts from, and how long.</source>
+        <translation>Eine Maische, die mit ausgeschaltetem Heizelement allein bleibt: die Temperatur am Anfang und wie lange.</translation>
+    </message>
+    <message>
+        <source>From panel to element, one way, 0.1 to 200 m. Left empty: no loss in the cable.</source>
+        <translation>Vom Verteiler bis zum Heizelement, einfach, 0,1 bis 200 m. Leer: kein Verlust im Kabel.</translation>
+    </message>
+    <message>
+        <source>Conductors in it that carry current, 2 to 40.</source>
+        <translation>Leiter darin, die Strom führen, 2 bis 40.</translation>
+    </message>
+    <message>
+        <source>From panel to element, one way, 0.1 to 200 m.</source>
+        <translation>Vom Verteiler zum Heizelement, einfacher Weg, 0,1 bis 200 m.</translation>
+    </message>
+    <message>
+        <source>A file beside the plan with rules of your own, in place of bundled ones.</source>
+        <translation>Eine Datei neben dem Plan mit eigenen Regeln anstelle der mitgelieferten.</translation>
+    </message>
+    <message>
+        <source>The room&apos;s size and airflow, for its humidity.</source>
+        <translation>Größe und Luftstrom des Raums, für seine Feuchte.</translation>
+    </message>
+    <message>
+        <source>One of its own for every rig.</source>
+        <translation>Ein eigener für jede Anlage.</translation>
+    </message>
+    <message>
+        <source>A rig of the catalogue, or a file beside the plan that ends in .json: what is not stated here is as there.</source>
+        <translation>Eine Anlage des Katalogs oder eine Datei neben dem Plan, die auf .json endet: Was hier nicht angegeben ist, gilt wie dort.</translation>
+    </message>
+    <message>
+        <source>One line, for readers.</source>
+        <translation>Eine Zeile, für Leser.</translation>
+    </message>
+    <message>
+        <source>Where the numbers are from, for readers.</source>
+        <translation>Woher die Zahlen stammen, für Leser.</translation>
+    </message>
+    <message>
+        <source>Of a rig in a file of its own.</source>
+        <translation>Einer Anlage in einer eigenen Datei.</translation>
+    </message>
+    <message>
+        <source>The kettle.</source>
+        <translation>Der Kessel.</translation>
+    </message>
+    <message>
+        <source>The heater.</source>
+        <translation>Das Heizelement.</translation>
+    </message>
+    <message>
+        <source>Two to six heaters in place of one.</source>
+        <translation>Zwei bis sechs Heizelemente anstelle von einem.</translation>
+    </message>
+    <message>
+        <source>The circuit.</source>
+        <translation>Der Stromkreis.</translation>
+    </message>
+    <message>
+        <source>From the panel to the element.</source>
+        <translation>Vom Verteiler zum Heizelement.</translation>
+    </message>
+    <message>
+        <source>The circuit of the second element, where there are two.</source>
+        <translation>Der Stromkreis des zweiten Heizelements, wo es zwei gibt.</translation>
+    </message>
+    <message>
+        <source>The cable of the second circuit.</source>
+        <translation>Das Kabel des zweiten Stromkreises.</translation>
+    </message>
+    <message>
+        <source>A pump on the first circuit.</source>
+        <translation>Eine Pumpe am ersten Stromkreis.</translation>
+    </message>
+    <message>
+        <source>The lid. Left out: open all day.</source>
+        <translation>Der Deckel. Ohne Angabe: den ganzen Tag offen.</translation>
+    </message>
+    <message>
+        <source>Insulation that the kettle wears.</source>
+        <translation>Dämmung, die der Kessel trägt.</translation>
+    </message>
+    <message>
+        <source>A hose outside, used while the mash is held.</source>
+        <translation>Ein Schlauch außen, durch den beim Maischen umgewälzt wird.</translation>
+    </message>
+    <message>
+        <source>Share of the mouth that is open, stage by stage.</source>
+        <translation>Anteil der Öffnung, der offen ist, Schritt für Schritt.</translation>
+    </message>
+    <message>
+        <source>What the shut lid lets out all round, 0 to 20 % of the mouth; 0 % for a lid that fits.</source>
+        <translation>Was der geschlossene Deckel ringsum hinauslässt, 0 bis 20 % der Öffnung; 0 % bei einem Deckel, der dicht anliegt.</translation>
+    </message>
+    <message>
+        <source>Layers around the side, from the metal outwards.</source>
+        <translation>Schichten um die Wand, vom Metall nach außen.</translation>
+    </message>
+    <message>
+        <source>Layers below the base, from the metal outwards.</source>
+        <translation>Schichten unter dem Boden, vom Metall nach außen.</translation>
+    </message>
+    <message>
+        <source>Layers on the lid, from the metal outwards.</source>
+        <translation>Schichten auf dem Deckel, vom Metall nach außen.</translation>
+    </message>
+    <message>
+        <source>Layers around the hose.</source>
+        <translation>Schichten um den Schlauch.</translation>
+    </message>
+    <message>
+        <source>A bundled tariff by its name, in place of prices.</source>
+        <translation>Ein mitgelieferter Tarif mit seinem Namen, anstelle von Preisen.</translation>
+    </message>
+    <message>
+        <source>Where the prices are from.</source>
+        <translation>Woher die Preise stammen.</translation>
+    </message>
+    <message>
+        <source>How sure the prices are.</source>
+        <translation>Wie sicher die Preise sind.</translation>
+    </message>
+    <message>
+        <source>Where the tariff is in force.</source>
+        <translation>Wo der Tarif gilt.</translation>
+    </message>
+    <message>
+        <source>What the prices are and what is not in them.</source>
+        <translation>Was die Preise sind und was nicht darin ist.</translation>
+    </message>
+    <message>
+        <source>Of a tariff in a document of its own.</source>
+        <translation>Eines Tarifs in einem eigenen Dokument.</translation>
+    </message>
+    <message>
+        <source>The day in pieces, each with its price.</source>
+        <translation>Der Tag in Stücken, jedes mit seinem Preis.</translation>
+    </message>
+    <message>
+        <source>The same for Saturday and Sunday; as on weekdays if not stated.</source>
+        <translation>Dasselbe für Samstag und Sonntag; wie an Werktagen, wenn nicht angegeben.</translation>
+    </message>
+    <message>
+        <source>Clock time at which this price begins.</source>
+        <translation>Uhrzeit, zu der dieser Preis beginnt.</translation>
+    </message>
+    <message>
+        <source>Clock time at which it ends.</source>
+        <translation>Uhrzeit, zu der er endet.</translation>
+    </message>
+    <message>
+        <source>Number, currency and /kWh.</source>
+        <translation>Zahl, Währung und /kWh.</translation>
+    </message>
+    <message>
+        <source>Where the price ends, of the month&apos;s use; the last has no end.</source>
+        <translation>Wo der Preis endet, nach dem Monatsverbrauch; die letzte Stufe hat kein Ende.</translation>
+    </message>
 </context>
 <context>
     <name>Problem</name>
@@ -5665,6 +6101,18 @@
         <source>Remote I/O error</source>
         <translation>Fehler beim Lesen oder Schreiben auf dem Server</translation>
     </message>
+    <message>
+        <source>a mash at %1 is not possible: water boils at %2 here, and a mash must stay %3 below</source>
+        <translation>eine Maische bei %1 ist nicht möglich: Wasser kocht hier bei %2, und eine Maische muss %3 darunter bleiben</translation>
+    </message>
+    <message>
+        <source>from %1 is accepted, usual are %2 to %3</source>
+        <translation>zulässig ist ab %1, üblich sind %2 bis %3</translation>
+    </message>
+    <message>
+        <source>usual are %1 to %2</source>
+        <translation>üblich sind %1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -6688,6 +7136,18 @@
     <message>
         <source>your own copy of it, to edit</source>
         <translation>Ihre eigene Kopie davon, zum Bearbeiten</translation>
+    </message>
+    <message>
+        <source>%1 was given; %2 to %3 is accepted, for example %4</source>
+        <translation>%1 wurde angegeben; möglich ist %2 bis %3, zum Beispiel %4</translation>
+    </message>
+    <message>
+        <source>%1 was given; one of %2 is accepted, for example &quot;Canada&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist eines von %2, zum Beispiel &quot;Canada&quot;</translation>
+    </message>
+    <message>
+        <source>no font is installed to draw with; fonts-dejavu-core has one</source>
+        <translation>es ist keine Schrift zum Zeichnen installiert; fonts-dejavu-core enthält eine</translation>
     </message>
 </context>
 <context>

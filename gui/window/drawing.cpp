@@ -55,10 +55,8 @@ QString planNameOf(const telling::Drawing& drawing, const rigs::Reader& reader) 
 void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader) {
   const Canvas canvas;
   if (QFontDatabase::families().isEmpty())
-    throw rigs::FileError(
-        rigs::tell(rigs::Told(TOLD("Terminal",
-                                   "no font is installed to draw with; fonts-dejavu-core has one")),
-                   reader));
+    throw rigs::FileError(rigs::Told(
+        TOLD("Terminal", "no font is installed to draw with; fonts-dejavu-core has one")));
   speak(QString::fromStdString(std::string(reader.language->code())));
   const rigs::SolutionPtr solution = solveAtOnce(plan);
   if (drawing.question) {

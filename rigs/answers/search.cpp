@@ -7,6 +7,7 @@
 #include <tuple>
 #include <utility>
 
+#include "rigs/answers/plan_check.hpp"
 #include "rigs/answers/pool.hpp"
 
 namespace rigs {

@@ -2,9 +2,12 @@
 // Who may know whom, and the other rules a reviewer would otherwise have to remember.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <map>
 #include <regex>
+#include <set>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -47,13 +50,23 @@ bool startsWith(const std::string& text, const std::string& beginning) {
   return text.rfind(beginning, 0) == 0;
 }
 
+// "rigs/words/told" of rigs/words/told.cpp.
+std::string stem(const File& file) { return (file.path.parent_path() / file.path.stem()).string(); }
+
+std::vector<File> sources() {
+  std::vector<File> all;
+  for (const std::string folder : {"physics", "rigs", "gui"})
+    for (File& file : filesBelow(folder)) all.push_back(std::move(file));
+  return all;
+}
+
 TEST(Layering, PhysicsKnowsBoostAndTheStandardLibraryOnly) {
   const auto files = filesBelow("physics");
   ASSERT_GT(files.size(), 20u);
   for (const File& file : files) {
     for (const std::string& include : includesOf(file)) {
-      const bool standard = include.find('/') == std::string::npos &&
-                            include.find('.') == std::string::npos;
+      const bool standard =
+          include.find('/') == std::string::npos && include.find('.') == std::string::npos;
       EXPECT_TRUE(standard || startsWith(include, "boost/") || startsWith(include, "physics/"))
           << file.path << " includes " << include;
       EXPECT_FALSE(include == "iostream" || include == "fstream" || include == "chrono" ||
@@ -109,6 +122,112 @@ TEST(Layering, NobodyButUnitsAsksAQuantityForItsBareValue) {
           << file.path << ":" << i + 1 << ": " << file.lines[i];
     }
   }
+}
+
+// --- Rooms: which folder may know which, and no circle of modules.
+
+// From the ground up: a room knows itself and those before it.
+const std::vector<std::string> kRooms{"quantities", "words",   "documents", "circuits",
+                                      "plans",      "answers", "results"};
+
+std::string roomOf(const std::string& path, const std::string& top) {
+  if (!startsWith(path, top + "/")) return {};
+  const std::string rest = path.substr(top.size() + 1);
+  const std::size_t slash = rest.find('/');
+  return slash == std::string::npos ? std::string() : rest.substr(0, slash);
+}
+
+TEST(Rooms, OfRigsKnowOnlyThoseBelow) {
+  const auto floorOf = [](const std::string& room) {
+    return std::find(kRooms.begin(), kRooms.end(), room) - kRooms.begin();
+  };
+  const auto files = filesBelow("rigs");
+  ASSERT_GT(files.size(), 70u);
+  for (const File& file : files) {
+    const std::string room = roomOf(file.path.string(), "rigs");
+    ASSERT_LT(floorOf(room), static_cast<std::ptrdiff_t>(kRooms.size())) << file.path;
+    for (const std::string& include : includesOf(file)) {
+      const std::string other = roomOf(include, "rigs");
+      EXPECT_TRUE(other.empty() || floorOf(other) <= floorOf(room))
+          << file.path << " includes " << include;
+    }
+  }
+}
+
+TEST(Rooms, OfGuiKnowTellingAndNotEachOther) {
+  std::size_t told = 0;
+  for (const File& file : filesBelow("gui")) {
+    const std::string room = roomOf(file.path.string(), "gui");
+    ASSERT_TRUE(room == "telling" || room == "terminal" || room == "window") << file.path;
+    told += room == "telling" ? 1 : 0;
+    for (const std::string& include : includesOf(file)) {
+      const std::string other = roomOf(include, "gui");
+      EXPECT_TRUE(other.empty() || other == room || other == "telling")
+          << file.path << " includes " << include;
+      if (room == "window") continue;
+      const bool qt = startsWith(include, "Q") && include.find('.') == std::string::npos;
+      EXPECT_FALSE(qt) << file.path << " includes " << include;
+      if (room == "telling")
+        EXPECT_FALSE(startsWith(include, "fmt/") || startsWith(include, "CLI/"))
+            << file.path << " includes " << include;
+    }
+  }
+  EXPECT_GT(told, 10u);
+}
+
+// A module is a header with the source of its name, and the sources named after it as its parts:
+// chart_layout.hpp, chart_layout.cpp, chart_layout_labels.cpp.
+std::map<std::string, std::string> modulesOf(const std::vector<File>& files) {
+  std::set<std::string> headers;
+  for (const File& file : files)
+    if (file.path.extension() == ".hpp") headers.insert(stem(file));
+  std::map<std::string, std::string> modules;
+  for (const File& file : files) {
+    std::string module = stem(file);
+    while (!headers.contains(module) && module.find('_', module.rfind('/')) != std::string::npos)
+      module = module.substr(0, module.rfind('_'));
+    modules[file.path.string()] = headers.contains(module) ? module : std::string();
+  }
+  return modules;
+}
+
+TEST(Modules, HaveAHeaderOfTheirOwnName) {
+  // Programs have none: nobody calls them.
+  const std::set<std::string> programs{"gui/terminal/main.cpp", "gui/window/desktop_main.cpp"};
+  const auto files = sources();
+  for (const auto& [path, module] : modulesOf(files))
+    EXPECT_TRUE(!module.empty() || programs.contains(path)) << path;
+}
+
+TEST(Modules, FormNoCircle) {
+  const auto files = sources();
+  const auto modules = modulesOf(files);
+  std::map<std::string, std::set<std::string>> uses;
+  for (const File& file : files) {
+    const std::string& from = modules.at(file.path.string());
+    for (const std::string& include : includesOf(file)) {
+      const auto to = modules.find(include);
+      if (!from.empty() && to != modules.end() && to->second != from) uses[from].insert(to->second);
+    }
+  }
+  ASSERT_GT(uses.size(), 100u);
+  const auto reaches = [&](const std::string& from, const std::string& to) {
+    std::set<std::string> seen{from};
+    std::vector<std::string> open{from};
+    while (!open.empty()) {
+      const std::string at = open.back();
+      open.pop_back();
+      if (at == to) return true;
+      const auto others = uses.find(at);
+      if (others == uses.end()) continue;
+      for (const std::string& next : others->second)
+        if (seen.insert(next).second) open.push_back(next);
+    }
+    return false;
+  };
+  for (const auto& [module, others] : uses)
+    for (const std::string& other : others)
+      EXPECT_FALSE(reaches(other, module)) << module << " -> " << other << " is on a circle";
 }
 
 TEST(HouseRules, EveryFileNamesItsLicence) {

@@ -257,7 +257,7 @@ TEST(CircuitCarries, LeavesOutReadingsThatAreNotThereYet) {
     rig.circuit.addedByCable.reset();
   }
   const Answer answer = circuitCarries(caseOf(solution));
-  EXPECT_FALSE(holds(spoken(answer), "reading"));
+  EXPECT_FALSE(holds(spoken(answer), "What would each reading allow"));
   EXPECT_EQ(test_support::rowOf(answer, "", "on the first"), nullptr);
   EXPECT_EQ(test_support::cell(answer, "Load", "supply", 0), "120");
 }

@@ -21,7 +21,9 @@ inline rigs::Solution solved(const std::vector<std::pair<std::string, std::strin
   for (const auto& [pointer, value] : edits) document = rigs::withValue(document, pointer, value);
   rigs::Problems problems;
   const auto plan = rigs::readPlan(document, ".", problems);
-  if (!plan) throw std::logic_error("the edited demo has errors: " + problems.front().message);
+  if (!plan)
+    throw std::logic_error("the edited demo has errors: " +
+                           rigs::inEnglish(problems.front().message));
   return {.plan = *plan,
           .answers = rigs::answer(*plan, rigs::Depth::DayAndJacket, true),
           .sweeps = {},

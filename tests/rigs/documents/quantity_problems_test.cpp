@@ -30,7 +30,7 @@ TEST(QuantityProblem, SaysWhatIsAcceptedWhereNothingElseIsAdvised) {
   EXPECT_EQ(refusal("1/0 m"),
             R"("1/0 m" has a fraction without a value; 1 m to 5000 m is accepted, e.g. "120 m")");
   EXPECT_EQ(refusal("1/0 m", UnitSystem::UsCustomary),
-            R"("1/0 m" has a fraction without a value; 3.281 ft to 16400 ft is accepted, )"
+            R"("1/0 m" has a fraction without a value; 3.281 ft to 16404 ft is accepted, )"
             R"(e.g. "120 m")");
   EXPECT_EQ(refusal("1e308 km"), R"("1e308 km" is too large or too small a number; )"
                                  R"(0.001 km to 5 km is accepted, e.g. "120 m")");

@@ -168,9 +168,9 @@ TEST(CiteText, NamesAClauseOnceAndWhoReadIt) {
                                 .status = Status::Memory,
                                 .note = ""})),
             "IEC 60335-1, quoted; from memory, check");
-  EXPECT_EQ(
-      citeText({.clause = "Table 2", .source = "own", .status = Status::Computed, .note = ""}),
-      "Table 2; own; computed");
+  EXPECT_EQ(inEnglish(citeText(
+                {.clause = "Table 2", .source = "own", .status = Status::Computed, .note = ""})),
+            "Table 2; own; computed");
 }
 
 // A verdict by rules of our own; nothing but its region, code and edition is looked at.
