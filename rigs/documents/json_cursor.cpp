@@ -70,9 +70,8 @@ std::size_t characters(std::string_view text) {
   }));
 }
 
-Told neededText(std::string_view key) {
-  return withExample(Told(TOLD("Problem", "text in quotation marks is needed")),
-                     inQuotes(textExample(key)));
+Told neededText(const std::string& example) {
+  return withExample(Told(TOLD("Problem", "text in quotation marks is needed")), inQuotes(example));
 }
 
 // Of what a person wrote.
@@ -80,18 +79,19 @@ Told withQuoted(Told told, const std::string& text) {
   return withExample(std::move(told), Verbatim{quotedText(text)});
 }
 
-// Where the key has an example.
+// Where there is one.
 Told withJson(Told told, std::string_view example) {
   return example.empty() ? told : withExample(std::move(told), Verbatim{std::string(example)});
 }
 
-Told neededObject(std::string_view key) {
-  Told told = withJson(Told(TOLD("Problem", "an object is needed")), objectExample(key));
-  return mayBeNone(key) ? Told(TOLD("Problem", "%1, or \"none\""), std::move(told)) : told;
+Told neededObject(const std::optional<Example>& example) {
+  Told told = withJson(Told(TOLD("Problem", "an object is needed")), example ? example->text : "");
+  return example && example->orNone ? Told(TOLD("Problem", "%1, or \"none\""), std::move(told))
+                                    : told;
 }
 
-Told neededList(std::string_view key) {
-  return withJson(Told(TOLD("Problem", "a list is needed")), listExample(key));
+Told neededList(std::string_view example) {
+  return withJson(Told(TOLD("Problem", "a list is needed")), example);
 }
 
 Range<double> inNumbers(const Range<int>& range) {
@@ -158,8 +158,29 @@ std::string_view nearestWord(std::string_view written, const std::vector<std::st
   return nearest;
 }
 
-JsonCursor::JsonCursor(const Json& node, Problems& problems, std::string where)
-    : node_(&node), problems_(&problems), where_(std::move(where)) {}
+JsonCursor::JsonCursor(const Json& node, Problems& problems, std::string where,
+                       const Examples* examples)
+    : node_(&node), problems_(&problems), where_(std::move(where)), examples_(examples) {}
+
+JsonCursor JsonCursor::at(const Json& node, std::string where) const {
+  return JsonCursor(node, *problems_, std::move(where), examples_);
+}
+
+std::optional<Example> JsonCursor::exampleAt(const std::string& place) const {
+  return examples_ ? examples_->at(place) : std::nullopt;
+}
+std::string JsonCursor::textAt(const std::string& place, std::string_view key) const {
+  const auto own = exampleAt(place);
+  return std::string(own ? own->text : textExample(key));
+}
+std::string JsonCursor::listAt(const std::string& place, std::string_view key) const {
+  const auto own = exampleAt(place);
+  return std::string(own ? own->text : listExample(key));
+}
+Verbatim JsonCursor::numberAt(const std::string& place, const Range<double>& range) const {
+  const auto own = exampleAt(place);
+  return own ? Verbatim{std::string(own->text)} : numberExample(range);
+}
 
 std::string JsonCursor::pointerTo(std::string_view key) const {
   return where_ + '/' + escaped(key);
@@ -192,7 +213,7 @@ std::optional<JsonCursor> JsonCursor::given(std::string_view key) const {
   if (!node_->is_object()) return std::nullopt;
   const auto at = node_->find(key);
   if (at == node_->end()) return std::nullopt;
-  return JsonCursor(*at, *problems_, pointerTo(key));
+  return this->at(*at, pointerTo(key));
 }
 
 std::optional<JsonCursor> JsonCursor::required(std::string_view key, Told needed) const {
@@ -206,7 +227,8 @@ std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key, Qua
   auto child = given(key);
   if (!child)
     error(key, missing(key, withExample(Told(TOLD("Problem", "%1 is needed"), kindName(kind)),
-                                        inQuotes(quantityExample(key, kind, min, max)))));
+                                        inQuotes(quantityExample(exampleAt(pointerTo(key)), key,
+                                                                 kind, min, max)))));
   return child;
 }
 
@@ -224,7 +246,7 @@ std::vector<std::string> JsonCursor::keys() const {
 }
 
 std::optional<JsonCursor> JsonCursor::object(std::string_view key) const {
-  const auto child = required(key, neededObject(key));
+  const auto child = required(key, neededObject(exampleAt(pointerTo(key))));
   return child ? child->asObject() : std::nullopt;
 }
 std::optional<JsonCursor> JsonCursor::objectIfGiven(std::string_view key) const {
@@ -233,13 +255,13 @@ std::optional<JsonCursor> JsonCursor::objectIfGiven(std::string_view key) const 
 }
 std::optional<JsonCursor> JsonCursor::asObject() const {
   if (node_->is_object()) return *this;
-  wrongType(neededObject(this->key()));
+  wrongType(neededObject(exampleAt(where_)));
   return std::nullopt;
 }
 
 std::optional<std::vector<JsonCursor>> JsonCursor::elements(CountRange count) const {
   if (!node_->is_array()) {
-    wrongType(neededList(key()));
+    wrongType(neededList(listAt(where_, key())));
     return std::nullopt;
   }
   if (node_->size() < count.min || node_->size() > count.max) {
@@ -249,18 +271,18 @@ std::optional<std::vector<JsonCursor>> JsonCursor::elements(CountRange count) co
     const Told accepted(TOLD("Problem", "%1 to %2"), Count{static_cast<long long>(count.min)},
                         Count{static_cast<long long>(count.max)});
     error(withJson(advised(std::move(has), Told(TOLD("Problem", "%1 are accepted"), accepted)),
-                   listExample(key())));
+                   listAt(where_, key())));
     return std::nullopt;
   }
   std::vector<JsonCursor> result;
   for (std::size_t i = 0; i < node_->size(); ++i)
-    result.emplace_back((*node_)[i], *problems_, where_ + '/' + std::to_string(i));
+    result.push_back(at((*node_)[i], where_ + '/' + std::to_string(i)));
   return result;
 }
 
 std::optional<std::vector<JsonCursor>> JsonCursor::array(std::string_view key,
                                                          CountRange count) const {
-  const auto child = required(key, neededList(key));
+  const auto child = required(key, neededList(listAt(pointerTo(key), key)));
   return child ? child->elements(count) : std::nullopt;
 }
 std::vector<JsonCursor> JsonCursor::arrayIfGiven(std::string_view key, CountRange count) const {
@@ -284,7 +306,8 @@ std::vector<JsonCursor> JsonCursor::objectsIfGiven(std::string_view key, CountRa
 }
 
 std::optional<double> JsonCursor::quantityNumber(QuantityKind kind, double min, double max) const {
-  const AcceptedQuantity accepted{kind, min, max, quantityExample(key(), kind, min, max)};
+  const AcceptedQuantity accepted{kind, min, max,
+                                  quantityExample(exampleAt(where_), key(), kind, min, max)};
   if (!node_->is_string() && !node_->is_number()) {
     wrongType(withExample(Told(TOLD("Problem", "%1 as text is needed"), kindName(kind)),
                           inQuotes(accepted.example)));
@@ -302,7 +325,7 @@ std::optional<double> JsonCursor::quantityNumber(QuantityKind kind, double min, 
 }
 
 std::optional<std::string> JsonCursor::text(std::string_view key, std::size_t longest) const {
-  const auto child = required(key, neededText(key));
+  const auto child = required(key, neededText(textAt(pointerTo(key), key)));
   return child ? child->asText(longest) : std::nullopt;
 }
 std::optional<std::string> JsonCursor::optionalText(std::string_view key, std::string_view absent,
@@ -312,7 +335,7 @@ std::optional<std::string> JsonCursor::optionalText(std::string_view key, std::s
 }
 std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
   if (!node_->is_string()) {
-    wrongType(neededText(key()));
+    wrongType(neededText(textAt(where_, key())));
     return std::nullopt;
   }
   const auto& text = node_->get_ref<const std::string&>();
@@ -340,7 +363,7 @@ std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
 std::optional<double> JsonCursor::number(std::string_view key, Range<double> range) const {
   const auto child =
       required(key, withExample(Told(TOLD("Problem", "a number from %1 is needed"), between(range)),
-                                numberExample(range)));
+                                numberAt(pointerTo(key), range)));
   return child ? child->asNumber(range) : std::nullopt;
 }
 std::optional<double> JsonCursor::optionalNumber(std::string_view key, double absent,
@@ -351,14 +374,14 @@ std::optional<double> JsonCursor::optionalNumber(std::string_view key, double ab
 std::optional<double> JsonCursor::asNumber(Range<double> range) const {
   if (!node_->is_number()) {
     wrongType(withExample(Told(TOLD("Problem", "a number without quotation marks is needed")),
-                          numberExample(range)));
+                          numberAt(where_, range)));
     return std::nullopt;
   }
   const double value = node_->get<double>();
   if (range.min <= value && value <= range.max) return value;
   error(withExample(advised(Told(TOLD("Problem", "%1 is out of range"), Verbatim{node_->dump()}),
                             Told(TOLD("Problem", "accepted is %1"), between(range))),
-                    numberExample(range)));
+                    numberAt(where_, range)));
   return std::nullopt;
 }
 
@@ -366,7 +389,7 @@ std::optional<int> JsonCursor::integer(std::string_view key, Range<int> range) c
   const Range<double> numbers = inNumbers(range);
   const auto child = required(
       key, withExample(Told(TOLD("Problem", "a whole number from %1 is needed"), between(numbers)),
-                       numberExample(numbers)));
+                       numberAt(pointerTo(key), numbers)));
   return child ? child->asInteger(range) : std::nullopt;
 }
 std::optional<int> JsonCursor::optionalInteger(std::string_view key, int absent,

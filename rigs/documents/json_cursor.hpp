@@ -12,6 +12,7 @@
 #include <utility>
 #include <vector>
 
+#include "rigs/documents/json_examples.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 
@@ -34,7 +35,9 @@ struct CountRange {
 // the ...IfGiven ones, where nullopt also means that the key is absent. null is not absence.
 class JsonCursor {
  public:
-  JsonCursor(const nlohmann::ordered_json& node, Problems& problems, std::string where = {});
+  // `examples` are shown by problems; null where the document has none of its own.
+  JsonCursor(const nlohmann::ordered_json& node, Problems& problems, std::string where = {},
+             const Examples* examples = nullptr);
 
   // JSON pointer: "/elements/1".
   const std::string& where() const { return where_; }
@@ -128,6 +131,11 @@ class JsonCursor {
   void warn(std::string_view key, Told message) const;
 
  private:
+  JsonCursor at(const nlohmann::ordered_json& node, std::string where) const;
+  std::optional<Example> exampleAt(const std::string& place) const;
+  std::string textAt(const std::string& place, std::string_view key) const;
+  std::string listAt(const std::string& place, std::string_view key) const;
+  Verbatim numberAt(const std::string& place, const Range<double>& range) const;
   std::optional<JsonCursor> given(std::string_view key) const;
   std::optional<JsonCursor> required(std::string_view key, Told needed) const;
   std::optional<JsonCursor> requiredQuantity(std::string_view key, QuantityKind kind, double min,
@@ -155,6 +163,7 @@ class JsonCursor {
   const nlohmann::ordered_json* node_;
   Problems* problems_;
   std::string where_;
+  const Examples* examples_;
 };
 
 // The word a person may have meant, "" when none is near.

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a problem shows as an example, key by key: a person who mistook a room's temperature wants
-// to see a room's temperature.
+// What a problem shows as an example: a person who mistook a room's temperature wants to see a
+// room's temperature.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -10,16 +11,28 @@
 
 namespace rigs {
 
-// A quantity of this kind as it is usual under that key and lies between the ends of its range (SI
-// numbers, either may be infinite): "120 m" for an altitude.
-std::string quantityExample(std::string_view key, QuantityKind kind, double min, double max);
+struct Example {
+  std::string_view text;  // a text without its quotation marks; all else as JSON
+  bool orNone = false;    // "none" may stand there, too
+};
 
-// An object or a list as JSON text, where that key usually holds one; otherwise "".
-std::string_view objectExample(std::string_view key);
+// Those of one kind of document, place by place.
+class Examples {
+ public:
+  virtual ~Examples() = default;
+  // Of a JSON pointer ("/rigs/0/element/power"); nullopt where nothing is known to stand.
+  virtual std::optional<Example> at(std::string_view place) const = 0;
+};
+
+// For documents that have none of their own: as it is usual under that key, whatever the place.
+//
+// A quantity that lies between the ends of its range (SI numbers, either may be infinite).
+std::string quantityExample(std::string_view key, QuantityKind kind, double min, double max);
+// `own` where it is such a quantity; else the same.
+std::string quantityExample(const std::optional<Example>& own, std::string_view key,
+                            QuantityKind kind, double min, double max);
+// A list as JSON text, where that key usually holds one; otherwise "".
 std::string_view listExample(std::string_view key);
-// A text as it is usual under that key, without its quotation marks.
 std::string_view textExample(std::string_view key);
-// Whether "none" may stand there in place of an object.
-bool mayBeNone(std::string_view key);
 
 }  // namespace rigs

@@ -4,6 +4,7 @@
 #include <variant>
 
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/keys.hpp"
 
 namespace rigs {
 namespace {
@@ -32,8 +33,7 @@ std::optional<GrainRead> readGrain(const JsonCursor& at, const Place& place) {
       {joulesPerKilogramKelvin(500.0), joulesPerKilogramKelvin(4200.0)});
   const auto slaking = at.optionalQuantity<SpecificEnergy>(
       "slaking_heat", maltSlakingHeat(wet), {joulesPerKilogram(0.0), joulesPerKilogram(100e3)});
-  at.warnAboutKeysExcept({"mass", "temperature", "moisture", "extract", "absorption",
-                          "displacement", "specific_heat", "slaking_heat", "note"});
+  at.warnAboutKeysExcept(keysOf("/batch/grain"));
   if (!mass || !temperature || !moisture || !extract || !absorption || !displacement || !heat ||
       !slaking)
     return std::nullopt;
@@ -78,7 +78,7 @@ std::optional<HeldMash> readRests(const JsonCursor& at, const Place& place) {
     const auto temperature =
         rest.quantity<Temperature>("temperature", {celsius(20.0), celsius(100.0)});
     const auto time = rest.quantity<Time>("time", {seconds(0.0), hours(24.0)});
-    rest.warnAboutKeysExcept({"temperature", "time", "note"});
+    rest.warnAboutKeysExcept(keysOf("/batch/mash/rests/*"));
     if (!temperature || !time || !isBelowBoiling(rest, *temperature, place)) {
       good = false;
       continue;
@@ -96,7 +96,7 @@ std::optional<HeldMash> readRests(const JsonCursor& at, const Place& place) {
 std::optional<UnpluggedMash> readUnplugged(const JsonCursor& at, const Place& place) {
   const auto temperature = at.quantity<Temperature>("temperature", {celsius(20.0), celsius(100.0)});
   const auto time = at.quantity<Time>("time", {seconds(0.0), hours(48.0)});
-  at.warnAboutKeysExcept({"temperature", "time", "note"});
+  at.warnAboutKeysExcept(keysOf("/batch/mash/unplugged"));
   if (!temperature || !time || !isBelowBoiling(at, *temperature, place)) return std::nullopt;
   return UnpluggedMash{.start = *temperature, .duration = *time};
 }
@@ -104,7 +104,7 @@ std::optional<UnpluggedMash> readUnplugged(const JsonCursor& at, const Place& pl
 using Mash = std::variant<HeldMash, UnpluggedMash>;
 
 std::optional<Mash> readMash(const JsonCursor& at, const Place& place) {
-  at.warnAboutKeysExcept({"rests", "unplugged", "note"});
+  at.warnAboutKeysExcept(keysOf("/batch/mash"));
   const bool rests = at.has("rests");
   const bool unplugged = at.has("unplugged");
   if (rests == unplugged) {
@@ -223,7 +223,7 @@ std::optional<Batch> readBatch(const JsonCursor& at, const Place& place) {
   const auto mashingIn =
       at.optionalQuantity<Time>("mashing_in", minutes(5.0), {seconds(0.0), hours(1.0)});
   const auto boil = at.quantity<Time>("boil", {seconds(0.0), hours(12.0)});
-  at.warnAboutKeysExcept({"wort", "water", "grain", "mash", "mashing_in", "boil", "note"});
+  at.warnAboutKeysExcept(keysOf("/batch"));
   if (!good || !mashingIn || !boil) return std::nullopt;
   Batch batch{.size = *size,
               .grain = {.mass = kilograms(0.0),

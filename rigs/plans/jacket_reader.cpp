@@ -6,6 +6,7 @@
 #include "physics/walls.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
 
 namespace rigs {
@@ -24,7 +25,7 @@ struct LayerRead {
 };
 
 std::optional<LayerRead> readLayer(const JsonCursor& at) {
-  at.warnAboutKeysExcept({"material", "thickness", "R", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/jacket/side/*"));
   const bool stated = at.has("R");
   LayerRead read;
   const Material* material = nullptr;
@@ -123,7 +124,7 @@ JacketText Jacket::words() const {
 }
 
 std::optional<Jacket> readJacket(const JsonCursor& at) {
-  at.warnAboutKeysExcept({"side", "base", "lid", "outside", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/jacket"));
   if (!at.has("side") && !at.has("base") && !at.has("lid")) {
     at.error(withExample(
         advised(Told(TOLD("Problem", "this jacket is around nothing")),
@@ -150,8 +151,7 @@ std::optional<Jacket> readJacket(const JsonCursor& at) {
 }
 
 std::optional<Hose> readHose(const JsonCursor& at) {
-  at.warnAboutKeysExcept(
-      {"hose_length", "outer_diameter", "wall", "material", "insulation", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/recirculation"));
   const auto length = at.quantity<Length>("hose_length", {metres(0.0), metres(20.0)});
   const auto diameter =
       at.quantity<Length>("outer_diameter", {millimetres(4.0), millimetres(100.0)});

@@ -7,7 +7,9 @@
 #include <utility>
 #include <vector>
 
-#include "rigs/plans/key.hpp"
+#include "rigs/plans/key_kinds.hpp"
+#include "rigs/quantities/quantity_text.hpp"
+#include "rigs/words/told.hpp"
 
 namespace rigs::key_rows {
 
@@ -65,7 +67,7 @@ struct Part {
   bool mayHaveNote = true;
 };
 
-// In keys_batch.cpp, keys_place.cpp, keys_tariff.cpp, keys_rig.cpp and keys_circuit.cpp.
+// Each in a file of its own: key_rows_batch.cpp and so on.
 std::vector<Part> batchParts();  // and the plan itself
 std::vector<Part> placeParts();  // and the goals
 std::vector<Part> tariffParts();

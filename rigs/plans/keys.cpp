@@ -71,8 +71,31 @@ bool matches(std::string_view pattern, std::string_view place) {
   return pattern.empty() && place.empty();
 }
 
+// Of a document that stands at `root` of a plan.
+class KeyExamples : public Examples {
+ public:
+  explicit KeyExamples(std::string root) : root_(std::move(root)) {}
+  std::optional<Example> at(std::string_view place) const override {
+    const Key* key = keyAt(root_ + std::string(place));
+    return key ? std::optional(Example{key->example, key->orNone}) : std::nullopt;
+  }
+
+ private:
+  std::string root_;
+};
+
 }  // namespace
 
+const Examples& planExamples() {
+  static const KeyExamples all("");
+  return all;
+}
+const Examples& rigExamples() {
+  static const KeyExamples all("/rigs/*");
+  return all;
+}
+
+std::string_view Key::name() const { return std::string_view(place).substr(place.rfind('/') + 1); }
 
 const std::vector<Key>& planKeys() {
   static const std::vector<Key> all = [] {

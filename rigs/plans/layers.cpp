@@ -19,7 +19,7 @@ std::optional<Layers> Layers::within(std::string_view key) const {
   return std::nullopt;
 }
 
-void Layers::warnAboutKeysExcept(std::initializer_list<std::string_view> known) const {
+void Layers::warnAboutKeysExcept(const std::vector<std::string_view>& known) const {
   for (const JsonCursor& layer : layers_) layer.warnAboutKeysExcept(known);
 }
 

@@ -27,7 +27,7 @@ class Layers {
   // The objects under a key, as layers again. Nullopt, with an error, if there is none.
   std::optional<Layers> within(std::string_view key) const;
 
-  void warnAboutKeysExcept(std::initializer_list<std::string_view> known) const;
+  void warnAboutKeysExcept(const std::vector<std::string_view>& known) const;
 
  private:
   std::vector<JsonCursor> layers_;

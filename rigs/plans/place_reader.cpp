@@ -4,6 +4,7 @@
 #include "physics/air.hpp"
 #include "rigs/circuits/rules_file.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
 #include "rigs/plans/ranges.hpp"
 
@@ -73,8 +74,7 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
 }
 
 std::optional<RoomPlan> readRoom(const JsonCursor& at) {
-  at.warnAboutKeysExcept({"volume", "air_changes", "airflow", "outdoors", "outdoor_humidity",
-                          "hood_captures", "hold_humidity", "window_u", "note"});
+  at.warnAboutKeysExcept(keysOf("/place/air"));
   if (at.has("airflow") && at.has("air_changes")) {
     at.error("airflow", advised(Told(TOLD("Problem", "both an airflow and air changes are stated")),
                                 Told(TOLD("Problem", "keep one of them"))));
@@ -132,8 +132,7 @@ std::optional<PlaceRead> readPlace(const JsonCursor& at, const fs::path& folder,
   const auto water = at.quantity<Temperature>("water", ranges::kWater);
   const auto draught = at.optionalQuantity<Velocity>("draught", metresPerSecond(0.0),
                                                      {metresPerSecond(0.0), metresPerSecond(5.0)});
-  at.warnAboutKeysExcept({"altitude", "pressure", "room", "humidity", "water", "draught", "region",
-                          "edition", "rules", "air", "note"});
+  at.warnAboutKeysExcept(keysOf("/place"));
   const auto ownRules = readOwnRules(at, folder, problems);
   // Held against a file that could be read only.
   const auto region = ownRules ? readRegion(at, ownRules->get()) : std::nullopt;
@@ -161,7 +160,7 @@ std::optional<Goals> readGoals(const JsonCursor& at) {
       at.optionalQuantity<FractionPerTime>("boil_off", 0.08 / hours(1.0), ranges::kBoilOff);
   const auto headspace = at.optionalQuantity<double>("headspace", 0.10, ranges::kHeadspace);
   const auto unplugged = at.optionalQuantity<Time>("unplugged", hours(8.0), ranges::kUnplugged);
-  at.warnAboutKeysExcept({"boil_within", "boil_off", "headspace", "unplugged", "note"});
+  at.warnAboutKeysExcept(keysOf("/goals"));
   if (!within || !boilOff || !headspace || !unplugged) return std::nullopt;
   return Goals{.boilWithin = *within,
                .boilOffPerHour = static_cast<double>(*boilOff * hours(1.0)),

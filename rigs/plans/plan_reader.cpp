@@ -7,6 +7,7 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/batch_reader.hpp"
 #include "rigs/plans/jacket_reader.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/place_reader.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_names.hpp"
@@ -21,18 +22,18 @@ using namespace physics;
 constexpr int kVersion = 1;
 
 // The parts without which there is no plan, with an example where one is missing.
-bool isStated(const JsonCursor& at, std::string_view key, std::string_view example) {
+bool isStated(const JsonCursor& at, const std::string& key) {
   if (at.has(key)) return true;
-  at.error(key,
-           missing(key, Told(TOLD("Problem", "write e.g. %1"), Verbatim{std::string(example)})));
+  const std::string example = quotedText(key) + ": " + std::string(keyAt('/' + key)->example);
+  at.error(key, missing(key, Told(TOLD("Problem", "write e.g. %1"), Verbatim{example})));
   return false;
 }
 
 void readFormat(const JsonCursor& at) {
-  if (!isStated(at, "format", R"("format": {"name": "heat-ledger-plan", "version": 1})")) return;
+  if (!isStated(at, "format")) return;
   const auto object = at.object("format");
   if (!object) return;
-  object->warnAboutKeysExcept({"name", "version"});
+  object->warnAboutKeysExcept(keysOf("/format"));
   static_cast<void>(object->oneOf("name", {"heat-ledger-plan"}));
   const auto version = object->integer("version", {1, 1000000});
   if (version && *version > kVersion)
@@ -45,10 +46,7 @@ void readFormat(const JsonCursor& at) {
 std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path& folder,
                               const Jacket* compared, Problems& problems) {
   std::vector<RigPlan> rigs;
-  if (!isStated(
-          at, "rigs",
-          R"("rigs": [{"name": "A", "from": "40 L steel kettle"}, {"name": "B", "from": "60 L steel kettle"}])"))
-    return rigs;
+  if (!isStated(at, "rigs")) return rigs;
   // One rig alone is no comparison, and more columns than twelve nobody reads.
   const auto entries = at.objects("rigs", {2, 12});
   if (!entries) return rigs;
@@ -73,15 +71,12 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
   const std::size_t before = problems.size();
   const auto json = parseJson(document, problems);
   if (!json) return std::nullopt;
-  const auto at = JsonCursor(*json, problems).asObject();
+  const auto at = JsonCursor(*json, problems, {}, &planExamples()).asObject();
   if (!at) return std::nullopt;
 
   readFormat(*at);
   const auto title = at->optionalText("title", "", 200);
-  const auto placeAt =
-      isStated(*at, "place", R"("place": {"altitude": "120 m", "room": "20 C", "water": "12 C"})")
-          ? at->object("place")
-          : std::nullopt;
+  const auto placeAt = isStated(*at, "place") ? at->object("place") : std::nullopt;
   const auto place = placeAt ? readPlace(*placeAt, folder, problems) : std::nullopt;
   // Without a place the batch is still read, for its problems; a room at the sea is a stand-in.
   const Place standIn{.room = celsius(20.0),
@@ -89,9 +84,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
                       .pressure = pascals(101325.0),
                       .water = celsius(15.0),
                       .draught = metresPerSecond(0.0)};
-  const auto batchAt = isStated(*at, "batch", R"("batch": {"wort": "23 L", "boil": "60 min"})")
-                           ? at->object("batch")
-                           : std::nullopt;
+  const auto batchAt = isStated(*at, "batch") ? at->object("batch") : std::nullopt;
   const auto batch = batchAt ? readBatch(*batchAt, place ? place->place : standIn) : std::nullopt;
   std::optional<Tariff> tariff = Tariff{};
   if (at->has("tariff")) {
@@ -110,8 +103,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
     goals = object ? readGoals(*object) : std::nullopt;
   }
   auto rigs = readRigs(*at, folder, compared ? &*compared : nullptr, problems);
-  at->warnAboutKeysExcept({"format", "title", "note", "batch", "place", "tariff", "day_starts",
-                           "jacket_to_compare", "goals", "rigs"});
+  at->warnAboutKeysExcept(keysOf(""));
 
   const bool failed =
       hasErrors({problems.begin() + static_cast<std::ptrdiff_t>(before), problems.end()});

@@ -8,6 +8,7 @@
 #include "rigs/documents/json_parse.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
 #include "rigs/plans/plan_names.hpp"
 #include "rigs/plans/supply_reader.hpp"
@@ -124,7 +125,7 @@ class Bases {
     base.name = std::move(name);
     base.document = parseJson(text, base.problems);
     if (!base.document) return std::nullopt;
-    return JsonCursor(*base.document, base.problems).asObject();
+    return JsonCursor(*base.document, base.problems, {}, &rigExamples()).asObject();
   }
 
   std::deque<Base> bases_;  // cursors keep pointing into them while more are added
@@ -210,7 +211,7 @@ bool readPump(const Layers& at, std::optional<SupplyRead>& supply) {
   if (!at.has("pump") || isNone(at.with("pump"), "pump")) return true;
   const auto pump = at.with("pump").object("pump");
   if (!pump || !supply) return false;
-  pump->warnAboutKeysExcept({"power", "voltage", "note"});
+  pump->warnAboutKeysExcept(keysOf("/rigs/*/pump"));
   const auto power = pump->quantity<Power>("power", {watts(1.0), watts(5000.0)});
   const auto voltage = pump->optionalQuantity<Voltage>("voltage", supply->supply.nominal,
                                                        {volts(12.0), volts(690.0)});
@@ -221,12 +222,7 @@ bool readPump(const Layers& at, std::optional<SupplyRead>& supply) {
 }
 
 std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
-  at.warnAboutKeysExcept({"name",     "from",          "about",         "source",
-                          "note",     "format",        "vessel",        "stands_on",
-                          "element",  "supply",        "cable",         "lid",
-                          "jacket",   "recirculation", "boil_power",    "evaporation_factor",
-                          "elements", "wired",         "second_supply", "second_cable",
-                          "pump"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*"));
   const auto name = at.with("name").text("name", kLongestName);
   if (name && name->find_first_not_of(' ') == std::string::npos)
     at.with("name").error("name", Told(TOLD("Problem", "a rig needs a name that can be seen")));

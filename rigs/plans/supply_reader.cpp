@@ -3,6 +3,7 @@
 
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
 #include "rigs/plans/ranges.hpp"
 
@@ -41,8 +42,7 @@ std::optional<SupplyRead> readCircuit(const JsonCursor& at) {
   constexpr Range<Voltage> kVoltages = ranges::kVoltage;
   constexpr Range<Current> kCurrents = ranges::kCircuit;
   constexpr Range<double> kShares{0.5, 1.0};
-  at.warnAboutKeysExcept(
-      {"from", "voltage", "current", "continuous", "outlet", "feeds", "other_load", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/supply"));
   SupplyRead read;
   if (!at.has("from")) {
     const auto voltage = at.quantity("voltage", kVoltages);
@@ -100,9 +100,7 @@ std::optional<CableAsked> readUse(const JsonCursor& at, Length length, Area area
 }
 
 std::optional<CableRead> readCable(const JsonCursor& at) {
-  at.warnAboutKeysExcept({"length", "conductor", "temperature", "loop_resistance", "use",
-                          "insulation", "ambient", "loaded_conductors", "layers_on_drum", "method",
-                          "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/cable"));
   if (at.has("loop_resistance")) {
     for (const std::string_view key : {"length", "conductor", "temperature"}) {
       if (!at.has(key)) continue;
@@ -134,7 +132,7 @@ std::optional<CableRead> readCable(const JsonCursor& at) {
 }
 
 std::optional<Element> readElement(const Layers& at) {
-  at.warnAboutKeysExcept({"power", "rated_voltage", "top_height", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/element"));
   const auto power = at.with("power").quantity<Power>("power", {watts(50.0), watts(60e3)});
   const auto voltage =
       at.with("rated_voltage").quantity<Voltage>("rated_voltage", ranges::kVoltage);

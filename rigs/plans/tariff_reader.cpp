@@ -10,6 +10,7 @@
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/json_parse.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
 
 namespace rigs {
@@ -141,7 +142,7 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
   bool good = true;   // all of it
   bool timed = true;  // the hours at least, which are held against the day whatever the prices
   for (const JsonCursor& at : *entries) {
-    at.warnAboutKeysExcept({"from", "to", "price", "note"});
+    at.warnAboutKeysExcept(keysOf("/tariff/times/weekday/*"));
     const auto from = readClock(at, "from", {});
     const auto to = readClock(at, "to", {});
     const auto price = prices.read(at);
@@ -184,7 +185,7 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
 void readTimes(const JsonCursor& at, Tariff& tariff, Prices& prices) {
   const auto times = at.object("times");
   if (!times) return;
-  times->warnAboutKeysExcept({"weekday", "weekend", "note"});
+  times->warnAboutKeysExcept(keysOf("/tariff/times"));
   tariff.weekday = readDay(*times, "weekday", prices);
   tariff.weekend = times->has("weekend") ? readDay(*times, "weekend", prices) : tariff.weekday;
 }
@@ -197,7 +198,7 @@ void readTiers(const JsonCursor& at, Tariff& tariff, Prices& prices) {
   Energy before = joules(0.0);
   for (std::size_t i = 0; i < entries->size(); ++i) {
     const JsonCursor& tier = (*entries)[i];
-    tier.warnAboutKeysExcept({"up_to", "price", "note"});
+    tier.warnAboutKeysExcept(keysOf("/tariff/tiers/*"));
     const bool last = i + 1 == entries->size();
     if (last && tier.has("up_to"))
       tier.error("up_to", advised(Told(TOLD("Problem", "nothing is stated for use beyond this")),
@@ -305,12 +306,7 @@ std::optional<Time> readClock(const JsonCursor& at, std::string_view key,
 }
 
 std::optional<Tariff> readTariff(const JsonCursor& at) {
-  at.warnAboutKeysExcept(
-      {"from",      "price",      "times",          "tiers",        "used_this_month",
-       "day",       "rebate",     "dated",          "co2_per_kWh",  "co2_source",
-       "brew_from", "brew_until", "brews_per_year", "jacket_price", "element_price",
-       "format",    "name",       "region",         "about",        "source",
-       "status",    "note"});
+  at.warnAboutKeysExcept(keysOf("/tariff"));
   Tariff tariff;
   bool good = readPrices(at, tariff);
   const auto day = at.optionalOneOf<DayOfWeek>(

@@ -6,6 +6,7 @@
 
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
 
 namespace rigs {
@@ -68,8 +69,7 @@ Mass shellMass(const Vessel& vessel, MassDensity density) {
 }
 
 std::optional<VesselRead> readShell(const Layers& at) {
-  at.warnAboutKeysExcept(
-      {"material", "finish", "emissivity", "inner_diameter", "height", "wall", "mass", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/vessel"));
   const Material* material = readMaterial(at.with("material"), "material", Use::Vessel);
   const auto face =
       material ? readFinish(at.withAny({"finish", "emissivity"}), *material) : std::nullopt;
@@ -108,7 +108,7 @@ std::optional<VesselRead> readShell(const Layers& at) {
 
 std::optional<Support> readSupport(const JsonCursor& at, Length diameter) {
   enum class Kind { Table, ThickFloor, Legs };
-  at.warnAboutKeysExcept({"kind", "material", "thickness", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/stands_on"));
   const auto kind = at.oneOf<Kind>(
       "kind", {{"table", Kind::Table}, {"thick floor", Kind::ThickFloor}, {"legs", Kind::Legs}});
   if (!kind) return std::nullopt;
@@ -124,7 +124,7 @@ std::optional<Support> readSupport(const JsonCursor& at, Length diameter) {
 }
 
 std::optional<LidUse> readOpen(const JsonCursor& at) {
-  at.warnAboutKeysExcept({"strike", "mash", "heating", "boil", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/lid/open"));
   constexpr Range<double> kShares{0.0, 1.0};
   const auto strike = at.optionalQuantity("strike", 0.0, kShares);
   const auto mash = at.optionalQuantity("mash", 0.0, kShares);
@@ -143,7 +143,7 @@ std::optional<LidUse> readOpen(const JsonCursor& at) {
 
 // Puts the lid on.
 bool readLid(const JsonCursor& at, VesselRead& read) {
-  at.warnAboutKeysExcept({"material", "finish", "emissivity", "thickness", "open", "gap", "note"});
+  at.warnAboutKeysExcept(keysOf("/rigs/*/lid"));
   const Material* material = readMaterial(at, "material", Use::Lid);
   const auto face = material ? readFinish(at, *material) : std::nullopt;
   const auto thickness =

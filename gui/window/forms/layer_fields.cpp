@@ -21,39 +21,22 @@ std::vector<std::string> layerMaterials(std::string_view) {
   return names;
 }
 
-void addLayers(FieldSection& section, const std::string& list, const QString& label,
-               std::size_t count) {
+void addLayers(FieldSection& section, const std::string& list, std::size_t count) {
   for (std::size_t i = 0; i < count; ++i) {
     const std::string layer = list + '/' + std::to_string(i);
-    const QString name = label.arg(i + 1);
-    section.fields.push_back(
-        {.place = layer + "/material",
-         .kind = FieldKind::Choice,
-         .label = name,
-         .meaning = PlanFields::tr("Material of this layer, counted from the metal "
-                                   "outwards."),
-         .choices = layerMaterials,
-         .companions = {{layer + "/thickness", "10 mm"}},
-         .removes = layer});
-    section.fields.push_back(
-        {.place = layer + "/thickness",
-         .kind = FieldKind::LayerAmount,
-         .label = PlanFields::tr("Thickness or R"),
-         .meaning = PlanFields::tr(
-             "Thickness of the layer, 0.1 to 300 mm; or its thermal resistance as stated "
-             "by the maker, such as R 1.8 (US) or 0.3 m2*K/W, 0.001 to 20 m²·K/W."),
-         .conversion = converted<physics::Length>});
+    section.fields.push_back({.place = layer + "/material",
+                              .kind = FieldKind::Choice,
+                              .choices = layerMaterials,
+                              .companions = {{layer + "/thickness", "10 mm"}},
+                              .removes = layer});
+    section.fields.push_back({.place = layer + "/thickness",
+                              .kind = FieldKind::LayerAmount,
+                              .conversion = converted<physics::Length>});
   }
 }
 
 PlanField outsideField(const std::string& jacket) {
-  return {
-      .place = jacket + "/outside",
-      .kind = FieldKind::Choice,
-      .label = PlanFields::tr("Outside"),
-      .meaning = PlanFields::tr("How the outside radiates; as the outermost layer if not stated."),
-      .usual = PlanFields::tr("as the layer"),
-      .choices = outsides};
+  return {.place = jacket + "/outside", .kind = FieldKind::Choice, .choices = outsides};
 }
 
 }  // namespace gui

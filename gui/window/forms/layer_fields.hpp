@@ -11,9 +11,8 @@
 
 namespace gui {
 
-// Two fields a layer: material, and thickness or R. `label` has a %1 for the layer's number.
-void addLayers(FieldSection& section, const std::string& list, const QString& label,
-               std::size_t count);
+// Two fields a layer: material, and thickness or R.
+void addLayers(FieldSection& section, const std::string& list, std::size_t count);
 PlanField outsideField(const std::string& jacket);
 
 // For choices: what is made of it, by the catalogue.

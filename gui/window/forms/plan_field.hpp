@@ -29,6 +29,7 @@ struct Companion {
 struct PlanField {
   std::string place = {};  // JSON pointer, in a rig's fields from the rig on: "/element/power"
   FieldKind kind = FieldKind::Text;
+  // The words of the key at that place; field_words.hpp fills them in.
   QString label = {};
   QString meaning = {};  // with range and what holds if it is not stated; for the tool tip
   QString usual = {};    // what holds if it is not stated, as a hint; may be empty

@@ -5,7 +5,9 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include <map>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <string>
 
 #include "rigs/documents/json_parse.hpp"
@@ -39,10 +41,35 @@ testing::Matcher<const Problem&> warning(const std::string& where, const std::st
   return isTold(Severity::Warning, where, message);
 }
 
+// What such a document shows: a place's own example, else one of the key at its end.
+class SomeExamples : public Examples {
+ public:
+  std::optional<Example> at(std::string_view place) const override {
+    static const std::map<std::string_view, Example> kExamples{
+        {"altitude", {"120 m"}},
+        {"room", {"20 °C"}},
+        {"water", {"28 L"}},
+        {"temperature", {"20 °C"}},
+        {"time", {"60 min"}},
+        {"height", {"400 mm"}},
+        {"volume", {"30 m3"}},
+        {"name", {"Old kettle"}},
+        {"place", {R"({"altitude": "120 m", "room": "20 C", "water": "12 C"})"}},
+        {"lid", {R"({"material": "stainless steel", "open": {"boil": "35 %"}})", true}},
+        {"rests", {R"([{"temperature": "66 C", "time": "60 min"}])"}},
+        {"rigs",
+         {R"([{"name": "A", "from": "40 L steel kettle"}, {"name": "B", "from": "60 L steel kettle"}])"}}};
+    const auto found = kExamples.find(place.substr(place.rfind('/') + 1));
+    return found == kExamples.end() ? std::nullopt : std::optional(found->second);
+  }
+};
+
 // A document that is valid JSON, its root, and what reading it left behind.
 struct Document {
   explicit Document(std::string_view text) : json(nlohmann::ordered_json::parse(text)) {}
-  JsonCursor root() { return JsonCursor(json, problems); }
+  JsonCursor root() { return JsonCursor(json, problems, {}, &examples); }
+
+  SomeExamples examples;
 
   nlohmann::ordered_json json;
   Problems problems;

@@ -137,6 +137,11 @@ bool contains(const std::string& text, const std::string& part) {
   return text.find(part) != std::string::npos;
 }
 
+bool showsExample(const std::string& says, const Key& key) {
+  const std::string mark = isJson(key) ? "" : "\"";
+  return contains(says, "e.g. " + mark + std::string(key.example) + mark);
+}
+
 // Every key but those of which the program looks at nothing.
 std::vector<Key> lookedAt() {
   std::vector<Key> keys = planKeys();
@@ -246,6 +251,7 @@ TEST(EveryQuantity, IsAcceptedFromTheLowestToTheHighestAndNotBeyond) {
       const std::string range = detail::printLike(key.quantity, least, text, digits) + " to " +
                                 detail::printLike(key.quantity, most, text, digits);
       EXPECT_TRUE(contains(says, "accepted is " + range)) << range << " in " << says;
+      EXPECT_TRUE(showsExample(says, key)) << key.example << " in " << says;
     }
   }
 }
@@ -261,7 +267,8 @@ TEST(EveryNumber, IsAcceptedFromTheLowestToTheHighestAndNotBeyond) {
           << key.place << " = " << end;
     for (const double beyond :
          {std::stod(std::string(key.least)) - step, std::stod(std::string(key.most)) + step})
-      EXPECT_TRUE(contains(refusal(*stated, beyond), "accepted is " + acceptedText(key)))
+      EXPECT_TRUE(contains(refusal(*stated, beyond), "accepted is " + acceptedText(key) +
+                                                         ", e.g. " + std::string(key.example)))
           << key.place;
   }
 }
@@ -313,7 +320,9 @@ TEST(EveryKey, RefusesTheWrongType) {
   for (const Key& key : lookedAt()) {
     const auto stated = statedIn(key);
     ASSERT_TRUE(stated) << key.place;
-    refusal(*stated, true);
+    const std::string says = refusal(*stated, true);
+    if (key.kind == ValueKind::Word) continue;  // the words themselves stand there
+    EXPECT_TRUE(showsExample(says, key)) << key.example << " in " << says;
   }
 }
 

@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/forms/field_words.hpp"
+
+#include <cassert>
+#include <sstream>
+
+#include "rigs/plans/keys.hpp"
+
+namespace gui {
+namespace {
+
+QString told(const rigs::Marked& text) {
+  return *text.english == '\0' ? QString() : PlanFields::tr(text.english);
+}
+
+// Of the last list on the way, counted from 1; 0 where there is none.
+int entryNumber(const std::string& place) {
+  int number = 0;
+  std::istringstream steps(place);
+  for (std::string step; std::getline(steps, step, '/');)
+    if (!step.empty() && step.find_first_not_of("0123456789") == std::string::npos)
+      number = std::stoi(step) + 1;
+  return number;
+}
+
+void addWords(PlanField& field, const std::string& root) {
+  const rigs::Key* key = rigs::keyAt(root + field.place);
+  assert(key != nullptr);
+  field.label = told(key->label);
+  if (field.label.contains(QLatin1String("%1")))
+    field.label = field.label.arg(entryNumber(field.place));
+  field.meaning = told(key->meaning);
+  field.usual =
+      key->standard.empty()
+          ? told(key->otherwise)
+          : QString::fromUtf8(key->standard.data(), static_cast<qsizetype>(key->standard.size()));
+}
+
+}  // namespace
+
+std::vector<FieldSection> inWords(std::vector<FieldSection> sections, const std::string& root) {
+  for (FieldSection& section : sections)
+    for (PlanField& field : section.fields) addWords(field, root);
+  return sections;
+}
+
+}  // namespace gui
