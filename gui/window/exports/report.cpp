@@ -67,8 +67,15 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
+// Stage by stage the heat fills a spreadsheet, not a page: paper has what it comes to and when it
+// flows.
+void keepPicturesOfHeat(QVector<ShownAnswer>& answers) {
+  for (ShownAnswer& answer : answers) answer.tables.resize(&answer == &answers.front() ? 1 : 0);
+}
+
 void addAnswer(ReportPages& pages, Question question, const ReportInput& input) {
-  const QVector<ShownAnswer> answers = answersTo(question, input);
+  QVector<ShownAnswer> answers = answersTo(question, input);
+  if (question == Question::WhereHeat) keepPicturesOfHeat(answers);
   pages.keepTogether(kQuestionBegins);
   pages.heading(answers.front().title);
   QStringList said;

@@ -149,7 +149,7 @@ TEST(ReportOnCircuits, IsNoLongerThanABrewerReads) {
                          .match(QString::fromUtf8(process.readAllStandardOutput()));
   // Four of them hold the jacket's pictures, with and without it and what it saves; three every
   // stage of every rig's day, and one what each reading of the rules leaves.
-  EXPECT_LE(pages.captured(1).toInt(), 28);
+  EXPECT_LE(pages.captured(1).toInt(), 24);
   EXPECT_GT(pages.captured(1).toInt(), 5);
 }
 
