@@ -17,10 +17,10 @@
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
-#include "gui/window/words/reader.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/questions/question_page.hpp"
 #include "gui/window/questions/solver.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
 namespace {

@@ -16,8 +16,8 @@ struct Stage {
   std::string standardInput = {};
   // A file or device in place of the captured standard output, such as "/dev/full".
   std::string outputTo = {};
-  std::string columns = {};   // the environment's COLUMNS; unset if empty
-  bool readerLeaves = false;  // standard output is a pipe that nobody reads
+  std::string columns = {};        // the environment's COLUMNS; unset if empty
+  bool readerLeaves = false;       // standard output is a pipe that nobody reads
   std::string locale = "C.UTF-8";  // the environment's LC_ALL
 };
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});

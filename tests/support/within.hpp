@@ -17,6 +17,6 @@ inline double plain(double n) { return n; }
 }  // namespace test_support
 
 // EXPECT_WITHIN(actual, expected, tolerance), all three quantities (SI numbers are printed).
-#define EXPECT_WITHIN(actual, expected, tolerance)                             \
-  EXPECT_NEAR(::test_support::plain(actual), ::test_support::plain(expected),  \
+#define EXPECT_WITHIN(actual, expected, tolerance)                            \
+  EXPECT_NEAR(::test_support::plain(actual), ::test_support::plain(expected), \
               ::test_support::plain(tolerance))
