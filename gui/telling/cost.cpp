@@ -160,7 +160,7 @@ void addEnergies(RigTable& table, const Case& of, const std::vector<CostStage>& 
     table.row(stage.name, [&](std::size_t i) { return energyOf(of, i, stage.kind); },
               {.result = stageResult(of, stage.kind, "/ledger/from_wall_kWh")});
   }
-  table.row(Told(TOLD("Answer", "a batch")),
+  table.row(Told(TOLD("Answer", "from the wall")),
             [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
             {.result = "/day/total/from_wall_kWh"});
 }

@@ -90,8 +90,9 @@ TEST(WhatCost, OfABoilThatNeverBeganIsNoFigure) {
     EXPECT_FALSE(figure(answer, heading, "boiling", 0));
     EXPECT_EQ(cell(answer, heading, "boiling", 0), "–");
     EXPECT_GT(figure(answer, heading, "boiling", 1).value(), 0.0);
-    EXPECT_GT(figure(answer, heading, "a batch", 0).value(), 0.0);
   }
+  EXPECT_GT(figure(answer, "Energy from the wall", "from the wall", 0).value(), 0.0);
+  EXPECT_GT(figure(answer, "Cost", "a batch", 0).value(), 0.0);
   EXPECT_FALSE(figure(answer, "Cost", "a L of wort in the end", 0));
 }
 
