@@ -58,17 +58,20 @@ struct Extremes {
 Extremes extremesOf(const Case& of,
                     const std::function<std::optional<double>(std::size_t)>& figure);
 
+// Of a row: its decimals, and what Row says of unit and result.
+struct RowOptions {
+  std::optional<int> decimals = {};
+  std::string unit = {};
+  std::string result = {};
+};
+
 // A table with the rigs as columns, filled row by row. `of` takes a rig's index and gives a cell,
 // a quantity, words, or an optional one of these: see cellOf().
 class RigTable {
  public:
   RigTable(std::string name, const Case& of);
 
-  struct Options {
-    std::optional<int> decimals = {};
-    std::string unit = {};
-    std::string result = {};
-  };
+  using Options = RowOptions;
   void heading(rigs::Told label) { table_.heading(std::move(label)); }
   template <class Of>
   void row(rigs::Told label, const Of& of, const Options& options = {}) {

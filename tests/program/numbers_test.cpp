@@ -114,7 +114,7 @@ TEST(Csv, HoldsTheSameNumbersWithAllDigits) {
   std::istringstream lines(runProgram({"cost", "--csv"}).output);
   std::string line;
   while (std::getline(lines, line) &&
-         line.rfind("cost,Energy from the wall,a batch,kWh,", 0) != 0) {
+         line.rfind("cost,Energy from the wall,from the wall,kWh,", 0) != 0) {
   }
   ASSERT_THAT(line, testing::HasSubstr("kWh,"));
   std::istringstream numbers(line.substr(line.find("kWh,") + 4));

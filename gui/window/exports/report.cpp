@@ -27,7 +27,7 @@ struct Words {
   Q_DECLARE_TR_FUNCTIONS(gui::Report)
 };
 
-constexpr qreal kPictureHeight = 195.0;  // points
+constexpr qreal kPictureHeight = 178.0;  // points
 // Below this much paper a question begins on a new page: title, sentence and first picture.
 constexpr qreal kQuestionBegins = 290.0;
 constexpr qreal kViewBegins = 250.0;  // another view of the same question, without a title
@@ -67,15 +67,18 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
-// Stage by stage the heat fills a spreadsheet, not a page: paper has what it comes to and when it
-// flows.
-void keepPicturesOfHeat(QVector<ShownAnswer>& answers) {
-  for (ShownAnswer& answer : answers) answer.tables.resize(&answer == &answers.front() ? 1 : 0);
+// Stage by stage the heat fills a spreadsheet, not a page: paper has what the day comes to, and
+// when the heat of each rig flows.
+void leaveOutStages(QVector<ShownAnswer>& answers) {
+  for (ShownAnswer& answer : answers) {
+    const bool bars = &answer == &answers.front();
+    answer.tables = bars ? answer.tables.first(1) : answer.tables.last(1);
+  }
 }
 
 void addAnswer(ReportPages& pages, Question question, const ReportInput& input) {
   QVector<ShownAnswer> answers = answersTo(question, input);
-  if (question == Question::WhereHeat) keepPicturesOfHeat(answers);
+  if (question == Question::WhereHeat) leaveOutStages(answers);
   pages.keepTogether(kQuestionBegins);
   pages.heading(answers.front().title);
   QStringList said;

@@ -88,8 +88,12 @@ TEST_F(Report, SaysEveryAnswerInputAssumptionAndCaution) {
 TEST_F(Report, HasEveryNumberOfEveryTable) {
   const QString text = squeezed(textOf(demoInput()));
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
-    const gui::ShownAnswer answer = test_support::shownDemo(question);
-    EXPECT_FALSE(answer.tables.isEmpty());
+    gui::ShownAnswer answer = test_support::shownDemo(question);
+    ASSERT_FALSE(answer.tables.isEmpty());
+    // Between what each day comes to and how heat flows stand the ledgers stage by stage, which a
+    // spreadsheet has and paper leaves out.
+    if (question == gui::telling::Question::WhereHeat)
+      answer.tables = {answer.tables.first(), answer.tables.last()};
     for (const gui::ShownTable& table : answer.tables) {
       for (const auto& row : table.rows) {
         for (const QString& cell : row.cells) {
