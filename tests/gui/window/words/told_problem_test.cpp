@@ -8,7 +8,7 @@
 #include <system_error>
 
 #include "gui/telling/jacket.hpp"
-#include "gui/window/words/catalogue_words.hpp"
+#include "gui/telling/translations.hpp"
 #include "gui/window/words/language.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/circuits/rules_file.hpp"
@@ -272,7 +272,7 @@ TEST(ToldProblem, IsGermanForRulesFiles) {
 TEST(CatalogueWord, IsKnownForAllOfTheCatalogue) {
   const InGerman german;
   const auto expectKnown = [](const std::string& name) {
-    EXPECT_TRUE(gui::isCatalogueWord(QString::fromStdString(name))) << name;
+    EXPECT_TRUE(gui::telling::languageOf("de").translation("Catalogue", name)) << name;
   };
   for (const rigs::Circuit& circuit : rigs::catalogue().circuits) {
     // A connector's standard is called the same everywhere.
@@ -291,8 +291,9 @@ TEST(CatalogueWord, IsKnownForAllOfTheCatalogue) {
         if (!finish.word.empty()) expectKnown(finish.word);
     }
   }
-  EXPECT_EQ(gui::catalogueWord("my own"), QStringLiteral("my own"));
-  EXPECT_EQ(gui::catalogueWord("Europe 230 V 16 A"), QStringLiteral("Europa 230 V 16 A"));
+  EXPECT_EQ(gui::catalogueName(QStringLiteral("my own")), QStringLiteral("my own"));
+  EXPECT_EQ(gui::catalogueName(QStringLiteral("Europe 230 V 16 A")),
+            QStringLiteral("Europa 230 V 16 A"));
 }
 
 TEST(CatalogueWord, NamesAJacketsLayers) {
