@@ -99,7 +99,9 @@ std::optional<std::string> WindowTest::textAt(const std::string& pointer) {
 }
 
 bool WindowTest::settles() {
-  return QTest::qWaitFor([this] { return window_->isSettled(); }, 60000);
+  const bool all = QTest::qWaitFor([this] { return window_->isSettled(); }, 60000);
+  QCoreApplication::processEvents();  // layouts follow their contents
+  return all;
 }
 
 void WindowTest::answerBoxWith(QMessageBox::StandardButton button) {
