@@ -38,6 +38,7 @@ class Writer {
   }
   // Continuation lines stand under the first word, not under the lead.
   void sentence(const std::string& lead, const Told& content) {
+    if (content.empty()) return;
     const std::string first = lead.empty() ? "  " : "  " + lead + ' ';
     const std::string next(displayWidth(first), ' ');
     bool started = false;

@@ -42,15 +42,17 @@ def in_sources():
 
 
 def in_data():
-    """Every text of the bundled documents."""
+    """Every text of the bundled documents, and every word that a plan may say."""
 
-    def texts(value):
+    def texts(value, keys=False):
         if isinstance(value, dict):
+            if keys:
+                yield from value
             for inner in value.values():
-                yield from texts(inner)
+                yield from texts(inner, keys)
         elif isinstance(value, list):
             for inner in value:
-                yield from texts(inner)
+                yield from texts(inner, keys)
         elif isinstance(value, str):
             yield value
 
@@ -58,7 +60,8 @@ def in_data():
     for path in (ROOT / "rigs/data").rglob("*.json"):
         if path.parent.name != "schemas":
             found |= set(texts(json.loads(path.read_text())))
-    return found
+    schema = ROOT / "rigs/data/schemas/plan.schema.json"
+    return found | set(texts(json.loads(schema.read_text()), keys=True))
 
 
 def read_messages():

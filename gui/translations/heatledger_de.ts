@@ -192,54 +192,6 @@
         <translation>Heftigkeit</translation>
     </message>
     <message>
-        <source>boil-off, %/h</source>
-        <translation>Verdampfung, %/h</translation>
-    </message>
-    <message>
-        <source>boil-off as cold water, %1</source>
-        <translation>Verdampfung als kaltes Wasser, %1</translation>
-    </message>
-    <message>
-        <source>net heat into the boil, W</source>
-        <translation>Wärme, die dem Kochen bleibt, W</translation>
-    </message>
-    <message>
-        <source>before the boil, %1</source>
-        <translation>vor dem Kochen, %1</translation>
-    </message>
-    <message>
-        <source>in the end, %1</source>
-        <translation>am Ende, %1</translation>
-    </message>
-    <message>
-        <source>levels off at, %1</source>
-        <translation>bleibt stehen bei, %1</translation>
-    </message>
-    <message>
-        <source>No element takes %1 to strike and to the boil within %2 each and boils off %3.</source>
-        <translation>Kein Heizelement bringt %1 in je %2 zum Einmaischen und zum Kochen und verdampft %3.</translation>
-    </message>
-    <message>
-        <source>%1 of heat is what %2 needs to strike and boil within %3 each and boil off %4: more than its cable can carry.</source>
-        <translation>%1 Wärme braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen: mehr, als das Kabel trägt.</translation>
-    </message>
-    <message>
-        <source>%1 at %5 is enough for %2 to strike and boil within %3 each and boil off %4; its own is stronger.</source>
-        <translation>%1 bei %5 genügen %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist stärker.</translation>
-    </message>
-    <message>
-        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, its circuit carries that.</source>
-        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, der Stromkreis trägt es.</translation>
-    </message>
-    <message>
-        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, and its circuit carries that for short use only, not for three hours.</source>
-        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nur kurz, nicht drei Stunden lang.</translation>
-    </message>
-    <message>
-        <source>%1 at %5 is what %2 needs to strike and boil within %3 each and boil off %4; its own is too weak, and its circuit does not carry that.</source>
-        <translation>%1 bei %5 braucht %2, um in je %3 einzumaischen und zu kochen und %4 zu verdampfen; das eigene Heizelement ist zu schwach, und der Stromkreis trägt es nicht.</translation>
-    </message>
-    <message>
         <source>Time from mash to boil against element power</source>
         <translation>Zeit von der Maische bis zum Kochen über der Leistung des Heizelements</translation>
     </message>
@@ -254,38 +206,6 @@
     <message>
         <source>Now</source>
         <translation>Jetzt</translation>
-    </message>
-    <message>
-        <source>element rated, W</source>
-        <translation>Heizelement, Nennleistung, W</translation>
-    </message>
-    <message>
-        <source>rated at, V</source>
-        <translation>Nennspannung, V</translation>
-    </message>
-    <message>
-        <source>supply, V</source>
-        <translation>Netz, V</translation>
-    </message>
-    <message>
-        <source>circuit, A</source>
-        <translation>Stromkreis, A</translation>
-    </message>
-    <message>
-        <source>current, A</source>
-        <translation>Strom, A</translation>
-    </message>
-    <message>
-        <source>reaches the vessel, W</source>
-        <translation>kommt im Gefäß an, W</translation>
-    </message>
-    <message>
-        <source>from mash to boil, min</source>
-        <translation>von der Maische bis zum Kochen, min</translation>
-    </message>
-    <message>
-        <source>Element needed, rated at the supply, W</source>
-        <translation>Nötiges Heizelement, Nennleistung am Netz, W</translation>
     </message>
     <message>
         <source>to boil at all</source>
@@ -380,20 +300,12 @@
         <translation>%1 kamen in %2: %3 davon gingen als Dampf davon, %4 wärmten Würze, Malz und Gefäß, und %5 gingen durch Wände, Deckel, Oberfläche und Kabel verloren.</translation>
     </message>
     <message>
-        <source>Came in, %1</source>
-        <translation>Kam hinein, %1</translation>
-    </message>
-    <message>
         <source>from the wall</source>
         <translation>aus der Steckdose</translation>
     </message>
     <message>
         <source>from wetting the grain</source>
         <translation>vom Benetzen des Malzes</translation>
-    </message>
-    <message>
-        <source>Went to, %1</source>
-        <translation>Ging wohin, %1</translation>
     </message>
     <message>
         <source>%1 only boils with its jacket.</source>
@@ -452,32 +364,8 @@
         <translation>mit Mantel</translation>
     </message>
     <message>
-        <source>saved, min</source>
-        <translation>gespart, min</translation>
-    </message>
-    <message>
-        <source>jacket compared</source>
-        <translation>verglichener Mantel</translation>
-    </message>
-    <message>
-        <source>To strike, h:min</source>
-        <translation>Bis zum Einmaischen, h:min</translation>
-    </message>
-    <message>
-        <source>From mash to boil, h:min</source>
-        <translation>Von der Maische bis zum Kochen, h:min</translation>
-    </message>
-    <message>
-        <source>From the wall, whole day, %1</source>
-        <translation>Aus der Steckdose, ganzer Tag, %1</translation>
-    </message>
-    <message>
         <source>saved</source>
         <translation>gespart</translation>
-    </message>
-    <message>
-        <source>Lost at the boil, W</source>
-        <translation>Verlust beim Kochen, W</translation>
     </message>
     <message>
         <source>heating the strike water</source>
@@ -512,16 +400,8 @@
         <translation>%1 je Sud</translation>
     </message>
     <message>
-        <source>Energy from the wall, %1</source>
-        <translation>Energie aus der Steckdose, %1</translation>
-    </message>
-    <message>
         <source>a batch</source>
         <translation>je Sud</translation>
-    </message>
-    <message>
-        <source>Cost, %1</source>
-        <translation>Kosten, %1</translation>
     </message>
     <message>
         <source>a %1 of wort in the end</source>
@@ -574,10 +454,6 @@
     <message>
         <source>The day, stage by stage</source>
         <translation>Der Tag, Schritt für Schritt</translation>
-    </message>
-    <message>
-        <source>Takes, h:min</source>
-        <translation>Dauert, h:min</translation>
     </message>
     <message>
         <source>whole day</source>
@@ -634,14 +510,6 @@
     <message>
         <source>%1 as planned</source>
         <translation>%1 wie geplant</translation>
-    </message>
-    <message>
-        <source>Unplugged for %1, %2</source>
-        <translation>Ohne Strom für %1, %2</translation>
-    </message>
-    <message>
-        <source>Unplugged for %1 h, %2</source>
-        <translation>Ohne Strom für %1 h, %2</translation>
     </message>
     <message>
         <source>Can the circuit carry it?</source>
@@ -748,10 +616,6 @@
         <translation>bezahlt nach, Jahre, gegenüber der ersten Anlage, die fertig wird</translation>
     </message>
     <message>
-        <source>Carbon dioxide, %1</source>
-        <translation>Kohlendioxid, %1</translation>
-    </message>
-    <message>
         <source>Begun at %1 instead of %2 it would cost %3 with %4; dearest is %5.</source>
         <translation>Mit Beginn um %1 statt um %2 kostete es %3 mit %4; am teuersten ist %5.</translation>
     </message>
@@ -796,10 +660,6 @@
         <translation>übliche Praxis, ohne Quelle</translation>
     </message>
     <message>
-        <source>Power, %1</source>
-        <translation>Leistung, %1</translation>
-    </message>
-    <message>
         <source>%1 begins, %2</source>
         <translation>%1 beginnt, %2</translation>
     </message>
@@ -818,22 +678,6 @@
     <message>
         <source>Most its circuit carries</source>
         <translation>Das Meiste, was der Stromkreis trägt</translation>
-    </message>
-    <message>
-        <source>element rated at the supply, W</source>
-        <translation>Heizelement, bei Netzspannung, W</translation>
-    </message>
-    <message>
-        <source>the same, rated as its own is, W</source>
-        <translation>dasselbe, bei der Nennspannung des eigenen, W</translation>
-    </message>
-    <message>
-        <source>from mash to boil with that, min</source>
-        <translation>damit von der Maische zum Kochen, min</translation>
-    </message>
-    <message>
-        <source>for three hours or longer, rated at the supply, W</source>
-        <translation>für drei Stunden oder länger, bei Netzspannung, W</translation>
     </message>
     <message>
         <source>and then</source>
@@ -866,10 +710,6 @@
     <message>
         <source>Energy of a batch, with a jacket and without</source>
         <translation>Energie eines Suds, mit Mantel und ohne</translation>
-    </message>
-    <message>
-        <source>Cost of a batch, %1</source>
-        <translation>Kosten eines Suds, %1</translation>
     </message>
     <message>
         <source>mash done</source>
@@ -1414,10 +1254,6 @@
     <message>
         <source>Losses at the boil</source>
         <translation>Verluste beim Kochen</translation>
-    </message>
-    <message>
-        <source>Unplugged at the mash temperature, after %1</source>
-        <translation>Ohne Strom bei der Maischtemperatur, nach %1</translation>
     </message>
     <message>
         <source>No jacket to compare: the plan gives it none.</source>
@@ -2163,28 +1999,8 @@
         <translation>Wochenende</translation>
     </message>
     <message>
-        <source>North America %1</source>
-        <translation>Nordamerika %1</translation>
-    </message>
-    <message>
         <source>UK 230 V 13 A plug</source>
         <translation>Großbritannien 230 V 13 A, Stecker</translation>
-    </message>
-    <message>
-        <source>Europe %1</source>
-        <translation>Europa %1</translation>
-    </message>
-    <message>
-        <source>Switzerland %1</source>
-        <translation>Schweiz %1</translation>
-    </message>
-    <message>
-        <source>Australia/New Zealand %1</source>
-        <translation>Australien/Neuseeland %1</translation>
-    </message>
-    <message>
-        <source>Japan %1</source>
-        <translation>Japan %1</translation>
     </message>
     <message>
         <source>20 L steel pot</source>
@@ -2414,20 +2230,12 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
-    <message>
-        <source>R %1</source>
-        <translation>R %1</translation>
-    </message>
 </context>
 <context>
     <name>Circuit</name>
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>%1 and %2</source>
-        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>%1 with %2: %3.</source>
@@ -2494,60 +2302,8 @@
         <translation>Last</translation>
     </message>
     <message>
-        <source>supply, V</source>
-        <translation>Spannung, V</translation>
-    </message>
-    <message>
-        <source>circuit, A</source>
-        <translation>Stromkreis, A</translation>
-    </message>
-    <message>
-        <source>mean over the day, A</source>
-        <translation>Mittel über den Tag, A</translation>
-    </message>
-    <message>
-        <source>element hot, Ω</source>
-        <translation>Heizelement heiß, Ω</translation>
-    </message>
-    <message>
-        <source>element cold, Ω</source>
-        <translation>Heizelement kalt, Ω</translation>
-    </message>
-    <message>
-        <source>reaches the vessel, W</source>
-        <translation>erreicht den Kessel, W</translation>
-    </message>
-    <message>
-        <source>lost in the cable, W</source>
-        <translation>in der Leitung verloren, W</translation>
-    </message>
-    <message>
-        <source>voltage drop, %</source>
-        <translation>Spannungsfall, %</translation>
-    </message>
-    <message>
-        <source>added to heating to the boil by the cable, min</source>
-        <translation>durch die Leitung länger bis zum Kochen, min</translation>
-    </message>
-    <message>
-        <source>second circuit, A</source>
-        <translation>zweiter Stromkreis, A</translation>
-    </message>
-    <message>
         <source>Duty</source>
         <translation>Betrieb</translation>
-    </message>
-    <message>
-        <source>full current without a break, h:min</source>
-        <translation>voller Strom ohne Pause, h:min</translation>
-    </message>
-    <message>
-        <source>element enabled, h:min</source>
-        <translation>Heizelement bereit, h:min</translation>
-    </message>
-    <message>
-        <source>share of the day with current, %</source>
-        <translation>Anteil des Tages mit Strom, %</translation>
     </message>
     <message>
         <source>next standard breaker, for information</source>
@@ -2558,18 +2314,6 @@
         <translation>dieselbe, als Dauerlast gezählt</translation>
     </message>
     <message>
-        <source>Largest element under each reading, W</source>
-        <translation>Größtes Heizelement nach jeder Lesart, W</translation>
-    </message>
-    <message>
-        <source>From mash to boil with it, h:min</source>
-        <translation>Von der Maische zum Kochen damit, h:min</translation>
-    </message>
-    <message>
-        <source>advice</source>
-        <translation>Rat</translation>
-    </message>
-    <message>
         <source>The next standard breakers and their conductors are information, not to be installed by this.</source>
         <translation>Die nächsten üblichen Sicherungen und ihre Leiter dienen der Kenntnis; danach ist nichts zu installieren.</translation>
     </message>
@@ -2578,16 +2322,8 @@
         <translation>%1 Stromkreis %2</translation>
     </message>
     <message>
-        <source>%1 with %2</source>
-        <translation>%1 bei %2</translation>
-    </message>
-    <message>
         <source>%1 to %2 of supply (%3), the element&apos;s tolerance included</source>
         <translation>%1 bis %2 Netzspannung (%3), mit der Toleranz des Heizelements</translation>
-    </message>
-    <message>
-        <source>%1 to %2, %3 to %4</source>
-        <translation>%1 bis %2, %3 bis %4</translation>
     </message>
     <message>
         <source>fits only if …</source>
@@ -2598,44 +2334,12 @@
         <translation>Die eigene Leistung auf zwei solchen Stromkreisen</translation>
     </message>
     <message>
-        <source>on the first, W</source>
-        <translation>auf dem ersten, W</translation>
-    </message>
-    <message>
-        <source>on the second, W</source>
-        <translation>auf dem zweiten, W</translation>
-    </message>
-    <message>
         <source>all rules together</source>
         <translation>alle Regeln zusammen</translation>
     </message>
     <message>
-        <source>The whole day with it, h:min</source>
-        <translation>Der ganze Tag damit, h:min</translation>
-    </message>
-    <message>
-        <source>The whole day with one on each of two such circuits, h:min</source>
-        <translation>Der ganze Tag mit je einem auf zwei solchen Stromkreisen, h:min</translation>
-    </message>
-    <message>
         <source>%1 on circuit %2 of %3: %4.</source>
         <translation>%1 auf Stromkreis %2 von %3: %4.</translation>
-    </message>
-    <message>
-        <source>current, as codes count, A</source>
-        <translation>Strom, wie Normen zählen, A</translation>
-    </message>
-    <message>
-        <source>current, cable included, A</source>
-        <translation>Strom, mit dem Kabel, A</translation>
-    </message>
-    <message>
-        <source>current in it, as codes count, A</source>
-        <translation>Strom darin, wie Normen zählen, A</translation>
-    </message>
-    <message>
-        <source>current in it, cable included, A</source>
-        <translation>Strom darin, mit dem Kabel, A</translation>
     </message>
     <message>
         <source>%1 (%2)</source>
@@ -2896,16 +2600,8 @@
         <translation>%1 unter der Last</translation>
     </message>
     <message>
-        <source>%1 under a continuous load</source>
-        <translation>%1 unter Dauerlast</translation>
-    </message>
-    <message>
         <source>the breaker of %1</source>
         <translation>die Sicherung für %1</translation>
-    </message>
-    <message>
-        <source>continuous load beside the other loads</source>
-        <translation>Dauerlast neben den anderen Lasten</translation>
     </message>
     <message>
         <source>what the other loads leave of the circuit</source>
@@ -2914,10 +2610,6 @@
     <message>
         <source>the element&apos;s own rating; supplies rise to 110 % of their nominal</source>
         <translation>die Nennspannung des Heizelements selbst; Netze steigen bis auf 110 % ihrer Nennspannung</translation>
-    </message>
-    <message>
-        <source>a continuous load asks no such margin of a cord, which electricians argue about; an electrician&apos;s or inspector&apos;s reading decides</source>
-        <translation>eine Dauerlast von einer Anschlussleitung keinen solchen Zuschlag verlangt, worüber Elektriker streiten; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
     </message>
     <message>
         <source>%1 of %2 = %3 against %4, without it %5</source>
@@ -3084,18 +2776,6 @@
         <translation>die Leitung</translation>
     </message>
     <message>
-        <source>a breaker that protects %1</source>
-        <translation>eine Sicherung, die %1 schützt</translation>
-    </message>
-    <message>
-        <source>voltage drop, branch circuit</source>
-        <translation>Spannungsfall, Endstromkreis</translation>
-    </message>
-    <message>
-        <source>voltage drop, whole way</source>
-        <translation>Spannungsfall, ganzer Weg</translation>
-    </message>
-    <message>
         <source>Class A GFCI</source>
         <translation>Fehlerstromschutz (GFCI) Klasse A</translation>
     </message>
@@ -3108,16 +2788,8 @@
         <translation>der ganze Nennstrom</translation>
     </message>
     <message>
-        <source>counted as continuous load</source>
-        <translation>als Dauerlast gezählt</translation>
-    </message>
-    <message>
         <source>a household socket for hours</source>
         <translation>Haushaltssteckdose über Stunden</translation>
-    </message>
-    <message>
-        <source>the time with the element merely enabled does not count as a continuous load; an electrician&apos;s or inspector&apos;s reading decides</source>
-        <translation>die Zeit, in der das Heizelement nur bereit ist, nicht als Dauerlast zählt; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
     </message>
     <message>
         <source>the circuit feeds one outlet alone</source>
@@ -3130,10 +2802,6 @@
     <message>
         <source>the kettle&apos;s maker marks it for a circuit of %1, or its own control has a smaller fuse</source>
         <translation>der Hersteller des Kessels ihn für einen Stromkreis von %1 kennzeichnet oder die eigene Steuerung eine kleinere Sicherung hat</translation>
-    </message>
-    <message>
-        <source>the load is divided; Heating appliances above 48 A are divided into loads of up to 48 A, each protected at up to 60 A.</source>
-        <translation>die Last aufgeteilt ist: Heizgeräte über 48 A werden in Lasten bis 48 A geteilt, jede mit höchstens 60 A gesichert.</translation>
     </message>
     <message>
         <source>more than the recommended drop is accepted</source>
@@ -3150,10 +2818,6 @@
     <message>
         <source>for corrections only; the termination keeps its own column</source>
         <translation>die Spalte nur zur Umrechnung dient; die Klemme behält ihre eigene</translation>
-    </message>
-    <message>
-        <source>every termination is marked for %1</source>
-        <translation>jede Klemme für %1 gekennzeichnet ist</translation>
     </message>
     <message>
         <source>%1 is no supply voltage of %2; there it is %3</source>
@@ -3310,10 +2974,6 @@
     <message>
         <source>%1 keeps %2</source>
         <translation>%1 behält %2</translation>
-    </message>
-    <message>
-        <source>%1 carries the load</source>
-        <translation>%1 trägt die Last</translation>
     </message>
     <message>
         <source>outlet %1</source>
@@ -3971,10 +3631,6 @@
         <translation>Kabellänge</translation>
     </message>
     <message>
-        <source>From panel to element, one way, 0 to 200 m. Left empty: no loss in the cable.</source>
-        <translation>Vom Verteiler bis zum Heizelement, einfach, 0 bis 200 m. Leer: kein Verlust im Kabel.</translation>
-    </message>
-    <message>
         <source>no loss</source>
         <translation>kein Verlust</translation>
     </message>
@@ -4227,10 +3883,6 @@
         <translation>Belastete Leiter</translation>
     </message>
     <message>
-        <source>Conductors in it that carry current, 2 or 3.</source>
-        <translation>Leiter darin, die Strom führen, 2 oder 3.</translation>
-    </message>
-    <message>
         <source>Layers on a drum</source>
         <translation>Lagen auf der Trommel</translation>
     </message>
@@ -4313,10 +3965,6 @@
     <message>
         <source>Its cable length</source>
         <translation>Länge der Leitung</translation>
-    </message>
-    <message>
-        <source>From panel to element, one way, 0 to 200 m.</source>
-        <translation>Vom Verteiler zum Heizelement, einfacher Weg, 0 bis 200 m.</translation>
     </message>
     <message>
         <source>Its conductor</source>
@@ -4854,10 +4502,6 @@
         <translation>gebraucht wird true oder false ohne Anführungszeichen</translation>
     </message>
     <message>
-        <source>true or false is needed</source>
-        <translation>gebraucht wird true oder false</translation>
-    </message>
-    <message>
         <source>%1 as text is needed</source>
         <translation>gebraucht wird %1 als Text</translation>
     </message>
@@ -4924,10 +4568,6 @@
     <message>
         <source>keep fewer</source>
         <translation>behalten Sie weniger</translation>
-    </message>
-    <message>
-        <source>leave it out</source>
-        <translation>lassen Sie es weg</translation>
     </message>
     <message>
         <source>a share</source>
@@ -5258,24 +4898,8 @@
         <translation>%1 hat %2, das 907, 1000 oder 1016 kg sein kann</translation>
     </message>
     <message>
-        <source>write kg or t</source>
-        <translation>schreiben Sie kg oder t</translation>
-    </message>
-    <message>
         <source>%1 has %2, which has many sizes</source>
         <translation>%1 hat %2, das es in vielen Größen gibt</translation>
-    </message>
-    <message>
-        <source>write gal or L</source>
-        <translation>schreiben Sie gal oder L</translation>
-    </message>
-    <message>
-        <source>write J or Wh</source>
-        <translation>schreiben Sie J oder Wh</translation>
-    </message>
-    <message>
-        <source>write kJ or Wh</source>
-        <translation>schreiben Sie kJ oder Wh</translation>
     </message>
     <message>
         <source>%1 has %2, which may be kelvin or a thousand</source>
@@ -5294,28 +4918,12 @@
         <translation>%1 hat %2, das Gramm oder Gran sein kann</translation>
     </message>
     <message>
-        <source>write g</source>
-        <translation>schreiben Sie g</translation>
-    </message>
-    <message>
         <source>%1 has %2, which is metric horsepower</source>
         <translation>%1 hat %2, das die metrische Pferdestärke ist</translation>
     </message>
     <message>
-        <source>write W or kW</source>
-        <translation>schreiben Sie W oder kW</translation>
-    </message>
-    <message>
         <source>%1 has %2, which is apparent power</source>
         <translation>%1 hat %2, das Scheinleistung ist</translation>
-    </message>
-    <message>
-        <source>write W</source>
-        <translation>schreiben Sie W</translation>
-    </message>
-    <message>
-        <source>write kW</source>
-        <translation>schreiben Sie kW</translation>
     </message>
     <message>
         <source>%1 has %2, which is a pressure above that of the air</source>
@@ -5356,10 +4964,6 @@
     <message>
         <source>together they may be 100 %, usual are 72 % and 4.5 %</source>
         <translation>zusammen dürfen sie 100 % sein, üblich sind 72 % und 4,5 %</translation>
-    </message>
-    <message>
-        <source>a mash at %1 is not possible: water boils at %2 here, and a mash must stay 1 K below</source>
-        <translation>eine Maische bei %1 ist nicht möglich: Wasser kocht hier bei %2, und eine Maische muss 1 K darunter bleiben</translation>
     </message>
     <message>
         <source>%1 does not rise above the rest before, at %2</source>
@@ -5414,16 +5018,8 @@
         <translation>%1 Wasser zu Malz sind keine Maische</translation>
     </message>
     <message>
-        <source>from 1.2 L/kg is accepted, usual are 2.5 to 6 L/kg</source>
-        <translation>zulässig ist ab 1,2 L/kg, üblich sind 2,5 bis 6 L/kg</translation>
-    </message>
-    <message>
         <source>%1 of water to grain is too thick to stir</source>
         <translation>%1 Wasser zu Malz sind zu dick zum Rühren</translation>
-    </message>
-    <message>
-        <source>usual are 2.5 to 6 L/kg</source>
-        <translation>üblich sind 2,5 bis 6 L/kg</translation>
     </message>
     <message>
         <source>there is no grain, so there is no mash</source>
@@ -6284,76 +5880,16 @@
         <translation>Aus dem Kessel</translation>
     </message>
     <message>
-        <source>vapour, %1</source>
-        <translation>Dampf, %1</translation>
-    </message>
-    <message>
-        <source>of it into the room, %1</source>
-        <translation>davon in den Raum, %1</translation>
-    </message>
-    <message>
-        <source>most vapour, %1</source>
-        <translation>stärkster Dampf, %1</translation>
-    </message>
-    <message>
-        <source>heat, %1</source>
-        <translation>Wärme, %1</translation>
-    </message>
-    <message>
-        <source>most heat, W</source>
-        <translation>stärkste Wärme, W</translation>
-    </message>
-    <message>
         <source>The room&apos;s air</source>
         <translation>Luft des Raums</translation>
-    </message>
-    <message>
-        <source>highest humidity, %</source>
-        <translation>höchste Feuchte, %</translation>
-    </message>
-    <message>
-        <source>reached after, h:min</source>
-        <translation>erreicht nach, h:min</translation>
-    </message>
-    <message>
-        <source>full of vapour from, h:min</source>
-        <translation>voller Dampf ab, h:min</translation>
-    </message>
-    <message>
-        <source>condensed, %1</source>
-        <translation>kondensiert, %1</translation>
-    </message>
-    <message>
-        <source>window&apos;s inner face, %1</source>
-        <translation>Fenster innen, %1</translation>
-    </message>
-    <message>
-        <source>window wet from, h:min</source>
-        <translation>Fenster nass ab, h:min</translation>
-    </message>
-    <message>
-        <source>heat lost with the air, W</source>
-        <translation>Wärme mit der Luft verloren, W</translation>
     </message>
     <message>
         <source>Air needed while most vapour rises</source>
         <translation>Luft, während der meiste Dampf aufsteigt</translation>
     </message>
     <message>
-        <source>to hold %1, %2</source>
-        <translation>um %1 zu halten, %2</translation>
-    </message>
-    <message>
-        <source>behind the hood, %1</source>
-        <translation>hinter der Haube, %1</translation>
-    </message>
-    <message>
         <source>as a multiple of: %1, %2 (%3)</source>
         <translation>als Vielfaches von: %1, %2 (%3)</translation>
-    </message>
-    <message>
-        <source>closed room full after, min</source>
-        <translation>geschlossener Raum voll nach, min</translation>
     </message>
     <message>
         <source>The room: %1 of air, %2 of it exchanged with outdoors at %3 and %4 of humidity.</source>
@@ -6366,10 +5902,6 @@
     <message>
         <source>A hood takes %1 of the vapour before it mixes with the room.</source>
         <translation>Eine Haube erfasst %1 des Dampfs, ehe er sich mit dem Raum mischt.</translation>
-    </message>
-    <message>
-        <source>Published: a vented kitchen hood moves %1 (ASHRAE 62.2, on demand), one over a hob in the United Kingdom %2 (Approved Document F); above %3 houses in North America need make-up air (IRC). A hood that gives its air back into the room removes no vapour.</source>
-        <translation>Veröffentlicht: Eine Abluft-Küchenhaube bewegt %1 (ASHRAE 62.2, nach Bedarf), eine über dem Herd im Vereinigten Königreich %2 (Approved Document F); über %3 brauchen Häuser in Nordamerika Zuluft (IRC). Eine Haube, die ihre Luft in den Raum zurückgibt, nimmt keinen Dampf weg.</translation>
     </message>
     <message>
         <source>Indoor humidity is best between 30 and 50 % and below 60 % (United States EPA).</source>

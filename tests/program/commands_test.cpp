@@ -304,3 +304,30 @@ TEST(Program, EndsQuietlyEnoughWhenNobodyReads) {
   EXPECT_EQ(ran.exitCode, 1);
   EXPECT_THAT(ran.complaint, HasSubstr("could not be written"));
 }
+
+TEST(Language, IsTheOneThatIsAskedForElseTheEnvironments) {
+  const Ran asked = runProgram({"day", "--language", "de"});
+  EXPECT_EQ(asked.exitCode, 0) << asked.complaint;
+  EXPECT_THAT(asked.output, HasSubstr("Wie lange dauert es?"));
+  EXPECT_THAT(asked.output, HasSubstr("Vorsicht"));
+  EXPECT_EQ(runProgram({"day"}, {.locale = "de_AT.UTF-8"}).output, asked.output);
+  EXPECT_EQ(runProgram({"day", "--language", "en"}, {.locale = "de_AT.UTF-8"}).output,
+            runProgram({"day"}).output);
+}
+
+TEST(Language, IsSpokenInProblemsToo) {
+  const Folder folder;
+  const std::string broken = folder.write("broken.json", "{}");
+  const Ran ran = runProgram({"check", broken, "--language", "de"});
+  EXPECT_EQ(ran.exitCode, 2);
+  EXPECT_THAT(ran.complaint, HasSubstr("Probleme"));
+  EXPECT_THAT(ran.complaint, Not(HasSubstr(" is ")));
+  EXPECT_THAT(runProgram({"brew", "--language", "de"}).complaint, HasSubstr("ist kein Befehl"));
+  EXPECT_THAT(runProgram({"help", "--language", "de"}).output, HasSubstr("Fragen zu einem Plan"));
+}
+
+// What programs read is the same for everybody.
+TEST(Language, LeavesJsonAlone) {
+  const Ran german = runProgram({"circuit", "--json", "--language", "de"});
+  EXPECT_EQ(german.output, runProgram({"circuit", "--json"}).output);
+}

@@ -109,6 +109,13 @@ std::set<Text> textsOfData() {
       {"catalogue/rigs/", {{"/name", "Catalogue"}, {"/about", "Catalogue"}}},
       {"tariffs/",
        {{"/name", "Catalogue"}, {"/about", "Catalogue"}, {"/times/weekday/*/note", "Catalogue"}}},
+      {"schemas/plan.schema.json",  // words that a plan may say
+       {{"/$defs/tariff/properties/day/enum/*", "Catalogue"},
+        {"/$defs/stands_on/properties/kind/enum/*", "Catalogue"},
+        {"/$defs/supply/properties/feeds/enum/*", "Catalogue"},
+        {"/$defs/cable/properties/use/enum/*", "Catalogue"},
+        {"/$defs/rig/properties/wired/enum/*", "Catalogue"},
+        {"/$defs/jacket/properties/outside/anyOf/*/enum/*", "Catalogue"}}},
       {"rules/",
        {{"/region", "Phrases"},
         {"/conductors/*/note", "Phrases"},
@@ -124,6 +131,8 @@ std::set<Text> textsOfData() {
         {"/subdivide/text", "Phrases"},
         {"/voltage_drop/*/part", "Phrases"}}}};
   std::set<Text> all;
+  for (const std::string face : {"side", "lid", "base"})
+    all.insert({"Catalogue", face, "a jacket's faces"});
   for (const rigs::EmbeddedDocument& document : rigs::embeddedDocuments()) {
     const std::string name(document.name);
     for (const auto& [beginning, seen] : kSeen)
