@@ -107,8 +107,8 @@ Table stageTable(const Case& of, std::size_t i) {
   t.cost(Told(TOLD("Answer", "costs")), of.plan);
   addLedger(t);
   t.row(
-      Told(TOLD("Answer", "share")), [](const Stage& s) { return gapText(s.ledger.imbalance()); },
-      gapText(day.total.imbalance()));
+      Told(TOLD("Answer", "share")), [](const Stage& s) { return rigs::Gap{s.ledger.imbalance()}; },
+      rigs::Gap{day.total.imbalance()});
   return t.take();
 }
 
@@ -127,8 +127,8 @@ Told ledgerText(const physics::BrewDay& day) {
   const auto exact = [](Energy energy) {
     return rigs::amount(energy, {.significantDigits = 4, .decimals = {}});
   };
-  return Told(text, exact(total.supplied()), exact(total.accounted()), gapText(total.imbalance()),
-              gapText(worst));
+  return Told(text, exact(total.supplied()), exact(total.accounted()), rigs::Gap{total.imbalance()},
+              rigs::Gap{worst});
 }
 
 }  // namespace gui::telling

@@ -257,7 +257,7 @@ void addLedgerRows(RigTable& table, const Case& of) {
   energy(
       Told(TOLD("Answer", "in the cable")), [](const Ledger& l) { return l.cable; }, "cable");
   table.row(Told(TOLD("Answer", "unaccounted for, share")),
-            [&](std::size_t i) { return gapText(of.rig(i).day.total.imbalance()); },
+            [&](std::size_t i) { return rigs::Gap{of.rig(i).day.total.imbalance()}; },
             {.result = "/day/total/imbalance_share"});
 }
 

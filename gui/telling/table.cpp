@@ -98,6 +98,7 @@ std::optional<double> cellNumber(const Cell& cell, const Reader& reader) {
                                 : rigs::detail::numberLike(amount->kind, amount->si, amount->like);
   }
   if (const auto* number = std::get_if<rigs::Number>(&cell->value)) return number->value;
+  if (const auto* gap = std::get_if<rigs::Gap>(&cell->value)) return gap->share;
   if (const auto* count = std::get_if<rigs::Count>(&cell->value))
     return static_cast<double>(count->value);
   if (const auto* money = std::get_if<rigs::Money>(&cell->value)) return money->amount;

@@ -2,7 +2,6 @@
 #include "gui/telling/words.hpp"
 
 #include <algorithm>
-#include <cstdio>
 #include <utility>
 
 namespace gui::telling {
@@ -158,13 +157,6 @@ Told limitWord(physics::Limit limit) {
       return Told(TOLD("Answer", "time"));
   }
   return {};
-}
-
-Told gapText(double share) {
-  if (share < 1e-9) return Told::just(rigs::Verbatim{"<1e-9"});
-  char text[16];
-  std::snprintf(text, sizeof text, "%.0e", share);
-  return Told::just(rigs::Verbatim{text});
 }
 
 Told unfinishedText(const Case& of, std::size_t rig) {

@@ -20,8 +20,6 @@ rigs::Told vigourWord(rigs::Vigour vigour);
 rigs::Told boilWord(rigs::Vigour vigour);
 // What bound a search, in a word or two: "circuit".
 rigs::Told limitWord(physics::Limit limit);
-// A ledger's gap: "3e-09"; "<1e-9" where digits would tell of rounding and not of heat.
-rigs::Told gapText(double share);
 
 // A day that could not be finished, told with its numbers; nothing for one that was. `named` says
 // which rig, for sentences that stand without its letter.

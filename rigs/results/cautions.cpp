@@ -160,12 +160,4 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
   return all;
 }
 
-std::vector<std::string> cautionTexts(About about, const Plan& plan, const Answers& answers,
-                                      UnitSystem units) {
-  std::vector<std::string> texts;
-  for (const Caution& caution : cautionsFor(about, plan, answers))
-    texts.push_back(inEnglish(caution.text, units));
-  return texts;
-}
-
 }  // namespace rigs

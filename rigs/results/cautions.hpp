@@ -27,9 +27,6 @@ enum class About { Day, Boil, Insulation, Cost, Answer, Sizing, Circuit, Room, E
 // The cautions that belong to it, the same in every form it is shown in. Where it holds an
 // electrical verdict the last one defers to local codes and a licensed electrician.
 std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers);
-// In English.
-std::vector<std::string> cautionTexts(About about, const Plan& plan, const Answers& answers,
-                                      UnitSystem units);
 
 // What belongs to electrical verdicts beside the cautions of every page, and what to the room.
 std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers);

@@ -169,17 +169,8 @@ Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& f) {
   return stated && !sum.empty() ? Told(TOLD("Phrases", "%1."), sum) : outcomeText(f);
 }
 
-namespace {
-
-Told named(const Finding& f, const Told& outcome) {
-  return withCite(Told(TOLD("Phrases", "%1: %2"), f.name, outcome), f.cite);
-}
-
-}  // namespace
-
-Told findingText(const Finding& f) { return named(f, outcomeText(f)); }
-Told findingInBrief(const CircuitVerdict& verdict, const Finding& f) {
-  return named(f, outcomeInBrief(verdict, f));
+Told findingText(const Finding& f) {
+  return withCite(Told(TOLD("Phrases", "%1: %2"), f.name, outcomeText(f)), f.cite);
 }
 
 Told rulesText(const CircuitRules& rules) {

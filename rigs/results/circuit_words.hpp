@@ -26,7 +26,6 @@ Told verdictText(const CircuitVerdict& verdict);
 // a finding leaves out the condition that the verdict has stated.
 Told verdictInBrief(const CircuitVerdict& verdict);
 Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& finding);
-Told findingInBrief(const CircuitVerdict& verdict, const Finding& finding);
 // Breakers and conductors that would be next, as information.
 Told informationText(const CircuitVerdict& verdict);
 

@@ -2,6 +2,7 @@
 #include "rigs/words/told.hpp"
 
 #include <cmath>
+#include <cstdio>
 #include <cstdlib>
 
 namespace rigs {
@@ -59,6 +60,12 @@ struct Teller {
   }
   std::string operator()(const Number& n) const {
     return withDecimalSign(formatNumber(n.value, n.options), *reader.language);
+  }
+  std::string operator()(const Gap& gap) const {
+    if (gap.share < 1e-9) return "<1e-9";
+    char text[16];
+    std::snprintf(text, sizeof text, "%.0e", gap.share);  // one digit: no decimal sign
+    return text;
   }
   std::string operator()(const Count& n) const { return std::to_string(n.value); }
   std::string operator()(const Money& m) const {

@@ -88,6 +88,13 @@ struct Number {  // a pure number
 
   bool operator==(const Number&) const = default;
 };
+// What a ledger misses of what came in: "3e-09", and "<1e-9" where digits would tell of rounding
+// and not of heat.
+struct Gap {
+  double share;
+
+  bool operator==(const Gap&) const = default;
+};
 struct Count {
   long long value;
 
@@ -164,8 +171,8 @@ class Told {
 bool operator==(const Told& a, const Told& b);
 
 struct Argument {
-  using Value = std::variant<Amount, Number, Count, Money, HoursAndMinutes, Clock, Quoted, Verbatim,
-                             Bundled, List, Told>;
+  using Value = std::variant<Amount, Number, Gap, Count, Money, HoursAndMinutes, Clock, Quoted,
+                             Verbatim, Bundled, List, Told>;
   Value value;
 
   template <class T>

@@ -114,11 +114,6 @@ QByteArray contents(const std::filesystem::path& path, const SeenAnswer& seen,
 
 }  // namespace
 
-bool isExportEnding(const std::filesystem::path& path) {
-  const std::string ending = endingOf(path);
-  return ending == ".png" || ending == ".svg" || ending == ".csv" || ending == ".json";
-}
-
 qreal sheetHeight(const ShownAnswer& answer, qreal width, const ChartLook& look) {
   const Sheet sheet(answer, width, look);
   return std::ceil(sheet.height(sheet.usualPicture()));

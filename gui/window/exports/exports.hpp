@@ -27,9 +27,6 @@ QImage answerImage(const ShownAnswer& answer, int width, const ChartLook& look,
                    qreal sharpness = 2.0);
 QByteArray answerSvg(const ShownAnswer& answer, int width, const ChartLook& look);
 
-// .png, .svg, .csv, .json, in any case.
-bool isExportEnding(const std::filesystem::path& path);
-
 // Format by the file's ending. Throws rigs::FileError, also for an unknown ending.
 void exportAnswer(const std::filesystem::path& path, const SeenAnswer& seen, const ChartLook& look);
 

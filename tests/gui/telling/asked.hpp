@@ -5,7 +5,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <nlohmann/json.hpp>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -13,7 +12,7 @@
 
 #include "gui/telling/answer.hpp"
 #include "gui/telling/case.hpp"
-#include "rigs/results/result_json.hpp"
+#include "tests/gui/telling/results.hpp"
 
 namespace test_support {
 
@@ -94,39 +93,6 @@ inline std::optional<double> number(const Answer& answer, std::string_view headi
                                     std::string_view label, std::size_t rig) {
   const gui::telling::Row* row = rowOf(answer, heading, label);
   return row ? gui::telling::cellNumber(row->cells.at(rig), siReader()) : std::nullopt;
-}
-
-// Every figure that says where it stands in the result's JSON is that figure there, and one that
-// is not there has no cell. `atLeast` so many such rows are expected.
-inline void expectFiguresOfTheResult(const Answer& answer, const rigs::Solution& solution,
-                                     int atLeast) {
-  const auto result = nlohmann::json::parse(rigs::resultJson(solution.plan, solution.answers));
-  int checked = 0;
-  for (const gui::telling::Table* table : answer.tables()) {
-    for (const gui::telling::Row& row : table->rows) {
-      if (row.result.empty()) continue;
-      SCOPED_TRACE(row.result);
-      bool anywhere = false;
-      for (std::size_t i = 0; i < row.cells.size(); ++i) {
-        const auto& rig = result["rigs"][i];
-        const nlohmann::json::json_pointer at(row.result);
-        const auto shown = gui::telling::cellNumber(row.cells[i], siReader());
-        anywhere = anywhere || rig.contains(at);
-        if (!shown) continue;
-        ASSERT_TRUE(rig.contains(at)) << i;
-        const auto& there = rig.at(at);
-        ASSERT_TRUE(there.is_number()) << i;
-        // People read minutes and percent.
-        const bool seconds = row.result.ends_with("_s");
-        const bool share = row.result.find("share") != std::string::npos;
-        const double factor = seconds ? 1.0 / 60.0 : share ? 100.0 : 1.0;
-        EXPECT_NEAR(*shown, factor * there.get<double>(), 1e-9 * std::abs(*shown) + 1e-9) << i;
-      }
-      EXPECT_TRUE(anywhere);
-      ++checked;
-    }
-  }
-  EXPECT_GE(checked, atLeast);
 }
 
 inline void expectFiniteAscendingPoints(const Answer& answer) {

@@ -6,6 +6,7 @@
 
 #include "rigs/results/cautions.hpp"
 #include "tests/gui/telling/told_checks.hpp"
+#include "tests/support/caution_texts.hpp"
 
 namespace gui::telling {
 namespace {
@@ -47,8 +48,8 @@ TEST(Summary, EndsWithItsCautions) {
   for (const rigs::Told& one : summary(demoCase()).allCautions())
     told.push_back(rigs::inEnglish(one));
   EXPECT_THAT(told, testing::UnorderedElementsAreArray(
-                        rigs::cautionTexts(rigs::About::Answer, solvedDemo().plan,
-                                           solvedDemo().answers, rigs::UnitSystem::SI)));
+                        test_support::cautionTexts(rigs::About::Answer, solvedDemo().plan,
+                                                   solvedDemo().answers, rigs::UnitSystem::SI)));
   ASSERT_FALSE(told.empty());
   EXPECT_NE(told.back().find("licensed electrician"), std::string::npos) << told.back();
 }

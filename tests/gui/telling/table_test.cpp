@@ -40,6 +40,13 @@ TEST(Cell, KeepsAUnitOfItsOwn) {
   EXPECT_EQ(shownUnit(row({cell}), kUs), "mm");
 }
 
+// People see how small it is; spreadsheets get what was computed.
+TEST(Cell, OfALedgersGapHasAllItsDigits) {
+  const Cell cell = Argument(rigs::Gap{3.217e-10});
+  EXPECT_EQ(cellText(cell, kSi), "<1e-9");
+  EXPECT_EQ(cellNumber(cell, kSi), 3.217e-10);
+}
+
 TEST(Row, SaysOneUnitToPeopleAndAnotherToSpreadsheets) {
   const Row time = row({hoursAndMinutes(minutes(125.0)), std::nullopt});
   EXPECT_EQ(shownUnit(time, kSi), "h:min");

@@ -50,11 +50,6 @@ TEST(StageNames, NumberWhatComesTwice) {
   EXPECT_EQ(names, (std::vector<std::string>{"Strike", "Rest 1", "Ramp", "Rest 2"}));
 }
 
-TEST(GapText, TellsNoDigitsOfRounding) {
-  EXPECT_EQ(rigs::inEnglish(gapText(9e-10)), "<1e-9");
-  EXPECT_EQ(rigs::inEnglish(gapText(3.2e-9)), "3e-09");
-}
-
 // 797 W arrive where 1537 W would leave.
 TEST(UnfinishedText, TellsWhereADayLevelsOffAndWhy) {
   EXPECT_EQ(Ended(Outcome::DoesNotBoil).text(),

@@ -8,6 +8,7 @@
 
 #include "tests/gui/terminal/plan_in_code.hpp"
 #include "tests/rigs/plans/plan_edit.hpp"
+#include "tests/support/caution_texts.hpp"
 
 namespace {
 
@@ -31,7 +32,7 @@ class CautionsFor : public ::testing::Test {
 
 TEST_F(CautionsFor, EndsWithTheElectricianWhereverThereIsAVerdict) {
   for (const About about : {About::Answer, About::Sizing, About::Circuit, About::Everything}) {
-    const auto texts = cautionTexts(about, plan_, day_, UnitSystem::SI);
+    const auto texts = test_support::cautionTexts(about, plan_, day_, UnitSystem::SI);
     EXPECT_THAT(texts.back(), AllOf(HasSubstr("local codes"), HasSubstr("licensed electrician")));
   }
 }
@@ -53,7 +54,7 @@ TEST_F(CautionsFor, SizingKnowsElementHeadspaceWeightAndWarmHours) {
     for (const char* topic : {"earth", "leakage", "dry firing", "headspace", "lifting",
                               "attendance", "storage", "cooling", "steam force", "deferral"})
       EXPECT_THAT(all, Contains(topic)) << topic;
-    auto sorted = cautionTexts(about, plan_, day_, UnitSystem::SI);
+    auto sorted = test_support::cautionTexts(about, plan_, day_, UnitSystem::SI);
     std::sort(sorted.begin(), sorted.end());
     EXPECT_EQ(std::adjacent_find(sorted.begin(), sorted.end()), sorted.end()) << "said twice";
   }
@@ -95,7 +96,7 @@ TEST_F(CautionsFor, TellsOfWarmHoursWithBothOfFoodServicesLimits) {
   plan.batch.mash = physics::UnpluggedMash{physics::celsius(54.0), physics::hours(2.0)};
   const Answers answers = answer(plan, Depth::Day);
   EXPECT_THAT(topics(About::Sizing, plan, answers), Contains("warm wort"));
-  EXPECT_THAT(cautionTexts(About::Sizing, plan, answers, UnitSystem::SI),
+  EXPECT_THAT(test_support::cautionTexts(About::Sizing, plan, answers, UnitSystem::SI),
               Contains(AllOf(HasSubstr("within 2 h"), HasSubstr("within 6 h"))));
 }
 
@@ -108,13 +109,13 @@ TEST_F(CautionsFor, TellsOfTheRoomWhereItWasSimulated) {
 
 // 360 mm at 105 C: 19.6 kPa over 0.1018 m2 (IAPWS-IF97, as S1 for 400 mm) are 2.0 kN, 200 kg.
 TEST_F(CautionsFor, WeighsTheSteamUnderTheWidestLid) {
-  EXPECT_THAT(cautionTexts(About::Sizing, plan_, day_, UnitSystem::SI),
+  EXPECT_THAT(test_support::cautionTexts(About::Sizing, plan_, day_, UnitSystem::SI),
               Contains(AllOf(HasSubstr("105 °C"), HasSubstr("36 cm"), HasSubstr("200 kg"))));
 }
 
 TEST_F(CautionsFor, SaysThatCoolingIsNotInTheDayAndHowSlowItIsUnaided) {
   EXPECT_THAT(
-      cautionTexts(About::Day, plan_, day_, UnitSystem::SI),
+      test_support::cautionTexts(About::Day, plan_, day_, UnitSystem::SI),
       Contains(AllOf(HasSubstr("says nothing of cooling"), HasSubstr("to come down to 57 °C"),
                      HasSubstr("2 h"), HasSubstr("never gives"), HasSubstr("64 times"))));
 }
@@ -139,7 +140,7 @@ TEST(CircuitCautions, NameTheRigsThatLongUseWouldStop) {
   const Answers answers = answer(*read.plan, Depth::Circuit);
   int told = 0;
   for (const std::string& text :
-       cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI)) {
+       test_support::cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI)) {
     if (text.find("That may be so here: ") == std::string::npos) continue;
     ++told;
     EXPECT_NE(text.find("New element, kitchen: 17.2 A in place of 13.8 A; New element, jacket and "
@@ -155,7 +156,7 @@ TEST(CircuitCautions, EndWithTheElectrician) {
   const auto read = test_support::readChecked(test_support::demoWith({}));
   ASSERT_TRUE(read.plan);
   const Answers answers = answer(*read.plan, Depth::Circuit);
-  const auto all = cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI);
+  const auto all = test_support::cautionTexts(About::Circuit, *read.plan, answers, UnitSystem::SI);
   ASSERT_FALSE(all.empty());
   EXPECT_NE(all.back().find("licensed electrician"), std::string::npos);
   EXPECT_NE(all.back().find("local codes"), std::string::npos);

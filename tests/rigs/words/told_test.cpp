@@ -89,6 +89,11 @@ TEST(Clock, SaysOnWhichDay) {
   EXPECT_EQ(tell(Argument(HoursAndMinutes{minutes(-5.0)}), {}), "-0:05");
 }
 
+TEST(Gap, TellsNoDigitsOfRounding) {
+  EXPECT_EQ(tell(Argument(Gap{9e-10}), {}), "<1e-9");
+  EXPECT_EQ(tell(Argument(Gap{3.2e-9}), {.language = &kBackwards}), "3e-09");
+}
+
 TEST(Durations, AreToldToWhatMatters) {
   EXPECT_EQ(tell(Argument(roughly(minutes(65.2))), {}), "1 h 05 min");
   EXPECT_EQ(tell(Argument(roughly(minutes(4.11))), {}), "4 min 7 s");

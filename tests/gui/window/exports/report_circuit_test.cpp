@@ -74,6 +74,25 @@ bool isSaid(const QString& part, const rigs::Finding& finding, const QString& wh
   return false;
 }
 
+// What is said of each rig before the rules: from its letter and load to the next rig's.
+QString saidOf(const QString& report, const rigs::SolutionPtr& solution, int rig) {
+  const auto opening = [&](std::size_t i) {
+    const rigs::CircuitAnswer& circuit = solution->answers.rigs[i].circuit;
+    const QString letter = gui::letterOfRig(static_cast<int>(i));
+    if (circuit.circuits.size() > 1) return letter + QStringLiteral("Twocircuits:first:");
+    return letter +
+           squeezed(QString::fromStdString(
+               rigs::tell(rigs::Argument(rigs::closely(circuit.circuits.front().branch)), {}))) +
+           QStringLiteral("at");
+  };
+  const auto at = static_cast<std::size_t>(rig);
+  const qsizetype from = report.lastIndexOf(opening(at));
+  if (from < 0) return {};
+  const bool last = at + 1 == solution->answers.rigs.size();
+  const qsizetype to = last ? report.indexOf(u'\u00b7', from) : report.lastIndexOf(opening(at + 1));
+  return report.mid(from, to < from ? -1 : to - from);
+}
+
 void expectSame(const rigs::SolutionPtr& solution) {
   const QTemporaryDir folder;
   const QString report = squeezed(textOf(solution, folder));
@@ -93,8 +112,9 @@ void expectSame(const rigs::SolutionPtr& solution) {
       for (const rigs::CircuitVerdict& verdict : circuits[k].verdicts) {
         const QString rules = squeezed(rigs::rulesText(*verdict.rules));
         SCOPED_TRACE((who + QStringLiteral(" by ") + rules).toStdString());
-        EXPECT_TRUE(report.contains(squeezed(rigs::verdictText(verdict))))
-            << rigs::inEnglish(rigs::verdictText(verdict));
+        EXPECT_TRUE(saidOf(report, solution, i).contains(squeezed(rigs::verdictText(verdict))))
+            << rigs::inEnglish(rigs::verdictText(verdict)) << "\n"
+            << saidOf(report, solution, i).toStdString();
         const QString part = partAbout(report, rules, allRules);
         for (const rigs::Finding& finding : verdict.findings) {
           EXPECT_TRUE(isSaid(part, finding, who))
