@@ -53,8 +53,9 @@ std::string stageName(StageKind kind) {
 }
 
 std::string levelsOffText(const physics::BrewDay& day, UnitSystem units) {
-  const physics::Stage* boil = day.find(StageKind::Boil);
-  if (boil && day.outcome == physics::Outcome::DoesNotBoil) {
+  const bool weak =
+      day.outcome == physics::Outcome::Steams || day.outcome == physics::Outcome::StaysFarBelow;
+  if (weak && day.startsBoiling()) {
     return fmt::format(
         "It comes to {} with the lid as it is for heating, but cannot hold that in the boil: it "
         "would lose {} there and gets {}, and falls back to {}.",
@@ -187,7 +188,8 @@ std::string outcomeWord(physics::Outcome outcome) {
       return "no strike";
     case physics::Outcome::DoesNotReachRest:
       return "no rest";
-    case physics::Outcome::DoesNotBoil:
+    case physics::Outcome::Steams:
+    case physics::Outcome::StaysFarBelow:
       return "no boil";
     case physics::Outcome::UncoversElement:
       return "runs dry";
@@ -201,7 +203,8 @@ std::string unfinishedText(const rigs::RigPlan&, const physics::BrewDay& day, Un
   switch (day.outcome) {
     case physics::Outcome::Done:
       return {};
-    case physics::Outcome::DoesNotBoil:
+    case physics::Outcome::Steams:
+    case physics::Outcome::StaysFarBelow:
       return "Does not boil. " + levelsOffText(day, units);
     case physics::Outcome::DoesNotReachStrike:
       return "Does not reach the strike temperature. " + levelsOffText(day, units);

@@ -44,7 +44,7 @@ std::string_view whereItStops(const physics::BrewDay& day) {
     case physics::Outcome::DoesNotReachRest:
       return "on the way to the next rest";
     default:
-      return day.find(physics::StageKind::Boil) ? "in the boil" : "on the way to the boil";
+      return day.startsBoiling() ? "in the boil" : "on the way to the boil";
   }
 }
 
@@ -52,7 +52,7 @@ std::string_view whereItStops(const physics::BrewDay& day) {
 std::string stillStops(const physics::JacketEffect& effect, UnitSystem units) {
   if (!effect.jacketed.levelsOff) return {};
   const std::string at = format(effect.jacketed.levelsOff->at, units);
-  if (effect.jacketed.find(physics::StageKind::Boil))
+  if (effect.jacketed.startsBoiling())
     return fmt::format(" It still cannot hold the boil: it falls back to {}.", at);
   return fmt::format(" It still does not boil: it stops at {} {}.", at,
                      whereItStops(effect.jacketed));

@@ -116,10 +116,11 @@ QString unfinishedText(const Telling& tell, int rig) {
   switch (day.outcome) {
     case physics::Outcome::Done:
       return {};
-    case physics::Outcome::DoesNotBoil:
+    case physics::Outcome::Steams:
+    case physics::Outcome::StaysFarBelow:
       if (!day.levelsOff) break;
       // As on the curve: up with the lid as it is for heating, then down again in the boil.
-      if (day.find(physics::StageKind::Boil)) {
+      if (day.startsBoiling()) {
         return levelsOff(translate("Answer",
                                    "%3 is what %2 comes to with the lid as it is for heating, but "
                                    "it does not boil: there it would lose %4 in the boil and gets "
@@ -167,7 +168,8 @@ QString outcomeLabel(physics::Outcome outcome) {
       return translate("Answer", "no strike");
     case physics::Outcome::DoesNotReachRest:
       return translate("Answer", "no rest");
-    case physics::Outcome::DoesNotBoil:
+    case physics::Outcome::Steams:
+    case physics::Outcome::StaysFarBelow:
       return translate("Answer", "no boil");
     case physics::Outcome::UncoversElement:
       return translate("Answer", "runs dry");

@@ -63,7 +63,7 @@ TEST(Pages, ShowEveryNumberInOneSystem) {
 TEST(Pages, NameTheTemperatureWhereAWeakRigLevelsOff) {
   const rigs::Plan plan = test_support::planInCode(true);
   const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Everything);
-  ASSERT_EQ(answers.rigs[2].day.outcome, physics::Outcome::DoesNotBoil);
+  ASSERT_EQ(answers.rigs[2].day.outcome, physics::Outcome::StaysFarBelow);
   const std::string level = rigs::format(answers.rigs[2].day.levelsOff->at, UnitSystem::SI);
   for (const auto& show : {answerPage, sizePage, boilPage, costPage, dayPage}) {
     const std::string text =
