@@ -74,9 +74,43 @@ double furthestApart(const BrewDay& one, const BrewDay& other) {
   return most;
 }
 
+// No figure jumps between two values of anything: the half in which figures change more, over and
+// over, holds ever less of a change.
+void expectNoJumpWithin(double low, double high, const std::function<BrewDay(double)>& dayAt) {
+  constexpr int kParts = 24;
+  const double part = (high - low) / kParts;
+  double most = -1.0;
+  BrewDay below, above;
+  BrewDay last = dayAt(low);
+  for (int i = 1; i <= kParts; ++i) {
+    const double at = low + part * i;
+    BrewDay day = dayAt(at);
+    if (!last.finished() || !day.finished()) return;  // an edge of another kind
+    const double change = furthestApart(last, day);
+    if (change > most) {
+      most = change;
+      below = last;
+      above = day;
+      high = at;
+    }
+    last = std::move(day);
+  }
+  low = high - part;
+  for (int i = 0; i < 20; ++i) {
+    const double middle = 0.5 * (low + high);
+    BrewDay day = dayAt(middle);
+    const bool lower = furthestApart(below, day) > furthestApart(day, above);
+    (lower ? high : low) = middle;
+    (lower ? above : below) = std::move(day);
+  }
+  EXPECT_LT(furthestApart(below, above), 1e-5);
+}
+
 // Where the outcome changes between two values of anything, to one part in 1e10 of their distance,
 // no figure does.
 void expectNoStepBetween(double low, double high, const std::function<BrewDay(double)>& dayAt) {
+  const double from = low;
+  const double to = high;
   BrewDay below = dayAt(low);
   BrewDay above = dayAt(high);
   ASSERT_TRUE(below.finished() && above.finished());
@@ -90,6 +124,7 @@ void expectNoStepBetween(double low, double high, const std::function<BrewDay(do
     (likeBelow ? below : above) = std::move(day);
   }
   EXPECT_LT(furthestApart(below, above), 1e-5);
+  expectNoJumpWithin(from, to, dayAt);
 }
 
 // The sixteenth of a stretch of power over which figures change most.
@@ -145,6 +180,17 @@ TEST(EdgeOfTheBoil, HasNoStepInAnyFigureAndOneInTheOutcome) {
   }
   EXPECT_GT(seen, 250);
   EXPECT_LT(steep, 150);
+}
+
+TEST(EdgeOfTheBoil, HasNoJumpFarAroundItEither) {
+  for (std::uint64_t seed = 1001; seed <= 1040; ++seed) {
+    SCOPED_TRACE(seed);
+    const Case c = caseOf(seed);
+    const PowerAnswer least = powerToBoilAtAll(c.rig, c.batch, c.place);
+    if (!least.power) continue;
+    expectNoJumpWithin(0.85 * inWatts(*least.power), 1.15 * inWatts(*least.power),
+                       [&](double watt) { return dayWith(c, watts(watt)); });
+  }
 }
 
 TEST(EdgeOfTheBoil, IsCrossedWithoutAStepByPowerLidBatchAndAltitude) {
