@@ -10,8 +10,8 @@
 namespace physics {
 
 // Preconditions (asserted where cheap): the rig's quantities positive, fractions 0-1, rests
-// between the ice point and boiling, at most 48 h a stage. A result with an outcome other than
-// Done ends with the stage that could not be finished.
+// between the ice point and boiling, at most 48 h a stage. A result that is not finished() ends
+// with the stage that could not be.
 BrewDay simulate(const Rig& rig, const Batch& batch, const Place& place,
                  const SimulationOptions& options = {});
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "physics/contents.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include "physics/water.hpp"
@@ -9,15 +10,22 @@
 namespace physics {
 namespace {
 
+// What water's properties are known for.
+constexpr Temperature kColdest = celsius(-20.0);
+constexpr Temperature kHottest = celsius(110.0);
+
 // The temperature at which `heat`, increasing with slope about `capacity`, equals `goal`.
-// Newton on a nearly straight line: a few steps whatever the start.
+// Newton on a nearly straight line: a few steps whatever the start. Beyond the range of water's
+// properties the line goes on straight.
 template <class Heat, class Capacity>
 Temperature temperatureOf(Energy goal, Temperature guess, const Heat& heat,
                           const Capacity& capacity) {
   Temperature t = guess;
   for (int i = 0; i < 30; ++i) {
-    const TemperatureDifference step = (goal - heat(t)) / capacity(t);
-    t += step;
+    const Temperature known = std::clamp(t, kColdest, kHottest);
+    const Temperature next = known + (goal - heat(known)) / capacity(known);
+    const TemperatureDifference step = next - t;
+    t = next;
     if (std::abs(inKelvins(step)) < 1e-11) break;
   }
   return t;

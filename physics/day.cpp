@@ -5,6 +5,11 @@
 
 namespace physics {
 
+bool BrewDay::startsBoiling() const {
+  const Stage* heating = find(StageKind::HeatingToBoil);
+  return heating && heating->last >= boilingPoint;
+}
+
 const Stage* BrewDay::find(StageKind kind) const {
   const auto found = std::find_if(stages.begin(), stages.end(),
                                   [&](const Stage& stage) { return stage.kind == kind; });

@@ -38,28 +38,44 @@ struct Stage {
 // Extract (mass fraction) at which wort no longer boils but burns: counts as dry. Estimate.
 inline constexpr double kThickestWort = 0.6;
 
+// The first three get to the end of the day, the others stop before it.
 enum class Outcome {
-  Done,
+  Done,           // enough heat to roll from when the clock of the boil starts
+  Steams,         // too weak for that: it steams instead, and rolls later if at all
+  StaysFarBelow,  // too weak even to come within kFarBelow of boiling by the end
   DoesNotReachStrike,
   DoesNotReachRest,
-  DoesNotBoil,
   UncoversElement,  // or would boil dry, or to a syrup thicker than kThickestWort
   StrikeTooHot      // the strike water would have to boil
 };
+// How far below boiling no brewer would call it a boil. Own choice: that is about where an open
+// surface gives off a fifth less than at boiling, which is as much as Shah's law may be wrong.
+inline constexpr TemperatureDifference kFarBelow = kelvins(5.0);
 
 struct LevelsOff {
-  Temperature at;  // where supply equals loss
+  Temperature at;  // where supply equals loss; of a boil, as full as when its clock starts
   Temperature wanted;
-  Power atWanted;  // what would be lost there: the least power that gets there
+  Power atWanted;  // the least power that gets there
 };
 
+// Of whatever stands for the boil, whether it rolls or not.
 struct BoilFigures {
-  Temperature temperature;
+  Temperature temperature;       // at the end
   Power net;                     // supply less everything but evaporation, at the start
   MassFlow evaporation;          // mean over the boil
   VolumeFlow coldBoilOff;        // by which the wort's volume at 20 C falls
   double shareOfPreBoilPerHour;  // of the cold volume before the boil
   HeatFlux netPerSurface;        // net over the whole mouth
+  Time lasted;
+  // Of which it was at boiling. A boil with hardly enough heat takes a while over the last fraction
+  // of a kelvin; one with too little may come to it as its level falls.
+  Time rolled;
+};
+
+// Why the wort is not as much as wanted.
+struct UnmetWish {
+  Volume missing;   // negative: too much is left
+  Outcome because;  // what stops this day, or the one with the water that the wish would need
 };
 
 struct BrewDay {
@@ -71,17 +87,26 @@ struct BrewDay {
   Temperature boilingPoint;  // of the wort, here
   std::vector<Stage> stages;
   Ledger total;
-  Volume preBoilCold, preBoilHot;  // wort after the grain is lifted: at 20 C; as hot as it is
-  Volume resultCold, resultHot;    // after the last stage
-  double preBoilGravity = 1.0, resultGravity = 1.0;  // 20/20
-  Volume fullest;                                    // the most that ever stood in the vessel
-  Volume lowest;                                     // the least with the element on
+  // Wort, at 20 C and as hot as it is: when the grain is lifted, when the clock of the boil starts,
+  // and after the last stage.
+  Volume liftedCold, liftedHot;
+  Volume preBoilCold, preBoilHot;
+  Volume resultCold, resultHot;
+  double liftedGravity = 1.0, preBoilGravity = 1.0, resultGravity = 1.0;  // 20/20
+  Volume fullest;  // the most that ever stood in the vessel
+  Volume lowest;   // the least with the element on
   std::optional<BoilFigures> boil;
-  // Heat the vessel must get to start boiling and to go on, lids as stated for either; known
-  // once the wort is ready to be heated.
+  // The least heat the vessel must get for its wort, as it is once the grain is lifted, to come to
+  // the boil and roll from when its clock starts, lids as stated for either: the same whatever heat
+  // it gets now. The day rolls if it gets that much.
   std::optional<Power> leastToBoil;
+  std::optional<UnmetWish> unmet;  // where wort is wanted
 
   Time duration() const { return stages.empty() ? seconds(0.0) : stages.back().end; }
+  // Whether it got to its end, rolling or not.
+  bool finished() const { return outcome <= Outcome::StaysFarBelow; }
+  // Whether the wort is at boiling when the clock of the boil starts.
+  bool startsBoiling() const;
   const Stage* find(StageKind kind) const;  // the first of its kind, or nullptr
 };
 
@@ -89,6 +114,10 @@ struct SimulationOptions {
   bool curves = false;
   double relativeTolerance = 1e-9;   // of the integrator, 1e-13 to 1e-5
   Mass waterGuess = kilograms(0.0);  // where a wanted volume leaves the water open; 0: no idea
+  // Whether leastToBoil follows other heatings with other powers to their end; otherwise it is
+  // taken for as full as this day is when the clock of its boil starts, which is the same where
+  // this power is about the least, and within some 2 % elsewhere.
+  bool leastForAnyPower = true;
 };
 
 }  // namespace physics

@@ -56,8 +56,7 @@ DayPhase::DayPhase(const DayConditions& day, const PhaseOrder& order, const Mome
       began_(began),
       stage_(stage),
       trial_(began.contents),
-      power_(order.control == Control::Boiling ? day.rig.boilPower * day.full.delivered
-                                               : day.full.delivered),
+      power_(order.share * day.full.delivered),
       latentHeat_(latentHeat(began.wort)),
       waterBoils_(saturationTemperature(day.pressure)) {
   const Volume wort = trial_.wortVolume(began.wort);
@@ -67,7 +66,9 @@ DayPhase::DayPhase(const DayConditions& day, const PhaseOrder& order, const Mome
 
 PhaseSpan DayPhase::span() const {
   // A heating's length is not known beforehand: its lossless length sets the spacing.
-  const Time expected = order_.until && driven() ? lossless(*order_.until) : order_.longest;
+  const Time expected = order_.spacedFor > seconds(0.0) ? order_.spacedFor
+                        : order_.until && driven()      ? lossless(*order_.until)
+                                                        : order_.longest;
   // Where nothing but the fill changes, one step may span it all.
   Time firstStep = steady() ? order_.longest : std::min(kFirstStep, 0.5 * expected);
   if (heats() && began_.wort < waterBoils_) firstStep = std::min(firstStep, lossless(waterBoils_));

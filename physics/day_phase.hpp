@@ -39,9 +39,9 @@ struct Moment {
 
 enum class Control {
   Off,
-  Full,    // all the elements give
+  Full,    // all the elements give, or PhaseOrder::share of it
   Hold,    // what is lost and no more, as a controller does on the mean
-  Boiling  // at the rig's power for the boil; the wort stays as hot as it is
+  Boiling  // as Full, but the wort stays as hot as it is
 };
 
 struct PhaseOrder {
@@ -50,6 +50,10 @@ struct PhaseOrder {
   Time longest;
   // Ends earlier where the wort is that hot or, with the element off, that cold.
   std::optional<Temperature> until = {};
+  double share = 1.0;  // of the elements' full power, where driven in full
+  // What sets the spacing of a curve's points, where driven until a temperature that is not far
+  // off or may never come; as if nothing were lost on the way there if 0.
+  Time spacedFor = seconds(0.0);
 };
 
 // The change of the heat stored, as the ledger has it.

@@ -40,11 +40,14 @@ LossPair losses(const Rig& bare, const Rig& jacketed, const Place& place, Temper
           .jacketedSide = with.lost[Path::Side] + with.lost[Path::DryWall]};
 }
 
-// The first stage of a kind, if it came to its end.
+// The first stage of a kind, if it came to its end; a heating to the boil, if it came to that.
 const Stage* finished(const BrewDay& day, StageKind kind) {
   const Stage* stage = day.find(kind);
-  const bool stopped = day.outcome != Outcome::Done && stage == &day.stages.back();
-  return stopped ? nullptr : stage;
+  if (!stage) return nullptr;
+  const bool stopped = !day.finished() && stage == &day.stages.back();
+  const bool shortOfIt =
+      kind == StageKind::HeatingToBoil && day.outcome != Outcome::Done && !day.startsBoiling();
+  return stopped || shortOfIt ? nullptr : stage;
 }
 
 std::optional<Time> saved(const BrewDay& bare, const BrewDay& jacketed, StageKind kind) {

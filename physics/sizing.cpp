@@ -15,8 +15,10 @@ namespace {
 // tolerance is plenty and takes a third of the time.
 // By this share more than the threshold, a day is done in hours and not in days.
 constexpr double kJustEnough = 1e-6;
-constexpr SimulationOptions kForSearching{
-    .curves = false, .relativeTolerance = 1e-7, .waterGuess = kilograms(0.0)};
+constexpr SimulationOptions kForSearching{.curves = false,
+                                          .relativeTolerance = 1e-7,
+                                          .waterGuess = kilograms(0.0),
+                                          .leastForAnyPower = false};
 
 // Where an increasing `surplus` turns positive between low and high, to a few parts in 1e9;
 // nothing if it never does. The smallest argument that passes is returned.
@@ -65,15 +67,18 @@ class Days {
   Days(const Rig& rig, const Batch& batch, const Place& place)
       : rig_(rig), batch_(batch), place_(place) {}
 
-  BrewDay with(Power delivered) {
+  BrewDay with(Power delivered) { return with(delivered, kForSearching.relativeTolerance); }
+  // As it is told: what an answer promises, this day must keep.
+  BrewDay told(Power delivered) { return with(delivered, SimulationOptions{}.relativeTolerance); }
+
+ private:
+  BrewDay with(Power delivered, double tolerance) {
+    options_.relativeTolerance = tolerance;
     BrewDay day = simulate(unlimited(rig_, delivered), batch_, place_, options_);
-    if (day.outcome == Outcome::Done) {
-      options_.waterGuess = day.water * waterDensity(celsius(20.0));
-    }
+    if (day.finished()) options_.waterGuess = day.water * waterDensity(celsius(20.0));
     return day;
   }
 
- private:
   const Rig& rig_;
   const Batch& batch_;
   const Place& place_;
@@ -88,42 +93,66 @@ Batch poured(const Rig& rig, const Batch& batch, const Place& place) {
   return fixed;
 }
 
-Batch withoutBoil(Batch batch) {
-  batch.boil = seconds(0.0);
-  return batch;
-}
-
 // How long a stage took; nothing if the day ended in it or before it.
 std::optional<Time> lasted(const BrewDay& day, StageKind kind) {
   const Stage* stage = day.find(kind);
   if (!stage) return std::nullopt;
-  if (day.outcome != Outcome::Done && stage == &day.stages.back()) return std::nullopt;
+  if (!day.finished() && stage == &day.stages.back()) return std::nullopt;
   return stage->end - stage->begin;
 }
 
-// Least power that gets through every stage. Just enough at first sight may pour more water, or
-// stall earlier under a wider opening: a few looks settle it.
+// By how much this day's heat is more than the least that gets past where it stopped or, had it
+// not, rolls; nothing where heat is not what it lacks.
+std::optional<Power> spareOf(const BrewDay& day) {
+  const Power heat = day.electrical.delivered;
+  if (day.finished()) return heat - *day.leastToBoil;
+  if (day.levelsOff) return heat - day.levelsOff->atWanted;
+  return std::nullopt;
+}
+
+// Upwards from a power whose day does not roll to the least that does: the rest of a search that
+// heat alone does not decide, as where a weak element takes so long that it stands dry.
+std::optional<Power> leastByTrying(Days& days, Power tooLittle) {
+  const auto rolls = [&](Power p) { return days.told(p).outcome == Outcome::Done; };
+  Power low = tooLittle;
+  Power high = low;
+  do {
+    if (high >= kStrongestElement) return std::nullopt;
+    low = high;
+    high = std::min(1.05 * high, kStrongestElement);
+  } while (!rolls(high));
+  while (high - low > kJustEnough * high) {
+    const Power middle = 0.5 * (low + high);
+    (rolls(middle) ? high : low) = middle;
+  }
+  return high;
+}
+
+// Least power that gets through every stage and rolls. With it another amount of water may be
+// poured, and another share of it be left when the boil begins: a few days settle it.
 std::optional<Power> leastForTheDay(const Rig& rig, const Batch& batch, const Place& place) {
   // A very strong element shows the threshold without coming near it; it would boil the batch dry,
   // so not for long.
-  const BrewDay strong = simulate(unlimited(rig, kStrongestElement),
-                                  withoutBoil(poured(rig, batch, place)), place, kForSearching);
+  Batch brief = poured(rig, batch, place);
+  brief.boil = std::min(brief.boil, seconds(1.0));
+  const BrewDay strong = simulate(unlimited(rig, kStrongestElement), brief, place, kForSearching);
   if (!strong.leastToBoil) return std::nullopt;
   Days days(rig, batch, place);
-  Power least = *strong.leastToBoil;
+  Power power = *strong.leastToBoil;
   Power beforeTheBoil = watts(0.0);  // what strike and rests take, where that is more
-  // Each look stands a little above the last answer: at the threshold itself a day takes for ever,
-  // and where a volume is wanted it is never the same twice.
-  for (const double above : {1.05, 1.01, 1.002, 1.0005}) {
-    const BrewDay day = days.with(above * least);
-    if (day.levelsOff) {
-      beforeTheBoil = std::max(beforeTheBoil, day.levelsOff->atWanted);
-      least = std::max(least, beforeTheBoil);
-    } else if (day.leastToBoil) {
-      least = std::max(beforeTheBoil, *day.leastToBoil);
-    }
+  for (int i = 0; i < 8; ++i) {
+    const BrewDay day = days.with((1.0 + kJustEnough) * power);
+    const auto spare = spareOf(day);
+    if (!spare) break;
+    const Power least = day.electrical.delivered - *spare;
+    if (!day.finished()) beforeTheBoil = std::max(beforeTheBoil, least);
+    const Power before = power;
+    power = std::max(least, beforeTheBoil);
+    if (abs(power - before) < 0.1 * kJustEnough * power) break;
   }
-  return (1.0 + kJustEnough) * least;
+  power *= 1.0 + kJustEnough;
+  if (days.told(power).outcome == Outcome::Done) return power;
+  return leastByTrying(days, power);
 }
 
 // The least power whose day is not short of what is asked; every answer also gets through the day.
@@ -146,7 +175,13 @@ PowerAnswer searchPower(const Rig& rig, const Batch& batch, const Place& place, 
       std::uintmax_t steps = 60;
       const auto bracket = boost::math::tools::toms748_solve(
           surplus, low, high, atLow, atHigh, boost::math::tools::eps_tolerance<double>(28), steps);
-      return answer(rig, bracket.second, otherwise);
+      // The day that is told is followed more closely than those of the search.
+      double enough = bracket.second;
+      for (double more = 1e-9; surplusOf(days.told(watts(enough))) < 0.0 && more < 1e-5;) {
+        enough *= 1.0 + more;
+        more *= 4.0;
+      }
+      return answer(rig, enough, otherwise);
     }
     low = high;
     atLow = atHigh;
@@ -177,6 +212,20 @@ Batch scaled(const Batch& batch, double factor) {
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place) {
   const auto least = leastForTheDay(rig, batch, place);
   return answer(rig, least ? std::optional(inWatts(*least)) : std::nullopt, Limit::Boiling);
+}
+
+std::optional<EdgeOfTheBoil> edgeOfTheBoil(const Rig& rig, const Batch& batch, const Place& place,
+                                           const PowerAnswer* atAll) {
+  const auto leastAt = [&](double factor) {
+    Rig other = rig;
+    other.evaporationFactor *= factor;
+    return leastForTheDay(other, batch, place);
+  };
+  const auto least = atAll ? atAll->power : leastForTheDay(rig, batch, place);
+  const auto less = leastAt(1.0 - kEvaporationScatter);
+  const auto more = leastAt(1.0 + kEvaporationScatter);
+  if (!least || !less || !more) return std::nullopt;
+  return EdgeOfTheBoil{.least = *least, .ifLessEvaporates = *less, .ifMoreEvaporates = *more};
 }
 
 PowerAnswer powerToBoilWithin(const Rig& rig, const Batch& batch, const Place& place, Time within,
@@ -219,19 +268,23 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
   Limit binding = Limit::None;
   // Positive while everything is within its limit. Falls with size, but for batches too small to
   // cover the element, which the walk below steps over.
-  const auto spareOf = [&](const BrewDay& day) {
+  const auto roomLeft = [&](const BrewDay& day) {
     const double vessel = static_cast<double>((room - day.fullest) / room);
-    if (day.outcome != Outcome::Done || !day.boil) {
+    if (!day.finished() || !day.boil) {
       binding = day.outcome == Outcome::UncoversElement ? Limit::SmallestBatch : Limit::Boiling;
       const double missing =
           day.levelsOff ? inKelvins(day.levelsOff->wanted - day.levelsOff->at) : 1000.0;
       return std::min(vessel, -1e-3 * (1.0 + std::abs(missing)));
     }
     const double vigour = (day.boil->shareOfPreBoilPerHour - sharePerHour) / sharePerHour;
-    binding = vessel < vigour ? Limit::Vessel : Limit::BoilVigour;
-    return std::min(vessel, vigour);
+    const double rolls = static_cast<double>(*spareOf(day) / day.electrical.delivered);
+    const double least = std::min({vessel, vigour, rolls});
+    binding = day.outcome != Outcome::Done || least == rolls ? Limit::Boiling
+              : least == vessel                              ? Limit::Vessel
+                                                             : Limit::BoilVigour;
+    return day.outcome == Outcome::Done ? least : std::min(least, -1e-9);
   };
-  const auto spare = [&](double factor) { return spareOf(at(factor)); };
+  const auto spare = [&](double factor) { return roomLeft(at(factor)); };
 
   // The smallest batch that keeps the element covered, and from there up until something binds.
   const Volume whole = std::get<PouredWater>(unit.size).atTwentyDegrees;
@@ -243,7 +296,7 @@ BatchAnswer largestBatch(const Rig& rig, const Batch& batch, const Place& place,
     low *= 1.15;
     day = at(low);
   }
-  if (spareOf(day) < 0.0) {
+  if (roomLeft(day) < 0.0) {
     return {.wort = std::nullopt,
             .stoppedBy = binding == Limit::Vessel ? Limit::SmallestBatch : binding};
   }
@@ -270,8 +323,6 @@ WhatWouldBoil whatWouldBoil(const Rig& rig, const Rig* jacketed, const Batch& ba
   WhatWouldBoil what;
   what.power = powerToBoilAtAll(rig, batch, place).power;
   const Batch whole = poured(rig, batch, place);
-  const Batch fixed = withoutBoil(whole);
-  const Power delivered = electricalLoad(rig).delivered;
   const auto withLid = [&](double closed) {
     Rig other = rig;
     for (double* open : {&other.vessel.open.strike, &other.vessel.open.mash,
@@ -280,18 +331,13 @@ WhatWouldBoil whatWouldBoil(const Rig& rig, const Rig* jacketed, const Batch& ba
     }
     return other;
   };
-  // A strong element shows what the boil would take; whether this one gets there is arithmetic.
-  // Strike and rests may ask for more than the boil, where their lid is further open or a pump
-  // runs: only this element's own day shows that.
   const auto spare = [&](double closed) {
-    const Rig other = withLid(closed);
-    const BrewDay strong =
-        simulate(unlimited(other, kStrongestElement), fixed, place, kForSearching);
-    if (!strong.leastToBoil) return -1e6;
-    const double forTheBoil = inWatts(delivered - *strong.leastToBoil);
-    if (forTheBoil < 0.0) return forTheBoil;
-    const BrewDay own = simulate(other, fixed, place, kForSearching);
-    return own.levelsOff ? inWatts(delivered - own.levelsOff->atWanted) : forTheBoil;
+    const BrewDay day = simulate(withLid(closed), whole, place, kForSearching);
+    const auto watt = spareOf(day);
+    if (!watt) return -1e6;
+    // Heat enough, and yet it takes for ever.
+    if (day.outcome != Outcome::Done) return std::min(inWatts(*watt), -1e-9);
+    return inWatts(*watt);
   };
   if (const auto closed = firstPassing(0.0, 1.0, spare)) {
     what.openFraction = 1.0 - *closed;

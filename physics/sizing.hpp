@@ -30,9 +30,29 @@ struct PowerAnswer {
 };
 inline constexpr Power kStrongestElement = watts(60e3);
 
-// Least power that gets through the whole day and keeps the boil going. The other answers are never
-// less: a wort that comes to the boil soon enough under its lid may die once the lid is off.
+// Least power that gets through the whole day and rolls: the least whose simulated day is
+// Outcome::Done, which stands a millionth above what BrewDay::leastToBoil says with that power, and
+// with any other if it pours the same water. The other answers are never less: a wort that comes to
+// the boil soon enough under its lid may die once the lid is off.
 PowerAnswer powerToBoilAtAll(const Rig& rig, const Batch& batch, const Place& place);
+
+// How far the law of the open surface may be wrong, as a share: Shah's mean deviation over 11 data
+// sets is 18 %.
+inline constexpr double kEvaporationScatter = 0.2;
+// The least power that boils, and what it would be if less or more than the law says evaporated.
+struct EdgeOfTheBoil {
+  Power least;  // powerToBoilAtAll
+  Power ifLessEvaporates, ifMoreEvaporates;
+
+  // Whether a rig that gets this much rolls or steams, nobody can say.
+  bool holds(Power delivered) const {
+    return ifLessEvaporates <= delivered && delivered < ifMoreEvaporates;
+  }
+};
+// None where no power boils, or boils with more evaporation. `atAll` as below.
+std::optional<EdgeOfTheBoil> edgeOfTheBoil(const Rig& rig, const Batch& batch, const Place& place,
+                                           const PowerAnswer* atAll = nullptr);
+
 // The other searches begin there. `atAll` is that answer where it is known, for the very same rig,
 // batch and place; with it they need not find it first, and give the same.
 // Power that takes the lifted wort to the boil within `within`.

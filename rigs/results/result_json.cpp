@@ -305,7 +305,8 @@ std::string_view outcomeKey(physics::Outcome outcome) {
       return "does not reach strike";
     case physics::Outcome::DoesNotReachRest:
       return "does not reach rest";
-    case physics::Outcome::DoesNotBoil:
+    case physics::Outcome::Steams:
+    case physics::Outcome::StaysFarBelow:
       return "does not boil";
     case physics::Outcome::UncoversElement:
       return "uncovers element";

@@ -85,7 +85,7 @@ TEST(Jacket, MayBeWhatMakesItBoil) {
   ASSERT_TRUE(bareNeeds.power && wrappedNeeds.power);
   const double watt = 0.5 * inWatts(*bareNeeds.power + *wrappedNeeds.power);
   const JacketEffect effect = effectOf(steelRig(watt), jacketed(steelRig(watt), 20.0));
-  EXPECT_EQ(effect.bare.outcome, Outcome::DoesNotBoil);
+  EXPECT_EQ(effect.bare.outcome, Outcome::Steams);
   EXPECT_EQ(effect.jacketed.outcome, Outcome::Done);
   EXPECT_EQ(effect.verdict, JacketVerdict::MakesItBoil);
   EXPECT_FALSE(effect.savedToBoil);
@@ -99,8 +99,8 @@ TEST(Jacket, SavesTimeToABoilThatDoesNotLast) {
   bare.vessel.open = test_support::openAt(0.0);
   bare.vessel.open.boil = 1.0;
   const JacketEffect effect = effectOf(bare, jacketed(bare, 10.0));
-  ASSERT_EQ(effect.bare.outcome, Outcome::DoesNotBoil);
-  ASSERT_EQ(effect.jacketed.outcome, Outcome::DoesNotBoil);
+  ASSERT_EQ(effect.bare.outcome, Outcome::StaysFarBelow);
+  ASSERT_EQ(effect.jacketed.outcome, Outcome::StaysFarBelow);
   ASSERT_TRUE(effect.bare.find(StageKind::Boil) && effect.jacketed.find(StageKind::Boil));
   ASSERT_TRUE(effect.savedToBoil);
   EXPECT_GT(*effect.savedToBoil, minutes(1.0));

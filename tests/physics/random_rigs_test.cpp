@@ -115,7 +115,8 @@ RC_GTEST_PROP(AnyRig, DoesNotDependOnTheIntegratorsTolerance, ()) {
 // Time to the boil, or forever.
 double minutesToBoil(const BrewDay& day) {
   const Stage* heating = day.find(StageKind::HeatingToBoil);
-  if (!heating || day.outcome == Outcome::DoesNotBoil) return HUGE_VAL;
+  const bool rolls = day.outcome != Outcome::Steams && day.outcome != Outcome::StaysFarBelow;
+  if (!heating || !rolls) return HUGE_VAL;
   return inMinutes(heating->end - day.stages.front().begin);
 }
 

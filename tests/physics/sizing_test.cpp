@@ -56,14 +56,13 @@ TEST(PowerToBoilAtAll, BoilsJustAboveAndNotJustBelow) {
     const PowerAnswer answer = powerToBoilAtAll(w.rig, w.batch, w.place);
     ASSERT_TRUE(answer.power);
     SCOPED_TRACE(inWatts(*answer.power));
-    // With less power the same wanted wort would need less water, which boils more easily.
-    Batch batch = w.batch;
-    batch.size =
-        PouredWater{simulate(fedStraight(w.rig, 1.005 * *answer.power), batch, w.place).water};
-    EXPECT_EQ(simulate(fedStraight(w.rig, 1.005 * *answer.power), batch, w.place).outcome,
-              Outcome::Done);
-    EXPECT_EQ(simulate(fedStraight(w.rig, 0.995 * *answer.power), batch, w.place).outcome,
-              Outcome::DoesNotBoil);
+    EXPECT_EQ(simulate(fedStraight(w.rig, *answer.power), w.batch, w.place).outcome, Outcome::Done);
+    const BrewDay less =
+        simulate(fedStraight(w.rig, (1.0 - 1e-5) * *answer.power), w.batch, w.place);
+    EXPECT_EQ(less.outcome, Outcome::Steams);
+    ASSERT_TRUE(less.leastToBoil && less.levelsOff);
+    EXPECT_WITHIN(*less.leastToBoil, *answer.power, 3e-6 * *answer.power);
+    EXPECT_EQ(less.levelsOff->atWanted, *less.leastToBoil);
   }
 }
 
@@ -98,7 +97,7 @@ TEST(PowerToStrikeWithin, TakesThatLong) {
 }
 
 // Less than what an open kettle gives off at the threshold of boiling cannot be had: the answer is
-// then the threshold (within 1 % where a wanted volume sets the water, which jumps there).
+// then the threshold.
 TEST(PowerForBoilOff, BoilsThatShareOff) {
   for (const Wish& w : wishes()) {
     for (const double share : {0.06, 0.12}) {
@@ -106,10 +105,9 @@ TEST(PowerForBoilOff, BoilsThatShareOff) {
       const PowerAnswer answer = powerForBoilOff(w.rig, w.batch, w.place, share);
       ASSERT_TRUE(answer.power);
       const double threshold = inWatts(*powerToBoilAtAll(w.rig, w.batch, w.place).power);
-      EXPECT_GE(inWatts(*answer.power), 0.99 * threshold);
-      const bool atThreshold = inWatts(*answer.power) < 1.001 * threshold;
-      const double power = atThreshold ? 1.001 * threshold : inWatts(*answer.power);
-      const BrewDay day = simulate(fedStraight(w.rig, watts(power)), w.batch, w.place);
+      EXPECT_GE(inWatts(*answer.power), threshold);
+      const bool atThreshold = inWatts(*answer.power) == threshold;
+      const BrewDay day = simulate(fedStraight(w.rig, *answer.power), w.batch, w.place);
       ASSERT_TRUE(day.boil);
       if (atThreshold) {
         EXPECT_GT(day.boil->shareOfPreBoilPerHour, share);
@@ -211,7 +209,7 @@ TEST(WhatWouldBoil, BoilsWhenDoneAndNotJustShortOfIt) {
   const Rig weak = steelRig(1000.0);
   const Batch batch = mashOf(25.0, 5.0);
   const Place place = roomAt(12.0);
-  ASSERT_EQ(simulate(weak, batch, place).outcome, Outcome::DoesNotBoil);
+  ASSERT_EQ(simulate(weak, batch, place).outcome, Outcome::StaysFarBelow);
   const WhatWouldBoil what = whatWouldBoil(weak, nullptr, batch, place);
   ASSERT_TRUE(what.power);
   const auto with = [&](double watt, double open) {
@@ -220,12 +218,12 @@ TEST(WhatWouldBoil, BoilsWhenDoneAndNotJustShortOfIt) {
     return simulate(rig, batch, place).outcome;
   };
   EXPECT_EQ(with(1.005 * inWatts(*what.power), 1.0), Outcome::Done);
-  EXPECT_EQ(with(0.995 * inWatts(*what.power), 1.0), Outcome::DoesNotBoil);
+  EXPECT_EQ(with(0.995 * inWatts(*what.power), 1.0), Outcome::Steams);
   ASSERT_TRUE(what.openFraction);
   EXPECT_GT(*what.openFraction, 0.0);
   EXPECT_LT(*what.openFraction, 1.0);
   EXPECT_EQ(with(1000.0, 0.99 * *what.openFraction), Outcome::Done);
-  EXPECT_EQ(with(1000.0, 1.01 * *what.openFraction), Outcome::DoesNotBoil);
+  EXPECT_EQ(with(1000.0, 1.01 * *what.openFraction), Outcome::Steams);
   EXPECT_FALSE(what.levelWithLid);
 }
 
@@ -261,7 +259,7 @@ TEST(WhatWouldBoil, CountsTheSecondCircuit) {
   Rig weak = steelRig(600.0);
   weak.second = Feed{.element = test_support::fedWith(600.0), .supply = test_support::socket()};
   const Batch batch = waterOnly(25.0);
-  ASSERT_EQ(simulate(weak, batch, roomAt(12.0)).outcome, Outcome::DoesNotBoil);
+  ASSERT_EQ(simulate(weak, batch, roomAt(12.0)).outcome, Outcome::StaysFarBelow);
   const WhatWouldBoil one = whatWouldBoil(steelRig(1200.0), nullptr, batch, roomAt(12.0));
   const WhatWouldBoil two = whatWouldBoil(weak, nullptr, batch, roomAt(12.0));
   ASSERT_TRUE(one.openFraction && two.openFraction);

@@ -55,7 +55,7 @@ TEST(TimeOf, CountsOnlyStagesThatWereFinished) {
   const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Day);
   EXPECT_TRUE(rigs::timeOf(answers.rigs[0].day, StageKind::HeatingToBoil).has_value());
   const BrewDay& weak = answers.rigs[2].day;
-  ASSERT_EQ(weak.outcome, Outcome::DoesNotBoil);
+  ASSERT_EQ(weak.outcome, Outcome::StaysFarBelow);
   EXPECT_FALSE(rigs::timeOf(weak, weak.stages.back().kind).has_value());
 }
 
@@ -81,7 +81,7 @@ TEST(CostPer, TimesTheVolumeIsTheCost) {
 TEST(CostPer, IsNothingForADayThatStalls) {
   const rigs::Plan plan = test_support::planInCode(true);
   const rigs::RigAnswer stalled = rigs::answer(plan, rigs::Depth::Day).rigs[2];
-  ASSERT_EQ(stalled.day.outcome, Outcome::DoesNotBoil);
+  ASSERT_EQ(stalled.day.outcome, Outcome::StaysFarBelow);
   EXPECT_TRUE(stalled.cost);
   EXPECT_FALSE(rigs::costPer(stalled, litres(1.0)));
 }
@@ -238,7 +238,7 @@ TEST(MoneySaved, ComparesWholeDaysOnly) {
   const rigs::Tariff stated = std::exchange(plan.tariff, rigs::Tariff{});
   EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan).has_value());
   plan.tariff = stated;
-  bare.outcome = Outcome::DoesNotBoil;
+  bare.outcome = Outcome::StaysFarBelow;
   EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan).has_value());
 }
 

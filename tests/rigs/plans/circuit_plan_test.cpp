@@ -148,7 +148,7 @@ TEST(CircuitAnswer, GivesTheDemosFourRigsTheirVerdicts) {
   EXPECT_WITHIN(readings[0].reading.limit, amperes(15.0), amperes(1e-9));
   EXPECT_WITHIN(readings[2].reading.limit, amperes(12.0), amperes(1e-9));
   EXPECT_EQ(readings[0].outcome, Outcome::Done);
-  EXPECT_EQ(readings[2].outcome, Outcome::DoesNotBoil);
+  EXPECT_EQ(readings[2].outcome, Outcome::StaysFarBelow);
   EXPECT_FALSE(readings[2].fits);
   ASSERT_TRUE(answers.rigs[1].circuit.addedByCable);
   EXPECT_GT(*answers.rigs[1].circuit.addedByCable, seconds(10.0));

@@ -75,7 +75,7 @@ TEST(DemoPlan, HasTheResistanceOfItsCable) {
 TEST(DemoPlan, MayHoldARigThatDoesNotBoil) {
   const Plan plan = planWith({});
   const BrewDay day = simulate(plan.rigs[0].rig, plan.batch, plan.place);
-  EXPECT_EQ(day.outcome, Outcome::DoesNotBoil);
+  EXPECT_EQ(day.outcome, Outcome::StaysFarBelow);
 }
 
 TEST(Plan, MeansTheSameInUnitsOfTheUnitedStates) {

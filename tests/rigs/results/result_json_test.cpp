@@ -146,7 +146,8 @@ TEST(ResultJson, HasAWordForEveryOutcomeLimitVerdictAndStage) {
            {Outcome::Done, "done"},
            {Outcome::DoesNotReachStrike, "does not reach strike"},
            {Outcome::DoesNotReachRest, "does not reach rest"},
-           {Outcome::DoesNotBoil, "does not boil"},
+           {Outcome::Steams, "does not boil"},
+           {Outcome::StaysFarBelow, "does not boil"},
            {Outcome::UncoversElement, "uncovers element"},
            {Outcome::StrikeTooHot, "strike too hot"}}) {
     rig.day.outcome = outcome;

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The second half of the day: from lifting the grain to the end of the boil.
+#include <algorithm>
+
+#include "physics/day_course.hpp"
+#include "physics/water.hpp"
+#include "physics/wort.hpp"
+
+namespace physics {
+namespace {
+
+// A wort that cools from boiling and comes back to it has got there when it is this much hotter.
+constexpr TemperatureDifference kBackAtTheBoil = kelvins(1e-9);
+// To which share the least power to boil is found, and by how many heatings at most.
+constexpr double kLeastTolerance = 1e-7;
+constexpr int kMostHeatings = 8;
+
+Volume wortVolume(Mass water, Mass extract, Temperature t) {
+  const double strength = static_cast<double>(extract / (water + extract));
+  return (water + extract) / wortDensity(strength, t);
+}
+
+}  // namespace
+
+void Day::liftGrain() {
+  Contents& contents = now_.contents;
+  const Mass extract = batch_.grain.mass * batch_.extractYield;
+  const Volume whole = wortVolume(contents.water, extract, kColdWort);
+  const Volume kept = std::min(batch_.grain.mass * batch_.absorption, whole);
+  const double drained = 1.0 - static_cast<double>(kept / whole);
+  contents.grain = kilograms(0.0);
+  contents.water = drained * contents.water;
+  contents.extract = drained * extract;
+}
+
+Power Day::leastAsFull() {
+  const Power heating = lossAt(day_.boilingPoint, heatingLid());
+  if (!boils()) return heating;
+  return std::max(heating, lossAt(day_.boilingPoint, boilLid()) / conditions_.rig.boilPower);
+}
+
+PhaseEnd Day::heatTowardsBoiling(const DayConditions& conditions, Power power, Stage& stage) {
+  HeatLossModel& losses = lossModel(heatingLid());
+  const Temperature water = std::min(saturationTemperature(conditions.pressure), day_.boilingPoint);
+  const Temperature target =
+      boilBegins(lossesOf(losses), power, kColdestWort, water, day_.boilingPoint);
+  if (now_.wort >= target) return PhaseEnd::Event;
+  const PhaseEnd ended = runPhase(conditions,
+                                  {.control = Control::Full,
+                                   .losses = losses,
+                                   .longest = kLongestStage,
+                                   .until = target,
+                                   .share = power / conditions.full.delivered},
+                                  now_, stage);
+  if (ended == PhaseEnd::Event) now_.wort = target;
+  return ended;
+}
+
+// A fixed point: what is lost at boiling depends on how full the vessel is by then, and that, a
+// little, on how long the heating took. Each step follows the chord through the last two.
+Power Day::leastAfterHeating(const Moment& ready, Power guess) {
+  const Moment started = now_;
+  const DayConditions unwatched{.rig = conditions_.rig,
+                                .options = unwatched_,
+                                .pressure = conditions_.pressure,
+                                .full = conditions_.full,
+                                .crossSection = conditions_.crossSection};
+  Power power = guess;
+  Power before = power;
+  Power shortBefore = watts(0.0);
+  for (int i = 0; i < kMostHeatings; ++i) {
+    now_ = ready;
+    Stage tried = begin(StageKind::HeatingToBoil);
+    if (heatTowardsBoiling(unwatched, power, tried) == PhaseEnd::Guard) break;
+    const Power shortBy = leastAsFull() - power;
+    const double chord =
+        i > 0 ? static_cast<double>((shortBefore - shortBy) / (power - before)) : 1.0;
+    before = power;
+    shortBefore = shortBy;
+    power += shortBy / std::clamp(chord, 0.5, 2.0);
+    if (abs(power - before) <= kLeastTolerance * power) break;
+  }
+  now_ = started;
+  return power;
+}
+
+bool Day::heatToBoil() {
+  const StoredHeat before = now_.contents.storedHeat(now_.wort);
+  const bool lifts = now_.contents.grain > kilograms(0.0);
+  if (lifts) liftGrain();
+  Stage stage = begin(StageKind::HeatingToBoil);
+  if (lifts) {
+    bookStored(stage.ledger, before, now_.contents.storedHeat(now_.wort));
+    stage.ledger.lifted = -stage.ledger.stored();
+  }
+  day_.liftedCold = now_.contents.wortVolume(kColdWort);
+  day_.liftedHot = now_.contents.wortVolume(now_.wort);
+  day_.liftedGravity = gravity();
+  day_.boilingPoint = wortBoils();
+  stage.goal = day_.boilingPoint;
+  const Moment ready = now_;
+  const PhaseEnd ended = heatTowardsBoiling(conditions_, conditions_.full.delivered, stage);
+  noteLevel();
+  end(stage);
+  // Asked for even where the element stands dry by now: a stronger one might be faster.
+  const Power least = leastAsFull();
+  const bool again = conditions_.options.leastForAnyPower;
+  day_.leastToBoil = again ? leastAfterHeating(ready, least) : least;
+  if (ended == PhaseEnd::Guard) {
+    day_.outcome = Outcome::UncoversElement;
+    return false;
+  }
+  rolls_ = ended == PhaseEnd::Event && conditions_.full.delivered >= least;
+  startTheClock();
+  return true;
+}
+
+void Day::startTheClock() {
+  day_.preBoilCold = now_.contents.wortVolume(kColdWort);
+  day_.preBoilHot = now_.contents.wortVolume(now_.wort);
+  day_.preBoilGravity = gravity();
+  if (rolls_) return;
+  const Power full = conditions_.full.delivered;
+  if (boils()) {
+    day_.levelsOff = levelOffIn(boilLid(), conditions_.rig.boilPower * full, day_.boilingPoint);
+  }
+  if (!day_.levelsOff) day_.levelsOff = levelOffIn(heatingLid(), full, day_.boilingPoint);
+  // Where it would get there, but not in the longest time anybody waits.
+  if (!day_.levelsOff)
+    day_.levelsOff =
+        LevelsOff{.at = now_.wort, .wanted = day_.boilingPoint, .atWanted = watts(0.0)};
+  day_.levelsOff->atWanted = *day_.leastToBoil;
+}
+
+bool Day::boil() {
+  Stage stage = begin(StageKind::Boil);
+  stage.goal = day_.boilingPoint;
+  const double share = conditions_.rig.boilPower;
+  const Power most = share * conditions_.full.delivered;
+  HeatLossModel& losses = lossModel(boilLid());
+  const HeatFlows start = losses.flows(now_.wort, fill(now_.wort));
+  PhaseEnd ended = PhaseEnd::Event;
+  if (now_.wort < day_.boilingPoint || most < start.lost.total()) {
+    // As hot as the power makes it, the surface evaporating by its law.
+    ended = phase(stage, {.control = Control::Full,
+                          .losses = losses,
+                          .longest = batch_.boil,
+                          .until = day_.boilingPoint + kBackAtTheBoil,
+                          .share = share,
+                          .spacedFor = batch_.boil});
+    if (ended == PhaseEnd::Event) now_.wort = day_.boilingPoint;
+  }
+  const Time rolls = now_.clock;
+  if (ended == PhaseEnd::Event) {
+    ended = phase(stage, {.control = Control::Boiling,
+                          .losses = losses,
+                          .longest = batch_.boil - (now_.clock - stage.begin),
+                          .share = share,
+                          .spacedFor = batch_.boil});
+  }
+  tellBoil(stage, most - (start.lost.total() - start.lost[Path::Evaporation]), now_.clock - rolls);
+  if (ended == PhaseEnd::Guard) day_.outcome = Outcome::UncoversElement;
+  end(stage);
+  return ended != PhaseEnd::Guard;
+}
+
+void Day::tellBoil(const Stage& stage, Power net, Time rolled) {
+  const Time lasted = now_.clock - stage.begin;
+  if (lasted <= seconds(0.0)) return;
+  const VolumeFlow off = (day_.preBoilCold - now_.contents.wortVolume(kColdWort)) / lasted;
+  day_.boil =
+      BoilFigures{.temperature = now_.wort,
+                  .net = net,
+                  .evaporation = stage.evaporated / lasted,
+                  .coldBoilOff = off,
+                  .shareOfPreBoilPerHour = static_cast<double>(off * hours(1.0) / day_.preBoilCold),
+                  .netPerSurface = net / conditions_.crossSection,
+                  .lasted = lasted,
+                  .rolled = rolled};
+}
+
+void Day::tellOutcome() {
+  if (rolls_) return;
+  const bool far = day_.boilingPoint - now_.wort > kFarBelow;
+  day_.outcome = far ? Outcome::StaysFarBelow : Outcome::Steams;
+}
+
+}  // namespace physics
