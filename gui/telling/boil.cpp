@@ -15,15 +15,39 @@ namespace gui::telling {
 namespace {
 
 using rigs::amount;
+using rigs::Joint;
+using rigs::List;
 using rigs::Told;
 using rigs::Vigour;
 
 double percentPerHour(double share) { return 100.0 * share; }
 
-// Of a day that boils to its end.
+// Of a day that gets to its end, rolling or not.
 const physics::BoilFigures* boilOf(const Case& of, std::size_t i) {
   const physics::BrewDay& day = of.rig(i).day;
-  return day.boil && day.outcome == physics::Outcome::Done ? &*day.boil : nullptr;
+  return day.boil && day.finished() ? &*day.boil : nullptr;
+}
+
+// What is in the way of a wish for wort.
+Told unmetReason(physics::Outcome because) {
+  switch (because) {
+    case physics::Outcome::UncoversElement:
+      return Told(TOLD("Answer", "with the water for it the element would stand dry"));
+    case physics::Outcome::StrikeTooHot:
+      return Told(TOLD("Answer", "with so little water the strike would have to boil"));
+    case physics::Outcome::DoesNotReachStrike:
+    case physics::Outcome::DoesNotReachRest:
+      return Told(TOLD("Answer", "with the water for it the mash would not get warm enough"));
+    case physics::Outcome::Done:
+    case physics::Outcome::Steams:
+    case physics::Outcome::StaysFarBelow:
+      return Told(TOLD("Answer", "no amount of water leaves it"));
+  }
+  return {};
+}
+
+bool rolls(const Case& of, std::size_t i) {
+  return of.rig(i).day.outcome == physics::Outcome::Done;
 }
 
 // Complete sentences for each word: other languages inflect them.
@@ -51,7 +75,7 @@ Told shortText(const Case& of, std::size_t i) {
 std::vector<Told> inShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const physics::BoilFigures* boil = boilOf(of, i);
-    return boil ? std::optional(boil->shareOfPreBoilPerHour) : std::nullopt;
+    return boil && rolls(of, i) ? std::optional(boil->shareOfPreBoilPerHour) : std::nullopt;
   });
   std::vector<Told> told;
   if (e.counted > 0) told.push_back(shortText(of, e.most));
@@ -59,6 +83,28 @@ std::vector<Told> inShort(const Case& of) {
   for (Told& one : unfinishedOfAll(of)) told.push_back(std::move(one));
   if (told.empty()) told.push_back(Told(TOLD("Answer", "No boil is planned.")));
   return told;
+}
+
+// How much, and how hard where it rolls.
+Told evaporatesText(const Case& of, std::size_t i) {
+  const physics::BoilFigures& boil = *of.rig(i).day.boil;
+  const auto volume = amount(boil.coldBoilOff);
+  const auto rate = amount(rigs::boilOffRate(boil));
+  if (!of.rig(i).day.finished() || rolls(of, i))
+    return Told(TOLD("Answer", "%1 boils off, %2: %3."), volume, rate,
+                boilWord(rigs::vigourOf(boil)));
+  return Told(TOLD("Answer", "%1 evaporate, %2, without rolling."), volume, rate);
+}
+
+// Where a wish for wort was not met.
+Told unmetText(const Case& of, std::size_t i) {
+  const auto& unmet = of.rig(i).day.unmet;
+  if (!unmet) return {};
+  const bool tooLittle = unmet->missing > physics::litres(0.0);
+  const auto by = amount(physics::Volume(abs(unmet->missing)));
+  const Told why = unmetReason(unmet->because);
+  return tooLittle ? Told(TOLD("Answer", "%1 of the wanted wort are missing: %2."), by, why)
+                   : Told(TOLD("Answer", "%1 more than the wanted wort are left: %2."), by, why);
 }
 
 // What boils away of what.
@@ -73,13 +119,19 @@ Told wortText(const Case& of, std::size_t i) {
               gravity(day.resultGravity));
 }
 
-// Why a day stops was told in short, of every rig; here, what would change it.
+// Why it does not roll, or stops, was told in short, of every rig; here, what it comes to and what
+// would change it.
 void tellRig(Answer& answer, const Case& of, std::size_t i) {
-  if (of.rig(i).day.outcome == physics::Outcome::Done) {
-    answer.say(i, rigs::sentences({boilText(of, i), wortText(of, i)}));
+  bool begun = false;
+  if (boilOf(of, i)) {
+    answer.say(i, rigs::sentences(
+                      {evaporatesText(of, i), edgeText(of, i), wortText(of, i), unmetText(of, i)}));
+    begun = true;
+  }
+  if (rolls(of, i)) {
+    if (!begun) answer.say(i, boilText(of, i));
     return;
   }
-  bool begun = false;
   for (Told& one : whatWouldBoilTexts(of, i)) {
     if (begun) {
       answer.goOn(i, std::move(one));
@@ -144,6 +196,13 @@ PictureMark ownMark(const Case& of, std::size_t i) {
     return {static_cast<int>(i),
             {x, 0.0},
             letter(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))};
+  if (!rolls(of, i))
+    return {static_cast<int>(i),
+            {x, percentPerHour(boil->shareOfPreBoilPerHour)},
+            letter(i) + ' ' +
+                of.text(Told::just(
+                    List{{amount(rigs::boilOffRate(*boil)), outcomeWord(of.rig(i).day.outcome)},
+                         Joint::Comma}))};
   return {static_cast<int>(i),
           {x, percentPerHour(boil->shareOfPreBoilPerHour)},
           letter(i) + ' ' + of.text(amount(rigs::boilOffRate(*boil)))};
@@ -208,9 +267,7 @@ Told boilText(const Case& of, std::size_t i) {
                                                  : unfinishedText(of, i);
   }
   return rigs::sentences(
-      {Told(TOLD("Answer", "%1 boils off, %2: %3."), amount(day.boil->coldBoilOff),
-            amount(rigs::boilOffRate(*day.boil)), boilWord(rigs::vigourOf(*day.boil))),
-       unfinishedText(of, i)});
+      {evaporatesText(of, i), unfinishedText(of, i), edgeText(of, i), unmetText(of, i)});
 }
 
 Answer boilsEnough(const Case& of) {

@@ -20,9 +20,7 @@ using rigs::Told;
 
 bool priced(const Case& of) { return of.plan.tariff.isStated(); }
 
-bool isDone(const Case& of, std::size_t i) {
-  return of.rig(i).day.outcome == physics::Outcome::Done;
-}
+bool isDone(const Case& of, std::size_t i) { return of.rig(i).day.finished(); }
 
 rigs::Money money(const Case& of, double amount) { return {amount, of.plan.tariff.currency}; }
 Cell moneyCell(const Case& of, const std::optional<double>& amount) {
@@ -312,7 +310,8 @@ std::vector<Told> headline(const Case& of) {
   std::vector<Told> told;
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const rigs::RigAnswer& rig = of.rig(i);
-    if (!isDone(of, i)) return std::nullopt;
+    // The cheapest is of those that make the beer that is meant.
+    if (rig.day.outcome != physics::Outcome::Done) return std::nullopt;
     if (priced(of)) return rig.cost;
     return physics::inKilowattHours(rig.day.total.fromWall());
   });

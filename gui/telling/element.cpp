@@ -21,27 +21,41 @@ using rigs::SizingAnswer;
 using rigs::Template;
 using rigs::Told;
 
-// A goal of the plan in the words of a sentence, and the power it takes.
+// A goal of the plan in the words of a sentence, the power it takes, and whether the very day that
+// is told meets it.
 struct Wish {
   Told words;
   PowerAnswer takes;
+  bool met;
 };
+bool isWithin(const std::optional<physics::Time>& time, physics::Time most) {
+  return time && *time <= most;
+}
 std::vector<Wish> wishesOf(const Case& of, std::size_t i) {
   const rigs::Goals& goals = of.plan.goals;
   const SizingAnswer& sizing = *of.rig(i).sizing;
   const auto within = roughly(goals.boilWithin);
+  const physics::BrewDay& day = of.rig(i).day;
+  const bool inTime = isWithin(rigs::timeToBoil(day), goals.boilWithin);
   std::vector<Wish> wishes;
+  // Of a kettle that rolls that goes without saying.
+  if (day.outcome != physics::Outcome::Done)
+    wishes.push_back({Told(TOLD("Goal", "to roll in the boil")), sizing.toBoilAtAll, false});
   if (hasGrain(of)) {
-    wishes.push_back({Told(TOLD("Goal", "to strike within %1"), within), sizing.toStrikeWithin});
-    wishes.push_back(
-        {Told(TOLD("Goal", "to come from mash to boil within %1"), within), sizing.toBoilWithin});
+    wishes.push_back({Told(TOLD("Goal", "to strike within %1"), within), sizing.toStrikeWithin,
+                      isWithin(rigs::timeOf(day, physics::StageKind::Strike), goals.boilWithin)});
+    wishes.push_back({Told(TOLD("Goal", "to come from mash to boil within %1"), within),
+                      sizing.toBoilWithin, inTime});
   } else {
     wishes.push_back(
-        {Told(TOLD("Goal", "to be at the boil within %1"), within), sizing.toBoilWithin});
+        {Told(TOLD("Goal", "to be at the boil within %1"), within), sizing.toBoilWithin, inTime});
   }
+  // What evaporates without rolling is no boil-off that is meant.
+  const bool harder = day.outcome == physics::Outcome::Done && day.boil &&
+                      day.boil->shareOfPreBoilPerHour >= (1.0 - 1e-9) * goals.boilOffPerHour;
   wishes.push_back(
       {Told(TOLD("Goal", "to boil off %1"), amount(rigs::perHour(goals.boilOffPerHour))),
-       sizing.forBoilOff});
+       sizing.forBoilOff, harder});
   return wishes;
 }
 
@@ -56,15 +70,14 @@ struct Fare {
   List met{{}, Joint::And}, missed{{}, Joint::And}, impossible{{}, Joint::And};
 };
 Fare fareOf(const Case& of, std::size_t i) {
-  const physics::Power has = of.rig(i).day.electrical.delivered;
   Fare fare;
   for (Wish& wish : wishesOf(of, i)) {
-    if (!wish.takes.power) {
+    if (wish.met) {
+      fare.met.items.emplace_back(std::move(wish.words));
+    } else if (!wish.takes.power) {
       fare.impossible.items.emplace_back(Told(TOLD("Goal", "%1 (the limit: %2)"),
                                               std::move(wish.words),
                                               limitWord(wish.takes.stoppedBy)));
-    } else if (*wish.takes.power <= has) {
-      fare.met.items.emplace_back(std::move(wish.words));
     } else {
       fare.missed.items.emplace_back(Told(TOLD("Goal", "%1 (that takes %2)"), std::move(wish.words),
                                           inWholeWatts(*wish.takes.power)));
@@ -109,16 +122,19 @@ Told leastToBoilText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
   const physics::Rig& rig = of.planned(i).rig;
   const auto heat = inWholeWatts(*wanted.power);
   const auto element = rigs::elementFor(rig, wanted);
-  if (!element) return Told(TOLD("Answer", "%1 into the vessel is the least that boils it."), heat);
+  if (!element)
+    return Told(TOLD("Answer", "%1 into the vessel is the least that makes it roll."), heat);
   const auto rated = inWholeWatts(element->rating);
   if (!rigs::otherVoltage(rig)) {
     return Told(
-        TOLD("Answer", "%1 into the vessel is the least that boils it: an element rated %2 at %3."),
+        TOLD("Answer",
+             "%1 into the vessel is the least that makes it roll: an element rated %2 at %3."),
         heat, rated, amount(element->ratedAt));
   }
   return Told(
       TOLD("Answer",
-           "%1 into the vessel is the least that boils it: an element rated %2 at %3 (%4 at %5)."),
+           "%1 into the vessel is the least that makes it roll: an element rated %2 at %3 (%4 "
+           "at %5)."),
       heat, rated, amount(element->ratedAt),
       inWholeWatts(rigs::ratingAt(*element, rig.element.ratedAt)), amount(rig.element.ratedAt));
 }
@@ -198,9 +214,12 @@ Told neededText(const Case& of, std::size_t i) {
     return Told(text, inWholeWatts(element->rating), amount(element->ratedAt), of.named(i),
                 wordsOf(of, i));
   };
-  if (*needed.power > rig.day.electrical.delivered) {
+  if (!fareOf(of, i).missed.items.empty()) {
     return rigs::sentences(
-        {tell(TOLD("Answer", "%1 at %2 is what %3 needs %4; what it has is too weak.")),
+        {rig.edge
+             ? tell(TOLD("Answer",
+                         "%1 at %2 is what %3 needs %4; what it has is on the edge of rolling."))
+             : tell(TOLD("Answer", "%1 at %2 is what %3 needs %4; what it has is too weak.")),
          carriesText(of, i, needed)});
   }
   const physics::Rig& own = of.planned(i).rig;
@@ -368,20 +387,21 @@ std::vector<Told> whatWouldBoilTexts(const Case& of, std::size_t i) {
     const PowerAnswer wanted{.power = what.power};
     texts.push_back(rigs::sentences({leastToBoilText(of, i, wanted), carriesText(of, i, wanted)}));
   } else {
-    texts.push_back(Told(TOLD("Answer", "No element would boil it.")));
+    texts.push_back(Told(TOLD("Answer", "No element would make it roll.")));
   }
   if (what.openFraction) {
-    texts.push_back(Told(TOLD("Answer",
-                              "%1 of the mouth open at most would boil it: a lid that far over the "
-                              "kettle, but never shut."),
-                         amount(*what.openFraction, {.significantDigits = 2, .decimals = {}})));
+    texts.push_back(
+        Told(TOLD("Answer",
+                  "%1 of the mouth open at most would make it roll: a lid that far over "
+                  "the kettle, but never shut."),
+             amount(*what.openFraction, {.significantDigits = 2, .decimals = {}})));
   } else if (what.levelWithLid) {
     texts.push_back(
         Told(TOLD("Answer", "%1 is the most a lid gives it, even over the whole mouth."),
              amount(*what.levelWithLid)));
   }
   if (what.jacketBoils) {
-    texts.push_back(Told(TOLD("Answer", "A jacket would boil it: %1."), jacketWords(of, i)));
+    texts.push_back(Told(TOLD("Answer", "A jacket would make it roll: %1."), jacketWords(of, i)));
   } else if (what.levelWithJacket) {
     texts.push_back(Told(TOLD("Answer", "%1 with a jacket (%2): not enough."),
                          amount(*what.levelWithJacket), jacketWords(of, i)));
@@ -401,7 +421,7 @@ Answer whichElement(const Case& of) {
     answer.heading(Told(TOLD("Answer", "What would it take?")));
   for (std::size_t i = 0; i < of.count(); ++i) {
     if (!of.rig(i).sizing) continue;
-    answer.say(i, rigs::sentences({enoughText(of, i), largestText(of, i)}));
+    answer.say(i, rigs::sentences({enoughText(of, i), edgeText(of, i), largestText(of, i)}));
     answer.goOn(i, unfinishedText(of, i));
     for (Told& one : whatWouldBoilTexts(of, i)) answer.goOn(i, std::move(one));
   }

@@ -17,7 +17,7 @@ using rigs::amount;
 using rigs::Told;
 
 std::optional<double> toBoilMinutes(const Case& of, std::size_t i) {
-  const auto time = rigs::timeOf(of.rig(i).day, physics::StageKind::HeatingToBoil);
+  const auto time = rigs::timeToBoil(of.rig(i).day);
   return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
 }
 

@@ -69,7 +69,7 @@ Stop stopOf(const physics::BrewDay& day) {
     case physics::Outcome::DoesNotReachRest:
       return Stop::Rest;
     default:
-      return day.find(StageKind::Boil) ? Stop::Boil : Stop::WayToBoil;
+      return day.startsBoiling() ? Stop::Boil : Stop::WayToBoil;
   }
 }
 
@@ -437,12 +437,11 @@ Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reader) {
 
 Told jacketSavingText(const Case& of, std::size_t i) {
   const JacketEffect& effect = effectOf(of, i);
-  const auto bare = [&](StageKind kind) { return rigs::timeOf(effect.bare, kind); };
   List all{{}, Joint::Semicolon};
-  const auto toBoil = bare(StageKind::HeatingToBoil);
+  const auto toBoil = rigs::timeToBoil(effect.bare);
   if (effect.savedToBoil && toBoil)
     all.items.emplace_back(savedToBoilText(*effect.savedToBoil, *toBoil));
-  const auto toStrike = bare(StageKind::Strike);
+  const auto toStrike = rigs::timeOf(effect.bare, StageKind::Strike);
   if (effect.savedToStrike && toStrike)
     all.items.emplace_back(savedToStrikeText(*effect.savedToStrike, *toStrike));
   all.items.emplace_back(savedAtBoilText(effect.atBoil));

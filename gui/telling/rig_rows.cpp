@@ -19,12 +19,15 @@ std::optional<rigs::Money> moneyOf(const std::optional<double>& sum, const rigs:
   return sum ? std::optional(rigs::Money{*sum, tariff.currency}) : std::nullopt;
 }
 
-// A day that stops before the boil never had that wort.
-std::optional<physics::Volume> wort(physics::Volume volume) {
-  return volume > physics::litres(0.0) ? std::optional(volume) : std::nullopt;
+// A day that stops before a stage begins, or before its end, never had that wort.
+bool begins(const physics::BrewDay& day, StageKind kind) { return day.find(kind) != nullptr; }
+
+template <class Figure>
+Cell cellIf(bool there, const Figure& figure) {
+  return there ? cellOf(figure) : std::nullopt;
 }
-Cell gravity(physics::Volume volume, double gravity) {
-  return numberCell(wort(volume) ? std::optional(gravity) : std::nullopt, 3);
+Cell gravityIf(bool there, double gravity) {
+  return numberCell(there ? std::optional(gravity) : std::nullopt, 3);
 }
 
 // A figure by volume is the JSON's where the reader counts in its litres.
@@ -51,7 +54,7 @@ physics::Energy withoutRounding(physics::Energy energy) {
 }
 
 std::optional<physics::Time> wholeDay(const physics::BrewDay& day) {
-  if (day.outcome != physics::Outcome::Done || day.stages.empty()) return std::nullopt;
+  if (!day.finished() || day.stages.empty()) return std::nullopt;
   return day.duration();
 }
 
@@ -140,21 +143,36 @@ void addWortRows(RigTable& table, const Case& of) {
   table.heading(Told(TOLD("Answer", "Wort, volumes at %1"), rigs::amount(physics::celsius(20.0))));
   table.row(Told(TOLD("Answer", "water poured")),
             [&](std::size_t i) { return of.rig(i).day.water; }, {.result = "/day/water_L"});
+  table.row(Told(TOLD("Answer", "when the grain is lifted")),
+            [&](std::size_t i) {
+              const physics::BrewDay& day = of.rig(i).day;
+              return cellIf(begins(day, StageKind::HeatingToBoil), day.liftedCold);
+            },
+            {.result = "/day/lifted_cold_L"});
   table.row(Told(TOLD("Answer", "before the boil")),
-            [&](std::size_t i) { return wort(of.rig(i).day.preBoilCold); },
+            [&](std::size_t i) {
+              const physics::BrewDay& day = of.rig(i).day;
+              return cellIf(begins(day, StageKind::Boil), day.preBoilCold);
+            },
             {.result = "/day/pre_boil_cold_L"});
   table.row(Told(TOLD("Answer", "in the end")),
-            [&](std::size_t i) { return wort(of.rig(i).day.resultCold); },
+            [&](std::size_t i) {
+              const physics::BrewDay& day = of.rig(i).day;
+              return cellIf(day.finished(), day.resultCold);
+            },
             {.result = "/day/result_cold_L"});
   table.row(Told(TOLD("Answer", "gravity before the boil")),
             [&](std::size_t i) {
-              return gravity(of.rig(i).day.preBoilCold, of.rig(i).day.preBoilGravity);
+              const physics::BrewDay& day = of.rig(i).day;
+              return gravityIf(begins(day, StageKind::Boil), day.preBoilGravity);
             },
             {.result = "/day/pre_boil_gravity"});
-  table.row(
-      Told(TOLD("Answer", "gravity in the end")),
-      [&](std::size_t i) { return gravity(of.rig(i).day.resultCold, of.rig(i).day.resultGravity); },
-      {.result = "/day/result_gravity"});
+  table.row(Told(TOLD("Answer", "gravity in the end")),
+            [&](std::size_t i) {
+              const physics::BrewDay& day = of.rig(i).day;
+              return gravityIf(day.finished(), day.resultGravity);
+            },
+            {.result = "/day/result_gravity"});
 }
 
 void addBoilRows(RigTable& table, const Case& of) {
@@ -169,8 +187,12 @@ void addBoilRows(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "vigour")),
             [&](std::size_t i) -> Cell {
               const physics::BrewDay& day = of.rig(i).day;
-              if (day.outcome != physics::Outcome::Done) return outcomeWord(day.outcome);
-              return day.boil ? Cell(telling::vigourWord(rigs::vigourOf(*day.boil))) : std::nullopt;
+              if (!day.boil && day.finished()) return std::nullopt;
+              const Told word = day.outcome == physics::Outcome::Done
+                                    ? telling::vigourWord(rigs::vigourOf(*day.boil))
+                                    : outcomeWord(day.outcome);
+              return of.rig(i).edge ? Cell(Told(TOLD("Answer", "%1, on the edge"), word))
+                                    : Cell(word);
             },
             {.result = "/day/boil/vigour"});
   table.row(Told(TOLD("Answer", "wort")),

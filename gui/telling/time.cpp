@@ -137,7 +137,9 @@ Told whole(const Case& of, std::size_t i, const rigs::Template<2>& text) {
 
 std::vector<Told> headline(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
-    const auto time = wholeDay(of.rig(i).day);
+    // The quickest is of those that roll.
+    const BrewDay& day = of.rig(i).day;
+    const auto time = day.outcome == physics::Outcome::Done ? wholeDay(day) : std::nullopt;
     return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
   });
   std::vector<Told> told;

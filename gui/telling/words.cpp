@@ -47,8 +47,45 @@ Told levelsOffNamed(const Case& of, std::size_t rig, const rigs::Template<5>& te
               inWholeWatts(level.atWanted), inWholeWatts(day.electrical.delivered));
 }
 
-// As on the curve: up with the lid as it is for heating, then down again in the boil.
-bool fallsBack(const physics::BrewDay& day) { return day.find(StageKind::Boil) != nullptr; }
+// How much colder than boiling it levels off: "0.3 K", "less than 0.1 K".
+Told belowBoiling(const physics::LevelsOff& level) {
+  const physics::TemperatureDifference short_of = level.wanted - level.at;
+  const physics::TemperatureDifference least = physics::kelvins(0.1);
+  if (short_of < least) return Told(TOLD("Answer", "less than %1"), amount(least));
+  return Told::just(amount(short_of, {.significantDigits = 2, .decimals = {}}));
+}
+
+// A boil without enough heat: two sentences, what it does and why, then what it comes to later.
+Told steamsText(const physics::BrewDay& day) {
+  const physics::LevelsOff& level = *day.levelsOff;
+  const auto at = amount(level.at);
+  const auto wanted = amount(level.wanted);
+  const auto lost = inWholeWatts(level.atWanted);
+  const auto gets = inWholeWatts(day.electrical.delivered);
+  if (day.startsBoiling()) {
+    return Told(TOLD("Answer",
+                     "It comes to %2 with the lid as it is for heating, but in the boil it would "
+                     "lose %3 there and gets %4: it falls back towards %1."),
+                at, wanted, lost, gets);
+  }
+  if (day.outcome == Outcome::StaysFarBelow) {
+    return Told(TOLD("Answer",
+                     "%1 is where it levels off, %5 below boiling: at %2 it would lose %3 and gets "
+                     "%4."),
+                at, wanted, lost, gets, belowBoiling(level));
+  }
+  return Told(TOLD("Answer",
+                   "%1 is where it levels off, %5 below boiling: at %2 it would lose %3 and gets "
+                   "%4. Its surface evaporates almost as much as if it rolled."),
+              at, wanted, lost, gets, belowBoiling(level));
+}
+
+// What falls below its element's need may come back to it as the level sinks.
+Told rollsLaterText(const physics::BrewDay& day) {
+  if (!day.boil || day.boil->rolled <= physics::seconds(0.0)) return {};
+  return Told(TOLD("Answer", "As its level falls it comes to roll, for the last %1."),
+              rigs::roughly(day.boil->rolled));
+}
 
 }  // namespace
 
@@ -92,13 +129,15 @@ Told pathName(physics::Path path) {
 Told outcomeWord(Outcome outcome) {
   switch (outcome) {
     case Outcome::Done:
-      return Told(TOLD("Answer", "boils"));
+      return Told(TOLD("Answer", "rolls"));
+    case Outcome::Steams:
+      return Told(TOLD("Answer", "steams"));
+    case Outcome::StaysFarBelow:
+      return Told(TOLD("Answer", "no boil"));
     case Outcome::DoesNotReachStrike:
       return Told(TOLD("Answer", "no strike"));
     case Outcome::DoesNotReachRest:
       return Told(TOLD("Answer", "no rest"));
-    case Outcome::DoesNotBoil:
-      return Told(TOLD("Answer", "no boil"));
     case Outcome::UncoversElement:
       return Told(TOLD("Answer", "runs dry"));
     case Outcome::StrikeTooHot:
@@ -164,19 +203,16 @@ Told unfinishedText(const Case& of, std::size_t rig) {
   switch (day.outcome) {
     case Outcome::Done:
       return {};
-    case Outcome::DoesNotBoil:
+    case Outcome::Steams:
       if (!day.levelsOff) break;
-      return levelsOff(
-          day, fallsBack(day)
-                   ? rigs::Template<4>(TOLD(
-                         "Answer",
-                         "Does not boil. It comes to %2 with the lid as it is for heating, but "
-                         "cannot hold that in the boil: it would lose %3 there and gets %4, and "
-                         "falls back to %1."))
-                   : rigs::Template<4>(
-                         TOLD("Answer",
-                              "Does not boil. %1 is where it levels off, short of %2: at %2 it "
-                              "would lose %3 and gets %4.")));
+      return rigs::sentences({Told(TOLD("Answer", "It steams without rolling.")), steamsText(day),
+                              rollsLaterText(day)});
+    case Outcome::StaysFarBelow:
+      if (!day.levelsOff) break;
+      return rigs::sentences({day.startsBoiling()
+                                  ? Told(TOLD("Answer", "It cannot hold the boil."))
+                                  : Told(TOLD("Answer", "It stays far below boiling.")),
+                              steamsText(day), rollsLaterText(day)});
     case Outcome::DoesNotReachStrike:
       if (!day.levelsOff) break;
       return levelsOff(day, TOLD("Answer",
@@ -204,18 +240,29 @@ Told unfinishedNamed(const Case& of, std::size_t rig) {
   switch (day.outcome) {
     case Outcome::Done:
       return {};
-    case Outcome::DoesNotBoil:
+    case Outcome::Steams:
+      if (!day.levelsOff) break;
+      if (day.startsBoiling())
+        return levelsOffNamed(of, rig,
+                              TOLD("Answer",
+                                   "%3 is what %2 comes to with the lid as it is for heating, but "
+                                   "it steams without rolling: in the boil it would lose %4 there "
+                                   "and gets %5, and falls back towards %1."));
+      return levelsOffNamed(of, rig,
+                            TOLD("Answer",
+                                 "%1 is where %2 levels off: it steams without rolling, since at "
+                                 "%3 it would lose %4 and gets %5."));
+    case Outcome::StaysFarBelow:
       if (!day.levelsOff) break;
       return levelsOffNamed(
           of, rig,
-          fallsBack(day)
-              ? rigs::Template<5>(
-                    TOLD("Answer",
-                         "%3 is what %2 comes to with the lid as it is for heating, but "
-                         "it does not boil: there it would lose %4 in the boil and gets "
-                         "%5, and falls back to %1."))
+          day.startsBoiling()
+              ? rigs::Template<5>(TOLD("Answer",
+                                       "%3 is what %2 comes to with the lid as it is for heating, "
+                                       "but in the boil it would lose %4 there and gets %5, and "
+                                       "falls far below, towards %1."))
               : rigs::Template<5>(TOLD("Answer",
-                                       "%1 is where %2 levels off: it does not boil, since at %3 "
+                                       "%1 is where %2 levels off, far below boiling: at %3 "
                                        "it would lose %4 and gets %5.")));
     case Outcome::DoesNotReachStrike:
       if (!day.levelsOff) break;
@@ -250,13 +297,24 @@ std::vector<Told> unfinishedOfAll(const Case& of) {
   return all;
 }
 
+Told edgeText(const Case& of, std::size_t rig) {
+  const auto& edge = of.rig(rig).edge;
+  if (!edge) return {};
+  return Told(TOLD("Answer",
+                   "That is on the edge: it gets %1, and since the law of the open surface is good "
+                   "to about %4 only, %2 may be enough to roll, and %3 may be needed."),
+              inWholeWatts(of.rig(rig).day.electrical.delivered),
+              inWholeWatts(edge->ifLessEvaporates), inWholeWatts(edge->ifMoreEvaporates),
+              amount(physics::kEvaporationScatter));
+}
+
 Told costText(const Case& of, std::size_t rig) {
   const rigs::RigAnswer& answer = of.rig(rig);
   const std::string& currency = of.plan.tariff.currency;
   const rigs::Amount energy =
       amount(answer.day.total.fromWall(), {.significantDigits = 3, .decimals = {}});
   const auto money = [&](double sum) { return rigs::Money{sum, currency}; };
-  if (answer.day.outcome != Outcome::Done) {
+  if (!answer.day.finished()) {
     if (!answer.cost) return Told(TOLD("Answer", "%1 are spent by then."), energy);
     return Told(TOLD("Answer", "%1 and %2 are spent by then."), energy, money(*answer.cost));
   }

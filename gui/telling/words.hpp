@@ -13,7 +13,7 @@ namespace gui::telling {
 std::vector<rigs::Told> stageNames(const physics::BrewDay& day);
 // "side", "dry wall above the wort", "surface, radiated".
 rigs::Told pathName(physics::Path path);
-// "boils", "no boil", "runs dry": two or three words, for tables.
+// "rolls", "steams", "runs dry": two or three words, for tables.
 rigs::Told outcomeWord(physics::Outcome outcome);
 // "gentle"; and "a gentle boil", for sentences.
 rigs::Told vigourWord(rigs::Vigour vigour);
@@ -21,11 +21,13 @@ rigs::Told boilWord(rigs::Vigour vigour);
 // What bound a search, in a word or two: "circuit".
 rigs::Told limitWord(physics::Limit limit);
 
-// A day that could not be finished, told with its numbers; nothing for one that was. `named` says
-// which rig, for sentences that stand without its letter.
+// A day that does not roll or could not be finished, told with its numbers; nothing for one that
+// rolls. `named` says which rig, for sentences that stand without its letter.
 rigs::Told unfinishedText(const Case& of, std::size_t rig);
 rigs::Told unfinishedNamed(const Case& of, std::size_t rig);
 std::vector<rigs::Told> unfinishedOfAll(const Case& of);  // named
+// That nobody can say whether it rolls, with the watts; nothing for a rig that is not on the edge.
+rigs::Told edgeText(const Case& of, std::size_t rig);
 // What a day takes from the wall and costs; what was spent by then, of a day that stopped.
 rigs::Told costText(const Case& of, std::size_t rig);
 

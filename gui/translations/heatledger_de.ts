@@ -52,10 +52,6 @@
         <translation>%1 bringt den Tag nicht zu Ende.</translation>
     </message>
     <message>
-        <source>boils</source>
-        <translation>kocht</translation>
-    </message>
-    <message>
         <source>no strike</source>
         <translation>kein Einmaischen</translation>
     </message>
@@ -640,14 +636,6 @@
         <translation>Grundgebühren bleiben außen vor: Ein Brautag ändert sie nicht.</translation>
     </message>
     <message>
-        <source>%3 is what %2 comes to with the lid as it is for heating, but it does not boil: there it would lose %4 in the boil and gets %5, and falls back to %1.</source>
-        <translation>%3 erreicht %2 mit dem Deckel wie beim Aufheizen, kocht aber nicht: Im Kochen gingen dort %4 verloren, %5 kommen an, und es fällt auf %1 zurück.</translation>
-    </message>
-    <message>
-        <source>%1 is where %2 levels off: it does not boil, since at %3 it would lose %4 and gets %5.</source>
-        <translation>Bei %1 bleibt %2 stehen: Es kocht nicht, denn bei %3 gingen %4 verloren und %5 kommen an.</translation>
-    </message>
-    <message>
         <source>%1; 5–8 %/h: best practice in breweries</source>
         <translation>%1; 5–8 %/h: beste Praxis in Brauereien</translation>
     </message>
@@ -800,18 +788,6 @@
         <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3 (%4 bei %5).</translation>
     </message>
     <message>
-        <source>%1 into the vessel is the least that boils it.</source>
-        <translation>%1 im Gefäß sind das Mindeste, womit es kocht.</translation>
-    </message>
-    <message>
-        <source>%1 into the vessel is the least that boils it: an element rated %2 at %3.</source>
-        <translation>%1 im Gefäß sind das Mindeste, womit es kocht: ein Heizelement mit %2 bei %3.</translation>
-    </message>
-    <message>
-        <source>%1 into the vessel is the least that boils it: an element rated %2 at %3 (%4 at %5).</source>
-        <translation>%1 im Gefäß sind das Mindeste, womit es kocht: ein Heizelement mit %2 bei %3 (%4 bei %5).</translation>
-    </message>
-    <message>
         <source>%1 flow through %2, and %3 through %4.</source>
         <translation>%1 fließen durch %2 und %3 durch %4.</translation>
     </message>
@@ -956,20 +932,8 @@
         <translation>%1 ist der größte Sud; die Grenze: %2.</translation>
     </message>
     <message>
-        <source>No element would boil it.</source>
-        <translation>Kein Heizelement brächte es zum Kochen.</translation>
-    </message>
-    <message>
-        <source>%1 of the mouth open at most would boil it: a lid that far over the kettle, but never shut.</source>
-        <translation>Höchstens %1 der Öffnung frei, und es kocht: ein Deckel so weit über dem Kessel, aber nie geschlossen.</translation>
-    </message>
-    <message>
         <source>%1 is the most a lid gives it, even over the whole mouth.</source>
         <translation>%1 ist das Höchste, was ein Deckel ihm gibt, selbst über der ganzen Öffnung.</translation>
-    </message>
-    <message>
-        <source>A jacket would boil it: %1.</source>
-        <translation>Mit einem Mantel kocht es: %1.</translation>
     </message>
     <message>
         <source>%1 with a jacket (%2): not enough.</source>
@@ -1376,14 +1340,6 @@
         <translation>Zeit</translation>
     </message>
     <message>
-        <source>Does not boil. It comes to %2 with the lid as it is for heating, but cannot hold that in the boil: it would lose %3 there and gets %4, and falls back to %1.</source>
-        <translation>Kocht nicht. Es kommt mit dem Deckel wie beim Aufheizen auf %2, kann das im Kochen aber nicht halten: Dort gingen %3 verloren, %4 kommen an, und es fällt auf %1 zurück.</translation>
-    </message>
-    <message>
-        <source>Does not boil. %1 is where it levels off, short of %2: at %2 it would lose %3 and gets %4.</source>
-        <translation>Kocht nicht. Bei %1 bleibt es stehen, unter %2: Bei %2 gingen %3 verloren, und %4 kommen an.</translation>
-    </message>
-    <message>
         <source>Does not reach the strike temperature. %1 is where it levels off, short of %2: at %2 it would lose %3 and gets %4.</source>
         <translation>Erreicht die Einmaischtemperatur nicht. Bei %1 bleibt es stehen, unter %2: Bei %2 gingen %3 verloren, und %4 kommen an.</translation>
     </message>
@@ -1738,6 +1694,130 @@
     <message>
         <source>%1 more from mash to boil and %2 more a batch is what a jacket costs with %3: not worth it.</source>
         <translation>%1 mehr von der Maische bis zum Kochen und %2 mehr je Sud kostet ein Mantel mit %3: Er lohnt sich nicht.</translation>
+    </message>
+    <message>
+        <source>less than %1</source>
+        <translation>weniger als %1</translation>
+    </message>
+    <message>
+        <source>It comes to %2 with the lid as it is for heating, but in the boil it would lose %3 there and gets %4: it falls back towards %1.</source>
+        <translation>Mit dem Deckel wie beim Aufheizen kommt es auf %2, doch beim Kochen gingen dort %3 verloren, und %4 kommen an: Es fällt zurück, auf %1 zu.</translation>
+    </message>
+    <message>
+        <source>%1 is where it levels off, %5 below boiling: at %2 it would lose %3 and gets %4.</source>
+        <translation>Bei %1 bleibt es stehen, %5 unter dem Siedepunkt: Bei %2 gingen %3 verloren, und %4 kommen an.</translation>
+    </message>
+    <message>
+        <source>%1 is where it levels off, %5 below boiling: at %2 it would lose %3 and gets %4. Its surface evaporates almost as much as if it rolled.</source>
+        <translation>Bei %1 bleibt es stehen, %5 unter dem Siedepunkt: Bei %2 gingen %3 verloren, und %4 kommen an. Die Oberfläche verdunstet fast so viel, als wallte es.</translation>
+    </message>
+    <message>
+        <source>As its level falls it comes to roll, for the last %1.</source>
+        <translation>Mit sinkendem Stand kommt es ins Wallen, für die letzten %1.</translation>
+    </message>
+    <message>
+        <source>rolls</source>
+        <translation>wallt</translation>
+    </message>
+    <message>
+        <source>steams</source>
+        <translation>dampft nur</translation>
+    </message>
+    <message>
+        <source>It steams without rolling.</source>
+        <translation>Es dampft, ohne zu wallen.</translation>
+    </message>
+    <message>
+        <source>It stays far below boiling.</source>
+        <translation>Es bleibt weit unter dem Siedepunkt.</translation>
+    </message>
+    <message>
+        <source>%3 is what %2 comes to with the lid as it is for heating, but it steams without rolling: in the boil it would lose %4 there and gets %5, and falls back towards %1.</source>
+        <translation>%3 erreicht %2 mit dem Deckel wie beim Aufheizen, dampft dann aber, ohne zu wallen: Beim Kochen gingen dort %4 verloren, und %5 kommen an; es fällt zurück, auf %1 zu.</translation>
+    </message>
+    <message>
+        <source>%1 is where %2 levels off: it steams without rolling, since at %3 it would lose %4 and gets %5.</source>
+        <translation>Bei %1 bleibt %2 stehen: Es dampft, ohne zu wallen, denn bei %3 gingen %4 verloren, und %5 kommen an.</translation>
+    </message>
+    <message>
+        <source>%3 is what %2 comes to with the lid as it is for heating, but in the boil it would lose %4 there and gets %5, and falls far below, towards %1.</source>
+        <translation>%3 erreicht %2 mit dem Deckel wie beim Aufheizen, doch beim Kochen gingen dort %4 verloren, und %5 kommen an; es fällt weit darunter, auf %1 zu.</translation>
+    </message>
+    <message>
+        <source>%1 is where %2 levels off, far below boiling: at %3 it would lose %4 and gets %5.</source>
+        <translation>Bei %1 bleibt %2 stehen, weit unter dem Siedepunkt: Bei %3 gingen %4 verloren, und %5 kommen an.</translation>
+    </message>
+    <message>
+        <source>with the water for it the element would stand dry</source>
+        <translation>mit dem Wasser dafür stünde das Heizelement trocken</translation>
+    </message>
+    <message>
+        <source>with so little water the strike would have to boil</source>
+        <translation>mit so wenig Wasser müsste das Einmaischwasser kochen</translation>
+    </message>
+    <message>
+        <source>with the water for it the mash would not get warm enough</source>
+        <translation>mit dem Wasser dafür würde die Maische nicht warm genug</translation>
+    </message>
+    <message>
+        <source>no amount of water leaves it</source>
+        <translation>keine Wassermenge lässt so viel übrig</translation>
+    </message>
+    <message>
+        <source>%1 evaporate, %2, without rolling.</source>
+        <translation>%1 verdunsten, %2, ohne zu wallen.</translation>
+    </message>
+    <message>
+        <source>%1 of the wanted wort are missing: %2.</source>
+        <translation>Von der gewünschten Würze fehlen %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 more than the wanted wort are left: %2.</source>
+        <translation>Es bleiben %1 mehr als die gewünschte Würze: %2.</translation>
+    </message>
+    <message>
+        <source>%1, on the edge</source>
+        <translation>%1, auf der Kippe</translation>
+    </message>
+    <message>
+        <source>when the grain is lifted</source>
+        <translation>beim Herausheben des Malzes</translation>
+    </message>
+    <message>
+        <source>That is on the edge: it gets %1, and since the law of the open surface is good to about %4 only, %2 may be enough to roll, and %3 may be needed.</source>
+        <translation>Das steht auf der Kippe: %1 kommen an, und da das Gesetz der offenen Oberfläche nur auf etwa %4 stimmt, genügen zum Wallen vielleicht %2, und vielleicht sind %3 nötig.</translation>
+    </message>
+    <message>
+        <source>%1 into the vessel is the least that makes it roll.</source>
+        <translation>%1 im Gefäß sind das Mindeste, womit es wallt.</translation>
+    </message>
+    <message>
+        <source>%1 into the vessel is the least that makes it roll: an element rated %2 at %3.</source>
+        <translation>%1 im Gefäß sind das Mindeste, womit es wallt: ein Heizelement mit %2 bei %3.</translation>
+    </message>
+    <message>
+        <source>%1 into the vessel is the least that makes it roll: an element rated %2 at %3 (%4 at %5).</source>
+        <translation>%1 im Gefäß sind das Mindeste, womit es wallt: ein Heizelement mit %2 bei %3 (%4 bei %5).</translation>
+    </message>
+    <message>
+        <source>No element would make it roll.</source>
+        <translation>Mit keinem Heizelement wallt es.</translation>
+    </message>
+    <message>
+        <source>%1 of the mouth open at most would make it roll: a lid that far over the kettle, but never shut.</source>
+        <translation>Mit höchstens %1 freier Öffnung wallt es: ein so weit aufgelegter, aber nie ganz geschlossener Deckel.</translation>
+    </message>
+    <message>
+        <source>A jacket would make it roll: %1.</source>
+        <translation>Mit einem Mantel wallt es: %1.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is what %3 needs %4; what it has is on the edge of rolling.</source>
+        <translation>%1 bei %2 braucht %3, um %4; was da ist, steht beim Wallen auf der Kippe.</translation>
+    </message>
+    <message>
+        <source>It cannot hold the boil.</source>
+        <translation>Es kann das Kochen nicht halten.</translation>
     </message>
 </context>
 <context>
@@ -2591,6 +2671,10 @@
     <message>
         <source>%1 (that takes %2)</source>
         <translation>%1 (das braucht %2)</translation>
+    </message>
+    <message>
+        <source>to roll in the boil</source>
+        <translation>beim Kochen zu wallen</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/answers/answers.hpp"
 
+#include <cmath>
+
 #include "rigs/answers/pool.hpp"
 
 namespace rigs {
@@ -51,7 +53,10 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
   // Curves without everything are for a picture that follows a dragging hand: no searches then.
   const bool advise = !curves || depth == Depth::Everything;
-  if (advise) one.whatWouldBoil = adviceFor(rigPlan, plan, one.day);
+  if (advise) {
+    one.whatWouldBoil = adviceFor(rigPlan, plan, one.day);
+    one.edge = edgeFor(rigPlan, plan, one.day);
+  }
   if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
     one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
                                         plan.goals.unplugged);
@@ -114,6 +119,17 @@ std::optional<physics::WhatWouldBoil> adviceFor(const RigPlan& rig, const Plan& 
   const bool mayGetAJacket = rig.jacketIsCompared && !rig.hasJacket;
   return physics::whatWouldBoil(rig.rig, mayGetAJacket ? &rig.jacketed : nullptr, plan.batch,
                                 plan.place);
+}
+
+std::optional<physics::EdgeOfTheBoil> edgeFor(const RigPlan& rig, const Plan& plan,
+                                              const physics::BrewDay& day) {
+  if (!day.finished() || !day.boil || !day.leastToBoil) return std::nullopt;
+  // Evaporation is not all of what is lost at boiling, so that its scatter is less than this.
+  const double share = day.electrical.delivered / *day.leastToBoil;
+  constexpr double kNear = 1.5 * physics::kEvaporationScatter;
+  if (std::abs(share - 1.0) > kNear) return std::nullopt;
+  auto edge = physics::edgeOfTheBoil(filled(rig.rig), plan.batch, plan.place);
+  return edge && edge->holds(day.electrical.delivered) ? edge : std::nullopt;
 }
 
 Answers answer(const Plan& plan, Depth depth, bool curves) {

@@ -49,6 +49,7 @@ struct RigAnswer {
   std::optional<physics::JacketEffect> jacket;          // if there is one to compare
   std::optional<SizingAnswer> sizing;                   // if asked for
   std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it levels off
+  std::optional<physics::EdgeOfTheBoil> edge;           // if nobody can say whether it rolls
   std::optional<double> cost;                           // of the day, in the plan's currency
   CircuitAnswer circuit;
   std::optional<RoomAnswer> room;  // if asked for
@@ -80,5 +81,8 @@ void addLargestBatches(SizingAnswer& sizing, const RigPlan& rig, const Plan& pla
 // For a day that levels off.
 std::optional<physics::WhatWouldBoil> adviceFor(const RigPlan& rig, const Plan& plan,
                                                 const physics::BrewDay& day);
+// For a day whose boil is within the scatter of the law of the open surface.
+std::optional<physics::EdgeOfTheBoil> edgeFor(const RigPlan& rig, const Plan& plan,
+                                              const physics::BrewDay& day);
 
 }  // namespace rigs

@@ -38,10 +38,6 @@ CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, co
   return load;
 }
 
-std::optional<Time> heatingTime(const BrewDay& day) {
-  return timeOf(day, StageKind::HeatingToBoil);
-}
-
 // Enough for times that are read in minutes.
 constexpr SimulationOptions kCoarse{.curves = false, .relativeTolerance = 1e-7};
 
@@ -87,7 +83,7 @@ std::vector<ReadingDay> readingDays(const Plan& plan, const RigPlan& rig, const 
                       .largest = filled.element,
                       .delivered = electricalLoad(filled).delivered,
                       .outcome = day.outcome,
-                      .toBoil = heatingTime(day),
+                      .toBoil = timeToBoil(day),
                       .day = day.duration(),
                       .fits = first.branch <= (1.0 + 1e-9) * limited.rating});
     }
@@ -122,7 +118,7 @@ ShortestDay shortestDay(const RigPlan& rig, const Rig& filled, FilledDays& fille
   shortest.imagined = filled.second && !rig.rig.second;
   shortest.delivered = electricalLoad(filled).delivered;
   shortest.outcome = day.outcome;
-  shortest.toBoil = heatingTime(day);
+  shortest.toBoil = timeToBoil(day);
   shortest.day = day.duration();
   return shortest;
 }
@@ -237,8 +233,8 @@ CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const BrewDay&
   Rig direct = rig.rig;
   direct.supply.cableLoop = ohms(0.0);
   if (direct.second) direct.second->supply.cableLoop = ohms(0.0);
-  const auto with = heatingTime(day);
-  const auto without = heatingTime(simulate(direct, plan.batch, plan.place, kCoarse));
+  const auto with = timeToBoil(day);
+  const auto without = timeToBoil(simulate(direct, plan.batch, plan.place, kCoarse));
   if (with && without) answer.addedByCable = *with - *without;
   FilledDays filledDays(plan);
   answer.readings = readingDays(plan, rig, answer.circuits.front(), filledDays);

@@ -13,8 +13,7 @@ using namespace physics;
 
 std::optional<NoChill> noChill(const Rig& rig, const BrewDay& day, const Place& place) {
   const Temperature half = celsius(39.0);
-  if (day.outcome != Outcome::Done || !day.boil || day.resultCold <= litres(0.0) ||
-      place.room >= half)
+  if (!day.finished() || !day.boil || day.resultCold <= litres(0.0) || place.room >= half)
     return std::nullopt;
   const double extract = platoFromGravity(std::max(day.resultGravity, 1.0)) / 100.0;
   const Mass wort = day.resultCold * wortDensity(extract, celsius(20.0));

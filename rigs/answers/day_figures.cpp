@@ -44,13 +44,18 @@ std::optional<physics::Power> netPer(const physics::BrewDay& day, physics::Volum
 physics::Time lasted(const physics::Stage& stage) { return stage.end - stage.begin; }
 
 bool finished(const physics::BrewDay& day, const physics::Stage& stage) {
-  return day.outcome == physics::Outcome::Done || &stage != &day.stages.back();
+  return day.finished() || &stage != &day.stages.back();
 }
 
 std::optional<physics::Time> timeOf(const physics::BrewDay& day, physics::StageKind kind) {
   const physics::Stage* stage = day.find(kind);
   if (!stage || !finished(day, *stage)) return std::nullopt;
   return lasted(*stage);
+}
+
+std::optional<physics::Time> timeToBoil(const physics::BrewDay& day) {
+  if (day.outcome != physics::Outcome::Done && !day.startsBoiling()) return std::nullopt;
+  return timeOf(day, physics::StageKind::HeatingToBoil);
 }
 
 std::optional<physics::Energy> fromWall(const physics::BrewDay& day, physics::StageKind kind) {
@@ -102,7 +107,7 @@ bool otherVoltage(const physics::Rig& rig) {
 
 std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
                                  const Plan& plan) {
-  // A day that stalls has cost something, but not for a batch.
+  // A day that stalls has cost something, but not for a batch; one that steams makes another wort.
   if (without.outcome != physics::Outcome::Done || with.outcome != physics::Outcome::Done)
     return std::nullopt;
   const auto dear = dayCost(without, plan.tariff, plan.startOfDay);
@@ -112,7 +117,7 @@ std::optional<double> moneySaved(const physics::BrewDay& without, const physics:
 }
 
 std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect) {
-  const auto bare = timeOf(effect.bare, physics::StageKind::HeatingToBoil);
+  const auto bare = timeToBoil(effect.bare);
   if (!bare || !effect.savedToBoil || *bare <= physics::seconds(0.0)) return std::nullopt;
   return static_cast<double>(*effect.savedToBoil / *bare);
 }

@@ -38,6 +38,9 @@ std::optional<physics::Power> netPer(const physics::BrewDay& day, physics::Volum
 physics::Time lasted(const physics::Stage& stage);
 // How long the first stage of this kind took; empty if there was none or it did not finish.
 std::optional<physics::Time> timeOf(const physics::BrewDay& day, physics::StageKind kind);
+// How long heating to the boil took; empty where it levelled off short of it, though the clock of
+// the boil began.
+std::optional<physics::Time> timeToBoil(const physics::BrewDay& day);
 // Whether the day's last stage is the one that could not be finished.
 bool finished(const physics::BrewDay& day, const physics::Stage& stage);
 

@@ -83,8 +83,7 @@ std::optional<double> costOf(const RigAnswer& rig, physics::StageKind kind) {
 
 std::optional<double> costPer(const RigAnswer& rig, physics::Volume wort) {
   // What is left of a day that stalls is no finished wort.
-  if (!rig.cost || rig.day.outcome != physics::Outcome::Done ||
-      rig.day.resultCold <= physics::litres(0.0))
+  if (!rig.cost || !rig.day.finished() || rig.day.resultCold <= physics::litres(0.0))
     return std::nullopt;
   return *rig.cost * static_cast<double>(wort / rig.day.resultCold);
 }

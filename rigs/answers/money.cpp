@@ -8,6 +8,7 @@ namespace {
 
 double brewsIn(const Tariff& tariff) { return tariff.brewsPerYear.value_or(kBrewsPerYear); }
 
+// What does not roll makes another wort: nothing to compare it with.
 bool done(const physics::BrewDay& day) { return day.outcome == physics::Outcome::Done; }
 
 bool sameElement(const RigPlan& one, const RigPlan& other) {

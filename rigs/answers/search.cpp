@@ -97,6 +97,7 @@ PowersInputs powersInputs(const Plan& plan, std::size_t index) {
 struct Rest {
   BatchAnswer largest, largestOnCircuit;
   std::optional<WhatWouldBoil> whatWouldBoil;
+  std::optional<EdgeOfTheBoil> edge;
 };
 
 void addSweeps(const Plan& plan, std::size_t index, const Searches& wanted, RigSweeps& curves,
@@ -179,7 +180,8 @@ struct Search::Found {
       addLargestBatches(sizing, rig, plan);
       rest = Rest{.largest = sizing.largest,
                   .largestOnCircuit = sizing.largestOnCircuit,
-                  .whatWouldBoil = adviceFor(rig, plan, day)};
+                  .whatWouldBoil = adviceFor(rig, plan, day),
+                  .edge = edgeFor(rig, plan, day)};
     }
     addSweeps(plan, index, wanted, curves, sweeps);
   }
@@ -197,6 +199,7 @@ struct Search::Found {
       answer.sizing->largestOnCircuit = rest->largestOnCircuit;
     }
     answer.whatWouldBoil = rest->whatWouldBoil;
+    answer.edge = rest->edge;
   }
 };
 

@@ -66,7 +66,7 @@ void scaleLayers(physics::Covering& covering, double factor) {
 
 JacketDay jacketDay(const BrewDay& day, const Plan& plan) {
   return {.done = day.outcome == physics::Outcome::Done,
-          .toBoil = timeOf(day, physics::StageKind::HeatingToBoil),
+          .toBoil = timeToBoil(day),
           .fromWall = day.total.fromWall(),
           .cost = dayCost(day, plan.tariff, plan.startOfDay)};
 }
@@ -86,7 +86,7 @@ std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physi
     PowerPoint point{.element = rating,
                      .delivered = day.electrical.delivered,
                      .current = day.electrical.current,
-                     .toBoil = timeOf(day, physics::StageKind::HeatingToBoil),
+                     .toBoil = timeToBoil(day),
                      .toStrike = timeOf(day, physics::StageKind::Strike),
                      .boilOffPerHour = std::nullopt,
                      .boilOff = std::nullopt};
@@ -119,8 +119,7 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
     const BrewDay day = physics::simulate(wrapped, batch, plan.place, kForPictures);
     const physics::Energy saved = bare.total.fromWall() - day.total.fromWall();
     return JacketPoint{.thickness = thickness,
-                       .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
-                                                 timeOf(day, physics::StageKind::HeatingToBoil)),
+                       .savedToBoil = difference(timeToBoil(bare), timeToBoil(day)),
                        .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
                                                    timeOf(day, physics::StageKind::Strike)),
                        .savedFromWall = saved,
@@ -143,14 +142,12 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
     const BrewDay bare = dayOf(rig.bare);
     const BrewDay jacketed = dayOf(rig.jacketed);
     const physics::Energy saved = bare.total.fromWall() - jacketed.total.fromWall();
-    return JacketPowerPoint{
-        .element = rating,
-        .savedToBoil = difference(timeOf(bare, physics::StageKind::HeatingToBoil),
-                                  timeOf(jacketed, physics::StageKind::HeatingToBoil)),
-        .savedFromWall = saved,
-        .savedMoney = moneySaved(bare, jacketed, plan),
-        .bare = jacketDay(bare, plan),
-        .jacketed = jacketDay(jacketed, plan)};
+    return JacketPowerPoint{.element = rating,
+                            .savedToBoil = difference(timeToBoil(bare), timeToBoil(jacketed)),
+                            .savedFromWall = saved,
+                            .savedMoney = moneySaved(bare, jacketed, plan),
+                            .bare = jacketDay(bare, plan),
+                            .jacketed = jacketDay(jacketed, plan)};
   });
 }
 

@@ -158,6 +158,9 @@ Json day(const physics::BrewDay& d, const Plan& plan) {
   if (d.strike > physics::kelvin(0.0)) object.set("strike", d.strike);
   if (d.boilingPoint > physics::kelvin(0.0)) object.set("boiling_point", d.boilingPoint);
   object.setIf("least_to_boil", d.leastToBoil)
+      .set("lifted_cold", d.liftedCold)
+      .set("lifted_hot", d.liftedHot)
+      .set("lifted_gravity", d.liftedGravity)
       .set("pre_boil_cold", d.preBoilCold)
       .set("pre_boil_hot", d.preBoilHot)
       .set("result_cold", d.resultCold)
@@ -175,8 +178,18 @@ Json day(const physics::BrewDay& d, const Plan& plan) {
                            .set("share_of_pre_boil_per_h", d.boil->shareOfPreBoilPerHour)
                            .set("net_per_surface", d.boil->netPerSurface)
                            .set("net_per_litre", *netPer(d, physics::litres(1.0)))
-                           .set("vigour", vigourWord(vigourOf(*d.boil)))
+                           .set("lasted", d.boil->lasted)
+                           .set("rolled", d.boil->rolled)
+                           .set("vigour", d.outcome == physics::Outcome::Done
+                                              ? vigourWord(vigourOf(*d.boil))
+                                              : outcomeKey(d.outcome))
                            .take());
+  }
+  if (d.unmet) {
+    object.put("unmet_wish", Object()
+                                 .set("missing", d.unmet->missing)
+                                 .set("because", outcomeKey(d.unmet->because))
+                                 .take());
   }
   object.put("stages", std::move(stages)).put("total", ledger(d.total));
   return object.take();
@@ -291,6 +304,13 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
   if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
+  if (answer.edge) {
+    object.put("on_the_edge", Object()
+                                  .set("least", answer.edge->least)
+                                  .set("if_less_evaporates", answer.edge->ifLessEvaporates)
+                                  .set("if_more_evaporates", answer.edge->ifMoreEvaporates)
+                                  .take());
+  }
   if (answer.whatWouldBoil) object.put("what_would_boil", whatWouldBoil(*answer.whatWouldBoil));
   return object.take();
 }
@@ -306,8 +326,9 @@ std::string_view outcomeKey(physics::Outcome outcome) {
     case physics::Outcome::DoesNotReachRest:
       return "does not reach rest";
     case physics::Outcome::Steams:
+      return "steams";
     case physics::Outcome::StaysFarBelow:
-      return "does not boil";
+      return "stays far below boiling";
     case physics::Outcome::UncoversElement:
       return "uncovers element";
     case physics::Outcome::StrikeTooHot:

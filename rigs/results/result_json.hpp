@@ -12,7 +12,7 @@ namespace rigs {
 
 // Of the result's format, described by result.schema.json. Version 2: a rig's `circuit.split` lists
 // the parts on two circuits with their verdicts; 1 had the power of each and the day with both.
-inline constexpr int kResultVersion = 2;
+inline constexpr int kResultVersion = 3;
 
 // Every key names its unit ("delivered_W", "volume_L", "share": of 1). What an answer does not
 // contain is left out, never null; curves are written when the stages have them.

@@ -213,7 +213,7 @@ TEST(Boil, TellsWhatWouldHelpAKettleThatDoesNotReachStrike) {
     SCOPED_TRACE(command);
     const Ran ran = runProgram({command, weak});
     EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
-    EXPECT_THAT(ran.output, HasSubstr("into the vessel is the least that boils it"));
+    EXPECT_THAT(ran.output, HasSubstr("into the vessel is the least that makes it roll"));
     EXPECT_THAT(ran.output, HasSubstr("is the most a lid gives it"));
     EXPECT_THAT(ran.output, HasSubstr("with a jacket (side 13 mm"));
     const auto json = nlohmann::json::parse(runProgram({command, weak, "--json"}).output);
@@ -226,7 +226,7 @@ TEST(Boil, TellsWhatWouldHelpAKettleThatDoesNotReachStrike) {
 
 TEST(Size, TellsShortUseFromLongInSentenceTableAndJson) {
   const Ran ran = runProgram({"size"});
-  EXPECT_THAT(ran.output, HasSubstr("for short use only"));
+  EXPECT_THAT(ran.output, testing::ContainsRegex("for short\\s+use\\s+only"));
   EXPECT_THAT(ran.output, HasSubstr("short use"));
   EXPECT_THAT(ran.output, HasSubstr("licensed electrician"));
   const auto json = nlohmann::json::parse(runProgram({"size", "--json"}).output);

@@ -82,10 +82,14 @@ TEST(WhatCost, ByUseGoesUpFromTierToTier) {
   EXPECT_EQ(answer.pictures.size(), 1u);  // the hour decides nothing
 }
 
-// The demo's first rig comes to its boil and cannot hold it: the stage is there and has not begun.
+// Of a day that stops where its boil should begin.
 TEST(WhatCost, OfABoilThatNeverBeganIsNoFigure) {
-  const Answer answer = whatCost(caseOf(demo(), kSi));
-  ASSERT_TRUE(demo().answers.rigs[0].day.find(physics::StageKind::Boil));
+  rigs::Solution stopped = demo();
+  physics::BrewDay& day = stopped.answers.rigs[0].day;
+  ASSERT_EQ(day.stages.back().kind, physics::StageKind::Boil);
+  day.stages.back().end = day.stages.back().begin;
+  day.outcome = physics::Outcome::UncoversElement;
+  const Answer answer = whatCost(caseOf(stopped, kSi));
   for (const char* heading : {"Energy from the wall", "Cost"}) {
     EXPECT_FALSE(figure(answer, heading, "boiling", 0));
     EXPECT_EQ(cell(answer, heading, "boiling", 0), "–");
@@ -122,7 +126,8 @@ TEST(WhatCost, CountsThePlansYear) {
   const Answer answer = hourly();
   const double cost = *byTheHour().answers.rigs[1].cost;
   EXPECT_NEAR(figure(answer, "Cost", "a year of 20 batches", 1).value(), 20.0 * cost, 1e-9);
-  EXPECT_FALSE(figure(answer, "Cost", "a year of 20 batches", 0));
+  EXPECT_NEAR(figure(answer, "Cost", "a year of 20 batches", 0).value(),
+              20.0 * *byTheHour().answers.rigs[0].cost, 1e-9);
   EXPECT_THAT(joined(answer.sentences), HasSubstr("a year of 20 batches"));
   EXPECT_THAT(joined(answer.notes), Not(HasSubstr("A brew a month is assumed")));
   // A plan that does not say brews once a month.
@@ -189,9 +194,10 @@ TEST(WhatCost, PricesTheReadersOwnVolume) {
 
 TEST(WhatCost, TellsEachRigOnce) {
   const std::string text = spoken(whatCost(caseOf(demo(), kSi)));
-  EXPECT_THAT(text, AllOf(HasSubstr("(a) no boil: 3.59 kWh and 0.61 USD are spent by then.\n"),
-                          HasSubstr("(b) 0.91 USD for 5.34 kWh from the wall, 0.039 USD/L.\n"),
-                          HasSubstr("(d) 1.07 USD for 6.28 kWh from the wall, 0.046 USD/L.\n")));
+  EXPECT_THAT(text,
+              AllOf(HasSubstr("(a) no boil: 0.80 USD for 4.73 kWh from the wall, 0.035 USD/L.\n"),
+                    HasSubstr("(b) 0.91 USD for 5.34 kWh from the wall, 0.039 USD/L.\n"),
+                    HasSubstr("(d) 1.07 USD for 6.28 kWh from the wall, 0.046 USD/L.\n")));
 }
 
 TEST(WhatCost, PointsToTheSameFiguresOfTheResult) {

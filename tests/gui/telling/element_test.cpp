@@ -85,12 +85,18 @@ PowerAnswer takes(double watt) {
   return {.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None};
 }
 
-// What the wishes take decides, each for itself.
+// What the very day that is told does decides, each wish for itself.
 TEST(EnoughText, NamesEveryWishThatFailsAndWhatItTakes) {
-  OwnCase own(test_support::planInCode());
+  OwnCase own(test_support::planInCode(), rigs::Depth::Day);
   rigs::RigAnswer& rig = own.rig();
   rig.sizing.emplace();
-  rig.day.electrical.delivered = watts(2000.0);
+  const auto lasts = [&](StageKind kind, double minute) {
+    for (Stage& stage : rig.day.stages)
+      if (stage.kind == kind) stage.end = stage.begin + minutes(minute);
+  };
+  lasts(StageKind::Strike, 45.0);
+  lasts(StageKind::HeatingToBoil, 30.0);
+  rig.day.boil->shareOfPreBoilPerHour = 0.0799;
   rig.sizing->toBoilAtAll = takes(1000.0);
   rig.sizing->toStrikeWithin = takes(1800.0);
   rig.sizing->toBoilWithin = takes(1500.0);
@@ -102,6 +108,7 @@ TEST(EnoughText, NamesEveryWishThatFailsAndWhatItTakes) {
   EXPECT_TRUE(holds(text(), "All of it takes 2500 W, from an element rated ")) << text();
 
   rig.sizing->toStrikeWithin = takes(2600.0);
+  lasts(StageKind::Strike, 45.1);
   EXPECT_TRUE(holds(text(),
                     "Too little to strike within 45 min (that takes 2600 W) and to boil off 8 %/h "
                     "(that takes 2500 W); enough to come from mash to boil within 45 min."))
@@ -116,22 +123,34 @@ TEST(EnoughText, NamesEveryWishThatFailsAndWhatItTakes) {
   EXPECT_FALSE(holds(text(), "All of it")) << text();
 
   rig.sizing->toStrikeWithin = rig.sizing->forBoilOff = takes(1900.0);
+  lasts(StageKind::Strike, 44.9);
+  rig.day.boil->shareOfPreBoilPerHour = 0.0801;
   EXPECT_EQ(text(),
             "Enough to strike within 45 min, to come from mash to boil within 45 min and to boil "
             "off 8 %/h. All of it takes 1900 W.");
+
+  // One that steams strikes as soon as any, and evaporates; but that is no boil.
+  rig.day.outcome = Outcome::Steams;
+  for (Stage& stage : rig.day.stages)
+    if (stage.kind == StageKind::HeatingToBoil) stage.last = rig.day.boilingPoint - kelvins(0.5);
+  EXPECT_TRUE(text().starts_with(
+      "Too little to roll in the boil (that takes 1000 W), to come from mash to boil within 45 min "
+      "(that takes 1500 W) and to boil off 8 %/h (that takes 1900 W); enough to strike within "
+      "45 min."))
+      << text();
 }
 
 // Without grain there is no strike, and no mash to come from.
 TEST(EnoughText, KnowsABatchWithoutGrain) {
-  OwnCase own(test_support::planInCode());
+  OwnCase own(test_support::planInCode(), rigs::Depth::Day);
   own.solution.plan.batch.grain.mass = kilograms(0.0);
   own.rig().sizing.emplace();
-  own.rig().day.electrical.delivered = watts(2000.0);
+  own.rig().day.boil->shareOfPreBoilPerHour = 0.09;
+  own.solution.plan.goals.boilWithin = hours(2.0);
   own.rig().sizing->toBoilAtAll = own.rig().sizing->toBoilWithin = own.rig().sizing->forBoilOff =
       takes(1900.0);
   EXPECT_EQ(inEnglish(enoughText(own.get(), 0)),
-            "Enough to be at the boil within 45 min and to boil off 8 %/h. All of it takes "
-            "1900 W.");
+            "Enough to be at the boil within 2 h and to boil off 8 %/h. All of it takes 1900 W.");
 }
 
 // 5500 W at 230 V draw 23.9 A (I = P/U) from a circuit of 16 A.
@@ -227,7 +246,7 @@ TEST(WhichElement, TellsOfEveryRigWhatItWouldTake) {
     EXPECT_TRUE(holds(said, " reach the vessel"));
     EXPECT_TRUE(holds(said, "All of it takes "));
   }
-  EXPECT_TRUE(holds(test_support::saidOf(answer, 0), "is the least that boils it"));
+  EXPECT_TRUE(holds(test_support::saidOf(answer, 0), "is the least that makes it roll"));
 }
 
 TEST(WhichElement, HasTheFiguresOfTheResult) {

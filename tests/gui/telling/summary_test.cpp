@@ -36,10 +36,10 @@ TEST(Summary, AnswersTheThreeQuestionsForEveryRig) {
        {"1572 W reach the vessel from an element of 1650 W on 120 V.", "Worth it: 14 % of ",
         "boils off, 7.66 %/h: a gentle boil.", "0.91 USD for 5.34 kWh from the wall"})
     EXPECT_NE(kitchen.find(part), std::string::npos) << part << "\n" << kitchen;
-  // A rig that does not boil is told what it spent, and what would make it boil.
+  // A rig that does not roll is told why, and what would make it.
   const std::string old = saidOf(answer, 0);
-  EXPECT_NE(old.find("3.59 kWh and 0.61 USD are spent by then. "), std::string::npos) << old;
-  EXPECT_NE(old.find("is the least that boils it"), std::string::npos) << old;
+  EXPECT_NE(old.find("without rolling. It cannot hold the boil. "), std::string::npos) << old;
+  EXPECT_NE(old.find("is the least that makes it roll"), std::string::npos) << old;
 }
 
 // It judges circuits, so that the electrician has the last word.
@@ -55,13 +55,15 @@ TEST(Summary, EndsWithItsCautions) {
 }
 
 TEST(Summary, HasNoFigureWhereADayStops) {
-  const Answer answer = summary(demoCase());
+  rigs::Solution stopped = solvedDemo();
+  stopped.answers.rigs[0].day.outcome = physics::Outcome::DoesNotReachRest;
+  const Answer answer = summary(test_support::caseOf(stopped));
   const Table& table = *answer.tables().at(0);
   EXPECT_EQ(cell(table, "whole day", 0, "Time"), "–");
   EXPECT_EQ(cell(table, "whole day", 1, "Time"), "4:25");
   EXPECT_EQ(cell(table, "over at, begun 09:00", 1), "13:25");
-  EXPECT_EQ(cell(table, "vigour", 0), "no boil");
-  EXPECT_EQ(cell(table, "vigour", 1), "gentle");
+  EXPECT_EQ(cell(table, "vigour", 0), "no rest");
+  EXPECT_EQ(cell(table, "vigour", 1), "gentle, on the edge");
   EXPECT_EQ(cell(table, "cost of the wort", 0), "–");
 }
 

@@ -52,9 +52,15 @@ TEST(StageNames, NumberWhatComesTwice) {
 
 // 797 W arrive where 1537 W would leave.
 TEST(UnfinishedText, TellsWhereADayLevelsOffAndWhy) {
-  EXPECT_EQ(Ended(Outcome::DoesNotBoil).text(),
-            "Does not boil. 82.5 °C is where it levels off, short of 100 °C: at 100 °C it would "
-            "lose 1537 W and gets 797 W.");
+  EXPECT_EQ(Ended(Outcome::StaysFarBelow).text(),
+            "It stays far below boiling. 82.5 °C is where it levels off, 18 K below boiling: at "
+            "100 °C it would lose 1537 W and gets 797 W.");
+  EXPECT_EQ(Ended(Outcome::Steams).text().substr(0, 27), "It steams without rolling. ");
+  EXPECT_NE(Ended(Outcome::Steams).text().find("evaporates almost as much as if it rolled."),
+            std::string::npos);
+  EXPECT_EQ(Ended(Outcome::Steams).named(),
+            "82.5 °C is where (a) Urn levels off: it steams without rolling, since at 100 °C it "
+            "would lose 1537 W and gets 797 W.");
   EXPECT_EQ(Ended(Outcome::DoesNotReachStrike).named(),
             "82.5 °C is where (a) Urn levels off, short of the strike temperature: at 100 °C it "
             "would lose 1537 W and gets 797 W.");
@@ -64,13 +70,35 @@ TEST(UnfinishedText, TellsWhereADayLevelsOffAndWhy) {
 
 // The lid comes off for the boil.
 TEST(UnfinishedText, TellsOfABoilThatCannotBeHeld) {
-  Ended ended(Outcome::DoesNotBoil);
-  ended.solution.answers.rigs[0].day.stages =
-      dayOf({StageKind::HeatingToBoil, StageKind::Boil}).stages;
+  Ended ended(Outcome::StaysFarBelow);
+  BrewDay& day = ended.solution.answers.rigs[0].day;
+  day.stages = dayOf({StageKind::HeatingToBoil, StageKind::Boil}).stages;
+  day.stages[0].last = day.boilingPoint = celsius(100.0);
   EXPECT_EQ(ended.text(),
-            "Does not boil. It comes to 100 °C with the lid as it is for heating, but cannot hold "
-            "that in the boil: it would lose 1537 W there and gets 797 W, and falls back to "
-            "82.5 °C.");
+            "It cannot hold the boil. It comes to 100 °C with the lid as it is for heating, but in "
+            "the boil it would lose 1537 W there and gets 797 W: it falls back towards 82.5 °C.");
+  day.boil.emplace();
+  day.boil->rolled = minutes(12.0);
+  EXPECT_TRUE(ended.text().ends_with("comes to roll, for the last 12 min."));
+}
+
+// Both temperatures would print alike.
+TEST(UnfinishedText, TellsOfAKettleThatHardlyMisses) {
+  Ended ended(Outcome::Steams);
+  ended.solution.answers.rigs[0].day.levelsOff->at = celsius(99.96);
+  EXPECT_NE(ended.text().find(" less than 0.1 K below boiling"), std::string::npos) << ended.text();
+}
+
+TEST(EdgeText, SaysThatNobodyCanSayAndByHowMuch) {
+  Ended ended(Outcome::Done);
+  const auto text = [&] {
+    return rigs::inEnglish(edgeText(test_support::caseOf(ended.solution), 0));
+  };
+  EXPECT_EQ(text(), "");
+  ended.solution.answers.rigs[0].edge = EdgeOfTheBoil{watts(800.0), watts(650.0), watts(950.0)};
+  EXPECT_EQ(text(),
+            "That is on the edge: it gets 797 W, and since the law of the open surface is good to "
+            "about 20 % only, 650 W may be enough to roll, and 950 W may be needed.");
 }
 
 TEST(UnfinishedText, TellsOfTooLittleAndTooHotWater) {
@@ -87,7 +115,7 @@ TEST(UnfinishedText, SaysNothingOfADayThatWasDone) {
 }
 
 TEST(CostText, TellsWhatWasSpentWhereTheDayStops) {
-  Ended ended(Outcome::DoesNotBoil);
+  Ended ended(Outcome::UncoversElement);
   rigs::RigAnswer& rig = ended.solution.answers.rigs[0];
   const auto text = [&] {
     return rigs::inEnglish(costText(test_support::caseOf(ended.solution), 0));

@@ -166,7 +166,7 @@ TEST(Pages, ShowEveryNumberInOneSystem) {
 }
 
 TEST(Pages, NameTheTemperatureWhereAWeakRigLevelsOff) {
-  ASSERT_EQ(solution().answers.rigs[2].day.outcome, physics::Outcome::DoesNotBoil);
+  ASSERT_EQ(solution().answers.rigs[2].day.outcome, physics::Outcome::StaysFarBelow);
   const std::string level =
       rigs::format(solution().answers.rigs[2].day.levelsOff->at, UnitSystem::SI);
   std::vector<telling::Answer> answers{telling::summary({solution(), solution().plan, kSi, {}})};

@@ -64,7 +64,18 @@ TEST_F(NoChillOf, TakesLongerUnderAJacketAndNeverInAWarmRoom) {
 }
 
 TEST_F(NoChillOf, SaysNothingOfADayWithoutABoil) {
-  EXPECT_FALSE(noChill(plan_.rigs[2].rig, dayOf(2), plan_.place));
+  BrewDay day = dayOf(0);
+  day.boil.reset();
+  EXPECT_FALSE(noChill(plan_.rigs[0].rig, day, plan_.place));
+  day = dayOf(0);
+  day.outcome = Outcome::UncoversElement;
+  EXPECT_FALSE(noChill(plan_.rigs[0].rig, day, plan_.place));
+}
+
+// Wort that only steamed is hot, too, and has to be cooled.
+TEST_F(NoChillOf, KnowsADayThatDoesNotRoll) {
+  ASSERT_EQ(dayOf(2).outcome, Outcome::StaysFarBelow);
+  EXPECT_TRUE(noChill(plan_.rigs[2].rig, dayOf(2), plan_.place));
 }
 
 }  // namespace

@@ -54,9 +54,22 @@ TEST(TimeOf, CountsOnlyStagesThatWereFinished) {
   const rigs::Plan plan = test_support::planInCode(true);
   const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Day);
   EXPECT_TRUE(rigs::timeOf(answers.rigs[0].day, StageKind::HeatingToBoil).has_value());
+  BrewDay dry = answers.rigs[0].day;
+  dry.outcome = Outcome::UncoversElement;
+  EXPECT_FALSE(rigs::timeOf(dry, dry.stages.back().kind).has_value());
+}
+
+// The clock of its boil begins, but not at the boil.
+TEST(TimeToBoil, IsNothingForAKettleThatLevelsOffBelowIt) {
+  const rigs::Plan plan = test_support::planInCode(true);
+  const rigs::Answers answers = rigs::answer(plan, rigs::Depth::Day);
   const BrewDay& weak = answers.rigs[2].day;
   ASSERT_EQ(weak.outcome, Outcome::StaysFarBelow);
-  EXPECT_FALSE(rigs::timeOf(weak, weak.stages.back().kind).has_value());
+  ASSERT_FALSE(weak.startsBoiling());
+  EXPECT_TRUE(rigs::timeOf(weak, StageKind::HeatingToBoil));
+  EXPECT_FALSE(rigs::timeToBoil(weak));
+  EXPECT_EQ(rigs::timeToBoil(answers.rigs[0].day),
+            rigs::timeOf(answers.rigs[0].day, StageKind::HeatingToBoil));
 }
 
 TEST(FromWall, AddsUpToTheDay) {
@@ -78,12 +91,14 @@ TEST(CostPer, TimesTheVolumeIsTheCost) {
   }
 }
 
-TEST(CostPer, IsNothingForADayThatStalls) {
+TEST(CostPer, IsNothingForADayThatStops) {
   const rigs::Plan plan = test_support::planInCode(true);
-  const rigs::RigAnswer stalled = rigs::answer(plan, rigs::Depth::Day).rigs[2];
-  ASSERT_EQ(stalled.day.outcome, Outcome::StaysFarBelow);
-  EXPECT_TRUE(stalled.cost);
-  EXPECT_FALSE(rigs::costPer(stalled, litres(1.0)));
+  rigs::RigAnswer rig = rigs::answer(plan, rigs::Depth::Day).rigs[2];
+  ASSERT_EQ(rig.day.outcome, Outcome::StaysFarBelow);
+  EXPECT_TRUE(rigs::costPer(rig, litres(1.0))) << "it makes wort, if not by boiling";
+  rig.day.outcome = Outcome::UncoversElement;
+  EXPECT_TRUE(rig.cost);
+  EXPECT_FALSE(rigs::costPer(rig, litres(1.0)));
 }
 
 TEST(OverloadsForLong, KnowsTheRulesShare) {

@@ -24,7 +24,11 @@ TEST(Sweeps, MorePowerBoilsSoonerAndHarder) {
   const auto points = againstPower(demo().rigs[1], demo(), watts(500.0), watts(6000.0), 12);
 
   ASSERT_EQ(points.size(), 12u);
-  EXPECT_FALSE(points.front().boilOff.has_value());
+  // Under its lid 500 W come to the boil, 50 W do not.
+  EXPECT_FALSE(againstPower(demo().rigs[1], demo(), watts(50.0), watts(6000.0), 2)
+                   .front()
+                   .toBoil.has_value());
+  EXPECT_TRUE(points.front().boilOff.has_value()) << "what does not roll evaporates";
   EXPECT_TRUE(points.back().boilOff.has_value());
   for (std::size_t i = 1; i < points.size(); ++i) {
     if (points[i - 1].toBoil) {

@@ -152,7 +152,7 @@ TEST(CircuitJson, CarriesWhatEachReadingLeaves) {
   EXPECT_EQ(readings[0]["outcome"], "done");
   EXPECT_EQ(readings[0]["rig_stays_within"], true);
   EXPECT_NEAR(readings[1]["largest_element_W"].get<double>(), 1440.0, 1e-6);
-  EXPECT_EQ(readings[1]["outcome"], "does not boil");
+  EXPECT_EQ(readings[1]["outcome"], "steams");
   EXPECT_EQ(readings[1]["rig_stays_within"], false);
   for (std::size_t i = 0; i < readings.size(); ++i) {
     const ReadingDay& day = kitchen().circuit().readings[i];

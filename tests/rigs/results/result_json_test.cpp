@@ -32,10 +32,12 @@ TEST(ResultJson, NamesTheOutcomeAndWhereItLevelsOff) {
   const auto json = nlohmann::json::parse(rigs::resultJson(plan, answers));
   EXPECT_EQ(json["rigs"][0]["day"]["outcome"], "done");
   const auto& weak = json["rigs"][2]["day"];
-  EXPECT_EQ(weak["outcome"], "does not boil");
+  EXPECT_EQ(weak["outcome"], "stays far below boiling");
   EXPECT_EQ(weak["levels_off"]["at_C"].get<double>(),
             physics::inCelsius(answers.rigs[2].day.levelsOff->at));
-  EXPECT_FALSE(weak.contains("boil"));
+  EXPECT_EQ(weak["boil"]["vigour"], "stays far below boiling");
+  EXPECT_EQ(weak["boil"]["rolled_s"], 0.0);
+  EXPECT_GT(weak["boil"]["evaporation_kg_per_h"].get<double>(), 0.0);
 }
 
 TEST(ResultJson, WritesCurvesOnlyWhereThereAreAny) {
@@ -146,8 +148,8 @@ TEST(ResultJson, HasAWordForEveryOutcomeLimitVerdictAndStage) {
            {Outcome::Done, "done"},
            {Outcome::DoesNotReachStrike, "does not reach strike"},
            {Outcome::DoesNotReachRest, "does not reach rest"},
-           {Outcome::Steams, "does not boil"},
-           {Outcome::StaysFarBelow, "does not boil"},
+           {Outcome::Steams, "steams"},
+           {Outcome::StaysFarBelow, "stays far below boiling"},
            {Outcome::UncoversElement, "uncovers element"},
            {Outcome::StrikeTooHot, "strike too hot"}}) {
     rig.day.outcome = outcome;
