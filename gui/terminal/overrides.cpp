@@ -93,7 +93,9 @@ void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) 
       const bool known = std::any_of(all.begin(), all.end(), [&](const rigs::CircuitRules* rules) {
         return !rules->rangesOf(*v).empty();
       });
-      if (!known) one.details.circuitRegion.clear();
+      if (known) continue;
+      one.details.circuitRegion.clear();
+      one.details.fuse.clear();
     }
     if (const auto problem = rigs::overVoltage(rig.rig.element, rig.rig.supply)) {
       problems.push_back({problem->severity, given.option,

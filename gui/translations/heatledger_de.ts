@@ -828,18 +828,6 @@
         <translation>%1 fließen durch %2; %3 bleiben im Kabel.</translation>
     </message>
     <message>
-        <source>Codes count %1, the cable aside: too much for its circuit of %2; it will trip, or worse.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its first circuit of %2; it will trip, or worse.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den ersten Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its second circuit of %2; it will trip, or worse.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den zweiten Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
-    </message>
-    <message>
         <source>Codes count %1, the cable aside: within its %2 circuit, but more than the %3 that rules grant to long use.</source>
         <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
     </message>
@@ -1738,6 +1726,42 @@
     <message>
         <source>%1 more from mash to boil and %2 more a batch is what a jacket costs with %3: not worth it.</source>
         <translation>%1 mehr von der Maische bis zum Kochen und %2 mehr je Sud kostet ein Mantel mit %3: Er lohnt sich nicht.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its circuit of %2; %3.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its first circuit of %2; %3.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den ersten Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its second circuit of %2; %3.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den zweiten Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: on the edge of its circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: on the edge of its first circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des ersten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: on the edge of its second circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des zweiten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>Rules grant it no more than %1 in long use.</source>
+        <translation>Auf Dauer lassen Regeln nicht mehr als %1 zu.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger, and on the edge of one of its circuits at least.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker und bei mindestens einem der Stromkreise an der Grenze.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger, and on the edge of its circuit.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker und für den Stromkreis an der Grenze.</translation>
     </message>
 </context>
 <context>
@@ -3104,18 +3128,6 @@
         <translation>%1, oder %2</translation>
     </message>
     <message>
-        <source>%1: cannot say: %2.</source>
-        <translation>%1: unbekannt: %2.</translation>
-    </message>
-    <message>
-        <source>%1: does not fit: %2.</source>
-        <translation>%1: passt nicht: %2.</translation>
-    </message>
-    <message>
-        <source>%1: fits only if %2.</source>
-        <translation>%1: passt nur, wenn %2.</translation>
-    </message>
-    <message>
         <source>%1: fits, %2.</source>
         <translation>%1: passt, %2.</translation>
     </message>
@@ -3202,6 +3214,78 @@
     <message>
         <source>+10/-15 %, all 10-minute means</source>
         <translation>+10/-15 %, alle 10-Minuten-Mittel</translation>
+    </message>
+    <message>
+        <source>on the edge</source>
+        <translation>an der Grenze</translation>
+    </message>
+    <message>
+        <source>the fuse&apos;s rating</source>
+        <translation>die Nennstromstärke der Schmelzsicherung</translation>
+    </message>
+    <message>
+        <source>the fuse&apos;s rating, other loads included</source>
+        <translation>die Nennstromstärke der Schmelzsicherung, mit den anderen Verbrauchern</translation>
+    </message>
+    <message>
+        <source>%1 against %2, %3 more</source>
+        <translation>%1 gegen %2, %3 mehr</translation>
+    </message>
+    <message>
+        <source>a fuse of that size carries %1 for at least %2, so it guards plug and outlet from none of this: they get warm</source>
+        <translation>eine Schmelzsicherung dieser Größe trägt %1 mindestens %2 lang und schützt Stecker und Steckdose davor also nicht: Sie werden warm</translation>
+    </message>
+    <message>
+        <source>a fuse of that size carries %1 for at least %2 and must blow only from %3 on, within %4: plug and outlet may get hot before</source>
+        <translation>eine Schmelzsicherung dieser Größe trägt %1 mindestens %2 lang und muss erst ab %3 durchbrennen, innerhalb von %4: Stecker und Steckdose können vorher heiß werden</translation>
+    </message>
+    <message>
+        <source>a fuse of that size blows from %1 on, within %2 at the latest</source>
+        <translation>eine Schmelzsicherung dieser Größe brennt ab %1 durch, nach spätestens %2</translation>
+    </message>
+    <message>
+        <source>a breaker of that size carries %1 for at least %2, so it guards cable and outlet from none of this: they get warm</source>
+        <translation>ein Leitungsschutzschalter dieser Größe trägt %1 mindestens %2 lang und schützt Kabel und Steckdose davor also nicht: Sie werden warm</translation>
+    </message>
+    <message>
+        <source>a breaker of that size carries %1 for at least %2 and must trip only from %3 on, within %4: cable and outlet may get hot before</source>
+        <translation>ein Leitungsschutzschalter dieser Größe trägt %1 mindestens %2 lang und muss erst ab %3 auslösen, innerhalb von %4: Kabel und Steckdose können vorher heiß werden</translation>
+    </message>
+    <message>
+        <source>a breaker of that size trips from %1 on, within %2 at the latest</source>
+        <translation>ein Leitungsschutzschalter dieser Größe löst ab %1 aus, nach spätestens %2</translation>
+    </message>
+    <message>
+        <source>how soon its fuse blows is not known here</source>
+        <translation>wie bald die Schmelzsicherung durchbrennt, ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>how soon its breaker or fuse acts is not known here</source>
+        <translation>wie bald Schutzschalter oder Schmelzsicherung abschalten, ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>on the edge: an element may take a few percent more or less than its plate says; have the current measured, or leave room with less power</source>
+        <translation>an der Grenze: Ein Heizelement darf einige Prozent mehr oder weniger aufnehmen, als auf seinem Schild steht; lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand</translation>
+    </message>
+    <message>
+        <source>on the edge: %1</source>
+        <translation>an der Grenze: %1</translation>
+    </message>
+    <message>
+        <source>does not fit: %1</source>
+        <translation>passt nicht: %1</translation>
+    </message>
+    <message>
+        <source>For information, not to be installed by this: no fuse of its kind is larger than %1, so no plug with one carries more; the standard size of a breaker for %2 is %3.</source>
+        <translation>Nur zur Kenntnis, nicht danach zu installieren: Keine Schmelzsicherung dieser Art ist größer als %1, kein Stecker mit einer trägt also mehr; die Normgröße eines Leitungsschutzschalters für %2 ist %3.</translation>
+    </message>
+    <message>
+        <source>BS 1362: conventional non-fusing and fusing current</source>
+        <translation>BS 1362: kleiner und großer Prüfstrom</translation>
+    </message>
+    <message>
+        <source>BS 1362, quoted in a science note of 2025 and in electricians&apos; texts; largest link by the scope of the standard</source>
+        <translation>BS 1362, zitiert in einem Fachtext von 2025 und in Texten von Elektrikern; größte Sicherung nach dem Anwendungsbereich der Norm</translation>
     </message>
 </context>
 <context>

@@ -15,6 +15,12 @@ const Outlet* CircuitRules::outlet(std::string_view name) const {
   return at == outlets.end() ? nullptr : &*at;
 }
 
+const Fuse* CircuitRules::fuse(std::string_view name) const {
+  const auto at = std::find_if(fuses.begin(), fuses.end(),
+                               [name](const Fuse& one) { return one.name == name; });
+  return at == fuses.end() ? nullptr : &*at;
+}
+
 std::vector<const VoltageRange*> CircuitRules::rangesOf(Voltage nominal) const {
   std::vector<const VoltageRange*> found;
   for (const VoltageRange& range : voltages) {

@@ -54,6 +54,16 @@ struct Outlet {
   physics::Current current;
   bool neutral = true, earth = true, household = false;
   std::optional<physics::Current> bothSockets;  // of a pair together
+  std::string fuse = {};                        // a name of the rules' fuses, in its plug
+  Cite cite;
+};
+// A kind of fuse link: so many times its rating it carries at least that long, and so many times
+// blow it within that time.
+struct Fuse {
+  std::string name;       // "BS 1362"
+  physics::Current upTo;  // its largest link
+  double carries = 1.0, blows = 1.0;
+  physics::Time carriesFor, blowsWithin;
   Cite cite;
 };
 struct OutletLoad {
@@ -166,6 +176,7 @@ struct CircuitRules {
   std::vector<VoltageRange> voltages;
   std::optional<Tolerance> tolerance;
   Breakers breakers;
+  std::vector<Fuse> fuses;
   std::vector<LongUse> longUse;
   std::vector<SharedUse> shared;
   std::vector<Outlet> outlets;
@@ -184,6 +195,7 @@ struct CircuitRules {
   std::vector<DropLimit> voltageDrop;
 
   const Outlet* outlet(std::string_view name) const;
+  const Fuse* fuse(std::string_view name) const;
   // The ranges published for this nominal voltage, within kSameVoltage.
   std::vector<const VoltageRange*> rangesOf(physics::Voltage nominal) const;
   std::optional<physics::Current> nextBreaker(physics::Current atLeast) const;

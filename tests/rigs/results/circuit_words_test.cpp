@@ -214,7 +214,8 @@ TEST_F(Verdict, ThatDoesNotFitNamesEveryBrokenRule) {
   EXPECT_EQ(inEnglish(verdictInBrief(verdict_)),
             "Atlantis, AEC 2020: does not fit: the circuit's rating; earth of 10-30.");
   EXPECT_EQ(inEnglish(outcomeInBrief(verdict_, verdict_.findings[0])),
-            "13.75 A against 10 A: does not fit.");
+            "13.75 A against 10 A; how soon its breaker or fuse acts is not known here: does not "
+            "fit.");
 }
 
 TEST_F(Verdict, ThatFitsOnlyIfNamesEachConditionOnce) {
