@@ -91,7 +91,7 @@ void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) 
     for (rigs::CircuitPlan& one : rig.circuits) {
       const auto all = rigs::rulesForCircuitsOf(one.details.circuitRegion);
       const bool known = std::any_of(all.begin(), all.end(), [&](const rigs::CircuitRules* rules) {
-        return !rules->rangesOf(*v).empty();
+        return !rules->rangesOf(*v).empty() || rules->nominalOf(*v);
       });
       if (known) continue;
       one.details.circuitRegion.clear();

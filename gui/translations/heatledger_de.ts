@@ -3287,6 +3287,22 @@
         <source>BS 1362, quoted in a science note of 2025 and in electricians&apos; texts; largest link by the scope of the standard</source>
         <translation>BS 1362, zitiert in einem Fachtext von 2025 und in Texten von Elektrikern; größte Sicherung nach dem Anwendungsbereich der Norm</translation>
     </message>
+    <message>
+        <source>%1 is no nominal voltage of %2, and within what its %3 may be: a measured one, and codes count at %3</source>
+        <translation>%1 ist keine Nennspannung (%2) und liegt in dem, was dort %3 sein dürfen: eine gemessene Spannung, und Normen zählen bei %3</translation>
+    </message>
+    <message>
+        <source>no table of extension sets is at hand for %1</source>
+        <translation>es liegt keine Tabelle der Verlängerungsleitungen vor (%1)</translation>
+    </message>
+    <message>
+        <source>no table of cords is at hand for %1</source>
+        <translation>es liegt keine Tabelle der flexiblen Leitungen vor (%1)</translation>
+    </message>
+    <message>
+        <source>no table of building wires is at hand for %1</source>
+        <translation>es liegt keine Tabelle der fest verlegten Leitungen vor (%1)</translation>
+    </message>
 </context>
 <context>
     <name>PlanFields</name>
@@ -5406,24 +5422,8 @@
         <translation>zwei Stromkreise speisen zwei Heizelemente, nicht %1</translation>
     </message>
     <message>
-        <source>%1 is no supply voltage of %2</source>
-        <translation>%1 ist keine Netzspannung von: %2</translation>
-    </message>
-    <message>
-        <source>there it is %1</source>
-        <translation>dort sind es %1</translation>
-    </message>
-    <message>
         <source>%1 is no outlet of %2</source>
         <translation>%1 ist keine Steckdose von: %2</translation>
-    </message>
-    <message>
-        <source>no table for %1 has this conductor at this length</source>
-        <translation>keine Tabelle (%1) hat diesen Leiter bei dieser Länge</translation>
-    </message>
-    <message>
-        <source>the nearest size is %1</source>
-        <translation>der nächste Querschnitt ist %1</translation>
     </message>
     <message>
         <source>heating the strike water</source>
@@ -5800,6 +5800,10 @@
     <message>
         <source>usual are %1 to %2</source>
         <translation>üblich sind %1 bis %2</translation>
+    </message>
+    <message>
+        <source>the outlet cannot be judged; there is %1</source>
+        <translation>die Steckdose lässt sich nicht beurteilen; es gibt %1</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,16 @@ std::vector<const VoltageRange*> CircuitRules::rangesOf(Voltage nominal) const {
   return found;
 }
 
+std::optional<Voltage> CircuitRules::nominalOf(Voltage measured) const {
+  std::optional<Voltage> nearest;
+  for (const VoltageRange& range : voltages) {
+    if (measured < range.lowest || measured > range.highest) continue;
+    if (!nearest || abs(measured - range.nominal) < abs(measured - *nearest))
+      nearest = range.nominal;
+  }
+  return nearest;
+}
+
 std::optional<Current> CircuitRules::nextBreaker(Current atLeast) const {
   // A hair of slack, so that 24 A / 0.8 needs 30 A and not the next.
   for (const Current& size : breakers.sizes) {
@@ -177,18 +187,6 @@ std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& ca
   }
   nearest = near.text();
   return best;
-}
-
-Told nearestOfAnyUse(const CircuitRules& rules, Area area) {
-  const CableAsked bare{.area = area};
-  Nearest near(bare);
-  for (const ConductorTable& table : rules.conductors) {
-    for (const ConductorRow& row : table.rows) {
-      if (sameSize(row.area, area)) return {};
-      near.see(row);
-    }
-  }
-  return near.text();
 }
 
 Told statusWords(Status status) {

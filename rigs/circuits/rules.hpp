@@ -198,6 +198,9 @@ struct CircuitRules {
   const Fuse* fuse(std::string_view name) const;
   // The ranges published for this nominal voltage, within kSameVoltage.
   std::vector<const VoltageRange*> rangesOf(physics::Voltage nominal) const;
+  // The nominal voltage that this may be measured of: one within whose published range it lies, the
+  // nearest of them. Empty where there is none.
+  std::optional<physics::Voltage> nominalOf(physics::Voltage measured) const;
   std::optional<physics::Current> nextBreaker(physics::Current atLeast) const;
 };
 
@@ -239,9 +242,6 @@ std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& ca
 // warmer than the table's.
 std::optional<double> ambientFactorOf(const ConductorTable& table, physics::Temperature ambient,
                                       std::optional<physics::Temperature> insulation = {});
-// The nearest size that any table of these rules has, whatever its use; nothing where one has this
-// size or where there are no tables.
-Told nearestOfAnyUse(const CircuitRules& rules, physics::Area area);
 
 // "read", "computed", "from memory, check": for people.
 Told statusWords(Status status);

@@ -87,9 +87,7 @@ class Judge {
           add(RuleKind::Voltage, Told(TOLD("Phrases", "supply voltage")), Fit::CannotSay,
               rules_.voltages.empty() ? Cite{} : rules_.voltages.front().cite);
       finding.voltage = judged_.supply.nominal;
-      finding.condition =
-          Told(TOLD("Phrases", "%1 is no supply voltage of %2; there it is %3"),
-               amount(judged_.supply.nominal), fromRules(rules_.region), knownVoltages());
+      finding.condition = unknownVoltage();
       return;
     }
     const RatingTolerance exact;
@@ -98,6 +96,18 @@ class Judge {
           {range, loadSpread(judged_.element, judged_.supply, range->lowest, range->highest,
                              rules_.tolerance ? rules_.tolerance->rating : exact)});
     }
+  }
+
+  // A measured voltage lies within what a nominal one may be.
+  Told unknownVoltage() const {
+    const Amount stated = amount(judged_.supply.nominal);
+    if (const auto nominal = rules_.nominalOf(judged_.supply.nominal))
+      return Told(TOLD("Phrases",
+                       "%1 is no nominal voltage of %2, and within what its %3 may be: a measured "
+                       "one, and codes count at %3"),
+                  stated, fromRules(rules_.region), amount(*nominal));
+    return Told(TOLD("Phrases", "%1 is no supply voltage of %2; there it is %3"), stated,
+                fromRules(rules_.region), knownVoltages());
   }
 
   List knownVoltages() const {
