@@ -55,6 +55,10 @@ void addLoad(RigTable& table, const Case& of) {
       Told(TOLD("Circuit", "current, as codes count")),
       [](const CircuitLoad& c) { return c.branch; }, "branch_current_A", 2);
   first.row(
+      Told(TOLD("Circuit", "by name plates alone")),
+      [](const CircuitLoad& c) { return rigs::Argument(rigs::fitWords(c.nameplate.fit)); },
+      "nameplate/verdict", 0);
+  first.row(
       Told(TOLD("Circuit", "current, cable included")),
       [](const CircuitLoad& c) { return c.load.current; }, "peak_current_A", 2);
   first.row(

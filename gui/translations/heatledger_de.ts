@@ -2266,10 +2266,6 @@
         <translation>%1 mit %2: %3.</translation>
     </message>
     <message>
-        <source>No rules apply: the plan names neither a region nor a circuit of the catalogue.</source>
-        <translation>Es gilt keine Regel: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs.</translation>
-    </message>
-    <message>
         <source>Judged by %1, for planning only.</source>
         <translation>Beurteilt nach %1, nur zur Planung.</translation>
     </message>
@@ -2408,10 +2404,6 @@
     <message>
         <source>And 1 rule that fits: %1.</source>
         <translation>Und 1 Regel, die eingehalten ist: %1.</translation>
-    </message>
-    <message>
-        <source>Cannot say: the plan names no region and no catalogue circuit, so no rules apply. Write &quot;region&quot; into the plan&apos;s &quot;place&quot;.</source>
-        <translation>Unbekannt: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, also gilt keine Regel. Schreiben Sie &quot;region&quot; in &quot;place&quot; des Plans.</translation>
     </message>
     <message>
         <source>First circuit: %1</source>
@@ -2588,6 +2580,38 @@
     <message>
         <source>· %1 [%2]</source>
         <translation>· %1 [%2]</translation>
+    </message>
+    <message>
+        <source>by name plates alone</source>
+        <translation>allein nach den Typenschildern</translation>
+    </message>
+    <message>
+        <source>does not fit, more than it is rated for</source>
+        <translation>passt nicht, mehr als seine Nennstromstärke</translation>
+    </message>
+    <message>
+        <source>on the edge of its rating, and no rules to say more</source>
+        <translation>an der Grenze seiner Nennstromstärke, und keine Regeln, die mehr sagten</translation>
+    </message>
+    <message>
+        <source>within its rating, and no rules to say more</source>
+        <translation>innerhalb seiner Nennstromstärke, und keine Regeln, die mehr sagten</translation>
+    </message>
+    <message>
+        <source>By name plates alone, no clause claimed: %1</source>
+        <translation>Allein nach den Typenschildern, ohne dass eine Klausel behauptet würde: %1</translation>
+    </message>
+    <message>
+        <source>More than the %1 that the plan grants to long use.</source>
+        <translation>Mehr als die %1, die der Plan auf Dauer zulässt.</translation>
+    </message>
+    <message>
+        <source>More cannot be said: the plan names no region and no catalogue circuit, so no rules apply. Write &quot;region&quot; into the plan&apos;s &quot;place&quot;.</source>
+        <translation>Mehr lässt sich nicht sagen: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, es gelten also keine Regeln. Schreiben Sie &quot;region&quot; in den Abschnitt &quot;place&quot; des Plans.</translation>
+    </message>
+    <message>
+        <source>Judged by name plates alone, for planning only: the plan names neither a region nor a circuit of the catalogue, so no rules apply.</source>
+        <translation>Beurteilt allein nach den Typenschildern, nur zur Planung: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, es gelten also keine Regeln.</translation>
     </message>
 </context>
 <context>
@@ -3302,6 +3326,10 @@
     <message>
         <source>no table of building wires is at hand for %1</source>
         <translation>es liegt keine Tabelle der fest verlegten Leitungen vor (%1)</translation>
+    </message>
+    <message>
+        <source>by name plates alone</source>
+        <translation>allein nach den Typenschildern</translation>
     </message>
 </context>
 <context>

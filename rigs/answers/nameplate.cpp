@@ -26,7 +26,9 @@ Finding nameplate(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
     rated.device = guard.device;
     if (rated.device) break;
   }
-  return judgeRating(rated);
+  Finding found = judgeRating(rated);
+  found.name = Told(TOLD("Phrases", "by name plates alone"));
+  return found;
 }
 
 Fit worstNameplate(const Plan& plan, const RigPlan& rig) {

@@ -165,6 +165,8 @@ Json circuitJson(const CircuitAnswer& circuit) {
                            .set("drop", load.supply.nominal - load.load.atTerminals)
                            .set("drop_share", 1.0 - static_cast<double>(load.load.atTerminals /
                                                                         load.supply.nominal))
+                           .put("nameplate", finding(load.nameplate))
+                           .setIf("granted_to_long_use", load.granted)
                            .put("verdicts", std::move(verdicts))
                            .take());
   }

@@ -205,10 +205,49 @@ TEST(CircuitCarries, SaysThatNoRulesApply) {
   const rigs::Solution solution =
       edited({{"/rigs/0/supply", R"({"voltage": "120 V", "current": "15 A"})"}});
   const Answer answer = circuitCarries(caseOf(solution));
-  EXPECT_THAT(inShort(answer), HasSubstr("Old element, kitchen: cannot say."));
+  // 3 kW at 230 V are 6.81 A at 120 V.
+  EXPECT_THAT(inShort(answer),
+              HasSubstr("6.805 A of 15 A with (a) Old element, kitchen: within its "
+                        "rating, and no rules to say more."));
+  EXPECT_THAT(saidOf(answer, 0), HasSubstr("By name plates alone, no clause claimed: 6.805 A "
+                                           "against 15 A: fits."));
   EXPECT_THAT(saidOf(answer, 0), HasSubstr("Write \"region\" into the plan's \"place\"."));
   EXPECT_EQ(test_support::cell(answer, "Verdict", "all codes together", 0), "cannot say");
   EXPECT_EQ(test_support::cell(answer, "United States", "all rules together", 0), "–");
+}
+
+// What `answer` says of a circuit, this question says without a region too: never less.
+TEST(CircuitCarries, SaysNoLessThanTheSummaryWithoutARegion) {
+  struct Own {
+    const char* supply;
+    const char* element;
+    rigs::Fit fit;
+    const char* said;
+  };
+  for (const Own& c :
+       {Own{R"({"voltage": "127 V", "current": "10 A"})",
+            R"({"power": "2 kW", "rated_voltage": "127 V", "top_height": "6 cm"})",
+            rigs::Fit::DoesNotFit,
+            "15.75 A against 10 A; how soon its breaker or fuse acts is not "
+            "known here: does not fit."},
+        Own{R"({"voltage": "127 V", "current": "15 A"})",
+            R"({"power": "1950 W", "rated_voltage": "127 V", "top_height": "6 cm"})",
+            rigs::Fit::OnTheEdge, "15.35 A against 15 A, 2.36 % more; "},
+        Own{R"({"voltage": "127 V", "current": "20 A", "continuous": "75 %"})",
+            R"({"power": "2 kW", "rated_voltage": "127 V", "top_height": "6 cm"})", rigs::Fit::Fits,
+            "More than the 15 A that the plan grants to long use."}}) {
+    SCOPED_TRACE(c.said);
+    const rigs::Solution solution =
+        edited({{"/rigs/0/supply", c.supply}, {"/rigs/0/element", c.element}});
+    const rigs::CircuitAnswer& circuit = solution.answers.rigs[0].circuit;
+    EXPECT_EQ(circuit.circuits[0].nameplate.fit, c.fit);
+    EXPECT_EQ(circuit.overall(), std::max(c.fit, rigs::Fit::CannotSay));
+    const Answer answer = circuitCarries(caseOf(solution));
+    EXPECT_THAT(saidOf(answer, 0), HasSubstr(c.said));
+    EXPECT_EQ(test_support::cell(answer, "Load", "by name plates alone", 0),
+              rigs::inEnglish(rigs::fitWords(c.fit)));
+    test_support::expectFiguresOfTheResult(answer, solution, 14);
+  }
 }
 
 TEST(CircuitCarries, TellsTwoCircuitsOneByOne) {
