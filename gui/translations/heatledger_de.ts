@@ -3331,6 +3331,10 @@
         <source>by name plates alone</source>
         <translation>allein nach den Typenschildern</translation>
     </message>
+    <message>
+        <source>this very outlet has an earth contact that is connected, which is not known here and which a metal kettle needs</source>
+        <translation>genau diese Steckdose einen angeschlossenen Schutzkontakt hat, was hier nicht bekannt ist und was ein Metallkessel braucht</translation>
+    </message>
 </context>
 <context>
     <name>PlanFields</name>

@@ -52,7 +52,8 @@ struct Outlet {
   std::string name;  // "14-30"
   physics::Voltage voltage;
   physics::Current current;
-  bool neutral = true, earth = true, household = false;
+  bool neutral = true, household = false;
+  std::optional<bool> earth;  // empty where no source tells: nothing safe is taken for granted
   std::optional<physics::Current> bothSockets;  // of a pair together
   std::string fuse = {};                        // a name of the rules' fuses, in its plug
   Cite cite;

@@ -57,6 +57,15 @@ class Part {
   bool flag(std::string_view key, bool absent) const {
     return at_.optionalBoolean(key, absent).value_or(absent);
   }
+  // true, false or "not known"; left out, it is not known.
+  std::optional<bool> earth() const {
+    if (!at_.has("earth")) return std::nullopt;
+    if (at_.isText("earth")) {
+      static_cast<void>(at_.oneOf("earth", {"not known"}));
+      return std::nullopt;
+    }
+    return at_.optionalBoolean("earth", false);
+  }
   Cite cite() const {
     return {.clause = text("clause"),
             .source = text("source"),
@@ -148,8 +157,8 @@ Outlet outletFrom(const Part& p) {
           .voltage = p.voltage("voltage"),
           .current = p.current("current"),
           .neutral = p.flag("neutral", true),
-          .earth = p.flag("earth", true),
           .household = p.flag("household", false),
+          .earth = p.earth(),
           .bothSockets = p.maybe<Current>("both_sockets", kCurrents),
           .fuse = p.maybeText("fuse"),
           .cite = p.cite()};

@@ -23,6 +23,11 @@ Told againstShare(const Finding& f) {
               closely(*f.rating), closely(*f.limit));
 }
 
+// Contacts that are not there are the arithmetic; those that are not known are a condition.
+bool saysItsCondition(const Finding& f) {
+  return f.kind == RuleKind::OutletContacts && f.fit == Fit::DoesNotFit;
+}
+
 bool isOfARating(const Finding& f) {
   return (f.kind == RuleKind::Rating || f.kind == RuleKind::OutletRating) && f.load && f.limit;
 }
@@ -115,7 +120,7 @@ Told arithmetic(const Finding& f) {
       return Told(TOLD("Phrases", "%1 outlet on a circuit of %2"), closely(*f.limit),
                   closely(*f.rating));
     case RuleKind::OutletContacts:
-      return f.condition;
+      return saysItsCondition(f) ? f.condition : Told();
     case RuleKind::HouseholdSocket:
       return Told(TOLD("Phrases", "%1 for %2, above %3 for longer than %4"), closely(*f.load),
                   amount(*f.full), closely(*f.limit), amount(*f.needed));
@@ -162,8 +167,7 @@ Told onTheEdge() {
 // "fits", "fits only if ...", "cannot say: ...".
 Told fitText(const Finding& f) {
   if (f.fit == Fit::OnTheEdge) return onTheEdge();
-  // Contacts that are not there are the arithmetic.
-  if (f.condition.empty() || f.kind == RuleKind::OutletContacts) return fitWords(f.fit);
+  if (f.condition.empty() || saysItsCondition(f)) return fitWords(f.fit);
   if (f.fit == Fit::OnlyIf) return Told(TOLD("Phrases", "fits only if %1"), f.condition);
   if (f.fit == Fit::CannotSay) return Told(TOLD("Phrases", "cannot say: %1"), f.condition);
   return fitWords(f.fit);

@@ -39,6 +39,21 @@ TEST(BundledRules, CoverSixRegionsAndCiteEverything) {
   }
 }
 
+// Of an earth contact is claimed what a source tells, or a standard as it is remembered and marked
+// so; the housing guides that name Japan's outlets tell nothing.
+TEST(BundledRules, ClaimAnEarthContactWithASourceOnly) {
+  for (const CircuitRules& rules : bundledRules()) {
+    for (const Outlet& outlet : rules.outlets) {
+      SCOPED_TRACE(rules.region + ": " + outlet.name);
+      const bool told = outlet.cite.source.find("housing guides") == std::string::npos;
+      EXPECT_TRUE(!outlet.earth || (told && !outlet.cite.source.empty()));
+    }
+  }
+  for (const Outlet& outlet : rulesOf("Japan")->outlets) EXPECT_FALSE(outlet.earth.has_value());
+  EXPECT_EQ(rulesOf("United States")->outlet("10-30")->earth, std::optional(false));
+  EXPECT_EQ(rulesOf("United Kingdom")->outlet("BS 1363 13 A")->earth, std::optional(true));
+}
+
 TEST(BundledRules, AnswerToTheCataloguesRegions) {
   EXPECT_EQ(rulesForCircuitsOf("North America").size(), 2u);
   EXPECT_EQ(rulesForCircuitsOf("United Kingdom and Ireland").size(), 1u);

@@ -132,6 +132,20 @@ TEST(Judge, RefusesAnOutletWithoutEarth) {
   EXPECT_EQ(verdict.overall, Fit::DoesNotFit);
 }
 
+// The housing guides that name Japan's outlets say nothing of an earth contact: so neither do we.
+TEST(Judge, TakesNoEarthContactForGranted) {
+  const auto verdict = judge(*rulesOf("Japan"), on("JIS 15 A", Feeds::OneOutlet),
+                             load(900, 100, 100, 15, fullFor(minutes(30.0))));
+  EXPECT_EQ(verdict.overall, Fit::OnlyIf);
+  const Finding* earth = find(verdict, RuleKind::OutletContacts);
+  ASSERT_TRUE(earth);
+  EXPECT_EQ(earth->fit, Fit::OnlyIf);
+  EXPECT_NE(inEnglish(earth->condition).find("which is not known here"), std::string::npos);
+  EXPECT_FALSE(find(judge(uk(), on("BS 1363 13 A", Feeds::OneOutlet),
+                          load(900, 230, 230, 13, fullFor(minutes(30.0)))),
+                    RuleKind::OutletContacts));
+}
+
 // N11, computed here; the plug's 13 A was read: 3 kW at 230 V is on its edge, 2.8 kW is within; at
 // 253 V it draws 14.35 A. A cable of any length lowers what flows, and never what codes count.
 TEST(Judge, FindsThreeKilowattsOnTheEdgeOfABritishPlug) {

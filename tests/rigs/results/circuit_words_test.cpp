@@ -90,6 +90,9 @@ TEST(Arithmetic, TellsOutletsAndTheirUse) {
   EXPECT_EQ(inEnglish(arithmetic(contacts)), "it has no earth contact");
   EXPECT_EQ(inEnglish(findingText(contacts)),
             "earth of 10-30: it has no earth contact: does not fit.");
+  contacts.fit = Fit::OnlyIf;
+  contacts.condition = says("it has one");
+  EXPECT_EQ(inEnglish(findingText(contacts)), "earth of 10-30: fits only if it has one.");
   Finding household = of(RuleKind::HouseholdSocket, "long use of a household socket");
   household.load = amperes(13.04);
   household.full = hours(2.5);
