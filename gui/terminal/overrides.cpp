@@ -112,8 +112,8 @@ void circuit(const Override& given, Plan& plan, rigs::Problems& problems) {
 }
 
 void region(const Override& given, Plan& plan, rigs::Problems& problems) {
-  if (rigs::rulesOf(given.text)) {
-    plan.region = given.text;
+  if (const rigs::CircuitRules* rules = rigs::rulesOf(given.text)) {
+    plan.region = rules->region;
     plan.ownRules.reset();
     return;
   }
@@ -122,8 +122,12 @@ void region(const Override& given, Plan& plan, rigs::Problems& problems) {
     known.items.emplace_back(rigs::Verbatim{rules.region});  // as it is to be typed
   problems.push_back(
       {rigs::Severity::Error, given.option,
-       Told(TOLD("Terminal", "%1 was given; one of %2 is accepted, for example \"Canada\""),
-            Quoted{given.text}, std::move(known))});
+       Told(
+           TOLD(
+               "Terminal",
+               "%1 was given; one of %2 is accepted, for example \"Canada\"; rules of your own are "
+               "a file: --rules here, \"rules\" in a plan's \"place\""),
+           Quoted{given.text}, std::move(known))});
 }
 
 // A file that cannot be read is no mistake in the rules: like a plan's, its error is thrown.

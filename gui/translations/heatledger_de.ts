@@ -2254,6 +2254,34 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>Brazil 127 V 10 A</source>
+        <translation>Brasilien 127 V 10 A</translation>
+    </message>
+    <message>
+        <source>Brazil 127 V 20 A</source>
+        <translation>Brasilien 127 V 20 A</translation>
+    </message>
+    <message>
+        <source>Brazil 220 V 10 A</source>
+        <translation>Brasilien 220 V 10 A</translation>
+    </message>
+    <message>
+        <source>Brazil 220 V 20 A</source>
+        <translation>Brasilien 220 V 20 A</translation>
+    </message>
+    <message>
+        <source>Mexico 127 V 15 A</source>
+        <translation>Mexiko 127 V 15 A</translation>
+    </message>
+    <message>
+        <source>Mexico 127 V 20 A</source>
+        <translation>Mexiko 127 V 20 A</translation>
+    </message>
+    <message>
+        <source>Mexico 220 V 30 A</source>
+        <translation>Mexiko 220 V 30 A</translation>
+    </message>
 </context>
 <context>
     <name>Circuit</name>
@@ -3334,6 +3362,26 @@
     <message>
         <source>this very outlet has an earth contact that is connected, which is not known here and which a metal kettle needs</source>
         <translation>genau diese Steckdose einen angeschlossenen Schutzkontakt hat, was hier nicht bekannt ist und was ein Metallkessel braucht</translation>
+    </message>
+    <message>
+        <source>Generic IEC</source>
+        <translation>IEC allgemein</translation>
+    </message>
+    <message>
+        <source>Brazil</source>
+        <translation>Brasilien</translation>
+    </message>
+    <message>
+        <source>Mexico</source>
+        <translation>Mexiko</translation>
+    </message>
+    <message>
+        <source>Socket circuits need a residual-current device of 30 mA or less; up to which rating differs by country. It may trip from half its rating; that half is from memory.</source>
+        <translation>Steckdosenstromkreise brauchen eine Fehlerstrom-Schutzeinrichtung (RCD) von 30 mA oder weniger; bis zu welcher Nennstromstärke, ist von Land zu Land verschieden. Sie kann ab der Hälfte ihres Nennwerts auslösen; diese Hälfte ist aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Wet places, kitchens and outdoor sockets need a residual-current device of 30 mA or less.</source>
+        <translation>Feuchte Orte, Küchen und Steckdosen im Freien brauchen eine Fehlerstrom-Schutzeinrichtung (RCD) von 30 mA oder weniger.</translation>
     </message>
 </context>
 <context>
@@ -5837,6 +5885,10 @@
         <source>the outlet cannot be judged; there is %1</source>
         <translation>die Steckdose lässt sich nicht beurteilen; es gibt %1</translation>
     </message>
+    <message>
+        <source>%1, or leave it out and name a file with rules of your own as &quot;rules&quot; (--rules at the terminal)</source>
+        <translation>%1, oder lassen Sie das weg und nennen Sie eine Datei mit eigenen Regeln als &quot;rules&quot; (--rules am Terminal)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -6802,12 +6854,12 @@
         <translation>%1 wurde angegeben; möglich ist %2 bis %3, zum Beispiel %4</translation>
     </message>
     <message>
-        <source>%1 was given; one of %2 is accepted, for example &quot;Canada&quot;</source>
-        <translation>%1 wurde angegeben; möglich ist eines von %2, zum Beispiel &quot;Canada&quot;</translation>
-    </message>
-    <message>
         <source>no font is installed to draw with; fonts-dejavu-core has one</source>
         <translation>es ist keine Schrift zum Zeichnen installiert; fonts-dejavu-core enthält eine</translation>
+    </message>
+    <message>
+        <source>%1 was given; one of %2 is accepted, for example &quot;Canada&quot;; rules of your own are a file: --rules here, &quot;rules&quot; in a plan&apos;s &quot;place&quot;</source>
+        <translation>%1 wurde angegeben; angenommen wird eines von %2, zum Beispiel &quot;Canada&quot;; eigene Regeln stehen in einer Datei: --rules hier, &quot;rules&quot; im Abschnitt &quot;place&quot; eines Plans</translation>
     </message>
 </context>
 <context>

@@ -48,9 +48,15 @@ std::optional<Current> CircuitRules::nextBreaker(Current atLeast) const {
   return std::nullopt;
 }
 
+bool sameRegion(std::string_view one, std::string_view other) {
+  const auto small = [](char c) { return 'A' <= c && c <= 'Z' ? static_cast<char>(c + 32) : c; };
+  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                    [&](char a, char b) { return small(a) == small(b); });
+}
+
 const CircuitRules* rulesOf(std::string_view region) {
   for (const CircuitRules& rules : bundledRules()) {
-    if (rules.region == region) return &rules;
+    if (sameRegion(rules.region, region)) return &rules;
   }
   return nullptr;
 }

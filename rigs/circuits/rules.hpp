@@ -210,6 +210,8 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
 
 // The bundled ones, by region name. Read once, on first use.
 const std::vector<CircuitRules>& bundledRules();
+// Whichever letters are capital.
+bool sameRegion(std::string_view one, std::string_view other);
 const CircuitRules* rulesOf(std::string_view region);  // or nullptr
 // All that may apply to a catalogue circuit's region: "North America" has two.
 std::vector<const CircuitRules*> rulesForCircuitsOf(std::string_view circuitRegion);

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cctype>
+
 #include <algorithm>
 
 #include "rigs/quantities/quantity_text.hpp"
@@ -52,6 +54,40 @@ TEST(BundledRules, ClaimAnEarthContactWithASourceOnly) {
   for (const Outlet& outlet : rulesOf("Japan")->outlets) EXPECT_FALSE(outlet.earth.has_value());
   EXPECT_EQ(rulesOf("United States")->outlet("10-30")->earth, std::optional(false));
   EXPECT_EQ(rulesOf("United Kingdom")->outlet("BS 1363 13 A")->earth, std::optional(true));
+}
+
+// For places whose own rules are not here; each says what it is worth.
+TEST(BundledRules, HaveAGenericRegionAndThoseOf127Volts) {
+  for (const char* region : {"Generic IEC", "Brazil", "Mexico"}) {
+    const CircuitRules* rules = rulesOf(region);
+    ASSERT_TRUE(rules) << region;
+    EXPECT_NE(rules->about.find("checked"), std::string::npos) << rules->about;
+  }
+  for (const char* region : {"Brazil", "Mexico"}) {
+    const CircuitRules& rules = *rulesOf(region);
+    EXPECT_FALSE(rules.rangesOf(volts(127.0)).empty());
+    EXPECT_FALSE(rules.rangesOf(volts(220.0)).empty());
+    for (const VoltageRange& range : rules.voltages) EXPECT_EQ(range.cite.status, Status::Memory);
+    for (const Outlet& outlet : rules.outlets) EXPECT_EQ(outlet.cite.status, Status::Memory);
+    EXPECT_EQ(rules.breakers.cite.status, Status::Memory);
+    EXPECT_TRUE(rules.conductors.empty());
+    EXPECT_EQ(rulesForCircuitsOf(region).size(), 1u);
+  }
+  // No country's circuit is judged by it unless somebody names it.
+  EXPECT_TRUE(rulesOf("Generic IEC")->circuitsOf.empty());
+  EXPECT_FALSE(rulesOf("Generic IEC")->rangesOf(volts(230.0)).empty());
+}
+
+TEST(BundledRules, AreFoundWhicheverLettersAreCapital) {
+  for (const CircuitRules& rules : bundledRules()) {
+    std::string small = rules.region, large = rules.region;
+    for (char& c : small) c = static_cast<char>(std::tolower(c));
+    for (char& c : large) c = static_cast<char>(std::toupper(c));
+    EXPECT_EQ(rulesOf(small), &rules);
+    EXPECT_EQ(rulesOf(large), &rules);
+  }
+  EXPECT_FALSE(rulesOf("united"));
+  EXPECT_FALSE(rulesOf("united kingdoms"));
 }
 
 TEST(BundledRules, AnswerToTheCataloguesRegions) {

@@ -28,6 +28,10 @@ struct Wrong {
 TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
   for (const Wrong& c :
        {Wrong{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
+        Wrong{"/place/region", R"("Atlantis")", "/place/region",
+              "\"Brazil\", \"Canada\", \"Europe\", \"Generic IEC\""},
+        Wrong{"/place/region", R"("Atlantis")", "/place/region",
+              "rules of your own as \"rules\" (--rules at the terminal)"},
         Wrong{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
         Wrong{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
               "/rigs/0/cable/length", "0.1 m"},
@@ -51,6 +55,26 @@ TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
           found || (p.where == c.where && inEnglish(p.message).find(c.says) != std::string::npos);
     EXPECT_TRUE(found) << told(read.problems);
   }
+}
+
+TEST(CircuitPlan, TakesARegionWhicheverLettersAreCapital) {
+  const auto read = readChecked(demoWith({{"/place/region", "united KINGDOM"}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  EXPECT_EQ(read.plan->region, "United Kingdom");
+}
+
+// A Brazilian's 127 V by name: judged by what is known, and nothing more claimed.
+TEST(CircuitPlan, JudgesACircuitOf127Volts) {
+  const auto read = readChecked(
+      demoWith({{"/rigs/0/supply", Json::parse(R"({"from": "Brazil 127 V 20 A"})")},
+                {"/rigs/0/element", Json::parse(R"({"power": "2 kW", "rated_voltage": "127 V",
+                                           "top_height": "60 mm"})")}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  const CircuitLoad circuit = answer(*read.plan, Depth::Day).rigs[0].circuit.circuits[0];
+  ASSERT_EQ(circuit.verdicts.size(), 1u);
+  EXPECT_EQ(circuit.verdicts[0].rules->region, "Brazil");
+  EXPECT_WITHIN(circuit.branch, amperes(15.75), amperes(0.005));
+  EXPECT_EQ(circuit.verdicts[0].overall, Fit::Fits);
 }
 
 // What no table of a region knows stops nothing: it is a verdict, with its reason.
