@@ -3284,7 +3284,7 @@
         <translation>%1 gegen %2, %3 mehr</translation>
     </message>
     <message>
-        <source>a fuse of that size carries %1 for at least %2, so it guards plug and outlet from none of this: they get warm</source>
+        <source>a fuse of that size carries %1 for at least %2, so it does not protect plug and outlet from this: they get warm</source>
         <translation>eine Schmelzsicherung dieser Größe trägt %1 mindestens %2 lang und schützt Stecker und Steckdose davor also nicht: Sie werden warm</translation>
     </message>
     <message>
@@ -3296,7 +3296,7 @@
         <translation>eine Schmelzsicherung dieser Größe brennt ab %1 durch, nach spätestens %2</translation>
     </message>
     <message>
-        <source>a breaker of that size carries %1 for at least %2, so it guards cable and outlet from none of this: they get warm</source>
+        <source>a breaker of that size carries %1 for at least %2, so it does not protect cable and outlet from this: they get warm</source>
         <translation>ein Leitungsschutzschalter dieser Größe trägt %1 mindestens %2 lang und schützt Kabel und Steckdose davor also nicht: Sie werden warm</translation>
     </message>
     <message>

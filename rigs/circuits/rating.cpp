@@ -65,8 +65,8 @@ Amount amperesOf(Current current) {
 Told fuseText(const Device& fuse, Current load) {
   if (within(load, fuse.carries))
     return Told(TOLD("Phrases",
-                     "a fuse of that size carries %1 for at least %2, so it guards plug and outlet "
-                     "from none of this: they get warm"),
+                     "a fuse of that size carries %1 for at least %2, so it does not protect plug "
+                     "and outlet from this: they get warm"),
                 amperesOf(fuse.carries), amount(fuse.carriesFor));
   if (load < fuse.acts)
     return Told(
@@ -82,8 +82,8 @@ Told fuseText(const Device& fuse, Current load) {
 Told breakerText(const Device& breaker, Current load) {
   if (within(load, breaker.carries))
     return Told(TOLD("Phrases",
-                     "a breaker of that size carries %1 for at least %2, so it guards cable and "
-                     "outlet from none of this: they get warm"),
+                     "a breaker of that size carries %1 for at least %2, so it does not protect "
+                     "cable and outlet from this: they get warm"),
                 amperesOf(breaker.carries), amount(breaker.carriesFor));
   if (load < breaker.acts)
     return Told(TOLD("Phrases",

@@ -95,8 +95,8 @@ TEST(CircuitText, SaysWhatIsOnTheEdge) {
   const OwnCase own(planWith(rig));
   EXPECT_EQ(inEnglish(circuitText(own.get(), 0)),
             "Codes count 13.04 A, the cable aside: on the edge of its circuit of 13 A; a fuse of "
-            "that size carries 20.8 A for at least 30 min, so it guards plug and outlet from none "
-            "of this: they get warm. Have the current measured, or leave room with less power.");
+            "that size carries 20.8 A for at least 30 min, so it does not protect plug and outlet "
+            "from this: they get warm. Have the current measured, or leave room with less power.");
   // What goes before or behind stays in its order.
   EXPECT_TRUE(inEnglish(besideCircuit(own.get(), 0, rigs::Told(TOLD("Test", "Text."))))
                   .starts_with("Text. Codes count"));

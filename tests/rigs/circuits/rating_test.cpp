@@ -85,7 +85,8 @@ TEST(JudgedFuse, IsToldByItsOwnStandard) {
   const std::string edge = ratingText(plug(), 3000, 13);
   EXPECT_TRUE(edge.starts_with(
       "the fuse's rating: 13.04 A against 13 A, 0.334 % more; a fuse of that size carries 20.8 A "
-      "for at least 30 min, so it guards plug and outlet from none of this: they get warm: on the "
+      "for at least 30 min, so it does not protect plug and outlet from this: they get warm: on "
+      "the "
       "edge: "))
       << edge;
   EXPECT_NE(edge.find("[BS 1362: conventional non-fusing"), std::string::npos) << edge;
