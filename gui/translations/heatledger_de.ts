@@ -3340,8 +3340,8 @@
         <translation>BS 1362, zitiert in einem Fachtext von 2025 und in Texten von Elektrikern; größte Sicherung nach dem Anwendungsbereich der Norm</translation>
     </message>
     <message>
-        <source>%1 is no nominal voltage of %2, and within what its %3 may be: a measured one, and codes count at %3</source>
-        <translation>%1 ist keine Nennspannung (%2) und liegt in dem, was dort %3 sein dürfen: eine gemessene Spannung, und Normen zählen bei %3</translation>
+        <source>%1 is no nominal voltage of %2 but within what its %3 may be: if it was measured, state %3, at which codes count</source>
+        <translation>%1 ist keine Nennspannung (%2), liegt aber in dem, was dort %3 sein dürfen: Wurde sie gemessen, geben Sie %3 an, bei denen Normen zählen</translation>
     </message>
     <message>
         <source>no table of extension sets is at hand for %1</source>

@@ -103,8 +103,8 @@ class Judge {
     const Amount stated = amount(judged_.supply.nominal);
     if (const auto nominal = rules_.nominalOf(judged_.supply.nominal))
       return Told(TOLD("Phrases",
-                       "%1 is no nominal voltage of %2, and within what its %3 may be: a measured "
-                       "one, and codes count at %3"),
+                       "%1 is no nominal voltage of %2 but within what its %3 may be: if it was "
+                       "measured, state %3, at which codes count"),
                   stated, fromRules(rules_.region), amount(*nominal));
     return Told(TOLD("Phrases", "%1 is no supply voltage of %2; there it is %3"), stated,
                 fromRules(rules_.region), knownVoltages());

@@ -274,8 +274,8 @@ TEST(Judge, CannotSayForAVoltageOfAnotherRegion) {
   const auto verdict = judge(us(), {}, load(3000, 230, 230, 16, fullFor(hours(1.0))));
   EXPECT_GE(verdict.overall, Fit::CannotSay);
   EXPECT_EQ(inEnglish(find(verdict, RuleKind::Voltage)->condition),
-            "230 V is no nominal voltage of United States, and within what its 240 V may be: a "
-            "measured one, and codes count at 240 V");
+            "230 V is no nominal voltage of United States but within what its 240 V may be: if it "
+            "was measured, state 240 V, at which codes count");
   const auto far = judge(us(), {}, load(3000, 400, 400, 16, fullFor(hours(1.0))));
   EXPECT_NE(inEnglish(find(far, RuleKind::Voltage)->condition).find("120 V, 240 V, 208 V"),
             std::string::npos);

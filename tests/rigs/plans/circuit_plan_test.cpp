@@ -89,11 +89,11 @@ TEST(CircuitPlan, AnswersWhatItsRulesCannotJudge) {
   const Json none = "none";
   for (const Unjudged& c :
        {Unjudged{"United Kingdom", cable(R"({"voltage": "240 V", "current": "16 A"})"), none,
-                 "240 V is no nominal voltage of United Kingdom, and within what its 230 V may be"},
+                 "240 V is no nominal voltage of United Kingdom but within what its 230 V may be"},
         Unjudged{"United Kingdom", cable(R"({"voltage": "238 V", "current": "16 A"})"), none,
                  "238 V is no nominal voltage of United Kingdom"},
         Unjudged{"United States", cable(R"({"voltage": "127 V", "current": "20 A"})"), none,
-                 "127 V is no nominal voltage of United States, and within what its 120 V may be"},
+                 "127 V is no nominal voltage of United States but within what its 120 V may be"},
         Unjudged{"Japan", cable(R"({"voltage": "120 V", "current": "20 A"})"), none,
                  "120 V is no supply voltage of Japan; there it is 100 V, 200 V"},
         Unjudged{"United Kingdom", cable(mains),
