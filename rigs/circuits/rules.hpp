@@ -48,12 +48,14 @@ struct SharedUse {
   physics::Current upTo;  // circuits it is about
   Cite cite;
 };
+// Of an outlet's earth contact. Where no source tells, nothing safe is taken for granted.
+enum class Earth { NotKnown, Missing, There };
 struct Outlet {
   std::string name;  // "14-30"
   physics::Voltage voltage;
   physics::Current current;
   bool neutral = true, household = false;
-  std::optional<bool> earth;  // empty where no source tells: nothing safe is taken for granted
+  Earth earth = Earth::NotKnown;
   std::optional<physics::Current> bothSockets;  // of a pair together
   std::string fuse = {};                        // a name of the rules' fuses, in its plug
   Cite cite;

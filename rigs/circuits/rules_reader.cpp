@@ -58,13 +58,14 @@ class Part {
     return at_.optionalBoolean(key, absent).value_or(absent);
   }
   // true, false or "not known"; left out, it is not known.
-  std::optional<bool> earth() const {
-    if (!at_.has("earth")) return std::nullopt;
+  Earth earth() const {
+    if (!at_.has("earth")) return Earth::NotKnown;
     if (at_.isText("earth")) {
       static_cast<void>(at_.oneOf("earth", {"not known"}));
-      return std::nullopt;
+      return Earth::NotKnown;
     }
-    return at_.optionalBoolean("earth", false);
+    const auto stated = at_.optionalBoolean("earth", false);
+    return !stated ? Earth::NotKnown : *stated ? Earth::There : Earth::Missing;
   }
   Cite cite() const {
     return {.clause = text("clause"),

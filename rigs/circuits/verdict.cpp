@@ -253,16 +253,16 @@ class Judge {
                amount(details_.pumpAt));
       finding.load = verdict_.neutral;
     }
-    if (outlet_->earth && *outlet_->earth) return;
+    if (outlet_->earth == Earth::There) return;
+    const bool missing = outlet_->earth == Earth::Missing;
     Finding& finding =
         add(RuleKind::OutletContacts, Told(TOLD("Phrases", "earth of %1"), outletName()),
-            outlet_->earth ? Fit::DoesNotFit : Fit::OnlyIf, outlet_->cite);
+            missing ? Fit::DoesNotFit : Fit::OnlyIf, outlet_->cite);
     finding.condition =
-        outlet_->earth
-            ? Told(TOLD("Phrases", "it has no earth contact, which a metal kettle needs"))
-            : Told(TOLD("Phrases",
-                        "this very outlet has an earth contact that is connected, which is not "
-                        "known here and which a metal kettle needs"));
+        missing ? Told(TOLD("Phrases", "it has no earth contact, which a metal kettle needs"))
+                : Told(TOLD("Phrases",
+                            "this very outlet has an earth contact that is connected, which is not "
+                            "known here and which a metal kettle needs"));
   }
 
   void socketPair() {

@@ -48,12 +48,12 @@ TEST(BundledRules, ClaimAnEarthContactWithASourceOnly) {
     for (const Outlet& outlet : rules.outlets) {
       SCOPED_TRACE(rules.region + ": " + outlet.name);
       const bool told = outlet.cite.source.find("housing guides") == std::string::npos;
-      EXPECT_TRUE(!outlet.earth || (told && !outlet.cite.source.empty()));
+      EXPECT_TRUE(outlet.earth == Earth::NotKnown || (told && !outlet.cite.source.empty()));
     }
   }
-  for (const Outlet& outlet : rulesOf("Japan")->outlets) EXPECT_FALSE(outlet.earth.has_value());
-  EXPECT_EQ(rulesOf("United States")->outlet("10-30")->earth, std::optional(false));
-  EXPECT_EQ(rulesOf("United Kingdom")->outlet("BS 1363 13 A")->earth, std::optional(true));
+  for (const Outlet& outlet : rulesOf("Japan")->outlets) EXPECT_EQ(outlet.earth, Earth::NotKnown);
+  EXPECT_EQ(rulesOf("United States")->outlet("10-30")->earth, Earth::Missing);
+  EXPECT_EQ(rulesOf("United Kingdom")->outlet("BS 1363 13 A")->earth, Earth::There);
 }
 
 // For places whose own rules are not here; each says what it is worth.
@@ -88,6 +88,29 @@ TEST(BundledRules, AreFoundWhicheverLettersAreCapital) {
   }
   EXPECT_FALSE(rulesOf("united"));
   EXPECT_FALSE(rulesOf("united kingdoms"));
+}
+
+// true, false or "not known"; left out, it is not known.
+TEST(ReadRules, TakesNoEarthContactForGranted) {
+  const auto earthOf = [](const std::string& stated, Problems& problems) {
+    const auto rules = readRules(
+        R"({"format": {"name": "heat-ledger-rules", "version": 1}, "region": "Island",
+            "code": "c", "edition": "1", "about": "ours",
+            "voltages": [{"nominal": "120 V", "lowest": "110 V", "highest": "127 V", "name": "n",
+                          "clause": "1", "source": "ours", "status": "memory"}],
+            "outlets": [{"name": "o", "voltage": "125 V", "current": "15 A",)" +
+            stated + R"("clause": "2", "source": "ours", "status": "memory"}]})",
+        problems);
+    return rules ? std::optional(rules->outlets[0].earth) : std::nullopt;
+  };
+  Problems problems;
+  EXPECT_EQ(earthOf("", problems), Earth::NotKnown);
+  EXPECT_EQ(earthOf(R"("earth": "not known", )", problems), Earth::NotKnown);
+  EXPECT_EQ(earthOf(R"("earth": true, )", problems), Earth::There);
+  EXPECT_EQ(earthOf(R"("earth": false, )", problems), Earth::Missing);
+  EXPECT_TRUE(problems.empty());
+  EXPECT_FALSE(earthOf(R"("earth": "perhaps", )", problems));
+  EXPECT_TRUE(hasErrors(problems));
 }
 
 TEST(BundledRules, AnswerToTheCataloguesRegions) {
