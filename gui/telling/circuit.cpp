@@ -40,18 +40,30 @@ Told withoutRules(const CircuitLoad& circuit) {
   }
 }
 
-// "fits (Canada), fits only if … (United States)"
+// "fits (Canada), fits only if the circuit feeds one outlet alone (United States)": a condition is
+// told in full wherever a verdict is.
 Told verdictsText(const CircuitLoad& circuit) {
-  rigs::List told{.items = {}, .joint = rigs::Joint::Comma};
-  for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnlyIf, Fit::Fits}) {
+  if (circuit.verdicts.empty()) return withoutRules(circuit);
+  struct Same {
+    Told outcome;
     rigs::List regions{.items = {}, .joint = rigs::Joint::Comma};
-    for (const CircuitVerdict& verdict : circuit.verdicts)
-      if (verdict.overall == fit)
-        regions.items.emplace_back(rigs::fromRules(verdict.rules->region));
-    if (regions.items.empty()) continue;
-    told.items.emplace_back(Told(TOLD("Circuit", "%1 (%2)"), fitLabel(fit), std::move(regions)));
+  };
+  rigs::List told{.items = {}, .joint = rigs::Joint::Comma};
+  for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnTheEdge, Fit::OnlyIf, Fit::Fits}) {
+    std::vector<Same> all;
+    for (const CircuitVerdict& verdict : circuit.verdicts) {
+      if (verdict.overall != fit) continue;
+      Told outcome = rigs::outcomeText(verdict);
+      auto same = std::find_if(all.begin(), all.end(),
+                               [&](const Same& one) { return one.outcome == outcome; });
+      if (same == all.end()) same = all.insert(all.end(), Same{std::move(outcome)});
+      same->regions.items.emplace_back(rigs::fromRules(verdict.rules->region));
+    }
+    for (Same& one : all)
+      told.items.emplace_back(
+          Told(TOLD("Circuit", "%1 (%2)"), std::move(one.outcome), std::move(one.regions)));
   }
-  return told.items.empty() ? withoutRules(circuit) : Told::just(std::move(told));
+  return Told::just(std::move(told));
 }
 
 // By the current that codes count; a rig's two circuits are told one by one, each with its own
@@ -126,7 +138,7 @@ void sayLoads(Answer& answer, const Case& of, std::size_t i) {
     sayVerdicts(answer, i, circuits.front(), everyRule);
   } else {
     answer.say(i, Told(TOLD("Circuit", "Two circuits: first: %1; second: %2."),
-                       fitLabel(worstOf(circuits[0])), fitLabel(worstOf(circuits[1]))));
+                       verdictsText(circuits[0]), verdictsText(circuits[1])));
     answer.goOn(i, Told(TOLD("Circuit", "First circuit: %1"), loadText(circuits[0])));
     sayVerdicts(answer, i, circuits[0], everyRule);
     answer.goOn(i, Told(TOLD("Circuit", "Second circuit: %1"), loadText(circuits[1])));

@@ -2374,10 +2374,6 @@
         <translation>%1 bis %2 Netzspannung (%3), mit der Toleranz des Heizelements</translation>
     </message>
     <message>
-        <source>fits only if …</source>
-        <translation>passt nur, wenn …</translation>
-    </message>
-    <message>
         <source>The rig&apos;s own power on two such circuits</source>
         <translation>Die eigene Leistung auf zwei solchen Stromkreisen</translation>
     </message>
@@ -2640,6 +2636,14 @@
     <message>
         <source>Judged by name plates alone, for planning only: the plan names neither a region nor a circuit of the catalogue, so no rules apply.</source>
         <translation>Beurteilt allein nach den Typenschildern, nur zur Planung: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, es gelten also keine Regeln.</translation>
+    </message>
+    <message>
+        <source>fits only if %1</source>
+        <translation>passt nur, wenn %1</translation>
+    </message>
+    <message>
+        <source>%1, and only if %2</source>
+        <translation>%1, und nur, wenn %2</translation>
     </message>
 </context>
 <context>

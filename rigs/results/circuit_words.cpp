@@ -193,13 +193,6 @@ Told outcomeText(const Finding& f) {
                      : Told(TOLD("Phrases", "%1: %2."), sum, fit);
 }
 
-Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& f) {
-  const bool stated = f.binding && f.fit == verdict.overall && f.fit == Fit::OnlyIf &&
-                      f.kind != RuleKind::OutletContacts && f.kind != RuleKind::GroundFault;
-  const Told sum = arithmetic(f);
-  return stated && !sum.empty() ? Told(TOLD("Phrases", "%1."), sum) : outcomeText(f);
-}
-
 Told findingText(const Finding& f) {
   return withCite(Told(TOLD("Phrases", "%1: %2"), f.name, outcomeText(f)), f.cite);
 }
@@ -277,6 +270,24 @@ Told verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
 
 Told verdictText(const CircuitVerdict& verdict) { return verdictSaid(verdict, true); }
 Told verdictInBrief(const CircuitVerdict& verdict) { return verdictSaid(verdict, false); }
+
+std::vector<Told> conditionsOf(const CircuitVerdict& verdict) {
+  std::vector<Told> all;
+  if (verdict.overall == Fit::DoesNotFit) return all;
+  for (const Finding& f : verdict.findings) {
+    if (!f.binding || f.fit != Fit::OnlyIf) continue;
+    if (std::find(all.begin(), all.end(), f.condition) == all.end()) all.push_back(f.condition);
+  }
+  return all;
+}
+
+Told outcomeText(const CircuitVerdict& verdict) {
+  const Told fit = fitWords(verdict.overall);
+  if (conditionsOf(verdict).empty()) return fit;
+  const Told condition = partSaid(verdict, Fit::OnlyIf, false);
+  if (verdict.overall == Fit::OnlyIf) return condition;
+  return Told::just(List{{fit, condition}, Joint::Semicolon});
+}
 
 Told informationText(const CircuitVerdict& v) {
   if (!v.nextBreaker) return {};

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "gui/telling/circuit_rules.hpp"
+#include "gui/telling/csv.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -17,6 +18,7 @@
 namespace gui::telling {
 namespace {
 
+using rigs::Told;
 using test_support::caseOf;
 using test_support::demoCase;
 using test_support::holds;
@@ -86,12 +88,59 @@ TEST(CircuitCarries, JudgesEveryRigByEveryCodeAsTheResultDoes) {
                                verdict["edition"].get<std::string>();
       EXPECT_TRUE(holds(inShort(ofDemo()), code)) << code;
       const std::string said = verdict["verdict"];
-      EXPECT_EQ(test_support::cell(ofDemo(), code, "all rules together", i),
-                said == "fits only if" ? "fits only if …" : said);
+      const std::string shown = test_support::cell(ofDemo(), code, "all rules together", i);
+      EXPECT_TRUE(said == "fits only if" ? shown.starts_with("fits only if (") : shown == said)
+          << shown;
       ++judged;
     }
   }
   EXPECT_GE(judged, 6);
+}
+
+// A safety condition is told in full wherever a verdict is: in the short answer, with the verdicts,
+// with each rule, and with the figures, in cells by a number that stands below them.
+TEST(CircuitCarries, NeverLeavesOutACondition) {
+  const auto ofTable = [](const Answer& answer) {
+    std::vector<std::string> legend;
+    for (const Told& one : answer.tables().front()->legend) legend.push_back(rigs::inEnglish(one));
+    return legend;
+  };
+  int seen = 0;
+  for (const rigs::Solution* solution : {&solvedDemo(), &withTwoCircuits()}) {
+    const Answer answer = circuitCarries(caseOf(*solution));
+    const std::vector<std::string> legend = ofTable(answer);
+    const auto shown = shownRows(*answer.tables().front(), test_support::siReader());
+    const std::string csv = csvOf(answer, {"a", "b", "c", "d"}, test_support::siReader());
+    for (const std::string& text : {spoken(answer), inShort(answer), csv})
+      EXPECT_FALSE(holds(text, "only if …")) << text;
+    for (std::size_t i = 0; i < solution->answers.rigs.size(); ++i) {
+      for (const rigs::CircuitLoad& circuit : solution->answers.rigs[i].circuit.circuits) {
+        for (const rigs::CircuitVerdict& verdict : circuit.verdicts) {
+          for (const Told& one : rigs::conditionsOf(verdict)) {
+            const std::string condition = rigs::inEnglish(one);
+            EXPECT_THAT(inShort(answer), HasSubstr(condition));
+            EXPECT_THAT(saidOf(answer, i), HasSubstr(condition));
+            const auto at = std::find(legend.begin(), legend.end(), condition);
+            ASSERT_NE(at, legend.end()) << condition;
+            const std::string number = '(' + std::to_string(at - legend.begin() + 1) + ')';
+            EXPECT_THAT(test_support::cell(answer, rigs::inEnglish(rigs::rulesText(*verdict.rules)),
+                                           "all rules together", i),
+                        HasSubstr(number));
+            EXPECT_TRUE(std::any_of(shown.begin(), shown.end(), [&](const ShownRow& row) {
+              return row.label == number + ' ' + condition;
+            }));
+            EXPECT_THAT(csv, HasSubstr(number + ' ' + condition));
+            ++seen;
+          }
+          for (const rigs::Finding& finding : verdict.findings) {
+            if (finding.fit != rigs::Fit::OnlyIf) continue;
+            EXPECT_THAT(spoken(answer), HasSubstr(rigs::inEnglish(finding.condition)));
+          }
+        }
+      }
+    }
+  }
+  EXPECT_GT(seen, 6);
 }
 
 // Word for word what programs get: each verdict with its rig, each rule with its arithmetic.
