@@ -20,33 +20,50 @@ using rigs::Count;
 using rigs::Fit;
 using rigs::Told;
 using rigs::Verbatim;
+using rigs::worstOf;
 
 const std::vector<CircuitLoad>& circuitsOf(const Case& of, std::size_t i) {
   return of.rig(i).circuit.circuits;
 }
 
-// The worst of all the rules that judge one circuit.
-Fit worstOf(const CircuitLoad& circuit) {
-  if (circuit.verdicts.empty()) return Fit::CannotSay;
-  Fit worst = Fit::Fits;
-  for (const CircuitVerdict& verdict : circuit.verdicts) worst = std::max(worst, verdict.overall);
-  return worst;
-}
-
 // --- The headline.
 
-// "fits (Canada), fits only if … (United States)"
-Told verdictsText(const CircuitLoad& circuit) {
-  rigs::List told{.items = {}, .joint = rigs::Joint::Comma};
-  for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnlyIf, Fit::Fits}) {
-    rigs::List regions{.items = {}, .joint = rigs::Joint::Comma};
-    for (const CircuitVerdict& verdict : circuit.verdicts)
-      if (verdict.overall == fit)
-        regions.items.emplace_back(rigs::fromRules(verdict.rules->region));
-    if (regions.items.empty()) continue;
-    told.items.emplace_back(Told(TOLD("Circuit", "%1 (%2)"), fitLabel(fit), std::move(regions)));
+// What name plates alone tell, where no rules apply.
+Told withoutRules(const CircuitLoad& circuit) {
+  switch (circuit.nameplate.fit) {
+    case Fit::DoesNotFit:
+      return Told(TOLD("Circuit", "does not fit, more than it is rated for"));
+    case Fit::OnTheEdge:
+      return Told(TOLD("Circuit", "on the edge of its rating, and no rules to say more"));
+    default:
+      return Told(TOLD("Circuit", "within its rating, and no rules to say more"));
   }
-  return told.items.empty() ? fitLabel(Fit::CannotSay) : Told::just(std::move(told));
+}
+
+// "fits (Canada), fits only if the circuit feeds one outlet alone (United States)": a condition is
+// told in full wherever a verdict is.
+Told verdictsText(const CircuitLoad& circuit) {
+  if (circuit.verdicts.empty()) return withoutRules(circuit);
+  struct Same {
+    Told outcome;
+    rigs::List regions{.items = {}, .joint = rigs::Joint::Comma};
+  };
+  rigs::List told{.items = {}, .joint = rigs::Joint::Comma};
+  for (const Fit fit : {Fit::DoesNotFit, Fit::CannotSay, Fit::OnTheEdge, Fit::OnlyIf, Fit::Fits}) {
+    std::vector<Same> all;
+    for (const CircuitVerdict& verdict : circuit.verdicts) {
+      if (verdict.overall != fit) continue;
+      Told outcome = rigs::outcomeText(verdict);
+      auto same = std::find_if(all.begin(), all.end(),
+                               [&](const Same& one) { return one.outcome == outcome; });
+      if (same == all.end()) same = all.insert(all.end(), Same{std::move(outcome)});
+      same->regions.items.emplace_back(rigs::fromRules(verdict.rules->region));
+    }
+    for (Same& one : all)
+      told.items.emplace_back(
+          Told(TOLD("Circuit", "%1 (%2)"), std::move(one.outcome), std::move(one.regions)));
+  }
+  return Told::just(std::move(told));
 }
 
 // By the current that codes count; a rig's two circuits are told one by one, each with its own
@@ -77,8 +94,8 @@ std::vector<Told> headline(const Case& of) {
   told.push_back(
       rules.items.empty()
           ? Told(TOLD("Circuit",
-                      "No rules apply: the plan names neither a region nor a circuit of the "
-                      "catalogue."))
+                      "Judged by name plates alone, for planning only: the plan names neither a "
+                      "region nor a circuit of the catalogue, so no rules apply."))
           : Told(TOLD("Circuit", "Judged by %1, for planning only."), std::move(rules)));
   return told;
 }
@@ -99,9 +116,15 @@ Told loadText(const CircuitLoad& circuit) {
 
 void sayVerdicts(Answer& answer, std::size_t rig, const CircuitLoad& circuit, bool everyRule) {
   if (circuit.verdicts.empty()) {
+    answer.goOn(rig, Told(TOLD("Circuit", "By name plates alone, no clause claimed: %1"),
+                          rigs::outcomeText(circuit.nameplate)));
+    if (circuit.granted && !rigs::within(*circuit.nameplate.load, *circuit.granted))
+      answer.goOn(rig, Told(TOLD("Circuit", "More than the %1 that the plan grants to long use."),
+                            rigs::amount(*circuit.granted)));
     answer.goOn(rig, Told(TOLD("Circuit",
-                               "Cannot say: the plan names no region and no catalogue circuit, so "
-                               "no rules apply. Write \"region\" into the plan's \"place\".")));
+                               "More cannot be said: the plan names no region and no catalogue "
+                               "circuit, so no rules apply. Write \"region\" into the plan's "
+                               "\"place\".")));
   }
   for (const CircuitVerdict& verdict : circuit.verdicts)
     answer.goOn(rig, everyRule ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict));
@@ -115,7 +138,7 @@ void sayLoads(Answer& answer, const Case& of, std::size_t i) {
     sayVerdicts(answer, i, circuits.front(), everyRule);
   } else {
     answer.say(i, Told(TOLD("Circuit", "Two circuits: first: %1; second: %2."),
-                       fitLabel(worstOf(circuits[0])), fitLabel(worstOf(circuits[1]))));
+                       verdictsText(circuits[0]), verdictsText(circuits[1])));
     answer.goOn(i, Told(TOLD("Circuit", "First circuit: %1"), loadText(circuits[0])));
     sayVerdicts(answer, i, circuits[0], everyRule);
     answer.goOn(i, Told(TOLD("Circuit", "Second circuit: %1"), loadText(circuits[1])));

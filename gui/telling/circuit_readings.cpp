@@ -222,7 +222,16 @@ std::vector<ReadingRow> rowsOf(const Case& of) {
   return all;
 }
 
-void addSplitRows(RigTable& table, const Case& of) {
+std::vector<Told> conditionsOf(const rigs::Split& split) {
+  std::vector<Told> all;
+  for (const rigs::SplitPart& part : split.parts)
+    for (const rigs::CircuitVerdict& verdict : part.verdicts)
+      for (Told& one : rigs::conditionsOf(verdict))
+        if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(std::move(one));
+  return all;
+}
+
+void addSplitRows(RigTable& table, const Case& of, Conditions& conditions) {
   const auto row = [&](Told label, const auto& cell, const RigTable::Options& options) {
     table.row(
         std::move(label),
@@ -240,7 +249,9 @@ void addSplitRows(RigTable& table, const Case& of) {
       [](const rigs::Split& s) { return cellOf(s.parts[1].element.rating); },
       {.result = "/circuit/split/parts/1/element/rating_W"});
   row(Told(TOLD("Circuit", "all rules together")),
-      [](const rigs::Split& s) -> Cell { return rigs::Argument(fitLabel(s.overall())); },
+      [&](const rigs::Split& s) -> Cell {
+        return rigs::Argument(conditions.label(s.overall(), conditionsOf(s)));
+      },
       {.result = "/circuit/split/verdict"});
 }
 
@@ -264,7 +275,7 @@ void sayReadings(Answer& answer, const Case& of) {
   }
 }
 
-void addReadings(RigTable& table, const Case& of) {
+void addReadings(RigTable& table, const Case& of, Conditions& conditions) {
   const std::vector<ReadingRow> all = rowsOf(of);
   if (all.empty()) return;
   const auto rows = [&](Told heading, Figures ReadingRow::*figures, const std::string& list,
@@ -284,7 +295,7 @@ void addReadings(RigTable& table, const Case& of) {
   rows(Told(TOLD("Circuit", "The whole day with it")), &ReadingRow::day, "readings", "day_s");
   rows(Told(TOLD("Circuit", "The whole day with one on each of two such circuits")),
        &ReadingRow::dayOnTwo, "shortest_days", "day_s");
-  addSplitRows(table, of);
+  addSplitRows(table, of, conditions);
 }
 
 }  // namespace gui::telling

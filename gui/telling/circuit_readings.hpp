@@ -4,6 +4,7 @@
 #pragma once
 
 #include "gui/telling/case.hpp"
+#include "gui/telling/circuit_rules.hpp"
 
 namespace gui::telling {
 
@@ -11,6 +12,6 @@ namespace gui::telling {
 // them; the rig's own power over two circuits.
 void sayReadings(Answer& answer, const Case& of);
 // The same figures, as groups of rows.
-void addReadings(RigTable& table, const Case& of);
+void addReadings(RigTable& table, const Case& of, Conditions& conditions);
 
 }  // namespace gui::telling

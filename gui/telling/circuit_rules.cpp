@@ -103,11 +103,8 @@ void eachVerdict(const Case& of, const rigs::CircuitRules* rules, const OfVerdic
   }
 }
 
-// What a short answer leaves out: kept rules, and the protection's text where nothing turns on it.
-bool isQuiet(const CircuitVerdict& verdict, const Finding& finding) {
-  if (finding.kind == rigs::RuleKind::GroundFault) return !verdict.leakageMayTrip;
-  return finding.fit == Fit::Fits;
-}
+// What a short answer leaves out: kept rules, never what hangs on something.
+bool isQuiet(const Finding& finding) { return finding.fit == Fit::Fits; }
 
 // The rules that everybody keeps, by name.
 Told keptText(const Case& of, const rigs::CircuitRules* rules) {
@@ -165,10 +162,8 @@ void sayCode(Answer& answer, const Case& of, const rigs::CircuitRules* rules, bo
   ToldOf information;
   eachVerdict(of, rules, [&](const CircuitVerdict& verdict, const Whose& whose) {
     for (const Finding& finding : verdict.findings) {
-      if (!everyRule && isQuiet(verdict, finding)) continue;
-      findings.add(finding.name, finding.cite,
-                   everyRule ? rigs::outcomeText(finding) : rigs::outcomeInBrief(verdict, finding),
-                   whose);
+      if (!everyRule && isQuiet(finding)) continue;
+      findings.add(finding.name, finding.cite, rigs::outcomeText(finding), whose);
     }
     if (everyRule) {
       for (const rigs::SpreadInRange& spread : verdict.spreads) addSpread(spreads, spread, whose);
@@ -189,8 +184,17 @@ void sayCode(Answer& answer, const Case& of, const rigs::CircuitRules* rules, bo
 
 }  // namespace
 
-Told fitLabel(Fit fit) {
-  return fit == Fit::OnlyIf ? Told(TOLD("Circuit", "fits only if …")) : rigs::fitWords(fit);
+Told Conditions::label(Fit fit, const std::vector<Told>& conditions) {
+  if (fit == Fit::DoesNotFit || conditions.empty()) return rigs::fitWords(fit);
+  rigs::List numbers{.items = {}, .joint = rigs::Joint::And};
+  for (const Told& one : conditions) {
+    const auto at = std::find(all_.begin(), all_.end(), one);
+    numbers.items.emplace_back(
+        rigs::Verbatim{numbered(static_cast<std::size_t>(at - all_.begin()))});
+    if (at == all_.end()) all_.push_back(one);
+  }
+  if (fit == Fit::OnlyIf) return Told(TOLD("Circuit", "fits only if %1"), std::move(numbers));
+  return Told(TOLD("Circuit", "%1, and only if %2"), rigs::fitWords(fit), std::move(numbers));
 }
 
 std::vector<const rigs::CircuitRules*> rulesInUse(const Case& of) {

@@ -6,13 +6,24 @@
 #include <string>
 #include <vector>
 
+#include <utility>
+
 #include "gui/telling/case.hpp"
 #include "rigs/circuits/verdict.hpp"
+#include "rigs/words/told.hpp"
 
 namespace gui::telling {
 
-// "fits only if …": short enough for a cell and a list; the condition stands with its rule.
-rigs::Told fitLabel(rigs::Fit fit);
+// Outcomes that are short enough for a table's cells, and the conditions they hang on in full:
+// "fits only if (1)", and below the table "(1) the circuit feeds one outlet alone".
+class Conditions {
+ public:
+  rigs::Told label(rigs::Fit fit, const std::vector<rigs::Told>& conditions);
+  std::vector<rigs::Told> take() { return std::move(all_); }
+
+ private:
+  std::vector<rigs::Told> all_;
+};
 // Every set of rules that judges any rig, in the order met.
 std::vector<const rigs::CircuitRules*> rulesInUse(const Case& of);
 // The worst of a rig's circuits under one set of rules; empty where it does not judge them.

@@ -55,6 +55,10 @@ void addLoad(RigTable& table, const Case& of) {
       Told(TOLD("Circuit", "current, as codes count")),
       [](const CircuitLoad& c) { return c.branch; }, "branch_current_A", 2);
   first.row(
+      Told(TOLD("Circuit", "by name plates alone")),
+      [](const CircuitLoad& c) { return rigs::Argument(rigs::fitWords(c.nameplate.fit)); },
+      "nameplate/verdict", 0);
+  first.row(
       Told(TOLD("Circuit", "current, cable included")),
       [](const CircuitLoad& c) { return c.load.current; }, "peak_current_A", 2);
   first.row(
@@ -113,25 +117,45 @@ void addDuty(RigTable& table, const Case& of) {
             {.decimals = 0, .result = "/circuit/duty/share_with_current"});
 }
 
+// What a rig's circuits hang on under one set of rules, or under all of them.
+std::vector<Told> conditionsUnder(const rigs::CircuitAnswer& answer,
+                                  const rigs::CircuitRules* rules) {
+  std::vector<Told> all;
+  for (const CircuitLoad& circuit : answer.circuits) {
+    for (const CircuitVerdict& verdict : circuit.verdicts) {
+      if (rules && verdict.rules != rules) continue;
+      for (Told& one : rigs::conditionsOf(verdict))
+        if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(std::move(one));
+    }
+  }
+  return all;
+}
+
 // Every rule by name, the worst of a rig's circuits; advice is told with the rules only.
 class CodeRows {
  public:
-  CodeRows(RigTable& table, const Case& of, const rigs::CircuitRules* rules)
-      : table_(table), of_(of), rules_(rules) {}
+  CodeRows(RigTable& table, const Case& of, const rigs::CircuitRules* rules, Conditions& conditions)
+      : table_(table), of_(of), rules_(rules), conditions_(conditions) {}
 
   void add() {
     table_.heading(rigs::rulesText(*rules_));
     for (const Told& name : names()) {
       table_.row(name, [&](std::size_t i) {
         std::optional<Fit> worst;
+        std::vector<Told> hangsOn;
         eachFinding(i, [&](const Finding& f) {
-          if (f.name == name) worst = worst ? std::max(*worst, f.fit) : f.fit;
+          if (f.name != name) return;
+          worst = worst ? std::max(*worst, f.fit) : f.fit;
+          if (f.fit == Fit::OnlyIf) hangsOn.push_back(f.condition);
         });
-        return inWords(worst);
+        return worst ? Cell(conditions_.label(*worst, hangsOn)) : std::nullopt;
       });
     }
-    table_.row(Told(TOLD("Circuit", "all rules together")),
-               [&](std::size_t i) { return inWords(fitUnder(circuitOf(of_, i), rules_)); });
+    table_.row(Told(TOLD("Circuit", "all rules together")), [&](std::size_t i) -> Cell {
+      const auto fit = fitUnder(circuitOf(of_, i), rules_);
+      if (!fit) return std::nullopt;
+      return conditions_.label(*fit, conditionsUnder(circuitOf(of_, i), rules_));
+    });
     breaker(Told(TOLD("Circuit", "next standard breaker, for information")),
             &CircuitVerdict::nextBreaker, &CircuitVerdict::conductorForNext);
     if (std::any_of(rules_->longUse.begin(), rules_->longUse.end(),
@@ -142,9 +166,6 @@ class CodeRows {
   }
 
  private:
-  static Cell inWords(const std::optional<Fit>& fit) {
-    return fit ? Cell(fitLabel(*fit)) : std::nullopt;
-  }
   template <class With>
   void eachFinding(std::size_t i, const With& with) const {
     for (const CircuitLoad& circuit : circuitOf(of_, i).circuits)
@@ -180,22 +201,30 @@ class CodeRows {
   RigTable& table_;
   const Case& of_;
   const rigs::CircuitRules* rules_;
+  Conditions& conditions_;
 };
 
 }  // namespace
 
 Table circuitTable(const Case& of) {
   RigTable table("circuit", of);
+  Conditions conditions;
   addLoad(table, of);
   addSecond(table, of);
   addDuty(table, of);
   table.heading(Told(TOLD("Circuit", "Verdict")));
   table.row(Told(TOLD("Circuit", "all codes together")),
-            [&](std::size_t i) { return Cell(fitLabel(circuitOf(of, i).overall())); },
+            [&](std::size_t i) {
+              return Cell(conditions.label(circuitOf(of, i).overall(),
+                                           conditionsUnder(circuitOf(of, i), nullptr)));
+            },
             {.result = "/circuit/verdict"});
-  for (const rigs::CircuitRules* rules : rulesInUse(of)) CodeRows(table, of, rules).add();
-  addReadings(table, of);
-  return table.take();
+  for (const rigs::CircuitRules* rules : rulesInUse(of))
+    CodeRows(table, of, rules, conditions).add();
+  addReadings(table, of, conditions);
+  Table whole = table.take();
+  whole.legend = conditions.take();
+  return whole;
 }
 
 }  // namespace gui::telling

@@ -74,6 +74,15 @@ std::string csvOf(const Answer& answer, const std::vector<std::string>& rigNames
       csv += line(fields);
     }
   }
+  for (const Table* table : answer.tables()) {
+    for (std::size_t i = 0; i < table->legend.size(); ++i) {
+      std::vector<std::string> fields{
+          csvField(table->name), "",
+          csvField(numbered(i) + ' ' + rigs::tell(table->legend[i], reader))};
+      while (fields.size() < last.size()) fields.emplace_back();
+      csv += line(fields);
+    }
+  }
   for (const rigs::Told& caution : answer.allCautions()) {
     std::vector<std::string> fields{"caution", "", csvField(rigs::tell(caution, reader))};
     while (fields.size() < last.size()) fields.emplace_back();

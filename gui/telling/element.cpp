@@ -7,6 +7,9 @@
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
+#include "rigs/answers/nameplate.hpp"
+#include "rigs/circuits/rating.hpp"
+#include "rigs/results/circuit_words.hpp"
 
 namespace gui::telling {
 namespace {
@@ -160,27 +163,45 @@ Told currentText(const Case& of, std::size_t i) {
               inWholeWatts(lost));
 }
 
-Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
-  const auto feeds = rigs::feedsOf(of.planned(i).rig);
-  // As codes count it: at the nominal voltage, the cable left out.
-  const auto drawn = amount(physics::branchCurrent(feeds[circuit].element, feeds[circuit].supply));
-  const auto rated = amount(feeds[circuit].supply.rating);
-  if (rigs::overloads(feeds[circuit].element, feeds[circuit].supply)) {
-    return Told(feeds.size() < 2
-                    ? Template<2>(TOLD("Answer",
-                                       "Codes count %1, the cable aside: too much for its circuit "
-                                       "of %2; it will trip, or worse."))
-                : circuit == 0
-                    ? Template<2>(TOLD("Answer",
-                                       "Codes count %1, the cable aside: too much for its first "
-                                       "circuit of %2; it will trip, or worse."))
-                    : Template<2>(TOLD("Answer",
-                                       "Codes count %1, the cable aside: too much for its second "
-                                       "circuit of %2; it will trip, or worse.")),
-                drawn, rated);
-  }
-  if (!rigs::overloadsForLong(of.plan, of.planned(i), circuit)) return {};
-  return Told(feeds.size() < 2
+Told tooMuchText(const rigs::Finding& load, std::size_t circuit, bool ofTwo) {
+  const Template<3> text =
+      !ofTwo         ? Template<3>(TOLD("Answer",
+                                        "Codes count %1, the cable aside: too much for its circuit of %2; "
+                                                "%3."))
+      : circuit == 0 ? Template<3>(TOLD("Answer",
+                                        "Codes count %1, the cable aside: too much for its first "
+                                        "circuit of %2; %3."))
+                     : Template<3>(TOLD("Answer",
+                                        "Codes count %1, the cable aside: too much for its second "
+                                        "circuit of %2; %3."));
+  return Told(text, rigs::closely(*load.load), rigs::closely(*load.limit), rigs::deviceText(load));
+}
+
+// Neither yes nor no.
+Told onTheEdgeText(const rigs::Finding& load, std::size_t circuit, bool ofTwo) {
+  const Template<3> text =
+      !ofTwo         ? Template<3>(TOLD("Answer",
+                                        "Codes count %1, the cable aside: on the edge of its circuit of "
+                                                "%2; %3. Have the current measured, or leave room with less "
+                                                "power."))
+      : circuit == 0 ? Template<3>(TOLD("Answer",
+                                        "Codes count %1, the cable aside: on the edge of its first "
+                                        "circuit of %2; %3. Have the current measured, or leave "
+                                        "room with less power."))
+                     : Template<3>(TOLD("Answer",
+                                        "Codes count %1, the cable aside: on the edge of its "
+                                        "second circuit of %2; %3. Have the current measured, or "
+                                        "leave room with less power."));
+  return Told(text, rigs::closely(*load.load), rigs::closely(*load.limit), rigs::deviceText(load));
+}
+
+Told tooLongText(const Case& of, std::size_t i, std::size_t circuit, const rigs::Finding& load) {
+  const auto drawn = amount(*load.load);
+  const auto rated = amount(*load.limit);
+  const auto granted = amount(rigs::longUseCurrent(of.plan, of.planned(i), circuit));
+  if (load.fit != rigs::Fit::Fits)
+    return Told(TOLD("Answer", "Rules grant it no more than %1 in long use."), granted);
+  return Told(rigs::feedsOf(of.planned(i).rig).size() < 2
                   ? Template<3>(TOLD("Answer",
                                      "Codes count %1, the cable aside: within its %2 circuit, but "
                                      "more than the %3 that rules grant to long use."))
@@ -192,7 +213,21 @@ Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
                                      "Codes count %1, the cable aside: within its second %2 "
                                      "circuit, but more than the %3 that rules grant to long "
                                      "use.")),
-              drawn, rated, amount(rigs::longUseCurrent(of.plan, of.planned(i), circuit)));
+              drawn, rated, granted);
+}
+
+// As codes count it: at the nominal voltage, the cable left out.
+Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
+  const rigs::RigPlan& plan = of.planned(i);
+  const bool ofTwo = rigs::feedsOf(plan.rig).size() > 1;
+  const rigs::Finding load = rigs::nameplate(of.plan, plan, circuit);
+  if (load.fit == rigs::Fit::DoesNotFit) return tooMuchText(load, circuit, ofTwo);
+  std::vector<Told> all;
+  if (load.fit == rigs::Fit::OnTheEdge) all.push_back(onTheEdgeText(load, circuit, ofTwo));
+  const physics::Current granted = rigs::longUseCurrent(of.plan, plan, circuit);
+  if (!rigs::within(*load.load, granted) && granted < *load.limit)
+    all.push_back(tooLongText(of, i, circuit, load));
+  return rigs::sentences(std::move(all));
 }
 
 // --- The answer in short.
@@ -223,7 +258,16 @@ Told neededText(const Case& of, std::size_t i) {
          carriesText(of, i, needed)});
   }
   const physics::Rig& own = of.planned(i).rig;
-  if (rigs::overloadsAny(own)) {
+  const rigs::Fit plates = rigs::worstNameplate(of.plan, of.planned(i));
+  if (plates == rigs::Fit::OnTheEdge) {
+    return own.second ? tell(TOLD("Answer",
+                                  "%1 at %2 is enough for %3 %4; what it has is stronger, and on "
+                                  "the edge of one of its circuits at least."))
+                      : tell(TOLD("Answer",
+                                  "%1 at %2 is enough for %3 %4; what it has is stronger, and on "
+                                  "the edge of its circuit."));
+  }
+  if (plates == rigs::Fit::DoesNotFit) {
     return own.second ? tell(TOLD("Answer",
                                   "%1 at %2 is enough for %3 %4; what it has is stronger, but too "
                                   "much for one of its circuits at least."))
@@ -291,7 +335,7 @@ Told circuitText(const Case& of, std::size_t i) {
 Told besideCircuit(const Case& of, std::size_t i, Told text) {
   Told circuit = circuitText(of, i);
   if (circuit.empty()) return text;
-  return rigs::overloadsAny(of.planned(i).rig)
+  return rigs::worstNameplate(of.plan, of.planned(i)) == rigs::Fit::DoesNotFit
              ? rigs::sentences({std::move(circuit), std::move(text)})
              : rigs::sentences({std::move(text), std::move(circuit)});
 }
@@ -325,7 +369,7 @@ Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
 }
 
 Told enoughText(const Case& of, std::size_t i) {
-  const bool overloaded = rigs::overloadsAny(of.planned(i).rig);
+  const bool overloaded = rigs::worstNameplate(of.plan, of.planned(i)) == rigs::Fit::DoesNotFit;
   const Fare fare = fareOf(of, i);
   std::vector<Told> all;
   if (!fare.impossible.items.empty()) {

@@ -75,6 +75,8 @@ std::vector<const Row*> speaking(const Table& table) {
 
 }  // namespace
 
+std::string numbered(std::size_t index) { return '(' + std::to_string(index + 1) + ')'; }
+
 std::string cellText(const Cell& cell, const Reader& reader) {
   if (!cell) return std::string(kNothing);
   if (const auto* amount = std::get_if<Amount>(&cell->value)) {
@@ -135,6 +137,8 @@ std::vector<ShownRow> shownRows(const Table& table, const Reader& reader) {
     }
     first = last;
   }
+  for (std::size_t i = 0; i < table.legend.size(); ++i)
+    shown.push_back({numbered(i) + ' ' + rigs::tell(table.legend[i], reader), {}, true});
   return shown;
 }
 

@@ -31,6 +31,9 @@ struct Table {
   std::vector<rigs::Told> columns;  // heads; of a table of rigs, their letters
   std::vector<Row> rows;
   bool ofRigs = true;  // a column a rig, in the order of the plan
+  // What cells refer to by number, "(1)" the first: conditions that no cell has room for. Shown
+  // with the table wherever it is.
+  std::vector<rigs::Told> legend = {};
 
   void heading(rigs::Told label) { rows.push_back({.label = std::move(label), .cells = {}}); }
 };
@@ -52,6 +55,9 @@ inline Cell numberCell(const std::optional<double>& number, int decimals) {
   if (!number) return std::nullopt;
   return rigs::Argument(rigs::Number{*number, {.significantDigits = 3, .decimals = decimals}});
 }
+
+// "(1)" of the first of a table's legend.
+std::string numbered(std::size_t index);
 
 // "–" for no figure. Amounts without decimals of their own get those that make a column's points
 // stand under each other. Without the unit, which stands in the row's label.

@@ -91,9 +91,11 @@ void supplyVoltage(const Override& given, Plan& plan, rigs::Problems& problems) 
     for (rigs::CircuitPlan& one : rig.circuits) {
       const auto all = rigs::rulesForCircuitsOf(one.details.circuitRegion);
       const bool known = std::any_of(all.begin(), all.end(), [&](const rigs::CircuitRules* rules) {
-        return !rules->rangesOf(*v).empty();
+        return !rules->rangesOf(*v).empty() || rules->nominalOf(*v);
       });
-      if (!known) one.details.circuitRegion.clear();
+      if (known) continue;
+      one.details.circuitRegion.clear();
+      one.details.fuse.clear();
     }
     if (const auto problem = rigs::overVoltage(rig.rig.element, rig.rig.supply)) {
       problems.push_back({problem->severity, given.option,
@@ -110,8 +112,8 @@ void circuit(const Override& given, Plan& plan, rigs::Problems& problems) {
 }
 
 void region(const Override& given, Plan& plan, rigs::Problems& problems) {
-  if (rigs::rulesOf(given.text)) {
-    plan.region = given.text;
+  if (const rigs::CircuitRules* rules = rigs::rulesOf(given.text)) {
+    plan.region = rules->region;
     plan.ownRules.reset();
     return;
   }
@@ -120,8 +122,12 @@ void region(const Override& given, Plan& plan, rigs::Problems& problems) {
     known.items.emplace_back(rigs::Verbatim{rules.region});  // as it is to be typed
   problems.push_back(
       {rigs::Severity::Error, given.option,
-       Told(TOLD("Terminal", "%1 was given; one of %2 is accepted, for example \"Canada\""),
-            Quoted{given.text}, std::move(known))});
+       Told(
+           TOLD(
+               "Terminal",
+               "%1 was given; one of %2 is accepted, for example \"Canada\"; rules of your own are "
+               "a file: --rules here, \"rules\" in a plan's \"place\""),
+           Quoted{given.text}, std::move(known))});
 }
 
 // A file that cannot be read is no mistake in the rules: like a plan's, its error is thrown.

@@ -1819,6 +1819,42 @@
         <source>It cannot hold the boil.</source>
         <translation>Es kann das Kochen nicht halten.</translation>
     </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its circuit of %2; %3.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its first circuit of %2; %3.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den ersten Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: too much for its second circuit of %2; %3.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den zweiten Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: on the edge of its circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: on the edge of its first circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des ersten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>Codes count %1, the cable aside: on the edge of its second circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des zweiten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>Rules grant it no more than %1 in long use.</source>
+        <translation>Auf Dauer lassen Regeln nicht mehr als %1 zu.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger, and on the edge of one of its circuits at least.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker und bei mindestens einem der Stromkreise an der Grenze.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is enough for %3 %4; what it has is stronger, and on the edge of its circuit.</source>
+        <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker und für den Stromkreis an der Grenze.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -2310,6 +2346,34 @@
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
+    <message>
+        <source>Brazil 127 V 10 A</source>
+        <translation>Brasilien 127 V 10 A</translation>
+    </message>
+    <message>
+        <source>Brazil 127 V 20 A</source>
+        <translation>Brasilien 127 V 20 A</translation>
+    </message>
+    <message>
+        <source>Brazil 220 V 10 A</source>
+        <translation>Brasilien 220 V 10 A</translation>
+    </message>
+    <message>
+        <source>Brazil 220 V 20 A</source>
+        <translation>Brasilien 220 V 20 A</translation>
+    </message>
+    <message>
+        <source>Mexico 127 V 15 A</source>
+        <translation>Mexiko 127 V 15 A</translation>
+    </message>
+    <message>
+        <source>Mexico 127 V 20 A</source>
+        <translation>Mexiko 127 V 20 A</translation>
+    </message>
+    <message>
+        <source>Mexico 220 V 30 A</source>
+        <translation>Mexiko 220 V 30 A</translation>
+    </message>
 </context>
 <context>
     <name>Circuit</name>
@@ -2644,6 +2708,46 @@
     <message>
         <source>· %1 [%2]</source>
         <translation>· %1 [%2]</translation>
+    </message>
+    <message>
+        <source>by name plates alone</source>
+        <translation>allein nach den Typenschildern</translation>
+    </message>
+    <message>
+        <source>does not fit, more than it is rated for</source>
+        <translation>passt nicht, mehr als seine Nennstromstärke</translation>
+    </message>
+    <message>
+        <source>on the edge of its rating, and no rules to say more</source>
+        <translation>an der Grenze seiner Nennstromstärke, und keine Regeln, die mehr sagten</translation>
+    </message>
+    <message>
+        <source>within its rating, and no rules to say more</source>
+        <translation>innerhalb seiner Nennstromstärke, und keine Regeln, die mehr sagten</translation>
+    </message>
+    <message>
+        <source>By name plates alone, no clause claimed: %1</source>
+        <translation>Allein nach den Typenschildern, ohne dass eine Klausel behauptet würde: %1</translation>
+    </message>
+    <message>
+        <source>More than the %1 that the plan grants to long use.</source>
+        <translation>Mehr als die %1, die der Plan auf Dauer zulässt.</translation>
+    </message>
+    <message>
+        <source>More cannot be said: the plan names no region and no catalogue circuit, so no rules apply. Write &quot;region&quot; into the plan&apos;s &quot;place&quot;.</source>
+        <translation>Mehr lässt sich nicht sagen: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, es gelten also keine Regeln. Schreiben Sie &quot;region&quot; in den Abschnitt &quot;place&quot; des Plans.</translation>
+    </message>
+    <message>
+        <source>Judged by name plates alone, for planning only: the plan names neither a region nor a circuit of the catalogue, so no rules apply.</source>
+        <translation>Beurteilt allein nach den Typenschildern, nur zur Planung: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, es gelten also keine Regeln.</translation>
+    </message>
+    <message>
+        <source>fits only if %1</source>
+        <translation>passt nur, wenn %1</translation>
+    </message>
+    <message>
+        <source>%1, and only if %2</source>
+        <translation>%1, und nur, wenn %2</translation>
     </message>
 </context>
 <context>
@@ -3286,6 +3390,122 @@
     <message>
         <source>+10/-15 %, all 10-minute means</source>
         <translation>+10/-15 %, alle 10-Minuten-Mittel</translation>
+    </message>
+    <message>
+        <source>on the edge</source>
+        <translation>an der Grenze</translation>
+    </message>
+    <message>
+        <source>the fuse&apos;s rating</source>
+        <translation>die Nennstromstärke der Schmelzsicherung</translation>
+    </message>
+    <message>
+        <source>the fuse&apos;s rating, other loads included</source>
+        <translation>die Nennstromstärke der Schmelzsicherung, mit den anderen Verbrauchern</translation>
+    </message>
+    <message>
+        <source>%1 against %2, %3 more</source>
+        <translation>%1 gegen %2, %3 mehr</translation>
+    </message>
+    <message>
+        <source>a fuse of that size carries %1 for at least %2, so it does not protect plug and outlet from this: they get warm</source>
+        <translation>eine Schmelzsicherung dieser Größe trägt %1 mindestens %2 lang und schützt Stecker und Steckdose davor also nicht: Sie werden warm</translation>
+    </message>
+    <message>
+        <source>a fuse of that size carries %1 for at least %2 and must blow only from %3 on, within %4: plug and outlet may get hot before</source>
+        <translation>eine Schmelzsicherung dieser Größe trägt %1 mindestens %2 lang und muss erst ab %3 durchbrennen, innerhalb von %4: Stecker und Steckdose können vorher heiß werden</translation>
+    </message>
+    <message>
+        <source>a fuse of that size blows from %1 on, within %2 at the latest</source>
+        <translation>eine Schmelzsicherung dieser Größe brennt ab %1 durch, nach spätestens %2</translation>
+    </message>
+    <message>
+        <source>a breaker of that size carries %1 for at least %2, so it does not protect cable and outlet from this: they get warm</source>
+        <translation>ein Leitungsschutzschalter dieser Größe trägt %1 mindestens %2 lang und schützt Kabel und Steckdose davor also nicht: Sie werden warm</translation>
+    </message>
+    <message>
+        <source>a breaker of that size carries %1 for at least %2 and must trip only from %3 on, within %4: cable and outlet may get hot before</source>
+        <translation>ein Leitungsschutzschalter dieser Größe trägt %1 mindestens %2 lang und muss erst ab %3 auslösen, innerhalb von %4: Kabel und Steckdose können vorher heiß werden</translation>
+    </message>
+    <message>
+        <source>a breaker of that size trips from %1 on, within %2 at the latest</source>
+        <translation>ein Leitungsschutzschalter dieser Größe löst ab %1 aus, nach spätestens %2</translation>
+    </message>
+    <message>
+        <source>how soon its fuse blows is not known here</source>
+        <translation>wie bald die Schmelzsicherung durchbrennt, ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>how soon its breaker or fuse acts is not known here</source>
+        <translation>wie bald Schutzschalter oder Schmelzsicherung abschalten, ist hier nicht bekannt</translation>
+    </message>
+    <message>
+        <source>on the edge: an element may take a few percent more or less than its plate says; have the current measured, or leave room with less power</source>
+        <translation>an der Grenze: Ein Heizelement darf einige Prozent mehr oder weniger aufnehmen, als auf seinem Schild steht; lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand</translation>
+    </message>
+    <message>
+        <source>on the edge: %1</source>
+        <translation>an der Grenze: %1</translation>
+    </message>
+    <message>
+        <source>does not fit: %1</source>
+        <translation>passt nicht: %1</translation>
+    </message>
+    <message>
+        <source>For information, not to be installed by this: no fuse of its kind is larger than %1, so no plug with one carries more; the standard size of a breaker for %2 is %3.</source>
+        <translation>Nur zur Kenntnis, nicht danach zu installieren: Keine Schmelzsicherung dieser Art ist größer als %1, kein Stecker mit einer trägt also mehr; die Normgröße eines Leitungsschutzschalters für %2 ist %3.</translation>
+    </message>
+    <message>
+        <source>BS 1362: conventional non-fusing and fusing current</source>
+        <translation>BS 1362: kleiner und großer Prüfstrom</translation>
+    </message>
+    <message>
+        <source>BS 1362, quoted in a science note of 2025 and in electricians&apos; texts; largest link by the scope of the standard</source>
+        <translation>BS 1362, zitiert in einem Fachtext von 2025 und in Texten von Elektrikern; größte Sicherung nach dem Anwendungsbereich der Norm</translation>
+    </message>
+    <message>
+        <source>%1 is no nominal voltage of %2 but within what its %3 may be: if it was measured, state %3, at which codes count</source>
+        <translation>%1 ist keine Nennspannung (%2), liegt aber in dem, was dort %3 sein dürfen: Wurde sie gemessen, geben Sie %3 an, bei denen Normen zählen</translation>
+    </message>
+    <message>
+        <source>no table of extension sets is at hand for %1</source>
+        <translation>es liegt keine Tabelle der Verlängerungsleitungen vor (%1)</translation>
+    </message>
+    <message>
+        <source>no table of cords is at hand for %1</source>
+        <translation>es liegt keine Tabelle der flexiblen Leitungen vor (%1)</translation>
+    </message>
+    <message>
+        <source>no table of building wires is at hand for %1</source>
+        <translation>es liegt keine Tabelle der fest verlegten Leitungen vor (%1)</translation>
+    </message>
+    <message>
+        <source>by name plates alone</source>
+        <translation>allein nach den Typenschildern</translation>
+    </message>
+    <message>
+        <source>this very outlet has an earth contact that is connected, which is not known here and which a metal kettle needs</source>
+        <translation>genau diese Steckdose einen angeschlossenen Schutzkontakt hat, was hier nicht bekannt ist und was ein Metallkessel braucht</translation>
+    </message>
+    <message>
+        <source>Generic IEC</source>
+        <translation>IEC allgemein</translation>
+    </message>
+    <message>
+        <source>Brazil</source>
+        <translation>Brasilien</translation>
+    </message>
+    <message>
+        <source>Mexico</source>
+        <translation>Mexiko</translation>
+    </message>
+    <message>
+        <source>Socket circuits need a residual-current device of 30 mA or less; up to which rating differs by country. It may trip from half its rating; that half is from memory.</source>
+        <translation>Steckdosenstromkreise brauchen eine Fehlerstrom-Schutzeinrichtung (RCD) von 30 mA oder weniger; bis zu welcher Nennstromstärke, ist von Land zu Land verschieden. Sie kann ab der Hälfte ihres Nennwerts auslösen; diese Hälfte ist aus dem Gedächtnis.</translation>
+    </message>
+    <message>
+        <source>Wet places, kitchens and outdoor sockets need a residual-current device of 30 mA or less.</source>
+        <translation>Feuchte Orte, Küchen und Steckdosen im Freien brauchen eine Fehlerstrom-Schutzeinrichtung (RCD) von 30 mA oder weniger.</translation>
     </message>
 </context>
 <context>
@@ -5801,6 +6021,14 @@
         <source>usual are %1 to %2</source>
         <translation>üblich sind %1 bis %2</translation>
     </message>
+    <message>
+        <source>the outlet cannot be judged; there is %1</source>
+        <translation>die Steckdose lässt sich nicht beurteilen; es gibt %1</translation>
+    </message>
+    <message>
+        <source>%1, or leave it out and name a file with rules of your own as &quot;rules&quot; (--rules at the terminal)</source>
+        <translation>%1, oder lassen Sie das weg und nennen Sie eine Datei mit eigenen Regeln als &quot;rules&quot; (--rules am Terminal)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -6772,6 +7000,10 @@
     <message>
         <source>no font is installed to draw with; fonts-dejavu-core has one</source>
         <translation>es ist keine Schrift zum Zeichnen installiert; fonts-dejavu-core enthält eine</translation>
+    </message>
+    <message>
+        <source>%1 was given; one of %2 is accepted, for example &quot;Canada&quot;; rules of your own are a file: --rules here, &quot;rules&quot; in a plan&apos;s &quot;place&quot;</source>
+        <translation>%1 wurde angegeben; angenommen wird eines von %2, zum Beispiel &quot;Canada&quot;; eigene Regeln stehen in einer Datei: --rules hier, &quot;rules&quot; im Abschnitt &quot;place&quot; eines Plans</translation>
     </message>
 </context>
 <context>

@@ -7,6 +7,8 @@
 #include <utility>
 
 #include "rigs/answers/day_figures.hpp"
+#include "rigs/answers/figures.hpp"
+#include "rigs/answers/nameplate.hpp"
 
 namespace rigs {
 
@@ -28,10 +30,15 @@ CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, co
                    .hot = resistance(feed.element),
                    .cold = coldResistance(feed.element),
                    .mean = amperes(0.0),
+                   .nameplate = nameplate(plan, rig, circuit),
+                   .granted = {},
                    .verdicts = {}};
   load.mean = duty.mean() * load.load.current;
   const CircuitDetails& details = detailsOf(rig, circuit);
-  for (const CircuitRules* rules : rulesFor(plan, details)) {
+  const auto all = rulesFor(plan, details);
+  const Current granted = longUseCurrent(plan, rig, circuit);
+  if (all.empty() && granted < feed.supply.rating) load.granted = granted;
+  for (const CircuitRules* rules : all) {
     load.verdicts.push_back(
         judge(*rules, details, {.element = feed.element, .supply = feed.supply, .duty = duty}));
   }
@@ -213,12 +220,16 @@ Fit Split::overall() const {
   return worst;
 }
 
+Fit worstOf(const CircuitLoad& circuit) {
+  if (circuit.verdicts.empty()) return std::max(Fit::CannotSay, circuit.nameplate.fit);
+  Fit worst = Fit::Fits;
+  for (const CircuitVerdict& verdict : circuit.verdicts) worst = std::max(worst, verdict.overall);
+  return worst;
+}
+
 Fit CircuitAnswer::overall() const {
   Fit worst = Fit::Fits;
-  for (const CircuitLoad& circuit : circuits) {
-    if (circuit.verdicts.empty()) worst = std::max(worst, Fit::CannotSay);
-    for (const CircuitVerdict& verdict : circuit.verdicts) worst = std::max(worst, verdict.overall);
-  }
+  for (const CircuitLoad& circuit : circuits) worst = std::max(worst, worstOf(circuit));
   return worst;
 }
 

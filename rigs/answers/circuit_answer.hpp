@@ -19,10 +19,12 @@ struct CircuitLoad {
   physics::Element element;
   physics::Supply supply;
   physics::ElectricalLoad load;
-  physics::Current branch;               // at the nominal voltage, as codes count
-  physics::Resistance hot, cold;         // of the element
-  physics::Current mean;                 // over the day
-  std::vector<CircuitVerdict> verdicts;  // one for each set of rules that may apply
+  physics::Current branch;                  // at the nominal voltage, as codes count
+  physics::Resistance hot, cold;            // of the element
+  physics::Current mean;                    // over the day
+  Finding nameplate;                        // its load against its rating, whatever rules apply
+  std::optional<physics::Current> granted;  // to long use, where no rules apply and the plan says
+  std::vector<CircuitVerdict> verdicts;     // one for each set of rules that may apply
 };
 
 // The largest element that a reading leaves, and the day with it on this rig.
@@ -70,8 +72,11 @@ struct CircuitAnswer {
   std::vector<ShortestDay> shortest;          // inverse questions only
   std::optional<Split> split;                 // inverse questions only
 
-  Fit overall() const;  // the worst of all circuits and rules; CannotSay without rules
+  Fit overall() const;  // the worst of all circuits and rules, as of worstOf()
 };
+
+// The worst of all rules; without any, CannotSay, or that it does not fit by its name plates.
+Fit worstOf(const CircuitLoad& circuit);
 
 // `inverse` simulates further days.
 CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const physics::BrewDay& day,

@@ -7,7 +7,8 @@
 
 namespace rigs {
 
-// Voltages, outlets and conductors that are not there. Appends errors, each with its place.
+// Outlets that are not there: a warning each, with its place. Nothing else of a circuit stops a
+// plan: what no table knows is in its verdict.
 void checkCircuits(const Plan& plan, Problems& problems);
 
 }  // namespace rigs

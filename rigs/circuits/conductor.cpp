@@ -41,11 +41,7 @@ class Conductor {
     Told nearest;
     const auto found = ampacity(q_.rules, *q_.details.cable, nearest);
     if (!found) {
-      add(RuleKind::Conductor, theCable(), Fit::CannotSay, {}).condition =
-          nearest.empty()
-              ? Told(TOLD("Phrases", "no table has this size and length"))
-              : Told(TOLD("Phrases", "no table has this size and length; the nearest is %1"),
-                     nearest);
+      add(RuleKind::Conductor, theCable(), Fit::CannotSay, {}).condition = noTable(nearest);
       return std::move(findings_);
     }
     found_ = *found;
@@ -59,6 +55,23 @@ class Conductor {
   }
 
  private:
+  // Of this use at all, or of this size and length.
+  Told noTable(const Told& nearest) const {
+    const CableUse use = q_.details.cable->use;
+    const bool any = std::any_of(q_.rules.conductors.begin(), q_.rules.conductors.end(),
+                                 [&](const ConductorTable& table) { return table.use == use; });
+    if (!any)
+      return Told(
+          use == CableUse::ExtensionSet
+              ? Template<1>(TOLD("Phrases", "no table of extension sets is at hand for %1"))
+          : use == CableUse::Cord
+              ? Template<1>(TOLD("Phrases", "no table of cords is at hand for %1"))
+              : Template<1>(TOLD("Phrases", "no table of building wires is at hand for %1")),
+          fromRules(q_.rules.region));
+    if (nearest.empty()) return Told(TOLD("Phrases", "no table has this size and length"));
+    return Told(TOLD("Phrases", "no table has this size and length; the nearest is %1"), nearest);
+  }
+
   static Told theCable() { return Told(TOLD("Phrases", "the cable")); }
 
   Finding& add(RuleKind kind, Told name, Fit fit, const Cite& cite) {

@@ -9,6 +9,8 @@ Told fitWords(Fit fit) {
       return Told(TOLD("Phrases", "fits"));
     case Fit::OnlyIf:
       return Told(TOLD("Phrases", "fits only if"));
+    case Fit::OnTheEdge:
+      return Told(TOLD("Phrases", "on the edge"));
     case Fit::CannotSay:
       return Told(TOLD("Phrases", "cannot say"));
     case Fit::DoesNotFit:

@@ -15,8 +15,8 @@
 namespace rigs {
 
 // From good to bad; a verdict of several is the worst of them.
-enum class Fit { Fits, OnlyIf, CannotSay, DoesNotFit };
-Told fitWords(Fit fit);  // "fits", "fits only if", "cannot say", "does not fit"
+enum class Fit { Fits, OnlyIf, OnTheEdge, CannotSay, DoesNotFit };
+Told fitWords(Fit fit);  // "fits", "fits only if", "on the edge", "cannot say", "does not fit"
 
 // Supply standards let a voltage rise to 110 % of its nominal: 253 V on 230 V (EN 50160 and the
 // United Kingdom's supply regulations, read as quoted; IEC 60038 from memory), and an element is
@@ -37,6 +37,7 @@ struct CableRun {
 // cannot be judged is said so.
 struct CircuitDetails {
   std::string circuitRegion;  // of its catalogue entry: "North America"; "" if it has none
+  std::string fuse;           // of that entry: "BS 1362"; "" for a breaker and what is not known
   std::string outlet;         // a name of the region's outlets: "14-30"
   Feeds feeds = Feeds::NotStated;
   std::optional<physics::Power> pump;       // running beside the element on the same circuit
@@ -69,6 +70,16 @@ enum class RuleKind {
   GroundFault,
 };
 
+// What a fuse or a breaker of a size does: it carries so much for at least a time, and from so much
+// on it acts within one. Between the two it may do either.
+struct Device {
+  bool isFuse = false;
+  physics::Current carries;
+  physics::Time carriesFor;
+  physics::Current acts;
+  physics::Time actsWithin;
+};
+
 // One rule applied. What its arithmetic needs is filled in; circuit_words puts it into a sentence.
 struct Finding {
   RuleKind kind;
@@ -76,12 +87,14 @@ struct Finding {
   bool binding = true;  // otherwise advice
   Told name;            // "continuous load"
   std::optional<physics::Current> load, rating, limit;
-  std::optional<double> share;              // of the rating, or of the voltage
-  std::optional<double> foundShare;         // the voltage's, in the cable
+  std::optional<double> share;       // of the rating, or of the voltage
+  std::optional<double> foundShare;  // the voltage's, in the cable; on the edge: above the rating
   std::optional<physics::Voltage> voltage;  // of the element or the outlet
   std::optional<physics::Time> full, enabled, needed, within;
   std::optional<physics::Area> least;      // the conductor that would keep the drop
   std::optional<physics::Length> longest;  // how far the plan's own cable keeps it
+  bool fused = false;                      // of a rating: a fuse stands for it
+  std::optional<Device> device;            // of a rating: what that fuse or breaker does
   Told condition;                          // what OnlyIf hangs on; what CannotSay lacks
   Cite cite;
 };

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "rigs/circuits/rating.hpp"
+
 namespace rigs {
 
 using namespace physics;
@@ -28,7 +30,11 @@ std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails&
   const Told widest(other > amperes(0.0)
                         ? Template<0>(TOLD("Phrases", "what the other loads leave of the circuit"))
                         : Template<0>(TOLD("Phrases", "the circuit's whole rating")));
-  std::vector<Reading> all{{widest, whole, rules.breakers.cite}};
+  const Guard guard = guardOf(rules, details, rating);
+  std::vector<Reading> all{{widest, whole,
+                            guard.fuse    ? guard.fuse->cite
+                            : guard.fused ? Cite{}
+                                          : rules.breakers.cite}};
   const auto add = [&](Told name, Current limit, const Cite& cite) {
     all.push_back({std::move(name), std::min(limit, whole), cite});
   };

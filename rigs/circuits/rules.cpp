@@ -15,6 +15,12 @@ const Outlet* CircuitRules::outlet(std::string_view name) const {
   return at == outlets.end() ? nullptr : &*at;
 }
 
+const Fuse* CircuitRules::fuse(std::string_view name) const {
+  const auto at = std::find_if(fuses.begin(), fuses.end(),
+                               [name](const Fuse& one) { return one.name == name; });
+  return at == fuses.end() ? nullptr : &*at;
+}
+
 std::vector<const VoltageRange*> CircuitRules::rangesOf(Voltage nominal) const {
   std::vector<const VoltageRange*> found;
   for (const VoltageRange& range : voltages) {
@@ -22,6 +28,16 @@ std::vector<const VoltageRange*> CircuitRules::rangesOf(Voltage nominal) const {
     if (std::abs(times - 1.0) <= kSameVoltage) found.push_back(&range);
   }
   return found;
+}
+
+std::optional<Voltage> CircuitRules::nominalOf(Voltage measured) const {
+  std::optional<Voltage> nearest;
+  for (const VoltageRange& range : voltages) {
+    if (measured < range.lowest || measured > range.highest) continue;
+    if (!nearest || abs(measured - range.nominal) < abs(measured - *nearest))
+      nearest = range.nominal;
+  }
+  return nearest;
 }
 
 std::optional<Current> CircuitRules::nextBreaker(Current atLeast) const {
@@ -32,9 +48,15 @@ std::optional<Current> CircuitRules::nextBreaker(Current atLeast) const {
   return std::nullopt;
 }
 
+bool sameRegion(std::string_view one, std::string_view other) {
+  const auto small = [](char c) { return 'A' <= c && c <= 'Z' ? static_cast<char>(c + 32) : c; };
+  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                    [&](char a, char b) { return small(a) == small(b); });
+}
+
 const CircuitRules* rulesOf(std::string_view region) {
   for (const CircuitRules& rules : bundledRules()) {
-    if (rules.region == region) return &rules;
+    if (sameRegion(rules.region, region)) return &rules;
   }
   return nullptr;
 }
@@ -171,18 +193,6 @@ std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& ca
   }
   nearest = near.text();
   return best;
-}
-
-Told nearestOfAnyUse(const CircuitRules& rules, Area area) {
-  const CableAsked bare{.area = area};
-  Nearest near(bare);
-  for (const ConductorTable& table : rules.conductors) {
-    for (const ConductorRow& row : table.rows) {
-      if (sameSize(row.area, area)) return {};
-      near.see(row);
-    }
-  }
-  return near.text();
 }
 
 Told statusWords(Status status) {

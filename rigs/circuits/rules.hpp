@@ -48,12 +48,25 @@ struct SharedUse {
   physics::Current upTo;  // circuits it is about
   Cite cite;
 };
+// Of an outlet's earth contact. Where no source tells, nothing safe is taken for granted.
+enum class Earth { NotKnown, Missing, There };
 struct Outlet {
   std::string name;  // "14-30"
   physics::Voltage voltage;
   physics::Current current;
-  bool neutral = true, earth = true, household = false;
+  bool neutral = true, household = false;
+  Earth earth = Earth::NotKnown;
   std::optional<physics::Current> bothSockets;  // of a pair together
+  std::string fuse = {};                        // a name of the rules' fuses, in its plug
+  Cite cite;
+};
+// A kind of fuse link: so many times its rating it carries at least that long, and so many times
+// blow it within that time.
+struct Fuse {
+  std::string name;       // "BS 1362"
+  physics::Current upTo;  // its largest link
+  double carries = 1.0, blows = 1.0;
+  physics::Time carriesFor, blowsWithin;
   Cite cite;
 };
 struct OutletLoad {
@@ -166,6 +179,7 @@ struct CircuitRules {
   std::vector<VoltageRange> voltages;
   std::optional<Tolerance> tolerance;
   Breakers breakers;
+  std::vector<Fuse> fuses;
   std::vector<LongUse> longUse;
   std::vector<SharedUse> shared;
   std::vector<Outlet> outlets;
@@ -184,8 +198,12 @@ struct CircuitRules {
   std::vector<DropLimit> voltageDrop;
 
   const Outlet* outlet(std::string_view name) const;
+  const Fuse* fuse(std::string_view name) const;
   // The ranges published for this nominal voltage, within kSameVoltage.
   std::vector<const VoltageRange*> rangesOf(physics::Voltage nominal) const;
+  // The nominal voltage that this may be measured of: one within whose published range it lies, the
+  // nearest of them. Empty where there is none.
+  std::optional<physics::Voltage> nominalOf(physics::Voltage measured) const;
   std::optional<physics::Current> nextBreaker(physics::Current atLeast) const;
 };
 
@@ -194,6 +212,8 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
 
 // The bundled ones, by region name. Read once, on first use.
 const std::vector<CircuitRules>& bundledRules();
+// Whichever letters are capital.
+bool sameRegion(std::string_view one, std::string_view other);
 const CircuitRules* rulesOf(std::string_view region);  // or nullptr
 // All that may apply to a catalogue circuit's region: "North America" has two.
 std::vector<const CircuitRules*> rulesForCircuitsOf(std::string_view circuitRegion);
@@ -227,9 +247,6 @@ std::optional<Ampacity> ampacity(const CircuitRules& rules, const CableAsked& ca
 // warmer than the table's.
 std::optional<double> ambientFactorOf(const ConductorTable& table, physics::Temperature ambient,
                                       std::optional<physics::Temperature> insulation = {});
-// The nearest size that any table of these rules has, whatever its use; nothing where one has this
-// size or where there are no tables.
-Told nearestOfAnyUse(const CircuitRules& rules, physics::Area area);
 
 // "read", "computed", "from memory, check": for people.
 Told statusWords(Status status);

@@ -57,6 +57,16 @@ class Part {
   bool flag(std::string_view key, bool absent) const {
     return at_.optionalBoolean(key, absent).value_or(absent);
   }
+  // true, false or "not known"; left out, it is not known.
+  Earth earth() const {
+    if (!at_.has("earth")) return Earth::NotKnown;
+    if (at_.isText("earth")) {
+      static_cast<void>(at_.oneOf("earth", {"not known"}));
+      return Earth::NotKnown;
+    }
+    const auto stated = at_.optionalBoolean("earth", false);
+    return !stated ? Earth::NotKnown : *stated ? Earth::There : Earth::Missing;
+  }
   Cite cite() const {
     return {.clause = text("clause"),
             .source = text("source"),
@@ -143,14 +153,31 @@ SharedUse sharedFrom(const Part& p) {
 
 Outlet outletFrom(const Part& p) {
   p.at().warnAboutKeysExcept({"name", "voltage", "current", "neutral", "earth", "household",
-                              "both_sockets", "clause", "source", "status", "note"});
+                              "both_sockets", "fuse", "clause", "source", "status", "note"});
   return {.name = p.text("name"),
           .voltage = p.voltage("voltage"),
           .current = p.current("current"),
           .neutral = p.flag("neutral", true),
-          .earth = p.flag("earth", true),
           .household = p.flag("household", false),
+          .earth = p.earth(),
           .bothSockets = p.maybe<Current>("both_sockets", kCurrents),
+          .fuse = p.maybeText("fuse"),
+          .cite = p.cite()};
+}
+
+Fuse fuseFrom(const Part& p) {
+  p.at().warnAboutKeysExcept({"name", "up_to", "carries", "carries_for", "blows", "blows_within",
+                              "clause", "source", "status", "note"});
+  // No link carries less than its rating or blows at it.
+  const auto times = [&](std::string_view key) {
+    return p.at().number(key, {1.0, 10.0}).value_or(1.0);
+  };
+  return {.name = p.text("name"),
+          .upTo = p.current("up_to"),
+          .carries = times("carries"),
+          .blows = times("blows"),
+          .carriesFor = p.time("carries_for"),
+          .blowsWithin = p.time("blows_within"),
           .cite = p.cite()};
 }
 
@@ -228,6 +255,7 @@ CircuitRules rulesFrom(const Part& p) {
                      .cite = one.cite()};
   });
   r.breakers = p.one("breakers", breakersFrom).value_or(Breakers{});
+  r.fuses = p.each("fuses", fuseFrom);
   r.longUse = p.each("long_use", longUseFrom);
   r.shared = p.each("shared", sharedFrom);
   r.outlets = p.each("outlets", outletFrom);
@@ -321,6 +349,7 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
                            "voltages",
                            "rating_tolerance",
                            "breakers",
+                           "fuses",
                            "long_use",
                            "shared",
                            "outlets",

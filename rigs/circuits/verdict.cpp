@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "rigs/circuits/conductor.hpp"
+#include "rigs/circuits/rating.hpp"
 #include "rigs/circuits/readings.hpp"
 
 namespace rigs {
@@ -32,12 +33,14 @@ class Judge {
     verdict_.enabled = load.duty.longestEnabled();
     verdict_.meanShare = load.duty.mean();
     outlet_ = details.outlet.empty() ? nullptr : rules.outlet(details.outlet);
+    guard_ = guardOf(rules, details, load.supply.rating);
   }
 
   CircuitVerdict run() {
     voltage();
     overVoltage();
-    rating();
+    rating(verdict_.load, TOLD("Phrases", "the fuse's rating"),
+           TOLD("Phrases", "the circuit's rating"));
     for (const LongUse& rule : rules_.longUse) longUse(rule);
     for (const SharedUse& rule : rules_.shared) shared(rule);
     outletLoad();
@@ -84,9 +87,7 @@ class Judge {
           add(RuleKind::Voltage, Told(TOLD("Phrases", "supply voltage")), Fit::CannotSay,
               rules_.voltages.empty() ? Cite{} : rules_.voltages.front().cite);
       finding.voltage = judged_.supply.nominal;
-      finding.condition =
-          Told(TOLD("Phrases", "%1 is no supply voltage of %2; there it is %3"),
-               amount(judged_.supply.nominal), fromRules(rules_.region), knownVoltages());
+      finding.condition = unknownVoltage();
       return;
     }
     const RatingTolerance exact;
@@ -95,6 +96,18 @@ class Judge {
           {range, loadSpread(judged_.element, judged_.supply, range->lowest, range->highest,
                              rules_.tolerance ? rules_.tolerance->rating : exact)});
     }
+  }
+
+  // A measured voltage lies within what a nominal one may be.
+  Told unknownVoltage() const {
+    const Amount stated = amount(judged_.supply.nominal);
+    if (const auto nominal = rules_.nominalOf(judged_.supply.nominal))
+      return Told(TOLD("Phrases",
+                       "%1 is no nominal voltage of %2 but within what its %3 may be: if it was "
+                       "measured, state %3, at which codes count"),
+                  stated, fromRules(rules_.region), amount(*nominal));
+    return Told(TOLD("Phrases", "%1 is no supply voltage of %2; there it is %3"), stated,
+                fromRules(rules_.region), knownVoltages());
   }
 
   List knownVoltages() const {
@@ -122,11 +135,15 @@ class Judge {
     finding.foundShare = times * times;
   }
 
-  void rating() {
-    Finding& finding = compare(RuleKind::Rating, Told(TOLD("Phrases", "the circuit's rating")),
-                               verdict_.load, judged_.supply.rating, rules_.breakers.cite);
-    finding.rating = judged_.supply.rating;
-    finding.share = 1.0;
+  // By the fuse, where one is known, else by the breaker.
+  void rating(Current load, const Template<0>& ofFuse, const Template<0>& ofCircuit) {
+    Finding finding = judgeRating({.load = load,
+                                   .rating = judged_.supply.rating,
+                                   .fused = guard_.fused,
+                                   .device = guard_.device});
+    finding.name = Told(guard_.fused ? ofFuse : ofCircuit);
+    finding.cite = guard_.fuse ? guard_.fuse->cite : guard_.fused ? Cite{} : rules_.breakers.cite;
+    verdict_.findings.push_back(std::move(finding));
   }
 
   void longUse(const LongUse& rule) {
@@ -198,6 +215,20 @@ class Judge {
   Verbatim outletName() const { return {outlet_->name}; }
   Told outletItsName() const { return Told(TOLD("Phrases", "outlet %1"), outletName()); }
 
+  // The plug's own fuse is told here where the circuit has another protection.
+  void outletRating() {
+    const Fuse* fuse = guard_.fuse ? nullptr : rules_.fuse(outlet_->fuse);
+    Finding finding =
+        judgeRating({.load = verdict_.load,
+                     .rating = outlet_->current,
+                     .fused = fuse != nullptr,
+                     .device = fuse ? deviceOf(*fuse, outlet_->current) : std::nullopt});
+    finding.kind = RuleKind::OutletRating;
+    finding.name = outletItsName();
+    finding.cite = outlet_->cite;
+    verdict_.findings.push_back(std::move(finding));
+  }
+
   void outletItself() {
     if (details_.outlet.empty()) return;
     if (!outlet_) {
@@ -207,8 +238,7 @@ class Judge {
                                Quoted{details_.outlet}, fromRules(rules_.region));
       return;
     }
-    compare(RuleKind::OutletRating, outletItsName(), verdict_.load, outlet_->current,
-            outlet_->cite);
+    outletRating();
     if (!within(amperes(inVolts(judged_.supply.nominal)), amperes(inVolts(outlet_->voltage)))) {
       Finding& finding =
           add(RuleKind::OutletContacts, outletItsName(), Fit::DoesNotFit, outlet_->cite);
@@ -223,22 +253,22 @@ class Judge {
                amount(details_.pumpAt));
       finding.load = verdict_.neutral;
     }
-    if (!outlet_->earth) {
-      Finding& finding =
-          add(RuleKind::OutletContacts, Told(TOLD("Phrases", "earth of %1"), outletName()),
-              Fit::DoesNotFit, outlet_->cite);
-      finding.condition =
-          Told(TOLD("Phrases", "it has no earth contact, which a metal kettle needs"));
-    }
+    if (outlet_->earth == Earth::There) return;
+    const bool missing = outlet_->earth == Earth::Missing;
+    Finding& finding =
+        add(RuleKind::OutletContacts, Told(TOLD("Phrases", "earth of %1"), outletName()),
+            missing ? Fit::DoesNotFit : Fit::OnlyIf, outlet_->cite);
+    finding.condition =
+        missing ? Told(TOLD("Phrases", "it has no earth contact, which a metal kettle needs"))
+                : Told(TOLD("Phrases",
+                            "this very outlet has an earth contact that is connected, which is not "
+                            "known here and which a metal kettle needs"));
   }
 
   void socketPair() {
-    if (other_ > amperes(0.0)) {
-      Finding& finding = compare(
-          RuleKind::Rating, Told(TOLD("Phrases", "the circuit's rating, other loads included")),
-          verdict_.load + other_, judged_.supply.rating, rules_.breakers.cite);
-      finding.rating = judged_.supply.rating;
-    }
+    if (other_ > amperes(0.0))
+      rating(verdict_.load + other_, TOLD("Phrases", "the fuse's rating, other loads included"),
+             TOLD("Phrases", "the circuit's rating, other loads included"));
     if (!outlet_ || !outlet_->bothSockets) return;
     compare(RuleKind::SocketPair, Told(TOLD("Phrases", "both sockets of %1"), outletName()),
             verdict_.load + other_, *outlet_->bothSockets, outlet_->cite);
@@ -347,6 +377,7 @@ class Judge {
   void information() {
     double strictest = 1.0;
     for (const LongUse& rule : rules_.longUse) strictest = std::min(strictest, rule.share);
+    if (guard_.fuse) verdict_.largestFuse = guard_.fuse->upTo;
     verdict_.nextBreaker = rules_.nextBreaker(verdict_.load + other_);
     verdict_.nextBreakerContinuous = rules_.nextBreaker(verdict_.load / strictest + other_);
     verdict_.conductorForNext = wireFor(verdict_.nextBreaker);
@@ -370,6 +401,7 @@ class Judge {
   const CircuitDetails& details_;
   const JudgedLoad& judged_;
   const Outlet* outlet_ = nullptr;
+  Guard guard_;
   ElectricalLoad electrical_;
   Current own_, other_;  // of the element as codes count; of other people's appliances
   CircuitVerdict verdict_{};

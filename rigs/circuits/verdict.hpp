@@ -29,6 +29,7 @@ struct CircuitVerdict {
   physics::Time full, enabled;  // longest time of full current; with the element enabled
   double meanShare = 0.0;       // of the day, with current
   std::vector<SpreadInRange> spreads;
+  std::optional<physics::Current> largestFuse;  // of its kind, where a fuse protects the circuit
   // For information: the standard sizes that would carry it, never a proposal to install them.
   std::optional<physics::Current> nextBreaker;            // as a load that does not count as long
   std::optional<physics::Current> nextBreakerContinuous;  // as one that does

@@ -75,6 +75,7 @@ Circuit circuitFrom(const JsonCursor& at) {
       .current =
           at.quantity<Current>("current", {amperes(1.0), amperes(400.0)}).value_or(amperes(10.0)),
       .continuousShare = at.optionalQuantity<double>("continuous", 1.0, {0.5, 1.0}).value_or(1.0),
+      .fuse = at.optionalText("fuse", "", kLongestText).value_or(""),
       .source = textOf(at, "source"),
       .note = at.optionalText("note", "", kLongestText).value_or("")};
 }

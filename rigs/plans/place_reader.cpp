@@ -47,7 +47,7 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
     return std::nullopt;
   }
   const CircuitRules* rules = own ? own : rulesOf(*region);
-  if (own && own->region != *region) {
+  if (own && !sameRegion(own->region, *region)) {
     at.error("region", advised(Told(TOLD("Problem", "%1 is not the region of the rules file, %2"),
                                     Quoted{*region}, Quoted{own->region}),
                                Told(TOLD("Problem", "keep one of them"))));
@@ -60,7 +60,10 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
         "region",
         perhapsMeant(advised(Told(TOLD("Problem", "%1 is no region with electrical rules here"),
                                   Quoted{*region}),
-                             writeOneOf(known)),
+                             Told(TOLD("Problem",
+                                       "%1, or leave it out and name a file with rules of your own "
+                                       "as \"rules\" (--rules at the terminal)"),
+                                  writeOneOf(known))),
                      nearestWord(*region, known)));
     return std::nullopt;
   }
@@ -70,7 +73,7 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
                                 Told(TOLD("Problem", "there is %1"), inQuotes(rules->edition))));
     return std::nullopt;
   }
-  return region;
+  return rules->region;
 }
 
 std::optional<RoomPlan> readRoom(const JsonCursor& at) {

@@ -66,6 +66,7 @@ std::optional<SupplyRead> readCircuit(const JsonCursor& at) {
   read.continuousShare = *share;
   if (*voltage == circuit->voltage && *current == circuit->current) read.circuit = circuit->name;
   read.details.circuitRegion = circuit->region;
+  read.details.fuse = circuit->fuse;
   return readDetails(at, read) ? std::optional(read) : std::nullopt;
 }
 

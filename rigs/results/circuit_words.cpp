@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "rigs/circuits/rating.hpp"
+
 namespace rigs {
 
 using namespace physics;
@@ -19,6 +21,22 @@ Told againstShare(const Finding& f) {
   if (!f.rating || !f.share || *f.share == 1.0) return against(closely(*f.load), closely(*f.limit));
   return Told(TOLD("Phrases", "%1 against %2 of %3 = %4"), closely(*f.load), percent(*f.share),
               closely(*f.rating), closely(*f.limit));
+}
+
+// Contacts that are not there are the arithmetic; those that are not known are a condition.
+bool saysItsCondition(const Finding& f) {
+  return f.kind == RuleKind::OutletContacts && f.fit == Fit::DoesNotFit;
+}
+
+bool isOfARating(const Finding& f) {
+  return (f.kind == RuleKind::Rating || f.kind == RuleKind::OutletRating) && f.load && f.limit;
+}
+
+// Against what something is rated for, without what its fuse or breaker does.
+Told againstRated(const Finding& f) {
+  if (f.fit != Fit::OnTheEdge || !f.foundShare) return againstShare(f);
+  return Told(TOLD("Phrases", "%1 against %2, %3 more"), closely(*f.load), closely(*f.limit),
+              percent(*f.foundShare));
 }
 
 // With what heat, a drum or many conductors take off, and with the terminations' own limit.
@@ -89,13 +107,20 @@ Told arithmetic(const Finding& f) {
                        "an element rated at %1 would give %2 times its power and surface load; "
                        "use one rated for this supply"),
                   amount(*f.voltage), Number{*f.foundShare});
+    case RuleKind::Rating:
+    case RuleKind::OutletRating: {
+      if (!isOfARating(f)) return {};
+      const Told device = f.kind == RuleKind::Rating || f.fused ? deviceText(f) : Told();
+      if (device.empty()) return againstRated(f);
+      return Told::just(List{{againstRated(f), device}, Joint::Semicolon});
+    }
     case RuleKind::LongUse:
       return Told::just(List{{againstShare(f), durations(f)}, Joint::Semicolon});
     case RuleKind::OutletOnCircuit:
       return Told(TOLD("Phrases", "%1 outlet on a circuit of %2"), closely(*f.limit),
                   closely(*f.rating));
     case RuleKind::OutletContacts:
-      return f.condition;
+      return saysItsCondition(f) ? f.condition : Told();
     case RuleKind::HouseholdSocket:
       return Told(TOLD("Phrases", "%1 for %2, above %3 for longer than %4"), closely(*f.load),
                   amount(*f.full), closely(*f.limit), amount(*f.needed));
@@ -133,10 +158,16 @@ Told citeText(const Cite& cite) {
 
 namespace {
 
+Told onTheEdge() {
+  return Told(TOLD("Phrases",
+                   "on the edge: an element may take a few percent more or less than its plate "
+                   "says; have the current measured, or leave room with less power"));
+}
+
 // "fits", "fits only if ...", "cannot say: ...".
 Told fitText(const Finding& f) {
-  // Contacts that are not there are the arithmetic.
-  if (f.condition.empty() || f.kind == RuleKind::OutletContacts) return fitWords(f.fit);
+  if (f.fit == Fit::OnTheEdge) return onTheEdge();
+  if (f.condition.empty() || saysItsCondition(f)) return fitWords(f.fit);
   if (f.fit == Fit::OnlyIf) return Told(TOLD("Phrases", "fits only if %1"), f.condition);
   if (f.fit == Fit::CannotSay) return Told(TOLD("Phrases", "cannot say: %1"), f.condition);
   return fitWords(f.fit);
@@ -162,13 +193,6 @@ Told outcomeText(const Finding& f) {
                      : Told(TOLD("Phrases", "%1: %2."), sum, fit);
 }
 
-Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& f) {
-  const bool stated = f.binding && f.fit == verdict.overall && f.fit == Fit::OnlyIf &&
-                      f.kind != RuleKind::OutletContacts && f.kind != RuleKind::GroundFault;
-  const Told sum = arithmetic(f);
-  return stated && !sum.empty() ? Told(TOLD("Phrases", "%1."), sum) : outcomeText(f);
-}
-
 Told findingText(const Finding& f) {
   return withCite(Told(TOLD("Phrases", "%1: %2"), f.name, outcomeText(f)), f.cite);
 }
@@ -180,51 +204,90 @@ Told rulesText(const CircuitRules& rules) {
 
 namespace {
 
-// Each reason once.
-std::vector<Told> reasons(const CircuitVerdict& verdict, bool withArithmetic) {
-  std::vector<Told> all;
+// What the binding findings of this outcome say, each once.
+List reasons(const CircuitVerdict& verdict, Fit fit, bool withArithmetic) {
+  List all{.items = {}, .joint = Joint::Semicolon};
   for (const Finding& f : verdict.findings) {
-    if (!f.binding || f.fit != verdict.overall) continue;
+    if (!f.binding || f.fit != fit) continue;
     Told one = f.name;
-    if (f.fit == Fit::OnlyIf || f.fit == Fit::CannotSay) {
+    if (fit == Fit::OnlyIf || fit == Fit::CannotSay) {
       one = f.condition;
-    } else if (const Told sum = arithmetic(f); withArithmetic && !sum.empty()) {
+    } else if (fit == Fit::OnTheEdge) {
+      one = Told(TOLD("Phrases", "%1 (%2)"), f.name, againstRated(f));
+    } else if (const Told sum = isOfARating(f) ? againstRated(f) : arithmetic(f);
+               withArithmetic && !sum.empty()) {
       one = Told(TOLD("Phrases", "%1 (%2)"), f.name, sum);
     }
-    if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(std::move(one));
+    const Argument reason(std::move(one));
+    if (std::find(all.items.begin(), all.items.end(), reason) == all.items.end())
+      all.items.push_back(reason);
   }
   return all;
 }
 
-Told conditionOf(const std::vector<Told>& reasons) {
+Told conditionOf(const List& reasons) {
   Told all;
-  for (const Told& one : reasons)
-    all = all.empty() ? one : Told(TOLD("Phrases", "%1; and if %2"), all, one);
+  for (const Argument& one : reasons.items)
+    all = all.empty() ? Told::just(one) : Told(TOLD("Phrases", "%1; and if %2"), all, one);
   return all;
 }
 
-Told verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
-  const Told rules = rulesText(*verdict.rules);
-  const std::vector<Told> why = reasons(verdict, withArithmetic);
-  List listed{.items = {}, .joint = Joint::Semicolon};
-  for (const Told& one : why) listed.items.emplace_back(one);
-  switch (verdict.overall) {
+Told partSaid(const CircuitVerdict& verdict, Fit fit, bool withArithmetic) {
+  List why = reasons(verdict, fit, withArithmetic);
+  if (why.items.empty()) return {};
+  switch (fit) {
     case Fit::Fits:
-      return Told(TOLD("Phrases", "%1: fits, %2."), rules, closely(verdict.load));
+      return {};
     case Fit::OnlyIf:
-      return Told(TOLD("Phrases", "%1: fits only if %2."), rules, conditionOf(why));
+      return Told(TOLD("Phrases", "fits only if %1"), conditionOf(why));
+    case Fit::OnTheEdge:
+      return Told(TOLD("Phrases", "on the edge: %1"), std::move(why));
     case Fit::CannotSay:
-      return Told(TOLD("Phrases", "%1: cannot say: %2."), rules, std::move(listed));
+      return Told(TOLD("Phrases", "cannot say: %1"), std::move(why));
     case Fit::DoesNotFit:
-      return Told(TOLD("Phrases", "%1: does not fit: %2."), rules, std::move(listed));
+      return Told(TOLD("Phrases", "does not fit: %1"), std::move(why));
   }
   return {};
+}
+
+// What decides first; and what else it would hang on, unless it does not fit anyway.
+Told verdictSaid(const CircuitVerdict& verdict, bool withArithmetic) {
+  const Told rules = rulesText(*verdict.rules);
+  if (verdict.overall == Fit::Fits)
+    return Told(TOLD("Phrases", "%1: fits, %2."), rules, closely(verdict.load));
+  if (verdict.overall == Fit::DoesNotFit)
+    return Told(TOLD("Phrases", "%1: %2."), rules,
+                partSaid(verdict, Fit::DoesNotFit, withArithmetic));
+  List parts{.items = {}, .joint = Joint::Semicolon};
+  for (const Fit fit : {Fit::CannotSay, Fit::OnTheEdge, Fit::OnlyIf}) {
+    Told part = partSaid(verdict, fit, withArithmetic);
+    if (!part.empty()) parts.items.emplace_back(std::move(part));
+  }
+  return Told(TOLD("Phrases", "%1: %2."), rules, std::move(parts));
 }
 
 }  // namespace
 
 Told verdictText(const CircuitVerdict& verdict) { return verdictSaid(verdict, true); }
 Told verdictInBrief(const CircuitVerdict& verdict) { return verdictSaid(verdict, false); }
+
+std::vector<Told> conditionsOf(const CircuitVerdict& verdict) {
+  std::vector<Told> all;
+  if (verdict.overall == Fit::DoesNotFit) return all;
+  for (const Finding& f : verdict.findings) {
+    if (!f.binding || f.fit != Fit::OnlyIf) continue;
+    if (std::find(all.begin(), all.end(), f.condition) == all.end()) all.push_back(f.condition);
+  }
+  return all;
+}
+
+Told outcomeText(const CircuitVerdict& verdict) {
+  const Told fit = fitWords(verdict.overall);
+  if (conditionsOf(verdict).empty()) return fit;
+  const Told condition = partSaid(verdict, Fit::OnlyIf, false);
+  if (verdict.overall == Fit::OnlyIf) return condition;
+  return Told::just(List{{fit, condition}, Joint::Semicolon});
+}
 
 Told informationText(const CircuitVerdict& v) {
   if (!v.nextBreaker) return {};
@@ -234,6 +297,15 @@ Told informationText(const CircuitVerdict& v) {
                : Told(TOLD("Phrases", "%1 with %2 of copper"), closely(breaker), Verbatim{wire});
   };
   const Told next = with(*v.nextBreaker, v.conductorForNext);
+  // "Standard size" must not be read as a larger fuse for the same plug.
+  if (v.largestFuse)
+    return withCite(
+        Told(TOLD("Phrases",
+                  "For information, not to be installed by this: no fuse of its kind is larger "
+                  "than %1, so no plug with one carries more; the standard size of a breaker for "
+                  "%2 is %3."),
+             closely(*v.largestFuse), closely(v.load), next),
+        v.rules->breakers.cite);
   const bool another = v.nextBreakerContinuous && *v.nextBreakerContinuous != *v.nextBreaker;
   Told text =
       another

@@ -2,6 +2,8 @@
 // Verdicts in words: the rule, the arithmetic, where it stands and whether somebody read it there.
 #pragma once
 
+#include <vector>
+
 #include "rigs/answers/circuit_answer.hpp"
 #include "rigs/words/told.hpp"
 
@@ -20,12 +22,16 @@ Told findingText(const Finding& finding);
 Told citeText(const Cite& cite);
 // "United States, NEC (NFPA 70) 2023"
 Told rulesText(const CircuitRules& rules);
-// The verdict in one sentence: the worst binding findings, or that all fit.
+// The verdict in one sentence: the worst binding findings and what else it hangs on, or that all
+// fit.
 Told verdictText(const CircuitVerdict& verdict);
-// For where the findings stand below: the verdict names what is broken without its arithmetic, and
-// a finding leaves out the condition that the verdict has stated.
+// For where the findings stand below: what is broken is named without its arithmetic. A condition
+// is never left out.
 Told verdictInBrief(const CircuitVerdict& verdict);
-Told outcomeInBrief(const CircuitVerdict& verdict, const Finding& finding);
+// What a verdict hangs on, each condition once; none where it does not fit anyway.
+std::vector<Told> conditionsOf(const CircuitVerdict& verdict);
+// "fits only if the circuit feeds one outlet alone": the outcome and what it hangs on, for a list.
+Told outcomeText(const CircuitVerdict& verdict);
 // Breakers and conductors that would be next, as information.
 Told informationText(const CircuitVerdict& verdict);
 

@@ -6,7 +6,9 @@
 #include <string_view>
 
 #include "rigs/answers/figures.hpp"
+#include "rigs/answers/nameplate.hpp"
 #include "rigs/results/cautions.hpp"
+#include "rigs/results/circuit_words.hpp"
 #include "rigs/results/result_json_object.hpp"
 
 namespace rigs {
@@ -284,6 +286,7 @@ Json supply(const Plan& whole, const RigPlan& plan, std::size_t circuit) {
       .set("cable_loop", feed.supply.cableLoop)
       .set("long_use_current", longUseCurrent(whole, plan, circuit))
       .set("overloaded", overloads(feed.element, feed.supply))
+      .set("against_rating", inEnglish(fitWords(nameplate(whole, plan, circuit).fit)))
       .set("overloaded_in_long_use", overloadsForLong(whole, plan, circuit))
       .take();
 }

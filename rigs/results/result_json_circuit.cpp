@@ -26,6 +26,16 @@ Json cite(const Cite& c) {
       .take();
 }
 
+Json device(const Device& d) {
+  return Object()
+      .set("kind", d.isFuse ? "fuse" : "breaker")
+      .set("carries", d.carries)
+      .set("carries_for", d.carriesFor)
+      .set("acts_from", d.acts)
+      .set("acts_within", d.actsWithin)
+      .take();
+}
+
 Json finding(const Finding& f) {
   Object object;
   object.set("rule", inEnglish(f.name))
@@ -43,6 +53,7 @@ Json finding(const Finding& f) {
       .setIf("within", f.within)
       .setIf("least_conductor", f.least)
       .setIf("longest_cable", f.longest);
+  if (f.device) object.put("device", device(*f.device));
   if (!f.condition.empty()) object.set("condition", inEnglish(f.condition));
   if (!f.cite.clause.empty()) object.put("cite", cite(f.cite));
   return object.set("text", inEnglish(findingText(f))).take();
@@ -154,6 +165,8 @@ Json circuitJson(const CircuitAnswer& circuit) {
                            .set("drop", load.supply.nominal - load.load.atTerminals)
                            .set("drop_share", 1.0 - static_cast<double>(load.load.atTerminals /
                                                                         load.supply.nominal))
+                           .put("nameplate", finding(load.nameplate))
+                           .setIf("granted_to_long_use", load.granted)
                            .put("verdicts", std::move(verdicts))
                            .take());
   }

@@ -32,9 +32,85 @@ TEST(CircuitCommand, ShowsBothCodesOfNorthAmericaUntilOneIsNamed) {
   EXPECT_EQ(one.output.find("United States, NEC"), std::string::npos);
 }
 
-TEST(CircuitCommand, RefusesForeignRegionsAndVoltages) {
-  EXPECT_EQ(runProgram({"circuit", "--region", "Atlantis"}).exitCode, 2);
-  EXPECT_EQ(runProgram({"circuit", "--region", "Japan"}).exitCode, 2);
+TEST(CircuitCommand, RefusesARegionThatIsNotThereAndNamesTheWayToOnesOwn) {
+  const auto ran = runProgram({"circuit", "--region", "Atlantis", "--width", "1000"});
+  EXPECT_EQ(ran.exitCode, 2);
+  for (const char* part : {"Brazil", "Generic IEC", "United Kingdom", "--rules", "\"rules\""})
+    EXPECT_NE(ran.complaint.find(part), std::string::npos) << ran.complaint;
+  EXPECT_EQ(runProgram({"circuit", "--region", "canada"}).output,
+            runProgram({"circuit", "--region", "Canada"}).output);
+}
+
+// 120 V and 208 V are none of Japan's voltages: a verdict, with its reason, and the day is
+// answered.
+TEST(CircuitCommand, CannotSayForForeignVoltages) {
+  const auto ran = runProgram({"circuit", "--region", "Japan", "--width", "1000"});
+  EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
+  EXPECT_NE(ran.output.find("cannot say: 120 V is no supply voltage of Japan; there it is"),
+            std::string::npos);
+  EXPECT_EQ(runProgram({"answer", "--region", "Japan"}).exitCode, 0);
+}
+
+std::string demoPlanWith(const std::string& supply, const std::string& element) {
+  auto plan = nlohmann::ordered_json::parse(test_support::contents(
+      std::string(HEATLEDGER_SOURCE_DIR) + "/rigs/data/demo/altbier-after-the-move.json"));
+  plan["rigs"][0]["supply"] = nlohmann::ordered_json::parse(supply);
+  plan["rigs"][0]["element"] = nlohmann::ordered_json::parse(element);
+  return plan.dump();
+}
+
+// 3 kW on a British plug: 13.04 A of 13 A, and 13.61 A on a measured 240 V.
+TEST(CircuitCommand, JudgesAFusedPlugAsAFuse) {
+  const test_support::Folder folder;
+  const std::string element =
+      R"({"power": "3 kW", "rated_voltage": "230 V", "top_height": "60 mm"})";
+  const std::string plug =
+      folder.write("plug.json", demoPlanWith(R"({"from": "UK 230 V 13 A plug"})", element));
+  const auto answer = runProgram({"answer", plug, "--width", "1000"});
+  EXPECT_EQ(answer.exitCode, 0) << answer.complaint;
+  EXPECT_EQ(answer.output.find("or worse"), std::string::npos);
+  EXPECT_NE(answer.output.find("on the edge of its circuit of 13 A; a fuse of that size carries "
+                               "20.8 A for at least 30 min"),
+            std::string::npos);
+  const auto json = nlohmann::json::parse(runProgram({"circuit", plug, "--json"}).output);
+  EXPECT_EQ(json["rigs"][0]["supply"]["against_rating"], "on the edge");
+  EXPECT_EQ(json["rigs"][0]["supply"]["overloaded"], true);
+  EXPECT_EQ(json["rigs"][0]["circuit"]["verdict"], "on the edge");
+  const auto& rating = json["rigs"][0]["circuit"]["circuits"][0]["verdicts"][0]["findings"][0];
+  EXPECT_EQ(rating["device"]["kind"], "fuse");
+  EXPECT_NEAR(rating["device"]["carries_A"].get<double>(), 20.8, 1e-9);
+  const std::string measured =
+      folder.write("measured.json",
+                   demoPlanWith(R"({"from": "UK 230 V 13 A plug", "voltage": "240 V"})", element));
+  const auto at240 = runProgram({"circuit", measured, "--width", "1000"});
+  EXPECT_EQ(at240.exitCode, 0) << at240.complaint;
+  EXPECT_NE(at240.output.find("cannot say: 240 V is no nominal voltage of United Kingdom"),
+            std::string::npos);
+  EXPECT_NE(
+      at240.output.find("; on the edge: the fuse's rating (13.61 A against 13 A, 4.68 % more)"),
+      std::string::npos);
+}
+
+// Every condition of a verdict stands in the page, in full.
+TEST(CircuitCommand, NeverLeavesOutACondition) {
+  const auto page = runProgram({"circuit", "--width", "1000"});
+  const auto csv = runProgram({"circuit", "--csv"});
+  ASSERT_EQ(csv.exitCode, 0) << csv.complaint;
+  EXPECT_EQ(page.output.find("only if …"), std::string::npos);
+  EXPECT_EQ(csv.output.find("only if …"), std::string::npos);
+  int seen = 0;
+  const auto json = nlohmann::json::parse(runProgram({"circuit", "--json"}).output);
+  for (const auto& rig : json["rigs"])
+    for (const auto& verdict : rig["circuit"]["circuits"][0]["verdicts"])
+      for (const auto& finding : verdict["findings"]) {
+        if (finding["verdict"] != "fits only if") continue;
+        const std::string condition = finding["condition"];
+        EXPECT_NE(page.output.find(condition), std::string::npos) << condition;
+        if (!finding["binding"].get<bool>()) continue;
+        EXPECT_NE(csv.output.find(condition), std::string::npos) << condition;
+        ++seen;
+      }
+  EXPECT_GT(seen, 5);
 }
 
 TEST(CircuitCommand, GivesProgramsTheSameVerdicts) {

@@ -21,7 +21,7 @@ std::vector<std::string> circuits(std::string_view) {
 std::vector<std::string> outlets(std::string_view region) {
   std::vector<std::string> names;
   for (const rigs::CircuitRules& rules : rigs::bundledRules()) {
-    if (!region.empty() && rules.region != region) continue;
+    if (!region.empty() && !rigs::sameRegion(rules.region, region)) continue;
     for (const rigs::Outlet& outlet : rules.outlets) {
       if (std::find(names.begin(), names.end(), outlet.name) == names.end())
         names.push_back(outlet.name);
@@ -56,7 +56,7 @@ std::vector<std::string> regions(std::string_view) {
 std::vector<std::string> editionsOf(std::string_view region) {
   std::vector<std::string> editions;
   for (const rigs::CircuitRules& rules : rigs::bundledRules()) {
-    if (region.empty() || rules.region == region) editions.push_back(rules.edition);
+    if (region.empty() || rigs::sameRegion(rules.region, region)) editions.push_back(rules.edition);
   }
   return editions;
 }

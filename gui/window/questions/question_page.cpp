@@ -250,7 +250,9 @@ void QuestionPage::Parts::say() {
   const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
   const int lines =
       metrics.boundingRect(room, Qt::TextWordWrap, all).height() / metrics.lineSpacing();
-  const bool folds = page->height() < kLowPage && lines > kMostLines && first != all;
+  // What a circuit's verdicts hang on is not to be out of sight.
+  const bool folds = question != Question::Circuit && page->height() < kLowPage &&
+                     lines > kMostLines && first != all;
   more->setVisible(folds);
   sentence->setText(folds && !more->isChecked() ? first : all);
   sentence->setAccessibleDescription(all);

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "gui/telling/circuit_rules.hpp"
+#include "gui/telling/csv.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -17,6 +18,7 @@
 namespace gui::telling {
 namespace {
 
+using rigs::Told;
 using test_support::caseOf;
 using test_support::demoCase;
 using test_support::holds;
@@ -86,12 +88,59 @@ TEST(CircuitCarries, JudgesEveryRigByEveryCodeAsTheResultDoes) {
                                verdict["edition"].get<std::string>();
       EXPECT_TRUE(holds(inShort(ofDemo()), code)) << code;
       const std::string said = verdict["verdict"];
-      EXPECT_EQ(test_support::cell(ofDemo(), code, "all rules together", i),
-                said == "fits only if" ? "fits only if …" : said);
+      const std::string shown = test_support::cell(ofDemo(), code, "all rules together", i);
+      EXPECT_TRUE(said == "fits only if" ? shown.starts_with("fits only if (") : shown == said)
+          << shown;
       ++judged;
     }
   }
   EXPECT_GE(judged, 6);
+}
+
+// A safety condition is told in full wherever a verdict is: in the short answer, with the verdicts,
+// with each rule, and with the figures, in cells by a number that stands below them.
+TEST(CircuitCarries, NeverLeavesOutACondition) {
+  const auto ofTable = [](const Answer& answer) {
+    std::vector<std::string> legend;
+    for (const Told& one : answer.tables().front()->legend) legend.push_back(rigs::inEnglish(one));
+    return legend;
+  };
+  int seen = 0;
+  for (const rigs::Solution* solution : {&solvedDemo(), &withTwoCircuits()}) {
+    const Answer answer = circuitCarries(caseOf(*solution));
+    const std::vector<std::string> legend = ofTable(answer);
+    const auto shown = shownRows(*answer.tables().front(), test_support::siReader());
+    const std::string csv = csvOf(answer, {"a", "b", "c", "d"}, test_support::siReader());
+    for (const std::string& text : {spoken(answer), inShort(answer), csv})
+      EXPECT_FALSE(holds(text, "only if …")) << text;
+    for (std::size_t i = 0; i < solution->answers.rigs.size(); ++i) {
+      for (const rigs::CircuitLoad& circuit : solution->answers.rigs[i].circuit.circuits) {
+        for (const rigs::CircuitVerdict& verdict : circuit.verdicts) {
+          for (const Told& one : rigs::conditionsOf(verdict)) {
+            const std::string condition = rigs::inEnglish(one);
+            EXPECT_THAT(inShort(answer), HasSubstr(condition));
+            EXPECT_THAT(saidOf(answer, i), HasSubstr(condition));
+            const auto at = std::find(legend.begin(), legend.end(), condition);
+            ASSERT_NE(at, legend.end()) << condition;
+            const std::string number = '(' + std::to_string(at - legend.begin() + 1) + ')';
+            EXPECT_THAT(test_support::cell(answer, rigs::inEnglish(rigs::rulesText(*verdict.rules)),
+                                           "all rules together", i),
+                        HasSubstr(number));
+            EXPECT_TRUE(std::any_of(shown.begin(), shown.end(), [&](const ShownRow& row) {
+              return row.label == number + ' ' + condition;
+            }));
+            EXPECT_THAT(csv, HasSubstr(number + ' ' + condition));
+            ++seen;
+          }
+          for (const rigs::Finding& finding : verdict.findings) {
+            if (finding.fit != rigs::Fit::OnlyIf) continue;
+            EXPECT_THAT(spoken(answer), HasSubstr(rigs::inEnglish(finding.condition)));
+          }
+        }
+      }
+    }
+  }
+  EXPECT_GT(seen, 6);
 }
 
 // Word for word what programs get: each verdict with its rig, each rule with its arithmetic.
@@ -205,10 +254,49 @@ TEST(CircuitCarries, SaysThatNoRulesApply) {
   const rigs::Solution solution =
       edited({{"/rigs/0/supply", R"({"voltage": "120 V", "current": "15 A"})"}});
   const Answer answer = circuitCarries(caseOf(solution));
-  EXPECT_THAT(inShort(answer), HasSubstr("Old element, kitchen: cannot say."));
+  // 3 kW at 230 V are 6.81 A at 120 V.
+  EXPECT_THAT(inShort(answer),
+              HasSubstr("6.805 A of 15 A with (a) Old element, kitchen: within its "
+                        "rating, and no rules to say more."));
+  EXPECT_THAT(saidOf(answer, 0), HasSubstr("By name plates alone, no clause claimed: 6.805 A "
+                                           "against 15 A: fits."));
   EXPECT_THAT(saidOf(answer, 0), HasSubstr("Write \"region\" into the plan's \"place\"."));
   EXPECT_EQ(test_support::cell(answer, "Verdict", "all codes together", 0), "cannot say");
   EXPECT_EQ(test_support::cell(answer, "United States", "all rules together", 0), "–");
+}
+
+// What `answer` says of a circuit, this question says without a region too: never less.
+TEST(CircuitCarries, SaysNoLessThanTheSummaryWithoutARegion) {
+  struct Own {
+    const char* supply;
+    const char* element;
+    rigs::Fit fit;
+    const char* said;
+  };
+  for (const Own& c :
+       {Own{R"({"voltage": "127 V", "current": "10 A"})",
+            R"({"power": "2 kW", "rated_voltage": "127 V", "top_height": "6 cm"})",
+            rigs::Fit::DoesNotFit,
+            "15.75 A against 10 A; how soon its breaker or fuse acts is not "
+            "known here: does not fit."},
+        Own{R"({"voltage": "127 V", "current": "15 A"})",
+            R"({"power": "1950 W", "rated_voltage": "127 V", "top_height": "6 cm"})",
+            rigs::Fit::OnTheEdge, "15.35 A against 15 A, 2.36 % more; "},
+        Own{R"({"voltage": "127 V", "current": "20 A", "continuous": "75 %"})",
+            R"({"power": "2 kW", "rated_voltage": "127 V", "top_height": "6 cm"})", rigs::Fit::Fits,
+            "More than the 15 A that the plan grants to long use."}}) {
+    SCOPED_TRACE(c.said);
+    const rigs::Solution solution =
+        edited({{"/rigs/0/supply", c.supply}, {"/rigs/0/element", c.element}});
+    const rigs::CircuitAnswer& circuit = solution.answers.rigs[0].circuit;
+    EXPECT_EQ(circuit.circuits[0].nameplate.fit, c.fit);
+    EXPECT_EQ(circuit.overall(), std::max(c.fit, rigs::Fit::CannotSay));
+    const Answer answer = circuitCarries(caseOf(solution));
+    EXPECT_THAT(saidOf(answer, 0), HasSubstr(c.said));
+    EXPECT_EQ(test_support::cell(answer, "Load", "by name plates alone", 0),
+              rigs::inEnglish(rigs::fitWords(c.fit)));
+    test_support::expectFiguresOfTheResult(answer, solution, 14);
+  }
 }
 
 TEST(CircuitCarries, TellsTwoCircuitsOneByOne) {

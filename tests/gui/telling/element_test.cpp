@@ -72,8 +72,8 @@ TEST(BesideCircuit, NamesTheSecondCircuitThatIsTooSmall) {
   OwnCase own(planWith(rig));
   const rigs::Told text(TOLD("Test", "Text."));
   EXPECT_EQ(inEnglish(besideCircuit(own.get(), 0, text)),
-            "Codes count 20 A, the cable aside: too much for its second circuit of 16 A; it will "
-            "trip, or worse. Text.");
+            "Codes count 20 A, the cable aside: too much for its second circuit of 16 A; how soon "
+            "its breaker or fuse acts is not known here. Text.");
   own.plan().rig.second->element.rating = watts(3000.0);
   EXPECT_EQ(
       inEnglish(besideCircuit(own.get(), 0, text)),
@@ -83,6 +83,23 @@ TEST(BesideCircuit, NamesTheSecondCircuitThatIsTooSmall) {
 
 PowerAnswer takes(double watt) {
   return {.power = watts(watt), .onThisSupply = true, .stoppedBy = Limit::None};
+}
+
+// 3 kW at 230 V on the fuse of a British plug: 13.04 A, neither yes nor no.
+TEST(CircuitText, SaysWhatIsOnTheEdge) {
+  rigs::RigPlan rig = test_support::kettle("Urn", 3000.0, 230.0, 230.0);
+  rig.rig.supply.rating = amperes(13.0);
+  rig.circuits.resize(1);
+  rig.circuits[0].details.circuitRegion = "United Kingdom and Ireland";
+  rig.circuits[0].details.fuse = "BS 1362";
+  const OwnCase own(planWith(rig));
+  EXPECT_EQ(inEnglish(circuitText(own.get(), 0)),
+            "Codes count 13.04 A, the cable aside: on the edge of its circuit of 13 A; a fuse of "
+            "that size carries 20.8 A for at least 30 min, so it does not protect plug and outlet "
+            "from this: they get warm. Have the current measured, or leave room with less power.");
+  // What goes before or behind stays in its order.
+  EXPECT_TRUE(inEnglish(besideCircuit(own.get(), 0, rigs::Told(TOLD("Test", "Text."))))
+                  .starts_with("Text. Codes count"));
 }
 
 // What the very day that is told does decides, each wish for itself.
@@ -168,7 +185,7 @@ TEST(EnoughText, NeverBeginsWithEnoughOnAnOverloadedCircuit) {
       inEnglish(enough).starts_with("On a circuit that carries it, it would be enough to strike "))
       << inEnglish(enough);
   const std::string text = inEnglish(besideCircuit(own.get(), 0, enough));
-  EXPECT_TRUE(text.starts_with("Codes count 23.9 A, the cable aside: too much for its circuit of"))
+  EXPECT_TRUE(text.starts_with("Codes count 23.91 A, the cable aside: too much for its circuit of"))
       << text;
   // Nor does the answer in short.
   const std::string inShort = test_support::inShort(whichElement(own.get()));

@@ -280,14 +280,15 @@ TEST(RulesTables, HaveTheContactsOfTheOutlets) {
   const CircuitRules& us = *rulesOf("United States");
   for (const char* name : {"6-15", "6-20", "6-30", "6-50", "L6-20", "L6-30"}) {
     EXPECT_FALSE(us.outlet(name)->neutral) << name;
-    EXPECT_TRUE(us.outlet(name)->earth) << name;
+    EXPECT_EQ(us.outlet(name)->earth, Earth::There) << name;
   }
   for (const char* name : {"10-30", "10-50"}) {
     EXPECT_TRUE(us.outlet(name)->neutral) << name;
-    EXPECT_FALSE(us.outlet(name)->earth) << name;
+    EXPECT_EQ(us.outlet(name)->earth, Earth::Missing) << name;
   }
   for (const char* name : {"5-15", "5-20", "14-30", "L14-30", "14-50"}) {
-    EXPECT_TRUE(us.outlet(name)->neutral && us.outlet(name)->earth) << name;
+    EXPECT_TRUE(us.outlet(name)->neutral) << name;
+    EXPECT_EQ(us.outlet(name)->earth, Earth::There) << name;
   }
   for (const auto& [region, name, ampere] :
        {std::tuple{"United Kingdom", "BS 1363 13 A", 13.0}, std::tuple{"Europe", "E/F", 16.0},

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cctype>
+
 #include <algorithm>
 
 #include "rigs/quantities/quantity_text.hpp"
@@ -37,6 +39,78 @@ TEST(BundledRules, CoverSixRegionsAndCiteEverything) {
     for (const Outlet& outlet : rules->outlets) EXPECT_FALSE(outlet.cite.source.empty());
     for (const ConductorTable& table : rules->conductors) EXPECT_FALSE(table.cite.clause.empty());
   }
+}
+
+// Of an earth contact is claimed what a source tells, or a standard as it is remembered and marked
+// so; the housing guides that name Japan's outlets tell nothing.
+TEST(BundledRules, ClaimAnEarthContactWithASourceOnly) {
+  for (const CircuitRules& rules : bundledRules()) {
+    for (const Outlet& outlet : rules.outlets) {
+      SCOPED_TRACE(rules.region + ": " + outlet.name);
+      const bool told = outlet.cite.source.find("housing guides") == std::string::npos;
+      EXPECT_TRUE(outlet.earth == Earth::NotKnown || (told && !outlet.cite.source.empty()));
+    }
+  }
+  for (const Outlet& outlet : rulesOf("Japan")->outlets) EXPECT_EQ(outlet.earth, Earth::NotKnown);
+  EXPECT_EQ(rulesOf("United States")->outlet("10-30")->earth, Earth::Missing);
+  EXPECT_EQ(rulesOf("United Kingdom")->outlet("BS 1363 13 A")->earth, Earth::There);
+}
+
+// For places whose own rules are not here; each says what it is worth.
+TEST(BundledRules, HaveAGenericRegionAndThoseOf127Volts) {
+  for (const char* region : {"Generic IEC", "Brazil", "Mexico"}) {
+    const CircuitRules* rules = rulesOf(region);
+    ASSERT_TRUE(rules) << region;
+    EXPECT_NE(rules->about.find("checked"), std::string::npos) << rules->about;
+  }
+  for (const char* region : {"Brazil", "Mexico"}) {
+    const CircuitRules& rules = *rulesOf(region);
+    EXPECT_FALSE(rules.rangesOf(volts(127.0)).empty());
+    EXPECT_FALSE(rules.rangesOf(volts(220.0)).empty());
+    for (const VoltageRange& range : rules.voltages) EXPECT_EQ(range.cite.status, Status::Memory);
+    for (const Outlet& outlet : rules.outlets) EXPECT_EQ(outlet.cite.status, Status::Memory);
+    EXPECT_EQ(rules.breakers.cite.status, Status::Memory);
+    EXPECT_TRUE(rules.conductors.empty());
+    EXPECT_EQ(rulesForCircuitsOf(region).size(), 1u);
+  }
+  // No country's circuit is judged by it unless somebody names it.
+  EXPECT_TRUE(rulesOf("Generic IEC")->circuitsOf.empty());
+  EXPECT_FALSE(rulesOf("Generic IEC")->rangesOf(volts(230.0)).empty());
+}
+
+TEST(BundledRules, AreFoundWhicheverLettersAreCapital) {
+  for (const CircuitRules& rules : bundledRules()) {
+    std::string small = rules.region, large = rules.region;
+    for (char& c : small) c = static_cast<char>(std::tolower(c));
+    for (char& c : large) c = static_cast<char>(std::toupper(c));
+    EXPECT_EQ(rulesOf(small), &rules);
+    EXPECT_EQ(rulesOf(large), &rules);
+  }
+  EXPECT_FALSE(rulesOf("united"));
+  EXPECT_FALSE(rulesOf("united kingdoms"));
+}
+
+// true, false or "not known"; left out, it is not known.
+TEST(ReadRules, TakesNoEarthContactForGranted) {
+  const auto earthOf = [](const std::string& stated, Problems& problems) {
+    const auto rules = readRules(
+        R"({"format": {"name": "heat-ledger-rules", "version": 1}, "region": "Island",
+            "code": "c", "edition": "1", "about": "ours",
+            "voltages": [{"nominal": "120 V", "lowest": "110 V", "highest": "127 V", "name": "n",
+                          "clause": "1", "source": "ours", "status": "memory"}],
+            "outlets": [{"name": "o", "voltage": "125 V", "current": "15 A",)" +
+            stated + R"("clause": "2", "source": "ours", "status": "memory"}]})",
+        problems);
+    return rules ? std::optional(rules->outlets[0].earth) : std::nullopt;
+  };
+  Problems problems;
+  EXPECT_EQ(earthOf("", problems), Earth::NotKnown);
+  EXPECT_EQ(earthOf(R"("earth": "not known", )", problems), Earth::NotKnown);
+  EXPECT_EQ(earthOf(R"("earth": true, )", problems), Earth::There);
+  EXPECT_EQ(earthOf(R"("earth": false, )", problems), Earth::Missing);
+  EXPECT_TRUE(problems.empty());
+  EXPECT_FALSE(earthOf(R"("earth": "perhaps", )", problems));
+  EXPECT_TRUE(hasErrors(problems));
 }
 
 TEST(BundledRules, AnswerToTheCataloguesRegions) {

@@ -28,21 +28,13 @@ struct Wrong {
 TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
   for (const Wrong& c :
        {Wrong{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
-        Wrong{"/place/region", R"("Japan")", "/rigs/0/supply/voltage",
-              "120 V is no supply voltage of Japan; there it is 100 V, 200 V"},
+        Wrong{"/place/region", R"("Atlantis")", "/place/region",
+              "\"Brazil\", \"Canada\", \"Europe\", \"Generic IEC\""},
+        Wrong{"/place/region", R"("Atlantis")", "/place/region",
+              "rules of your own as \"rules\" (--rules at the terminal)"},
         Wrong{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
-        Wrong{"/rigs/0/supply/outlet", R"("5-50")", "/rigs/0/supply/outlet", "is no outlet of"},
-        Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "22 AWG", "use": "cord"})",
-              "/rigs/0/cable/conductor", "the nearest size is 18 AWG"},
-        Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "22 AWG"})",
-              "/rigs/0/cable/conductor", "the nearest size is 18 AWG"},
-        Wrong{"/rigs/0/cable",
-              R"({"length": "60 ft", "conductor": "14 AWG", "use": "extension set"})",
-              "/rigs/0/cable/conductor", "12 AWG, or 14 AWG up to 50 ft"},
         Wrong{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
               "/rigs/0/cable/length", "0.1 m"},
-        Wrong{"/rigs/0/supply/voltage", R"("127 V")", "/rigs/0/supply/voltage",
-              "127 V is no supply voltage of"},
         Wrong{"/place/rules", R"("../rules.json")", "/place/rules", "leads out of"},
         Wrong{"/place/rules", R"("not-there.json")", "/place/rules", "not-there.json"},
         Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "14 AWG", "use": "rope"})",
@@ -63,6 +55,100 @@ TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
           found || (p.where == c.where && inEnglish(p.message).find(c.says) != std::string::npos);
     EXPECT_TRUE(found) << told(read.problems);
   }
+}
+
+TEST(CircuitPlan, TakesARegionWhicheverLettersAreCapital) {
+  const auto read = readChecked(demoWith({{"/place/region", "united KINGDOM"}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  EXPECT_EQ(read.plan->region, "United Kingdom");
+}
+
+// A Brazilian's 127 V by name: judged by what is known, and nothing more claimed.
+TEST(CircuitPlan, JudgesACircuitOf127Volts) {
+  const auto read = readChecked(
+      demoWith({{"/rigs/0/supply", Json::parse(R"({"from": "Brazil 127 V 20 A"})")},
+                {"/rigs/0/element", Json::parse(R"({"power": "2 kW", "rated_voltage": "127 V",
+                                           "top_height": "60 mm"})")}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  const CircuitLoad circuit = answer(*read.plan, Depth::Day).rigs[0].circuit.circuits[0];
+  ASSERT_EQ(circuit.verdicts.size(), 1u);
+  EXPECT_EQ(circuit.verdicts[0].rules->region, "Brazil");
+  EXPECT_WITHIN(circuit.branch, amperes(15.75), amperes(0.005));
+  EXPECT_EQ(circuit.verdicts[0].overall, Fit::Fits);
+}
+
+// What no table of a region knows stops nothing: it is a verdict, with its reason.
+TEST(CircuitPlan, AnswersWhatItsRulesCannotJudge) {
+  const char* mains = R"({"from": "Europe 230 V 16 A"})";
+  struct Unjudged {
+    const char* region;
+    Json supply, cable;
+    const char* reason;
+  };
+  const auto cable = [](const char* text) { return Json::parse(text); };
+  const Json none = "none";
+  for (const Unjudged& c :
+       {Unjudged{"United Kingdom", cable(R"({"voltage": "240 V", "current": "16 A"})"), none,
+                 "240 V is no nominal voltage of United Kingdom but within what its 230 V may be"},
+        Unjudged{"United Kingdom", cable(R"({"voltage": "238 V", "current": "16 A"})"), none,
+                 "238 V is no nominal voltage of United Kingdom"},
+        Unjudged{"United States", cable(R"({"voltage": "127 V", "current": "20 A"})"), none,
+                 "127 V is no nominal voltage of United States but within what its 120 V may be"},
+        Unjudged{"Japan", cable(R"({"voltage": "120 V", "current": "20 A"})"), none,
+                 "120 V is no supply voltage of Japan; there it is 100 V, 200 V"},
+        Unjudged{"United Kingdom", cable(mains),
+                 cable(R"({"length": "2 m", "conductor": "1.25 mm2", "use": "cord"})"),
+                 "no table has this size and length; the nearest is 1.5 mm2"},
+        Unjudged{"Europe", cable(mains),
+                 cable(R"({"length": "5 m", "conductor": "12 AWG", "use": "building wire"})"),
+                 "no table has this size and length; the nearest is 4 mm2"},
+        Unjudged{"Europe", cable(mains),
+                 cable(R"({"length": "5 m", "conductor": "1.5 mm2", "use": "extension set"})"),
+                 "no table of extension sets is at hand for Europe"},
+        Unjudged{"United States", cable(R"({"from": "North America 120 V 15 A"})"),
+                 cable(R"({"length": "60 ft", "conductor": "14 AWG", "use": "extension set"})"),
+                 "12 AWG, or 14 AWG up to 50 ft"},
+        Unjudged{"United States", cable(R"({"from": "North America 120 V 15 A"})"),
+                 cable(R"({"length": "5 m", "conductor": "22 AWG", "use": "cord"})"),
+                 "the nearest is 18 AWG"}}) {
+    SCOPED_TRACE(c.reason);
+    const Json element = {{"power", "1 kW"}, {"rated_voltage", "230 V"}, {"top_height", "60 mm"}};
+    const auto read = readChecked(demoWith({{"/place/region", c.region},
+                                            {"/rigs/0/supply", c.supply},
+                                            {"/rigs/0/element", element},
+                                            {"/rigs/0/cable", c.cable}}));
+    EXPECT_FALSE(hasErrors(read.problems)) << told(read.problems);
+    ASSERT_TRUE(read.plan);
+    const RigAnswer rig = answer(*read.plan, Depth::Day).rigs[0];
+    EXPECT_EQ(rig.day.outcome == Outcome::Done || rig.day.levelsOff, true);
+    EXPECT_EQ(rig.circuit.overall(), Fit::CannotSay);
+    const std::string text = inEnglish(verdictText(rig.circuit.circuits[0].verdicts[0]));
+    EXPECT_NE(text.find("cannot say: "), std::string::npos) << text;
+    EXPECT_NE(text.find(c.reason), std::string::npos) << text;
+  }
+}
+
+// A size that no table has, of a cable whose use is not stated, does not decide.
+TEST(CircuitPlan, AnswersForACableThatItSaysLittleOf) {
+  const auto read = readChecked(
+      demoWith({{"/place/region", "United States"},
+                {"/rigs/0/cable", Json::parse(R"({"length": "5 m", "conductor": "22 AWG"})")}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  EXPECT_TRUE(read.problems.empty()) << told(read.problems);
+  EXPECT_EQ(answer(*read.plan, Depth::Day).rigs[0].circuit.overall(), Fit::Fits);
+}
+
+// A mistyped outlet: told by a check, and no reason to stop.
+TEST(CircuitPlan, WarnsOfAnOutletThatIsNotThere) {
+  const auto read = readChecked(
+      demoWith({{"/place/region", "United Kingdom"}, {"/rigs/0/supply/outlet", "BS 1363 31 A"}}));
+  ASSERT_TRUE(read.plan) << told(read.problems);
+  ASSERT_EQ(read.problems.size(), 1u) << told(read.problems);
+  EXPECT_EQ(read.problems[0].severity, Severity::Warning);
+  EXPECT_EQ(read.problems[0].where, "/rigs/0/supply/outlet");
+  const std::string text = inEnglish(read.problems[0].message);
+  EXPECT_NE(text.find("cannot be judged; there is \"BS 1363 13 A\", "), std::string::npos) << text;
+  EXPECT_NE(text.find("perhaps \"BS 1363 13 A\" was meant"), std::string::npos) << text;
 }
 
 TEST(CircuitPlan, NamesTheEditionThatIsThere) {

@@ -90,6 +90,9 @@ TEST(Arithmetic, TellsOutletsAndTheirUse) {
   EXPECT_EQ(inEnglish(arithmetic(contacts)), "it has no earth contact");
   EXPECT_EQ(inEnglish(findingText(contacts)),
             "earth of 10-30: it has no earth contact: does not fit.");
+  contacts.fit = Fit::OnlyIf;
+  contacts.condition = says("it has one");
+  EXPECT_EQ(inEnglish(findingText(contacts)), "earth of 10-30: fits only if it has one.");
   Finding household = of(RuleKind::HouseholdSocket, "long use of a household socket");
   household.load = amperes(13.04);
   household.full = hours(2.5);
@@ -213,8 +216,8 @@ TEST_F(Verdict, ThatDoesNotFitNamesEveryBrokenRule) {
             "of 10-30 (no earth).");
   EXPECT_EQ(inEnglish(verdictInBrief(verdict_)),
             "Atlantis, AEC 2020: does not fit: the circuit's rating; earth of 10-30.");
-  EXPECT_EQ(inEnglish(outcomeInBrief(verdict_, verdict_.findings[0])),
-            "13.75 A against 10 A: does not fit.");
+  EXPECT_TRUE(conditionsOf(verdict_).empty());
+  EXPECT_EQ(inEnglish(outcomeText(verdict_)), "does not fit");
 }
 
 TEST_F(Verdict, ThatFitsOnlyIfNamesEachConditionOnce) {
@@ -237,12 +240,19 @@ TEST_F(Verdict, ThatFitsOnlyIfNamesEachConditionOnce) {
   EXPECT_EQ(inEnglish(findingText(shared)),
             "one load among several: 13.75 A against 80 % of 15 A = 12 A: fits only if the circuit "
             "feeds one outlet alone. [9; the code; from memory, check]");
-  // The verdict has said the condition.
-  EXPECT_EQ(inEnglish(outcomeInBrief(verdict_, shared)), "13.75 A against 80 % of 15 A = 12 A.");
-  // It has not said an advice's.
+  // In brief, too.
+  EXPECT_EQ(verdictInBrief(verdict_), verdictText(verdict_));
+  EXPECT_EQ(inEnglish(outcomeText(verdict_)),
+            "fits only if the circuit feeds one outlet alone; and if its maker says so");
+  EXPECT_EQ(conditionsOf(verdict_).size(), 2u);
+  // On the edge or not known besides: it hangs on them all the same.
+  verdict_.overall = Fit::CannotSay;
+  EXPECT_EQ(
+      inEnglish(outcomeText(verdict_)),
+      "cannot say; fits only if the circuit feeds one outlet alone; and if its maker says so");
   shared.binding = false;
   EXPECT_EQ(
-      inEnglish(outcomeInBrief(verdict_, shared)),
+      inEnglish(outcomeText(shared)),
       "13.75 A against 80 % of 15 A = 12 A: advice: fits only if the circuit feeds one outlet "
       "alone.");
 }

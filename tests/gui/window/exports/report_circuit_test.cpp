@@ -154,6 +154,16 @@ TEST(ReportOnCircuits, CanBeSearchedForItsWords) {
   const QTemporaryDir folder;
   const QString text = textOf(test_support::solvedDemo(), folder);
   EXPECT_TRUE(text.contains(QStringLiteral("fits only if")));
+  EXPECT_FALSE(text.contains(QStringLiteral("only if …")));
+  // What a table's cells refer to by number stands below it.
+  const QString whole = squeezed(text);
+  for (const rigs::RigAnswer& rig : test_support::solvedDemo()->answers.rigs)
+    for (const rigs::CircuitLoad& circuit : rig.circuit.circuits)
+      for (const rigs::CircuitVerdict& verdict : circuit.verdicts)
+        for (const rigs::Told& one : rigs::conditionsOf(verdict))
+          EXPECT_TRUE(whole.contains(QRegularExpression(QStringLiteral("\\(\\d\\)") +
+                                                        QRegularExpression::escape(squeezed(one)))))
+              << rigs::inEnglish(one);
   for (const QChar ligature : QStringLiteral("\uFB00\uFB01\uFB02\uFB03")) {
     EXPECT_FALSE(text.contains(ligature));
   }

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/answers/nameplate.hpp"
+
+#include <algorithm>
+
+#include "rigs/answers/circuit_answer.hpp"
+#include "rigs/answers/day_figures.hpp"
+#include "rigs/circuits/rating.hpp"
+
+namespace rigs {
+
+Finding nameplate(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  static const CircuitDetails kNone;
+  const CircuitDetails& details =
+      circuit < rig.circuits.size() ? rig.circuits[circuit].details : kNone;
+  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
+  Rated rated{.load = physics::branchCurrent(feed.element, feed.supply),
+              .rating = feed.supply.rating,
+              .fused = !details.fuse.empty(),
+              .device = std::nullopt};
+  if (details.pump) rated.load += *details.pump / details.pumpAt;
+  // Where several sets of rules may apply, what any of them knows of the device stands.
+  for (const CircuitRules* rules : rulesFor(plan, details)) {
+    const Guard guard = guardOf(*rules, details, rated.rating);
+    rated.fused = guard.fused;
+    rated.device = guard.device;
+    if (rated.device) break;
+  }
+  Finding found = judgeRating(rated);
+  found.name = Told(TOLD("Phrases", "by name plates alone"));
+  return found;
+}
+
+Fit worstNameplate(const Plan& plan, const RigPlan& rig) {
+  Fit worst = Fit::Fits;
+  for (std::size_t k = 0; k < feedsOf(rig.rig).size(); ++k)
+    worst = std::max(worst, nameplate(plan, rig, k).fit);
+  return worst;
+}
+
+}  // namespace rigs
