@@ -177,7 +177,7 @@ void markBoth(const Case& of, std::size_t i, Figure figure, PictureLine& asItIs,
   }
   if (const auto y = value(!has)) {
     const PicturePoint at{placeOf(of, i, !has), *y};
-    picture.marks.push_back({static_cast<int>(i), at, {}, of.text(supposedText(of, i))});
+    picture.marks.push_back({static_cast<int>(i), at, {}, of.text(supposedNamed(of, i))});
     addPoint(supposed, at);
   }
 }

@@ -1685,7 +1685,7 @@
     </message>
     <message>
         <source>%1 is as far as %2 would get if it had %3: it still would not boil.</source>
-        <translation>Bis %1 käme %2 mit %3, angenommen: es würde trotzdem nicht kochen.</translation>
+        <translation>Bis %1 käme %2 mit angenommenem Mantel (%3): es würde trotzdem nicht kochen.</translation>
     </message>
     <message>
         <source>%1 more from mash to boil and %2 more a batch is what %4 costs with %3: not worth it.</source>
@@ -1701,7 +1701,7 @@
     </message>
     <message>
         <source>%1 would only boil if it had %2.</source>
-        <translation>%1 würde nur mit %2 kochen, angenommen.</translation>
+        <translation>%1 würde nur mit angenommenem Mantel (%2) kochen.</translation>
     </message>
     <message>
         <source>%1: %2 after %3 unplugged, from %4.</source>
@@ -1725,15 +1725,15 @@
     </message>
     <message>
         <source>If it had %1: %2.</source>
-        <translation>Mit %1, angenommen: %2.</translation>
+        <translation>Mit angenommenem Mantel (%1): %2.</translation>
     </message>
     <message>
         <source>If it had %2: a jacket for %1 would save nothing and never be paid back.</source>
-        <translation>Mit %2, angenommen: Ein Mantel für %1 würde nichts sparen und wäre nie bezahlt.</translation>
+        <translation>Mit angenommenem Mantel (%2): Für %1 würde er nichts sparen und wäre nie bezahlt.</translation>
     </message>
     <message>
         <source>If it had %4: a jacket for %1 would save %2 a year and be paid back in %3 years.</source>
-        <translation>Mit %4, angenommen: Ein Mantel für %1 würde %2 im Jahr sparen und wäre in %3 Jahren bezahlt.</translation>
+        <translation>Mit angenommenem Mantel (%4): Für %1 würde er %2 im Jahr sparen und wäre in %3 Jahren bezahlt.</translation>
     </message>
     <message>
         <source>It is below %1 for %2.</source>
@@ -1773,7 +1773,7 @@
     </message>
     <message>
         <source>Supposed: %1</source>
-        <translation>Angenommen: %1</translation>
+        <translation>Nur angenommen: %1</translation>
     </message>
     <message>
         <source>The mash while it is left alone</source>
@@ -1821,7 +1821,7 @@
     </message>
     <message>
         <source>below %1 for</source>
-        <translation>unter %1 während</translation>
+        <translation>unter %1 insgesamt</translation>
     </message>
     <message>
         <source>below %1 from here on</source>
@@ -1829,11 +1829,11 @@
     </message>
     <message>
         <source>if it had %1</source>
-        <translation>angenommen mit %1</translation>
+        <translation>mit angenommenem Mantel (%1)</translation>
     </message>
     <message>
         <source>if it had a jacket so thick</source>
-        <translation>angenommen mit so dickem Mantel</translation>
+        <translation>mit angenommenem, so dickem Mantel</translation>
     </message>
     <message>
         <source>if it were bare</source>
@@ -1841,7 +1841,7 @@
     </message>
     <message>
         <source>if its jacket were so thick</source>
-        <translation>angenommen mit so dickem eigenem Mantel</translation>
+        <translation>mit eigenem Mantel, wäre er so dick</translation>
     </message>
     <message>
         <source>in the end, after %1</source>
@@ -1853,7 +1853,7 @@
     </message>
     <message>
         <source>left alone at</source>
-        <translation>allein gelassen bei</translation>
+        <translation>zu Anfang</translation>
     </message>
     <message>
         <source>passes %1 after</source>

@@ -288,8 +288,9 @@ TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
       EXPECT_EQ(marks[0].label,
                 letter(rig) + ' ' + std::to_string(std::lround(marks[0].at.y)) + " min");
       EXPECT_EQ(marks[1].label, "");
-      EXPECT_EQ(marks[1].event, has ? "if it were bare"
-                                    : "if it had 13 mm closed-cell rubber foam on side and lid");
+      EXPECT_EQ(marks[1].event,
+                letter(rig) + (has ? " if it were bare"
+                                   : " if it had 13 mm closed-cell rubber foam on side and lid"));
       const double own = number(answer, "Cost of a batch", "as it is", rig).value();
       const double other = number(answer, "Cost of a batch",
                                   has ? "if it were bare"
