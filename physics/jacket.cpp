@@ -2,8 +2,11 @@
 #include "physics/jacket.hpp"
 
 #include <algorithm>
+#include <utility>
+#include <variant>
 
 #include "physics/sizing.hpp"
+#include "physics/water.hpp"
 
 namespace physics {
 namespace {
@@ -63,12 +66,17 @@ bool worthItsTime(const BrewDay& bare, const std::optional<Time>& time, StageKin
   return *time > kWorthwhileShareOfTime * (stage->end - stage->begin);
 }
 
-// How the strike water was heated does not matter to a mash left alone, only that it was.
+// How the strike water was heated does not matter to a mash left alone, only that it was; but where
+// the batch itself is left alone, its night is the one that follows on the rig's own element.
 BrewDay nightOf(const Rig& rig, const Batch& batch, const Place& place, Time alone,
                 const SimulationOptions& options) {
   Batch left = batch;
   left.mash = UnpluggedMash{mashGoal(batch, celsius(66.0)), alone};
   left.boil = seconds(0.0);
+  if (std::holds_alternative<UnpluggedMash>(batch.mash)) {
+    BrewDay own = simulate(rig, left, place, options);
+    if (own.find(StageKind::UnpluggedRest)) return own;
+  }
   Rig unplugged = rig;
   unplugged.supply.cableLoop = ohms(0.0);
   return simulate(withDelivered(unplugged, kStrongestElement), left, place, options);
@@ -91,13 +99,38 @@ std::vector<CurvePoint> coolingCurve(const Rig& rig, const Batch& batch, const P
   return rest ? rest->curve : std::vector<CurvePoint>{};
 }
 
+Batch asPoured(const Batch& batch, const BrewDay& day) {
+  Batch poured = batch;
+  poured.size = PouredWater{day.water};
+  return poured;
+}
+
+BrewDay supposedDay(const BrewDay& planned, const Rig& supposed, const Batch& batch,
+                    const Place& place, const SimulationOptions& options) {
+  SimulationOptions guessed = options;
+  guessed.waterGuess = planned.water * waterDensity(celsius(20.0));
+  if (planned.outcome == Outcome::Done) {
+    BrewDay day = simulate(supposed, batch, place, guessed);
+    if (day.outcome == Outcome::Done) return day;
+  }
+  return simulate(supposed, asPoured(batch, planned), place, options);
+}
+
+JacketDays jacketDays(const Rig& bare, const Rig& jacketed, const Batch& batch, const Place& place,
+                      AsPlanned planned, const SimulationOptions& options) {
+  const bool isBare = planned == AsPlanned::Bare;
+  BrewDay own = simulate(isBare ? bare : jacketed, batch, place, options);
+  BrewDay other = supposedDay(own, isBare ? jacketed : bare, batch, place, options);
+  return isBare ? JacketDays{std::move(own), std::move(other)}
+                : JacketDays{std::move(other), std::move(own)};
+}
+
 JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
-                           const Place& place, Time alone) {
+                           const Place& place, Time alone, AsPlanned planned) {
   JacketEffect effect{};
-  effect.bare = simulate(bare, batch, place);
-  Batch same = batch;
-  same.size = PouredWater{effect.bare.water};
-  effect.jacketed = simulate(jacketed, same, place);
+  JacketDays days = jacketDays(bare, jacketed, batch, place, planned);
+  effect.bare = std::move(days.bare);
+  effect.jacketed = std::move(days.jacketed);
 
   const Temperature boiling = boilingPoint(0.0, place.pressure);
   const Volume mashed = effect.bare.fullest;
@@ -112,8 +145,8 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
     effect.savedFromWall = effect.bare.total.fromWall() - effect.jacketed.total.fromWall();
   }
   effect.alone = alone;
-  effect.bareAfter = leftAlone(bare, same, place, alone);
-  effect.jacketedAfter = leftAlone(jacketed, same, place, alone);
+  effect.bareAfter = leftAlone(bare, asPoured(batch, effect.bare), place, alone);
+  effect.jacketedAfter = leftAlone(jacketed, asPoured(batch, effect.jacketed), place, alone);
 
   const Power heat = effect.bare.electrical.delivered;
   effect.reasons.strongElementHidesLosses = effect.atBoil.bareSide < kHiddenShare * heat;

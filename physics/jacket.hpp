@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Is insulation worth it? The same rig bare and jacketed, on the same day.
+// Is insulation worth it? The same rig bare and jacketed, brewing the same batch.
 #pragma once
 
 #include <optional>
@@ -49,16 +49,32 @@ struct JacketEffect {
   JacketReasons reasons;
 };
 
-// Both rigs get the same poured water, so that the difference is the jacket's alone. The batch's
-// own size is used for the bare rig.
-JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
-                           const Place& place, Time alone);
+// Which of the two is the rig as it is planned; the other one is supposed.
+enum class AsPlanned { Bare, Jacketed };
 
-// Temperature of a full, unplugged mash after a time, from its first rest's temperature.
+// Both rigs brew the batch: where wort is wanted, each pours the water it needs for it, so that the
+// planned rig's day is the one it has everywhere else. Where one of the days stops early there is
+// no such water; then the supposed rig gets what the planned one pours.
+struct JacketDays {
+  BrewDay bare, jacketed;
+};
+JacketDays jacketDays(const Rig& bare, const Rig& jacketed, const Batch& batch, const Place& place,
+                      AsPlanned planned, const SimulationOptions& options = {});
+// With a planned day that is known.
+BrewDay supposedDay(const BrewDay& planned, const Rig& supposed, const Batch& batch,
+                    const Place& place, const SimulationOptions& options = {});
+
+JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
+                           const Place& place, Time alone, AsPlanned planned = AsPlanned::Bare);
+
+// Temperature of a full, unplugged mash after a time, from its first rest's temperature. Of a batch
+// that is itself left unplugged it is that mash, as far as the rig gets to it.
 Temperature leftAlone(const Rig& rig, const Batch& batch, const Place& place, Time alone);
 // The same as points evenly spaced in time, from the moment it is left alone. Empty if even a
 // very strong element could not heat the strike water.
 std::vector<CurvePoint> coolingCurve(const Rig& rig, const Batch& batch, const Place& place,
                                      Time alone);
+// The batch with the water that a day poured: what is asked of its mash beyond the day.
+Batch asPoured(const Batch& batch, const BrewDay& day);
 
 }  // namespace physics

@@ -86,8 +86,9 @@ rigs::Depth depthOf(Question question) {
       return rigs::Depth::Day;
     case Question::WorthJacket:
     case Question::WhatCost:
-    case Question::HowFarCools:
       return rigs::Depth::DayAndJacket;
+    case Question::HowFarCools:
+      return rigs::Depth::Night;
     case Question::WhichElement:
       return rigs::Depth::Everything;
     case Question::Circuit:
@@ -109,11 +110,10 @@ rigs::Searches neededBy(Question question, const QuestionView& view) {
       return {.sizing = true, .power = true, .rest = true};
     case Question::Circuit:
       return {.circuit = true};
-    case Question::HowFarCools:
-      return {.cooling = true};
     case Question::HowLong:
     case Question::WhereHeat:
     case Question::WhatCost:
+    case Question::HowFarCools:
     case Question::Room:
       return {};
   }

@@ -73,7 +73,7 @@ void addLines(Picture& picture, const Case& of) {
 Picture currentPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Circuit", "Current over the day")));
-  picture.xTitle = of.text(Told(TOLD("Circuit", "Time since the start, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Circuit", "Time since the start")));
   picture.yTitle =
       of.text(Told(TOLD("Circuit",
                         "% of the circuit's rating; the mean, where the element switches on and "
@@ -97,7 +97,7 @@ Picture dutyPicture(const Case& of) {
   Picture picture;
   picture.kind = Picture::Kind::StackedBars;
   picture.title = of.text(Told(TOLD("Circuit", "Hours of current")));
-  picture.xTitle = of.text(Told(TOLD("Circuit", "Time, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Circuit", "Time")));
   picture.xIsClock = true;
   picture.partNames = {of.text(Told(TOLD("Circuit", "full current without a break"))),
                        of.text(Told(TOLD("Circuit", "switching: current flows"))),

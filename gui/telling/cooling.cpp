@@ -1,122 +1,216 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/telling/cooling.hpp"
 
-#include "gui/telling/curve.hpp"
+#include <algorithm>
+#include <string>
+#include <utility>
+
+#include "gui/telling/jacket.hpp"
 #include "gui/telling/words.hpp"
 
 namespace gui::telling {
 namespace {
 
-using physics::JacketEffect;
+using physics::StageKind;
 using physics::Temperature;
-using rigs::CoolingPoint;
+using rigs::amount;
+using rigs::Night;
+using rigs::roughly;
 using rigs::Told;
 
-Told afterAlone(const Case& of, std::size_t i, const rigs::Template<4>& text) {
-  const JacketEffect& effect = *of.rig(i).jacket;
-  return Told(text, rigs::amount(effect.jacketedAfter), of.named(i), rigs::amount(effect.bareAfter),
-              rigs::roughly(effect.alone));
+const Night* nightOf(const Case& of, std::size_t i) {
+  const auto& night = of.rig(i).night;
+  return night ? &night->asItIs : nullptr;
+}
+const Night* supposedOf(const Case& of, std::size_t i) {
+  const auto& night = of.rig(i).night;
+  return of.view.supposed && night && night->supposed ? &*night->supposed : nullptr;
+}
+// What a supposed rig is: with the jacket to compare, or without the one it has.
+const Night* supposedOf(const Case& of, std::size_t i, bool jacketed) {
+  return of.planned(i).hasJacket == jacketed ? nullptr : supposedOf(of, i);
+}
+
+Told holdingText(const Night& night) {
+  const auto limit = amount(rigs::kWarmUpTo);
+  if (!night.passesAfter || night.below <= physics::minutes(0.5))
+    return Told(TOLD("Answer", "It stays above %1."), limit);
+  if (*night.passesAfter <= physics::seconds(0.0))
+    return Told(TOLD("Answer", "It is below %1 for %2."), limit, roughly(night.below));
+  return Told(TOLD("Answer", "It passes %1 after %2 and is below it for %3."), limit,
+              roughly(*night.passesAfter), roughly(night.below));
+}
+
+Told heatUpText(const Case& of, std::size_t i) {
+  const auto& answer = of.rig(i);
+  if (!answer.night->own) return {};
+  const auto time = rigs::timeOf(answer.day, StageKind::HeatingToBoil);
+  if (!time) return {};
+  return Told(TOLD("Answer", "From there it heats to the boil in %1."), roughly(*time));
+}
+
+Told coolsText(const Night& night) {
+  return Told(TOLD("Answer", "%1 after %2 unplugged, from %3."), amount(night.morning),
+              roughly(night.alone), amount(night.first));
+}
+
+Told supposedNightText(const Case& of, std::size_t i, const Night& night) {
+  return rigs::sentences(
+      {Told(TOLD("Answer", "%1: %2 after %3 unplugged, from %4."), supposedNamed(of, i),
+            amount(night.morning), roughly(night.alone), amount(night.first)),
+       holdingText(night)});
 }
 
 std::vector<Told> headline(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
-    const auto& effect = of.rig(i).jacket;
-    if (!effect) return std::nullopt;
-    return physics::inCelsius(effect->jacketedAfter) - physics::inCelsius(effect->bareAfter);
+    const Night* night = nightOf(of, i);
+    return night ? std::optional(physics::inCelsius(night->morning)) : std::nullopt;
   });
-  if (e.counted == 0) return {Told(TOLD("Answer", "No rig of this plan has a jacket to compare."))};
-  std::vector<Told> told{afterAlone(of, e.most,
-                                    TOLD("Answer",
-                                         "%1 is what a full mash in %2 has with its jacket after "
-                                         "%4 unplugged, and %3 without."))};
-  if (e.counted > 1 && e.least != e.most) {
-    told.push_back(afterAlone(
-        of, e.least, TOLD("Answer", "%1 after %4 in %2 with its jacket, and %3 without.")));
-  }
-  return told;
-}
-
-// On the rig's cooling curve; nothing before it is known and beyond its end.
-std::optional<Temperature> after(const Case& of, std::size_t i, physics::Time alone,
-                                 Temperature CoolingPoint::*which) {
-  const rigs::RigSweeps* sweeps = of.sweeps(i);
-  if (!sweeps) return std::nullopt;
-  std::vector<PicturePoint> line;
-  for (const CoolingPoint& point : sweeps->cooling)
-    line.push_back({physics::inHours(point.alone), physics::inCelsius(point.*which)});
-  const auto degrees = valueAt(line, physics::inHours(alone));
-  return degrees ? std::optional(physics::celsius(*degrees)) : std::nullopt;
-}
-
-Told unpluggedFor(physics::Time alone) {
-  return Told(TOLD("Answer", "Unplugged for %1"), rigs::roughly(alone));
-}
-
-Table coolingTable(const Case& of) {
-  RigTable table("how-far-cools", of);
-  const auto planned = [&](Temperature JacketEffect::*which) {
-    return [&of, which](std::size_t i) {
-      const auto& effect = of.rig(i).jacket;
-      return effect ? std::optional((*effect).*which) : std::nullopt;
-    };
+  if (e.counted == 0)
+    return {Told(TOLD("Answer", "No rig of this plan has a mash that could be left alone."))};
+  const auto after = [&](std::size_t i, const rigs::Template<3>& text) {
+    const Night& night = *nightOf(of, i);
+    return Told(text, amount(night.morning), of.named(i), roughly(night.alone));
   };
-  const Told without(TOLD("Answer", "without jacket"));
-  const Told with(TOLD("Answer", "with jacket"));
-  table.heading(unpluggedFor(of.plan.goals.unplugged));
-  table.row(without, planned(&JacketEffect::bareAfter), {.result = "/jacket/bare_after_alone_C"});
-  table.row(with, planned(&JacketEffect::jacketedAfter),
-            {.result = "/jacket/jacketed_after_alone_C"});
-  for (const double hours : {1.0, 2.0, 4.0}) {
-    const physics::Time alone = physics::hours(hours);
-    table.heading(unpluggedFor(alone));
-    table.row(without, [&](std::size_t i) { return after(of, i, alone, &CoolingPoint::bare); });
-    table.row(with, [&](std::size_t i) { return after(of, i, alone, &CoolingPoint::jacketed); });
-  }
-  return table.take();
+  if (e.least == e.most)
+    return {after(e.least, TOLD("Answer", "%1 after %3 unplugged is where %2 comes to."))};
+  return {
+      after(e.least, TOLD("Answer", "%1 after %3 unplugged is where %2 comes to, the coldest.")),
+      after(e.most, TOLD("Answer", "%1 after %3 with %2, the warmest."))};
+}
+
+// --- The table.
+
+// The readings of the rig that has most; they are at the same times for all.
+const std::vector<rigs::NightPoint>& readingsOf(const Case& of) {
+  static const std::vector<rigs::NightPoint> kNone;
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (const Night* night = nightOf(of, i)) return night->readings;
+  return kNone;
+}
+
+// Rows of one night each rig has, or supposes; `place` is where the result has it.
+template <class Which>
+void addNight(RigTable& table, const Case& of, const std::string& place, const Which& which) {
+  const auto row = [&](Told label, const std::string& key, const auto& figure) {
+    table.row(std::move(label),
+              [&](std::size_t i) -> Cell {
+                const Night* night = which(i);
+                return night ? cellOf(figure(*night)) : std::nullopt;
+              },
+              {.result = place + key});
+  };
+  row(Told(TOLD("Answer", "left alone at")), "/first_C", [](const Night& n) { return n.first; });
+  const auto& readings = readingsOf(of);
+  for (std::size_t k = 0; k + 1 < readings.size(); ++k)
+    row(Told(TOLD("Answer", "after %1"), roughly(readings[k].alone)),
+        "/readings/" + std::to_string(k) + "/wort_C",
+        [k](const Night& n) { return n.readings.at(k).wort; });
+  if (!readings.empty())
+    row(Told(TOLD("Answer", "in the end, after %1"), roughly(readings.back().alone)), "/morning_C",
+        [](const Night& n) { return n.morning; });
+}
+
+template <class Which>
+void addHolding(RigTable& table, const std::string& place, const Which& which) {
+  const auto row = [&](Told label, const std::string& key, const auto& figure) {
+    table.row(std::move(label),
+              [&](std::size_t i) -> Cell {
+                const Night* night = which(i);
+                return night ? figure(*night) : std::nullopt;
+              },
+              {.result = place + key});
+  };
+  const auto limit = amount(rigs::kWarmUpTo);
+  row(Told(TOLD("Answer", "passes %1 after"), limit), "/below_57_after_s",
+      [](const Night& n) { return hoursAndMinutes(n.passesAfter); });
+  row(Told(TOLD("Answer", "below %1 for"), limit), "/below_57_s",
+      [](const Night& n) { return hoursAndMinutes(n.below); });
+}
+
+void addHeatUp(RigTable& table, const Case& of) {
+  table.heading(Told(TOLD("Answer", "Then")));
+  table.row(Told(TOLD("Answer", "heating to the boil")), [&](std::size_t i) -> Cell {
+    const auto& night = of.rig(i).night;
+    if (!night || !night->own) return std::nullopt;
+    return hoursAndMinutes(rigs::timeOf(of.rig(i).day, StageKind::HeatingToBoil));
+  });
 }
 
 }  // namespace
 
+Told nightText(const Case& of, std::size_t i) {
+  const Night* night = nightOf(of, i);
+  if (!night) return {};
+  return rigs::sentences({coolsText(*night), holdingText(*night), heatUpText(of, i)});
+}
+
+Table nightTable(const Case& of) {
+  RigTable table("night", of);
+  const auto asItIs = [&](std::size_t i) { return nightOf(of, i); };
+  table.heading(Told(TOLD("Answer", "The mash while it is left alone")));
+  addNight(table, of, "/night", asItIs);
+  table.heading(Told(TOLD("Answer", "Hot holding")));
+  addHolding(table, "/night", asItIs);
+  addHeatUp(table, of);
+  if (!of.view.supposed) return table.take();
+  for (const bool jacketed : {true, false}) {
+    const auto which = [&](std::size_t i) { return supposedOf(of, i, jacketed); };
+    const std::string place = jacketed ? "/night/if_jacketed" : "/night/if_bare";
+    table.heading(jacketed ? Told(TOLD("Answer", "Supposed: %1"), ifJacketed(of))
+                           : Told(TOLD("Answer", "Supposed: %1"), ifBare()));
+    addNight(table, of, place, which);
+    addHolding(table, place, which);
+  }
+  return table.take();
+}
+
 Picture coolingPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "A full mash left unplugged")));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time left alone, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time left alone")));
   picture.yUnit = of.unit<Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
   picture.xIsClock = true;
-  const physics::Time planned = of.plan.goals.unplugged;
-  const double alone = physics::inMinutes(planned);
-  picture.limits.push_back(
-      {alone, of.text(Told(TOLD("Answer", "%1 as planned"), rigs::roughly(planned)))});
-  for (std::size_t i = 0; i < of.count(); ++i) {
+  const auto add = [&](std::size_t i, const Night& night, bool supposed) {
     const int rig = static_cast<int>(i);
-    if (const auto& effect = of.rig(i).jacket) {
-      picture.marks.push_back({rig, {alone, of.axis(effect->jacketedAfter)}, {}});
-      picture.marks.push_back({rig, {alone, of.axis(effect->bareAfter)}, {}});
-    }
-    const rigs::RigSweeps* sweeps = of.sweeps(i);
-    if (!sweeps || sweeps->cooling.empty()) continue;
-    PictureLine jacketed{.rig = rig, .name = of.name(i), .points = {}};
-    PictureLine bare{.rig = rig,
-                     .name = of.text(Told(TOLD("Answer", "the same without its jacket"))),
+    PictureLine line{.rig = rig,
+                     .name = supposed ? of.text(supposedText(of, i)) : of.name(i),
                      .points = {},
-                     .faint = true};
-    for (const CoolingPoint& point : sweeps->cooling) {
-      const double x = physics::inMinutes(point.alone);
-      jacketed.points.push_back({x, of.axis(point.jacketed)});
-      bare.points.push_back({x, of.axis(point.bare)});
-    }
-    picture.lines.push_back(std::move(jacketed));
-    picture.lines.push_back(std::move(bare));
-  }
+                     .faint = supposed};
+    for (const rigs::NightPoint& point : night.curve)
+      line.points.push_back({physics::inMinutes(point.alone), of.axis(point.wort)});
+    picture.lines.push_back(std::move(line));
+    if (supposed) return;
+    picture.marks.push_back({rig,
+                             {physics::inMinutes(night.alone), of.axis(night.morning)},
+                             letter(i) + ' ' + of.text(amount(night.morning))});
+    if (night.passesAfter && *night.passesAfter > physics::seconds(0.0))
+      picture.marks.push_back(
+          {rig,
+           {physics::inMinutes(*night.passesAfter), of.axis(rigs::kWarmUpTo)},
+           {},
+           of.text(Told(TOLD("Answer", "below %1 from here on"), amount(rigs::kWarmUpTo)))});
+  };
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (const Night* night = nightOf(of, i)) add(i, *night, false);
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (const Night* night = supposedOf(of, i)) add(i, *night, true);
   return picture;
 }
 
 Answer howFarCools(const Case& of) {
   Answer answer;
   answer.sentences = headline(of);
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (Told text = nightText(of, i); !text.empty()) answer.say(i, std::move(text));
+  bool any = false;
+  for (std::size_t i = 0; i < of.count(); ++i) any = any || supposedOf(of, i);
+  if (any) answer.heading(Told(TOLD("Answer", "What is only supposed")));
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (const Night* night = supposedOf(of, i)) answer.say(supposedNightText(of, i, *night));
   answer.pictures = {coolingPicture(of)};
-  answer.show(coolingTable(of));
+  answer.show(nightTable(of));
   return answer;
 }
 

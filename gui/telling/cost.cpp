@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "gui/telling/jacket.hpp"
 #include "gui/telling/tariff.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
@@ -122,7 +123,7 @@ std::optional<rigs::StartChoice> startChoice(const Case& of, std::size_t i) {
 Picture startPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "What a batch costs by the hour it begins")));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Start of the day, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Start of the day")));
   picture.xIsClock = true;
   picture.yUnit = of.plan.tariff.currency;
   picture.yTitle = of.text(Told(TOLD("Answer", "%1 a batch"), rigs::Verbatim{picture.yUnit}));
@@ -214,7 +215,10 @@ Cell yearsCell(const rigs::Payback& back) {
 void addJacketPayback(RigTable& table, const Case& of) {
   const auto& price = of.plan.tariff.jacketPrice;
   if (!price) return;
-  table.heading(Told(TOLD("Answer", "A jacket for %1"), money(of, *price)));
+  const Told jacket = comparedJacket(of, false);
+  table.heading(jacket.empty()
+                    ? Told(TOLD("Answer", "A jacket for %1"), money(of, *price))
+                    : Told(TOLD("Answer", "A jacket for %1: %2"), money(of, *price), jacket));
   table.row(Told(TOLD("Answer", "saves in a year")),
             [&](std::size_t i) {
               const auto back = rigs::jacketPayback(of.rig(i), of.plan);
@@ -373,11 +377,24 @@ Told jacketPaysBack(const Case& of, std::size_t i) {
   const auto back = rigs::jacketPayback(of.rig(i), of.plan);
   if (!back) return {};
   const rigs::Money price = money(of, *of.plan.tariff.jacketPrice);
+  const bool has = of.planned(i).hasJacket;
+  const Told jacket = jacketInShort(of, i);
   if (!back->years) {
-    return Told(TOLD("Answer", "The jacket for %1 saves nothing and is never paid back."), price);
+    return Told(has ? rigs::Template<2>(TOLD("Answer",
+                                             "Its jacket (%2) for %1 saves nothing and is never "
+                                             "paid back."))
+                    : rigs::Template<2>(TOLD("Answer",
+                                             "If it had %2: a jacket for %1 would save nothing "
+                                             "and never be paid back.")),
+                price, jacket);
   }
-  return Told(TOLD("Answer", "The jacket for %1 saves %2 a year and is paid back in %3 years."),
-              price, money(of, back->perYear), years(*back));
+  return Told(has ? rigs::Template<4>(TOLD("Answer",
+                                           "Its jacket (%4) for %1 saves %2 a year and is paid "
+                                           "back in %3 years."))
+                  : rigs::Template<4>(TOLD("Answer",
+                                           "If it had %4: a jacket for %1 would save %2 a year "
+                                           "and be paid back in %3 years.")),
+              price, money(of, back->perYear), years(*back), jacket);
 }
 
 Told elementPaysBack(const Case& of, std::size_t i) {

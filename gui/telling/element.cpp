@@ -470,7 +470,7 @@ Answer whichElement(const Case& of) {
     for (Told& one : whatWouldBoilTexts(of, i)) answer.goOn(i, std::move(one));
   }
   answer.show(elementTable(of));
-  answer.pictures = {elementPicture(of)};
+  answer.pictures = elementPictures(of);
   return answer;
 }
 

@@ -34,7 +34,8 @@ physics::Power mostOnCircuit(const Case& of, std::size_t rig);
 bool hasGrain(const Case& of);
 // By the name of "size" in spreadsheets.
 Table elementTable(const Case& of);
-// Time from mash to boil against element power, and what each circuit carries.
-Picture elementPicture(const Case& of);
+// Time from mash to boil against element power, and what each circuit carries; and the same to
+// strike where that takes a rig longer than wanted.
+std::vector<Picture> elementPictures(const Case& of);
 
 }  // namespace gui::telling

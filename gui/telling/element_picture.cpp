@@ -16,14 +16,21 @@ namespace {
 using rigs::amount;
 using rigs::Told;
 
-std::optional<double> toBoilMinutes(const Case& of, std::size_t i) {
-  const auto time = rigs::timeToBoil(of.rig(i).day);
+// Both are wanted within the same time.
+enum class Way { ToStrike, ToBoil };
+
+// From mash to boil of those that boil to the end; to strike of all that get there.
+std::optional<double> minutesOf(const Case& of, std::size_t i, Way way) {
+  const physics::BrewDay& day = of.rig(i).day;
+  if (way == Way::ToBoil && day.outcome != physics::Outcome::Done) return std::nullopt;
+  const auto time = way == Way::ToBoil ? rigs::timeToBoil(day)
+                                       : rigs::timeOf(day, physics::StageKind::Strike);
   return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
 }
 
-// Of those that boil to the end.
-std::optional<double> minutesOf(const Case& of, std::size_t i) {
-  return of.rig(i).day.outcome == physics::Outcome::Done ? toBoilMinutes(of, i) : std::nullopt;
+std::optional<physics::Time> timeAt(const rigs::PowerPoint& point, Way way) {
+  if (way == Way::ToStrike) return point.toStrike;
+  return point.boilOffPerHour ? point.toBoil : std::nullopt;
 }
 
 // Along the picture: what is written on an element for the rig's rated voltage, so that one element
@@ -78,13 +85,13 @@ void addCircuits(const Case& of, Picture& picture) {
     picture.limits.push_back({one.most, one.letters + ' ' + one.name});
 }
 
-PictureLine timesAgainstPower(const Case& of, std::size_t i) {
+PictureLine timesAgainstPower(const Case& of, std::size_t i, Way way) {
   PictureLine line{.rig = static_cast<int>(i), .name = lineName(of, i), .points = {}};
   const rigs::RigSweeps* sweeps = of.sweeps(i);
   if (!sweeps) return line;
   for (const rigs::PowerPoint& point : sweeps->power) {
-    if (!point.toBoil || !point.boilOffPerHour) continue;
-    line.points.push_back({along(of, i, point.element), physics::inMinutes(*point.toBoil)});
+    if (const auto time = timeAt(point, way))
+      line.points.push_back({along(of, i, point.element), physics::inMinutes(*time)});
   }
   return line;
 }
@@ -111,16 +118,20 @@ PictureLine cutBeyond(const Case& of, PictureLine& line, double most) {
   return beyond;
 }
 
-Picture axes(const Case& of) {
+Picture axes(const Case& of, Way way) {
   Picture picture;
-  picture.title = of.text(Told(TOLD("Answer", "Time from mash to boil against element power")));
+  picture.title = of.text(way == Way::ToBoil
+                              ? Told(TOLD("Answer", "Time from mash to boil against element power"))
+                              : Told(TOLD("Answer", "Time to strike against element power")));
   picture.xUnit = "W";
   picture.xTitle = of.text(of.view.asWritten
                                ? Told(TOLD("Answer", "Power written on the element, W"))
                                : Told(TOLD("Answer", "Element, rated at its supply's voltage, W")));
   picture.yUnit = "min";
-  picture.yTitle =
-      of.text(Told(TOLD("Answer", "Minutes from mash to boil; dotted: what a circuit carries")));
+  picture.yTitle = of.text(
+      way == Way::ToBoil
+          ? Told(TOLD("Answer", "Minutes from mash to boil; dotted: what a circuit carries"))
+          : Told(TOLD("Answer", "Minutes to strike; dotted: what a circuit carries")));
   picture.draggable = physics::inMinutes(of.plan.goals.boilWithin);
   picture.draggableLabel =
       of.text(Told(TOLD("Answer", "wanted: %1"), rigs::roughly(of.plan.goals.boilWithin)));
@@ -128,17 +139,29 @@ Picture axes(const Case& of) {
   return picture;
 }
 
-}  // namespace
+// Whether some rig's element is too weak to strike in the wanted time.
+bool missesStrike(const Case& of) {
+  if (!hasGrain(of)) return false;
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    const auto& sizing = of.rig(i).sizing;
+    if (!sizing) continue;
+    const physics::PowerAnswer& wanted = sizing->toStrikeWithin;
+    if (wanted.power ? *wanted.power > of.rig(i).day.electrical.delivered
+                     : wanted.stoppedBy != physics::Limit::None)
+      return true;
+  }
+  return false;
+}
 
-Picture elementPicture(const Case& of) {
+Picture pictureOf(const Case& of, Way way) {
   constexpr double kUsualMost = 6000.0;  // W; up to here, whatever the plan's circuits carry
-  Picture picture = axes(of);
+  Picture picture = axes(of, way);
   double slowest = 60.0;
   double strongest = kUsualMost;
   std::vector<PictureLine> beyond;
   for (std::size_t i = 0; i < of.count(); ++i) {
-    PictureLine line = timesAgainstPower(of, i);
-    const auto minutes = minutesOf(of, i);
+    PictureLine line = timesAgainstPower(of, i, way);
+    const auto minutes = minutesOf(of, i, way);
     const double own = ownPlace(of, i);
     const double most = along(of, i, mostOnCircuit(of, i));
     if (minutes) addPoint(line, {own, *minutes});
@@ -157,14 +180,22 @@ Picture elementPicture(const Case& of) {
   // Not from the wanted time alone: the axis would run away from the hand that drags it.
   picture.yTo = std::max(1.5 * slowest, 1.02 * *picture.draggable);
   picture.xTo = strongest;
-  // A rig that does not boil stands at the top: no time is long enough.
+  // A rig that does not get there stands at the top: no time is long enough.
   for (std::size_t i = 0; i < of.count(); ++i) {
-    if (minutesOf(of, i)) continue;
+    if (minutesOf(of, i, way)) continue;
     picture.marks.push_back({static_cast<int>(i),
                              {ownPlace(of, i), *picture.yTo},
                              letter(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))});
   }
   return picture;
+}
+
+}  // namespace
+
+std::vector<Picture> elementPictures(const Case& of) {
+  std::vector<Picture> pictures{pictureOf(of, Way::ToBoil)};
+  if (missesStrike(of)) pictures.push_back(pictureOf(of, Way::ToStrike));
+  return pictures;
 }
 
 }  // namespace gui::telling

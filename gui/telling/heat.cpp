@@ -73,7 +73,7 @@ Picture powerOverTime(const Case& of, std::size_t rig) {
   Picture picture;
   picture.kind = Picture::Kind::Areas;
   picture.title = of.text(Told(TOLD("Answer", "Heat leaving %1, by path"), of.named(rig)));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
   picture.yUnit = of.unit<Power>();
   picture.yTitle = of.text(
       Told(TOLD("Answer", "Power, %1; what is left below the element's line warms the wort"),

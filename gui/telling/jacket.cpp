@@ -225,13 +225,23 @@ Told shortText(const Case& of, std::size_t i) {
   const JacketEffect& effect = effectOf(of, i);
   const Verbatim named = of.named(i);
   if (effect.verdict == JacketVerdict::MakesItBoil)
-    return Told(TOLD("Answer", "%1 only boils with its jacket."), named);
+    return of.planned(i).hasJacket
+               ? Told(TOLD("Answer", "%1 only boils with the jacket it has."), named)
+               : Told(TOLD("Answer", "%1 would only boil if it had %2."), named,
+                      jacketInShort(of, i));
   // A day that stops where it levels off saves nothing that could be compared.
   if (!effect.savedFromWall || !effect.savedToBoil) {
     if (!effect.jacketed.levelsOff)
       return Told(TOLD("Answer", "Nothing can be compared for %1."), named);
-    return Told(TOLD("Answer", "%1 is as far as %2 gets with a jacket: it still does not boil."),
-                amount(effect.jacketed.levelsOff->at), named);
+    const auto at = amount(effect.jacketed.levelsOff->at);
+    return of.planned(i).hasJacket
+               ? Told(TOLD("Answer",
+                           "%1 is as far as %2 gets with the jacket it has: it still does not "
+                           "boil."),
+                      at, named)
+               : Told(TOLD("Answer",
+                           "%1 is as far as %2 would get if it had %3: it still would not boil."),
+                      at, named, jacketInShort(of, i));
   }
   // What loses more time and energy than it saves is told as what it costs.
   const bool costs = effect.verdict == JacketVerdict::NotWorthIt &&
@@ -241,27 +251,27 @@ Told shortText(const Case& of, std::size_t i) {
   const auto cost = rigs::moneySaved(effect.bare, effect.jacketed, of.plan);
   const Argument saved = cost ? Argument(rigs::Money{sign * *cost, of.plan.tariff.currency})
                               : Argument(amount(sign * *effect.savedFromWall));
-  const auto tell = [&](const Template<3>& text) {
-    return Told(text, roughly(sign * *effect.savedToBoil), saved, named);
+  const auto tell = [&](const Template<4>& text) {
+    return Told(text, roughly(sign * *effect.savedToBoil), saved, named, jacketNamed(of, i));
   };
   switch (effect.verdict) {
     case JacketVerdict::MakesItBoil:
     case JacketVerdict::GetsFurther:
     case JacketVerdict::Worthwhile:
       return tell(TOLD("Answer",
-                       "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
+                       "%1 from mash to boil and %2 a batch is what %4 saves with %3: "
                        "worth it."));
     case JacketVerdict::TimeNotWorthIt:
       return tell(TOLD("Answer",
-                       "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
+                       "%1 from mash to boil and %2 a batch is what %4 saves with %3: "
                        "not worth it for the time, but for the heat it holds."));
     case JacketVerdict::NotWorthIt:
       if (costs)
         return tell(TOLD("Answer",
-                         "%1 more from mash to boil and %2 more a batch is what a jacket costs "
-                         "with %3: not worth it."));
+                         "%1 more from mash to boil and %2 more a batch is what %4 costs with "
+                         "%3: not worth it."));
       return tell(TOLD("Answer",
-                       "%1 from mash to boil and %2 a batch is what a jacket saves with %3: "
+                       "%1 from mash to boil and %2 a batch is what %4 saves with %3: "
                        "not worth it."));
   }
   return {};
@@ -278,113 +288,6 @@ std::vector<Told> inShort(const Case& of) {
   std::vector<Told> told{shortText(of, e.most)};
   if (e.least != e.most) told.push_back(shortText(of, e.least));
   return told;
-}
-
-// --- The table.
-
-// A figure of the comparison, for rigs that have one.
-template <class Figure>
-auto ofJacket(const Case& of, const Figure& figure) {
-  return [&of, figure](std::size_t i) -> Cell {
-    return of.rig(i).jacket ? cellOf(figure(*of.rig(i).jacket)) : std::nullopt;
-  };
-}
-
-Told without() { return Told(TOLD("Answer", "without jacket")); }
-Told with() { return Told(TOLD("Answer", "with jacket")); }
-Told saved() { return Told(TOLD("Answer", "saved")); }
-
-void addTimes(RigTable& t, const Case& of, StageKind kind,
-              std::optional<physics::Time> JacketEffect::*difference, const std::string& result) {
-  t.row(without(), ofJacket(of, [=](const JacketEffect& e) {
-          return hoursAndMinutes(rigs::timeOf(e.bare, kind));
-        }));
-  t.row(with(), ofJacket(of, [=](const JacketEffect& e) {
-          return hoursAndMinutes(rigs::timeOf(e.jacketed, kind));
-        }));
-  t.row(saved(), ofJacket(of, [=](const JacketEffect& e) { return e.*difference; }),
-        {.result = result});
-}
-
-void addLosses(RigTable& t, const Case& of, physics::LossPair JacketEffect::*pair,
-               const std::string& result) {
-  t.row(Told(TOLD("Answer", "wort")),
-        ofJacket(of, [=](const JacketEffect& e) { return (e.*pair).at; }),
-        {.result = result + "/at_C"});
-  t.row(without(), ofJacket(of, [=](const JacketEffect& e) { return (e.*pair).bare; }),
-        {.result = result + "/bare_W"});
-  t.row(with(), ofJacket(of, [=](const JacketEffect& e) { return (e.*pair).jacketed; }),
-        {.result = result + "/jacketed_W"});
-  t.row(saved(), ofJacket(of, [=](const JacketEffect& e) { return (e.*pair).saved(); }),
-        {.result = result + "/saved_W"});
-  t.row(Told(TOLD("Answer", "saved of the side's own loss")),
-        ofJacket(of,
-                 [=](const JacketEffect& e) -> std::optional<double> {
-                   const physics::LossPair& losses = e.*pair;
-                   if (!(losses.bareSide > physics::watts(0.0))) return std::nullopt;
-                   return losses.sideShareSaved();
-                 }),
-        {.decimals = 0, .result = result + "/share_of_side_saved"});
-}
-
-void addBoilOff(RigTable& t, const Case& of) {
-  const auto rate = [](physics::BrewDay JacketEffect::*which) {
-    return [which](const JacketEffect& e) {
-      const auto& boil = (e.*which).boil;
-      return boil ? std::optional(rigs::boilOffRate(*boil)) : std::nullopt;
-    };
-  };
-  t.heading(Told(TOLD("Answer", "Boil-off")));
-  t.row(without(), ofJacket(of, rate(&JacketEffect::bare)),
-        {.result = "/jacket/bare/boil/share_of_pre_boil_per_h"});
-  t.row(with(), ofJacket(of, rate(&JacketEffect::jacketed)),
-        {.result = "/jacket/jacketed/boil/share_of_pre_boil_per_h"});
-}
-
-void addEnergy(RigTable& t, const Case& of) {
-  t.heading(Told(TOLD("Answer", "From the wall, whole day")));
-  t.row(without(), ofJacket(of, [](const JacketEffect& e) { return e.bare.total.fromWall(); }),
-        {.result = "/jacket/bare/total/from_wall_kWh"});
-  t.row(with(), ofJacket(of, [](const JacketEffect& e) { return e.jacketed.total.fromWall(); }),
-        {.result = "/jacket/jacketed/total/from_wall_kWh"});
-  t.row(saved(), ofJacket(of, [](const JacketEffect& e) { return e.savedFromWall; }),
-        {.decimals = 3, .result = "/jacket/saved_from_wall_kWh"});
-}
-
-void addCosts(RigTable& t, const Case& of) {
-  const std::string& currency = of.plan.tariff.currency;
-  if (currency.empty()) return;
-  const auto cost = [&](physics::BrewDay JacketEffect::*which) {
-    return ofJacket(of, [&of, which](const JacketEffect& e) {
-      const rigs::JacketDay day = rigs::jacketDay(e.*which, of.plan);
-      return numberCell(day.done ? day.cost : std::nullopt, 2);
-    });
-  };
-  t.heading(Told(TOLD("Answer", "Cost of a batch")));
-  t.row(without(), cost(&JacketEffect::bare), {.unit = currency});
-  t.row(with(), cost(&JacketEffect::jacketed), {.unit = currency});
-  t.row(saved(),
-        ofJacket(of,
-                 [&](const JacketEffect& e) {
-                   return numberCell(rigs::moneySaved(e.bare, e.jacketed, of.plan), 3);
-                 }),
-        {.unit = currency, .result = "/jacket/saved_cost"});
-}
-
-Table jacketTable(const Case& of) {
-  RigTable t("insulate", of);
-  t.heading(Told(TOLD("Answer", "To strike")));
-  addTimes(t, of, StageKind::Strike, &JacketEffect::savedToStrike, "/jacket/saved_to_strike_s");
-  t.heading(Told(TOLD("Answer", "From mash to boil")));
-  addTimes(t, of, StageKind::HeatingToBoil, &JacketEffect::savedToBoil, "/jacket/saved_to_boil_s");
-  addEnergy(t, of);
-  addCosts(t, of);
-  t.heading(Told(TOLD("Answer", "Losses at the mash temperature")));
-  addLosses(t, of, &JacketEffect::atMash, "/jacket/at_mash");
-  t.heading(Told(TOLD("Answer", "Losses at the boil")));
-  addLosses(t, of, &JacketEffect::atBoil, "/jacket/at_boil");
-  addBoilOff(t, of);
-  return t.take();
 }
 
 void tellEachRig(Answer& answer, const Case& of, bool any) {
@@ -407,33 +310,17 @@ void tellEachRig(Answer& answer, const Case& of, bool any) {
   answer.heading(Told(TOLD("Answer", "What is compared")));
   for (std::size_t i = 0; i < of.count(); ++i) {
     if (!of.rig(i).jacket) continue;
-    answer.say(i, Told(of.planned(i).hasJacket
-                           ? Template<1>(TOLD("Answer", "Bare, and with the jacket it has: %1."))
-                           : Template<1>(TOLD("Answer", "As it is, and with a jacket: %1.")),
-                       jacketWords(of, i)));
+    answer.say(
+        i, Told(of.planned(i).hasJacket
+                    ? Template<1>(TOLD("Answer",
+                                       "As it is, with its jacket (%1), and as if it were "
+                                       "bare."))
+                    : Template<1>(TOLD("Answer", "As it is, bare, and as if it had a jacket: %1.")),
+                jacketWords(of, i)));
   }
 }
 
 }  // namespace
-
-Told jacketWords(const Case& of, std::size_t i) {
-  return jacketWords(of.planned(i).jacket, of.reader);
-}
-
-Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reader) {
-  List faces{{}, Joint::Semicolon};
-  for (const rigs::FaceText& face : jacket.faces) {
-    List layers{{}, Joint::Plus};
-    for (const rigs::LayerText& layer : face.layers) {
-      // An author's own words may stand here, so that this is told for the reader.
-      const Verbatim thick{
-          rigs::withDecimalSign(rigs::amountIn(layer, reader.units), *reader.language)};
-      layers.items.emplace_back(List{{thick, rigs::Bundled{"Catalogue", layer.material}}});
-    }
-    faces.items.emplace_back(List{{rigs::Bundled{"Catalogue", face.where}, std::move(layers)}});
-  }
-  return Told::just(std::move(faces));
-}
 
 Told jacketSavingText(const Case& of, std::size_t i) {
   const JacketEffect& effect = effectOf(of, i);
@@ -446,7 +333,10 @@ Told jacketSavingText(const Case& of, std::size_t i) {
     all.items.emplace_back(savedToStrikeText(*effect.savedToStrike, *toStrike));
   all.items.emplace_back(savedAtBoilText(effect.atBoil));
   if (effect.savedFromWall) all.items.emplace_back(savedFromWallText(*effect.savedFromWall));
-  return Told(TOLD("Answer", "%1."), std::move(all));
+  const Told jacket = jacketInShort(of, i);
+  return of.planned(i).hasJacket
+             ? Told(TOLD("Answer", "Its jacket (%1): %2."), jacket, std::move(all))
+             : Told(TOLD("Answer", "If it had %1: %2."), jacket, std::move(all));
 }
 
 Told jacketVerdictText(const Case& of, std::size_t i) {

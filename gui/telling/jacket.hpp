@@ -15,11 +15,28 @@ namespace gui::telling {
 rigs::Told jacketWords(const Case& of, std::size_t rig);
 rigs::Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reader);
 
+// "13 mm cork", "13 mm cork on side and lid"; the whole of jacketWords() where faces differ.
+rigs::Told jacketInShort(const Case& of, std::size_t rig);
+// What is only supposed of a rig: "if it had 13 mm cork", "if it were bare"; and led by the rig's
+// letter. Nothing else than the rig as it is stands under its name.
+rigs::Told supposedText(const Case& of, std::size_t rig);
+rigs::Told supposedNamed(const Case& of, std::size_t rig);
+// The one of all rigs that have a comparison, or of the bare ones; nothing where they differ.
+rigs::Told comparedJacket(const Case& of, bool ofBareRigsOnly);
+// Of all rigs that have no jacket, whose compared one is mostly the same; and of those that have.
+rigs::Told ifJacketed(const Case& of);
+rigs::Told ifBare();
+
+// "its own jacket (13 mm cork)", "a supposed jacket (13 mm cork)".
+rigs::Told jacketNamed(const Case& of, std::size_t rig);
+
 // Both for rigs that have a comparison. Minutes, watts and energy that the jacket saves:
 rigs::Told jacketSavingText(const Case& of, std::size_t rig);
 // Whether that is worth it, and why.
 rigs::Told jacketVerdictText(const Case& of, std::size_t rig);
 
+// By the name of "insulate" in spreadsheets.
+Table jacketTable(const Case& of);
 // What it saves, or both days: two pictures, time and money (energy without a price).
 std::vector<Picture> jacketPictures(const Case& of);
 

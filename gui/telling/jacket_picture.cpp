@@ -77,11 +77,19 @@ std::optional<double> valueOf(const Case& of, Figure figure, const rigs::JacketD
   return priced(of) ? day.cost : std::optional(of.axis(day.fromWall));
 }
 
-// Where the rig as planned stands along the picture.
-double ownPlace(const Case& of, std::size_t i) {
+// Where a rig stands along the picture: with the jacket it has or is supposed to have, or bare.
+double placeOf(const Case& of, std::size_t i, bool jacketed) {
   const rigs::RigPlan& rig = of.planned(i);
-  return of.view.overThickness ? of.thickness(jacketThickness(rig))
-                               : of.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
+  if (of.view.overThickness) return jacketed ? of.thickness(jacketThickness(rig)) : 0.0;
+  return of.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
+}
+
+// A curve over thickness is of jackets that no rig has; over power it is of the one that is
+// compared, or of none.
+std::string supposedName(const Case& of, std::size_t i) {
+  if (!of.view.overThickness) return of.text(supposedText(of, i));
+  return of.text(of.planned(i).hasJacket ? Told(TOLD("Answer", "if its jacket were so thick"))
+                                         : Told(TOLD("Answer", "if it had a jacket so thick")));
 }
 
 // Its axes, without the words that depend on what is shown.
@@ -107,16 +115,21 @@ Picture savedPicture(const Case& of, Figure figure) {
                                ? Told(TOLD("Answer", "Minutes saved from mash to boil"))
                                : Told(TOLD("Answer", "%1 saved a batch"), Verbatim{picture.yUnit}));
   for (std::size_t i = 0; i < of.count(); ++i) {
-    PictureLine line{.rig = static_cast<int>(i), .name = of.name(i), .points = {}};
+    // What its own jacket saves is the rig's; all else is only supposed.
+    const bool own = !of.view.overThickness && of.planned(i).hasJacket;
+    PictureLine line{.rig = static_cast<int>(i),
+                     .name = own ? of.name(i) : supposedName(of, i),
+                     .points = {},
+                     .faint = !own};
     for (const Saving& saving : savings(of, i))
       if (const auto y = valueOf(of, figure, saving)) line.points.push_back({saving.x, *y});
     const auto& effect = of.rig(i).jacket;
     if (effect && effect->bare.outcome == physics::Outcome::Done && effect->savedFromWall) {
-      const double x = ownPlace(of, i);
-      const Saving own{x, effect->savedToBoil, *effect->savedFromWall,
-                       rigs::moneySaved(effect->bare, effect->jacketed, of.plan)};
-      if (const auto y = valueOf(of, figure, own)) {
-        picture.marks.push_back({static_cast<int>(i), {x, *y}, {}});
+      const double x = placeOf(of, i, true);
+      const Saving at{x, effect->savedToBoil, *effect->savedFromWall,
+                      rigs::moneySaved(effect->bare, effect->jacketed, of.plan)};
+      if (const auto y = valueOf(of, figure, at)) {
+        picture.marks.push_back({static_cast<int>(i), {x, *y}, {}, of.text(jacketNamed(of, i))});
         addPoint(line, {x, *y});
       }
     }
@@ -144,27 +157,42 @@ std::vector<Compared> comparisons(const Case& of, std::size_t i) {
   return all;
 }
 
-// The rig's own two days, on their curves.
-void markOwn(const Case& of, std::size_t i, Figure figure, PictureLine& bare, PictureLine& jacketed,
-             Picture& picture) {
+// The rig's own day on its curve, and the supposed one on the other.
+void markBoth(const Case& of, std::size_t i, Figure figure, PictureLine& asItIs,
+              PictureLine& supposed, Picture& picture) {
   const auto& effect = of.rig(i).jacket;
   if (!effect) return;
-  const double x = ownPlace(of, i);
-  const auto with = valueOf(of, figure, rigs::jacketDay(effect->jacketed, of.plan));
-  const auto without = valueOf(of, figure, rigs::jacketDay(effect->bare, of.plan));
-  const auto text = [&](double y) {
-    return of.text(
-        rigs::Number{y, {.significantDigits = 3, .decimals = figure == Figure::Time ? 0 : 2}});
+  const bool has = of.planned(i).hasJacket;
+  const auto value = [&](bool jacketed) {
+    return valueOf(of, figure,
+                   rigs::jacketDay(jacketed ? effect->jacketed : effect->bare, of.plan));
   };
-  if (without) {
-    picture.marks.push_back({static_cast<int>(i), {x, *without}, {}});
-    addPoint(bare, {x, *without});
+  if (const auto y = value(has)) {
+    const PicturePoint at{placeOf(of, i, has), *y};
+    const std::string text = of.text(
+        rigs::Number{*y, {.significantDigits = 3, .decimals = figure == Figure::Time ? 0 : 2}});
+    picture.marks.push_back(
+        {static_cast<int>(i), at, letter(i) + ' ' + text + ' ' + picture.yUnit});
+    addPoint(asItIs, at);
   }
-  if (!with) return;
-  const std::string both = without ? text(*without) + " → " + text(*with) : text(*with);
-  picture.marks.push_back(
-      {static_cast<int>(i), {x, *with}, letter(i) + ' ' + both + ' ' + picture.yUnit});
-  addPoint(jacketed, {x, *with});
+  if (const auto y = value(!has)) {
+    const PicturePoint at{placeOf(of, i, !has), *y};
+    picture.marks.push_back({static_cast<int>(i), at, {}, of.text(supposedNamed(of, i))});
+    addPoint(supposed, at);
+  }
+}
+
+// The rig as it is: the same whatever the thickness of a jacket it does not have, or has otherwise.
+std::optional<double> asItIsAt(const Case& of, std::size_t i, Figure figure, const Compared& at) {
+  const bool has = of.planned(i).hasJacket;
+  if (!has || !of.view.overThickness) return valueOf(of, figure, has ? at.jacketed : at.bare);
+  const auto& effect = of.rig(i).jacket;
+  if (!effect) return std::nullopt;
+  return valueOf(of, figure, rigs::jacketDay(effect->jacketed, of.plan));
+}
+std::optional<double> supposedAt(const Case& of, std::size_t i, Figure figure, const Compared& at) {
+  const bool bare = !of.view.overThickness && of.planned(i).hasJacket;
+  return valueOf(of, figure, bare ? at.bare : at.jacketed);
 }
 
 Picture comparedPicture(const Case& of, Figure figure) {
@@ -174,23 +202,21 @@ Picture comparedPicture(const Case& of, Figure figure) {
                   ? Told(TOLD("Answer", "Time from mash to boil, with a jacket and without"))
               : priced(of) ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
                            : Told(TOLD("Answer", "Energy of a batch, with a jacket and without")));
-  picture.yTitle = of.text(
-      figure == Figure::Time
-          ? Told(TOLD("Answer", "Minutes from mash to boil; thin: without jacket"))
-          : Told(TOLD("Answer", "%1 a batch; thin: without jacket"), Verbatim{picture.yUnit}));
+  picture.yTitle =
+      of.text(figure == Figure::Time
+                  ? Told(TOLD("Answer", "Minutes from mash to boil; thin: supposed"))
+                  : Told(TOLD("Answer", "%1 a batch; thin: supposed"), Verbatim{picture.yUnit}));
   for (std::size_t i = 0; i < of.count(); ++i) {
-    PictureLine jacketed{.rig = static_cast<int>(i), .name = of.name(i), .points = {}};
-    PictureLine bare{.rig = static_cast<int>(i),
-                     .name = of.text(Told(TOLD("Answer", "the same without its jacket"))),
-                     .points = {},
-                     .faint = true};
+    PictureLine asItIs{.rig = static_cast<int>(i), .name = of.name(i), .points = {}};
+    PictureLine supposed{
+        .rig = static_cast<int>(i), .name = supposedName(of, i), .points = {}, .faint = true};
     for (const Compared& at : comparisons(of, i)) {
-      if (const auto y = valueOf(of, figure, at.jacketed)) jacketed.points.push_back({at.x, *y});
-      if (const auto y = valueOf(of, figure, at.bare)) bare.points.push_back({at.x, *y});
+      if (const auto y = asItIsAt(of, i, figure, at)) asItIs.points.push_back({at.x, *y});
+      if (const auto y = supposedAt(of, i, figure, at)) supposed.points.push_back({at.x, *y});
     }
-    markOwn(of, i, figure, bare, jacketed, picture);
-    picture.lines.push_back(std::move(jacketed));
-    picture.lines.push_back(std::move(bare));
+    markBoth(of, i, figure, asItIs, supposed, picture);
+    picture.lines.push_back(std::move(asItIs));
+    if (of.rig(i).jacket) picture.lines.push_back(std::move(supposed));
   }
   return picture;
 }

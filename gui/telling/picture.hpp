@@ -63,7 +63,7 @@ struct Picture {
   enum class Kind { Lines, Areas, StackedBars };
   Kind kind = Kind::Lines;
   std::string title;
-  std::string xTitle, yTitle;  // with their units
+  std::string xTitle, yTitle;  // with their units; of a clock without, see xTitleWith()
   std::string xUnit, yUnit;    // for the read-out; empty: none
   bool xIsClock = false;       // minutes shown as h:mm
   // The window first shown, where it is not simply all the data.
@@ -80,5 +80,11 @@ struct Picture {
   std::optional<double> draggable;
   std::string draggableLabel;
 };
+
+// What stands at the x axis: of a clock with the unit in which its numbers are told there, "h:min"
+// where people read them and "min" in numbers for programs.
+inline std::string xTitleWith(const Picture& picture, const std::string& clockUnit) {
+  return picture.xIsClock ? picture.xTitle + ", " + clockUnit : picture.xTitle;
+}
 
 }  // namespace gui::telling

@@ -33,7 +33,9 @@ struct QuestionView {
   bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
   // WhichElement: against the power written on the element, else rated at its supply's voltage.
   bool asWritten = true;
-  bool asBars = false;     // WhereHeat: energy of all rigs as stacked bars, else power over time
+  bool asBars = false;  // WhereHeat: energy of all rigs as stacked bars, else power over time
+  // HowFarCools: with the jacket to compare, and of a rig that has one without, too.
+  bool supposed = false;
   bool everyRule = false;  // Circuit: kept rules too, with their arithmetic
 };
 

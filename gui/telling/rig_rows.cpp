@@ -116,19 +116,9 @@ void addTimeRows(RigTable& table, const Case& of) {
     return
         [&of, kind](std::size_t i) { return hoursAndMinutes(rigs::timeOf(of.rig(i).day, kind)); };
   };
-  const auto saved = [&of](std::optional<physics::Time> physics::JacketEffect::*which) {
-    return [&of, which](std::size_t i) {
-      const auto& effect = of.rig(i).jacket;
-      return effect ? (*effect).*which : std::nullopt;
-    };
-  };
   table.heading(Told(TOLD("Answer", "Time")));
   table.row(Told(TOLD("Answer", "to strike")), took(StageKind::Strike));
   table.row(Told(TOLD("Answer", "heating to the boil")), took(StageKind::HeatingToBoil));
-  table.row(Told(TOLD("Answer", "a jacket saves to strike")),
-            saved(&physics::JacketEffect::savedToStrike), {.result = "/jacket/saved_to_strike_s"});
-  table.row(Told(TOLD("Answer", "a jacket saves to the boil")),
-            saved(&physics::JacketEffect::savedToBoil), {.result = "/jacket/saved_to_boil_s"});
   table.row(Told(TOLD("Answer", "whole day")),
             [&](std::size_t i) { return hoursAndMinutes(wholeDay(of.rig(i).day)); },
             {.result = "/day/duration_s"});

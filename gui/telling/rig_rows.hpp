@@ -14,7 +14,7 @@ namespace gui::telling {
 void addElementRows(RigTable& table, const Case& of);
 // Without a heading; of rigs that have two circuits, no rows where none has.
 void addSecondCircuit(RigTable& table, const Case& of);
-// To strike, to the boil, the whole day, and what a jacket saves of it.
+// To strike, to the boil, and the whole day.
 void addTimeRows(RigTable& table, const Case& of);
 void addWortRows(RigTable& table, const Case& of);
 void addBoilRows(RigTable& table, const Case& of);

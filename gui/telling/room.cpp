@@ -193,7 +193,7 @@ PictureLine humidityLine(const Case& of, std::size_t i, Picture& picture) {
 Picture humidityPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Room", "Humidity of the room over the day")));
-  picture.xTitle = of.text(Told(TOLD("Room", "Time since the start, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Room", "Time since the start")));
   picture.yTitle = of.text(Told(TOLD("Room", "Relative humidity, %")));
   picture.yUnit = "%";
   picture.xIsClock = true;

@@ -5,6 +5,7 @@
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/boil.hpp"
+#include "gui/telling/cooling.hpp"
 #include "gui/telling/element.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/opening.hpp"
@@ -19,6 +20,16 @@ using rigs::Told;
 Told jacketText(const Case& of, std::size_t i) {
   if (!of.rig(i).jacket) return Told(TOLD("Answer", "No jacket to compare."));
   return rigs::sentences({jacketSavingText(of, i), jacketVerdictText(of, i)});
+}
+
+// Of a plan that is itself left alone, first of all: whoever comes back to it in the morning asks
+// that before anything else.
+void addNight(Answer& answer, const Case& of) {
+  if (!rigs::hasOwnNight(of.plan)) return;
+  answer.heading(titleOf(Question::HowFarCools));
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (Told text = nightText(of, i); !text.empty()) answer.say(i, std::move(text));
+  answer.show(nightTable(of));
 }
 
 Table sideBySide(const Case& of) {
@@ -37,6 +48,7 @@ Table sideBySide(const Case& of) {
 Answer summary(const Case& of) {
   Answer answer;
   answer.title = openingOf(of.plan).front();
+  addNight(answer, of);
   answer.heading(Told(TOLD("Answer", "Which element does the supply need?")));
   for (std::size_t i = 0; i < of.count(); ++i) {
     answer.say(i, besideCircuit(of, i, rigs::sentences({elementText(of, i), enoughText(of, i)})));

@@ -171,7 +171,7 @@ Told dayText(const Case& of, std::size_t i) {
 Picture temperaturePicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "Temperature of the wort over the day")));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
   picture.yUnit = of.unit<physics::Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
   picture.xIsClock = true;
@@ -196,7 +196,7 @@ Picture stagePicture(const Case& of) {
   Picture picture;
   picture.kind = Picture::Kind::StackedBars;
   picture.title = of.text(Told(TOLD("Answer", "The day, stage by stage")));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start, h:min")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
   picture.xIsClock = true;
   for (const Told& name : stageNames(longestDay(of))) picture.partNames.push_back(of.text(name));
   for (std::size_t i = 0; i < of.count(); ++i) {

@@ -20,10 +20,19 @@ using rigs::Verbatim;
 Verbatim word(std::string_view text) { return {plainText(text)}; }
 
 std::vector<OptionLook> knownOptions() {
-  std::vector<OptionLook> all{{"-h", false},     {"--help", false}, {"--version", false},
-                              {"--json", false}, {"--csv", false},  {"--every-rule", false},
-                              {"--units"},       {"--width"},       {"--language"},
-                              {"--to"},          {"--rig"},         {"--over"}};
+  std::vector<OptionLook> all{{"-h", false},
+                              {"--help", false},
+                              {"--version", false},
+                              {"--json", false},
+                              {"--csv", false},
+                              {"--every-rule", false},
+                              {"--suppose-jacket", false},
+                              {"--units"},
+                              {"--width"},
+                              {"--language"},
+                              {"--to"},
+                              {"--rig"},
+                              {"--over"}};
   for (const OverrideKind& kind : overrideKinds()) all.push_back({kind.option});
   return all;
 }
@@ -129,6 +138,10 @@ void readShown(Reading& reading) {
   reading.request.everyRule = reading.typed.has("--every-rule");
   if (reading.request.everyRule && !reading.is(Command::Circuit))
     reading.wrong.push_back(Told(TOLD("Terminal", "--every-rule: only \"circuit\" knows it.")));
+  reading.request.supposed = reading.typed.has("--suppose-jacket");
+  if (reading.request.supposed && !reading.is(Command::Night) && !reading.is(Command::Picture))
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "--suppose-jacket: only \"night\" and \"picture\" know it.")));
 }
 
 void readOverrides(Reading& reading) {

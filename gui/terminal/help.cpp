@@ -81,6 +81,11 @@ void addShown(Help& help, const Verb& verb) {
   if (verb.command == Command::Circuit)
     help.line("--every-rule",
               TOLD("Terminal", "the rules that are kept too, each with clause and source"));
+  if (verb.command == Command::Night || verb.command == Command::Picture)
+    help.line("--suppose-jacket",
+              TOLD("Terminal",
+                   "how far it cools with the plan's jacket to compare, too; and without the one "
+                   "that a rig has"));
   help.line("--width N",
             TOLD("Terminal", "columns of text; the terminal's, COLUMNS, or 80, if not given"));
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <variant>
 
 #include "physics/air.hpp"
 #include "rigs/circuits/rules_file.hpp"
@@ -157,7 +158,10 @@ void headspace(const Override& given, Plan& plan, rigs::Problems& problems) {
 
 void alone(const Override& given, Plan& plan, rigs::Problems& problems) {
   const auto t = quantity(given, ranges::kUnplugged, "10 h", problems);
-  if (t) plan.goals.unplugged = *t;
+  if (!t) return;
+  plan.goals.unplugged = *t;
+  // The plan's own night is what it is left alone for.
+  if (auto* left = std::get_if<physics::UnpluggedMash>(&plan.batch.mash)) left->duration = *t;
 }
 
 struct Known {

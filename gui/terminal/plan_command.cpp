@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/terminal/plan_command.hpp"
 
+#include <algorithm>
 #include <charconv>
 #include <filesystem>
 #include <string_view>
@@ -105,6 +106,7 @@ Finished drawn(const Request& request, const ReadPlan& read, const Audience& aud
   telling::QuestionView view;
   view.rig = *rig;
   view.overThickness = request.overThickness;
+  view.supposed = request.supposed;
   view.asBars = request.question == Question::WhereHeat && request.rig.empty();
   draw({.question = request.question,
         .view = view,
@@ -124,6 +126,8 @@ rigs::Depth depthOf(Command command) {
     case Command::Insulate:
     case Command::Cost:
       return rigs::Depth::DayAndJacket;
+    case Command::Night:
+      return rigs::Depth::Night;
     case Command::Circuit:
       return rigs::Depth::Circuit;
     case Command::Room:
@@ -133,11 +137,8 @@ rigs::Depth depthOf(Command command) {
   }
 }
 
-// Those of pictures whose points tables show: how soon the strongest element boils, and how far a
-// mash cools.
-rigs::Searches searchesOf(Command command) {
-  return {.power = command == Command::Size, .cooling = command == Command::Insulate};
-}
+// Those of pictures whose points tables show: how soon the strongest element boils.
+rigs::Searches searchesOf(Command command) { return {.power = command == Command::Size}; }
 
 // None for all of them side by side.
 std::vector<Question> questionsOf(Command command) {
@@ -148,6 +149,8 @@ std::vector<Question> questionsOf(Command command) {
       return {Question::WhichElement};
     case Command::Insulate:
       return {Question::WorthJacket, Question::HowFarCools};
+    case Command::Night:
+      return {Question::HowFarCools};
     case Command::Boil:
       return {Question::BoilsEnough};
     case Command::Cost:
@@ -161,6 +164,12 @@ std::vector<Question> questionsOf(Command command) {
   }
 }
 
+bool supposes(const rigs::Solution& solution) {
+  return std::any_of(
+      solution.answers.rigs.begin(), solution.answers.rigs.end(),
+      [](const rigs::RigAnswer& rig) { return rig.night && rig.night->supposed.has_value(); });
+}
+
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader) {
   Page page = pageAbout(solution.plan);
   if (request.file.empty())
@@ -169,10 +178,19 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
         Told(TOLD("Terminal",
                   "The bundled example. \"heatledger new my-plan.json\" writes you a copy.")));
   // All rigs, as a picture of which no rig was asked for.
-  const telling::QuestionView view{.asBars = true, .everyRule = request.everyRule};
+  // Who asks for a jacket's worth asks for what is supposed.
+  const bool supposed = request.supposed || request.command == Command::Insulate;
+  const telling::QuestionView view{
+      .asBars = true, .supposed = supposed, .everyRule = request.everyRule};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
     page.add(telling::answerTo(question, solution, reader, view));
+  if (request.command == Command::Night && !supposed && supposes(solution)) {
+    page.answer.heading(Told(TOLD("Terminal", "What if?")));
+    page.answer.say(Told(TOLD("Terminal",
+                              "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
+                              "that has one, what it would be without.")));
+  }
   if (questions.empty()) page.add(telling::summary({solution, solution.plan, reader, view}));
   return page;
 }

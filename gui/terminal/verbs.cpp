@@ -19,6 +19,9 @@ constexpr std::array<Text, 2> kSize{
     "heatledger size my-plan.json --boil-off \"8 %/h\" --supply-voltage \"208 V\""};
 constexpr std::array<Text, 2> kInsulate{"heatledger insulate my-plan.json",
                                         "heatledger insulate my-plan.json --alone \"10 h\""};
+constexpr std::array<Text, 3> kNight{"heatledger night my-plan.json --alone \"10 h\"",
+                                     "heatledger night my-plan.json --suppose-jacket",
+                                     "heatledger night my-plan.json --csv > night.csv"};
 constexpr std::array<Text, 2> kBoil{"heatledger boil my-plan.json",
                                     "heatledger boil my-plan.json --altitude \"1600 m\""};
 constexpr std::array<Text, 2> kCost{"heatledger cost my-plan.json",
@@ -52,6 +55,8 @@ constexpr std::array kVerbs{
          TOLD("Terminal", "the element, the circuit and the batch that fit each other"), kSize},
     Verb{Command::Insulate, "insulate", "[PLAN]",
          TOLD("Terminal", "what a jacket saves, and whether it is worth it"), kInsulate},
+    Verb{Command::Night, "night", "[PLAN]",
+         TOLD("Terminal", "how far a mash cools that is left unplugged, hour by hour"), kNight},
     Verb{Command::Boil, "boil", "[PLAN]",
          TOLD("Terminal", "how hard it boils, and what is left afterwards"), kBoil},
     Verb{Command::Cost, "cost", "[PLAN]",

@@ -14,6 +14,7 @@ enum class Command {
   Day,
   Size,
   Insulate,
+  Night,
   Boil,
   Cost,
   Circuit,

@@ -272,10 +272,6 @@
         <translation>Wärme, die %1 verlässt, nach Wegen</translation>
     </message>
     <message>
-        <source>Time since the start, h:min</source>
-        <translation>Zeit seit dem Beginn, h:min</translation>
-    </message>
-    <message>
         <source>Power, %1; what is left below the element&apos;s line warms the wort</source>
         <translation>Leistung, %1; was unter der Linie des Heizelements bleibt, wärmt die Würze</translation>
     </message>
@@ -304,28 +300,8 @@
         <translation>vom Benetzen des Malzes</translation>
     </message>
     <message>
-        <source>%1 only boils with its jacket.</source>
-        <translation>%1 kocht nur mit dem Mantel.</translation>
-    </message>
-    <message>
         <source>Nothing can be compared for %1.</source>
         <translation>Für %1 lässt sich nichts vergleichen.</translation>
-    </message>
-    <message>
-        <source>%1 is as far as %2 gets with a jacket: it still does not boil.</source>
-        <translation>Bis %1 kommt %2 mit Mantel: es kocht trotzdem nicht.</translation>
-    </message>
-    <message>
-        <source>%1 from mash to boil and %2 a batch is what a jacket saves with %3: worth it.</source>
-        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart ein Mantel mit %3: Er lohnt sich.</translation>
-    </message>
-    <message>
-        <source>%1 from mash to boil and %2 a batch is what a jacket saves with %3: not worth it for the time, but for the heat it holds.</source>
-        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart ein Mantel mit %3: Er lohnt sich nicht der Zeit wegen, aber für die Wärme, die er hält.</translation>
-    </message>
-    <message>
-        <source>%1 from mash to boil and %2 a batch is what a jacket saves with %3: not worth it.</source>
-        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart ein Mantel mit %3: Er lohnt sich nicht.</translation>
     </message>
     <message>
         <source>Insulation on the side, %1</source>
@@ -350,18 +326,6 @@
     <message>
         <source>Energy a jacket saves</source>
         <translation>Energie, die ein Mantel spart</translation>
-    </message>
-    <message>
-        <source>without jacket</source>
-        <translation>ohne Mantel</translation>
-    </message>
-    <message>
-        <source>with jacket</source>
-        <translation>mit Mantel</translation>
-    </message>
-    <message>
-        <source>saved</source>
-        <translation>gespart</translation>
     </message>
     <message>
         <source>heating the strike water</source>
@@ -484,28 +448,8 @@
         <translation>%1 mit %2, am langsamsten.</translation>
     </message>
     <message>
-        <source>%1 is what a full mash in %2 has with its jacket after %4 unplugged, and %3 without.</source>
-        <translation>%1 hat eine volle Maische in %2 mit Mantel nach %4 ohne Strom, und %3 ohne Mantel.</translation>
-    </message>
-    <message>
-        <source>%1 after %4 in %2 with its jacket, and %3 without.</source>
-        <translation>%1 nach %4 in %2 mit Mantel, und %3 ohne.</translation>
-    </message>
-    <message>
         <source>A full mash left unplugged</source>
         <translation>Eine volle Maische ohne Strom</translation>
-    </message>
-    <message>
-        <source>Time left alone, h:min</source>
-        <translation>Zeit ohne Strom, h:min</translation>
-    </message>
-    <message>
-        <source>the same without its jacket</source>
-        <translation>dasselbe ohne Mantel</translation>
-    </message>
-    <message>
-        <source>%1 as planned</source>
-        <translation>%1 wie geplant</translation>
     </message>
     <message>
         <source>Can the circuit carry it?</source>
@@ -556,10 +500,6 @@
         <translation>Was ein Sud je nach Beginn kostet</translation>
     </message>
     <message>
-        <source>Start of the day, h:min</source>
-        <translation>Beginn des Tages, h:min</translation>
-    </message>
-    <message>
         <source>begun as planned</source>
         <translation>Beginn wie geplant</translation>
     </message>
@@ -585,7 +525,7 @@
     </message>
     <message>
         <source>A jacket for %1</source>
-        <translation>Eine Dämmhülle für %1</translation>
+        <translation>Ein Mantel für %1</translation>
     </message>
     <message>
         <source>saves in a year</source>
@@ -684,16 +624,8 @@
         <translation>Zeit von der Maische zum Kochen, mit Mantel und ohne</translation>
     </message>
     <message>
-        <source>Minutes from mash to boil; thin: without jacket</source>
-        <translation>Minuten von der Maische zum Kochen; dünn: ohne Mantel</translation>
-    </message>
-    <message>
         <source>Cost of a batch, with a jacket and without</source>
         <translation>Kosten eines Suds, mit Mantel und ohne</translation>
-    </message>
-    <message>
-        <source>%1 a batch; thin: without jacket</source>
-        <translation>%1 je Sud; dünn: ohne Mantel</translation>
     </message>
     <message>
         <source>Energy of a batch, with a jacket and without</source>
@@ -738,14 +670,6 @@
     <message>
         <source>Begun at %1 it costs %2; from %3 to %4 cheapest at %5 with %6, dearest at %7 with %8.</source>
         <translation>Mit Beginn um %1 kostet es %2; von %3 bis %4 am billigsten um %5 mit %6, am teuersten um %7 mit %8.</translation>
-    </message>
-    <message>
-        <source>The jacket for %1 saves nothing and is never paid back.</source>
-        <translation>Der Mantel für %1 spart nichts und ist nie bezahlt.</translation>
-    </message>
-    <message>
-        <source>The jacket for %1 saves %2 a year and is paid back in %3 years.</source>
-        <translation>Der Mantel für %1 spart %2 im Jahr und ist in %3 Jahren bezahlt.</translation>
     </message>
     <message>
         <source>Its element in place of %1&apos;s, with all else that differs, for %2 saves nothing and is never paid back.</source>
@@ -802,18 +726,6 @@
     <message>
         <source>%1 flow through %2; %3 stay in the cable.</source>
         <translation>%1 fließen durch %2; %3 bleiben im Kabel.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its circuit of %2; it will trip, or worse.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its first circuit of %2; it will trip, or worse.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den ersten Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its second circuit of %2; it will trip, or worse.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den zweiten Stromkreis mit %2; die Sicherung löst aus, oder Schlimmeres.</translation>
     </message>
     <message>
         <source>Codes count %1, the cable aside: within its %2 circuit, but more than the %3 that rules grant to long use.</source>
@@ -1232,14 +1144,6 @@
         <translation>Was verglichen wird</translation>
     </message>
     <message>
-        <source>Bare, and with the jacket it has: %1.</source>
-        <translation>Ohne Mantel, und mit dem, den es hat: %1.</translation>
-    </message>
-    <message>
-        <source>As it is, and with a jacket: %1.</source>
-        <translation>Wie es ist, und mit einem Mantel: %1.</translation>
-    </message>
-    <message>
         <source>It makes the boil possible: bare, the day does not come to its end.</source>
         <translation>Damit wird das Kochen möglich: Ohne Mantel kommt der Tag nicht zu Ende.</translation>
     </message>
@@ -1428,14 +1332,6 @@
         <translation>bis zum Einmaischen</translation>
     </message>
     <message>
-        <source>a jacket saves to strike</source>
-        <translation>ein Mantel spart bis zum Einmaischen</translation>
-    </message>
-    <message>
-        <source>a jacket saves to the boil</source>
-        <translation>ein Mantel spart bis zum Kochen</translation>
-    </message>
-    <message>
         <source>over at, begun %1</source>
         <translation>zu Ende um, Beginn %1</translation>
     </message>
@@ -1612,10 +1508,6 @@
         <translation>%1 kamen hinein, %2 sind nachgewiesen: eine Lücke von %3 dessen, was hineinkam; %4 im schlechtesten Schritt. Das ist mehr als 1e-06: Vertrauen Sie diesem Tag nicht.</translation>
     </message>
     <message>
-        <source>Unplugged for %1</source>
-        <translation>Ohne Strom für %1</translation>
-    </message>
-    <message>
         <source>A brew day</source>
         <translation>Ein Brautag</translation>
     </message>
@@ -1690,10 +1582,6 @@
     <message>
         <source>%1 from %2 to %3: %4.</source>
         <translation>%1 von %2 bis %3: %4.</translation>
-    </message>
-    <message>
-        <source>%1 more from mash to boil and %2 more a batch is what a jacket costs with %3: not worth it.</source>
-        <translation>%1 mehr von der Maische bis zum Kochen und %2 mehr je Sud kostet ein Mantel mit %3: Er lohnt sich nicht.</translation>
     </message>
     <message>
         <source>less than %1</source>
@@ -1854,6 +1742,234 @@
     <message>
         <source>%1 at %2 is enough for %3 %4; what it has is stronger, and on the edge of its circuit.</source>
         <translation>%1 bei %2 genügen %3, um %4; was da ist, ist stärker und für den Stromkreis an der Grenze.</translation>
+    </message>
+    <message>
+        <source>Time since the start</source>
+        <translation>Zeit seit dem Beginn</translation>
+    </message>
+    <message>
+        <source>Start of the day</source>
+        <translation>Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>Time left alone</source>
+        <translation>Zeit ohne Strom</translation>
+    </message>
+    <message>
+        <source>%1 a batch; thin: supposed</source>
+        <translation>%1 je Sud; dünn: angenommen</translation>
+    </message>
+    <message>
+        <source>%1 after %2 unplugged, from %3.</source>
+        <translation>%1 nach %2 ohne Strom, von %3 an.</translation>
+    </message>
+    <message>
+        <source>%1 after %3 unplugged is where %2 comes to, the coldest.</source>
+        <translation>%1 nach %3 ohne Strom: So weit kühlt %2 ab, am weitesten.</translation>
+    </message>
+    <message>
+        <source>%1 after %3 unplugged is where %2 comes to.</source>
+        <translation>%1 nach %3 ohne Strom: So weit kühlt %2 ab.</translation>
+    </message>
+    <message>
+        <source>%1 after %3 with %2, the warmest.</source>
+        <translation>%1 nach %3 mit %2, am wärmsten.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth it for the time, but for the heat it holds.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich nicht der Zeit wegen, aber für die Wärme, die er hält.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth it.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich nicht.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: worth it.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich.</translation>
+    </message>
+    <message>
+        <source>%1 is as far as %2 gets with the jacket it has: it still does not boil.</source>
+        <translation>Bis %1 kommt %2 mit dem eigenen Mantel: es kocht trotzdem nicht.</translation>
+    </message>
+    <message>
+        <source>%1 is as far as %2 would get if it had %3: it still would not boil.</source>
+        <translation>Bis %1 käme %2 mit angenommenem Mantel (%3): es würde trotzdem nicht kochen.</translation>
+    </message>
+    <message>
+        <source>%1 more from mash to boil and %2 more a batch is what %4 costs with %3: not worth it.</source>
+        <translation>%1 mehr von der Maische bis zum Kochen und %2 mehr je Sud kostet %4 mit %3: Er lohnt sich nicht.</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <translation>%1 an %2</translation>
+    </message>
+    <message>
+        <source>%1 only boils with the jacket it has.</source>
+        <translation>%1 kocht nur mit dem eigenen Mantel.</translation>
+    </message>
+    <message>
+        <source>%1 would only boil if it had %2.</source>
+        <translation>%1 würde nur mit angenommenem Mantel (%2) kochen.</translation>
+    </message>
+    <message>
+        <source>%1: %2 after %3 unplugged, from %4.</source>
+        <translation>%1: %2 nach %3 ohne Strom, von %4 an.</translation>
+    </message>
+    <message>
+        <source>As it is, bare, and as if it had a jacket: %1.</source>
+        <translation>Wie es ist, ohne Mantel, und als ob es einen Mantel hätte: %1.</translation>
+    </message>
+    <message>
+        <source>As it is, with its jacket (%1), and as if it were bare.</source>
+        <translation>Wie es ist, mit seinem Mantel (%1), und als ob es keinen hätte.</translation>
+    </message>
+    <message>
+        <source>From there it heats to the boil in %1.</source>
+        <translation>Von dort heizt es in %1 bis zum Kochen.</translation>
+    </message>
+    <message>
+        <source>Hot holding</source>
+        <translation>Heiß halten</translation>
+    </message>
+    <message>
+        <source>If it had %1: %2.</source>
+        <translation>Mit angenommenem Mantel (%1): %2.</translation>
+    </message>
+    <message>
+        <source>If it had %2: a jacket for %1 would save nothing and never be paid back.</source>
+        <translation>Mit angenommenem Mantel (%2): Für %1 würde er nichts sparen und wäre nie bezahlt.</translation>
+    </message>
+    <message>
+        <source>If it had %4: a jacket for %1 would save %2 a year and be paid back in %3 years.</source>
+        <translation>Mit angenommenem Mantel (%4): Für %1 würde er %2 im Jahr sparen und wäre in %3 Jahren bezahlt.</translation>
+    </message>
+    <message>
+        <source>It is below %1 for %2.</source>
+        <translation>Die Maische ist %2 lang unter %1.</translation>
+    </message>
+    <message>
+        <source>It passes %1 after %2 and is below it for %3.</source>
+        <translation>Nach %2 unterschreitet die Maische %1 und ist %3 lang darunter.</translation>
+    </message>
+    <message>
+        <source>It stays above %1.</source>
+        <translation>Die Maische bleibt über %1.</translation>
+    </message>
+    <message>
+        <source>Its jacket (%1): %2.</source>
+        <translation>Sein Mantel (%1): %2.</translation>
+    </message>
+    <message>
+        <source>Its jacket (%2) for %1 saves nothing and is never paid back.</source>
+        <translation>Sein Mantel (%2) für %1 spart nichts und ist nie bezahlt.</translation>
+    </message>
+    <message>
+        <source>Its jacket (%4) for %1 saves %2 a year and is paid back in %3 years.</source>
+        <translation>Sein Mantel (%4) für %1 spart %2 im Jahr und ist in %3 Jahren bezahlt.</translation>
+    </message>
+    <message>
+        <source>Minutes from mash to boil; thin: supposed</source>
+        <translation>Minuten von der Maische zum Kochen; dünn: angenommen</translation>
+    </message>
+    <message>
+        <source>Minutes to strike; dotted: what a circuit carries</source>
+        <translation>Minuten bis zum Einmaischen; gepunktet: was ein Stromkreis trägt</translation>
+    </message>
+    <message>
+        <source>No rig of this plan has a mash that could be left alone.</source>
+        <translation>Keine Anlage dieses Plans hat eine Maische, die allein bleiben könnte.</translation>
+    </message>
+    <message>
+        <source>Supposed: %1</source>
+        <translation>Nur angenommen: %1</translation>
+    </message>
+    <message>
+        <source>The mash while it is left alone</source>
+        <translation>Die Maische, während sie allein ist</translation>
+    </message>
+    <message>
+        <source>Then</source>
+        <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Time to strike against element power</source>
+        <translation>Zeit bis zum Einmaischen über der Leistung des Heizelements</translation>
+    </message>
+    <message>
+        <source>What is only supposed</source>
+        <translation>Was nur angenommen ist</translation>
+    </message>
+    <message>
+        <source>Wort left below about %1 for hours can sour and grow bacteria: in this plan it is that for %2 of its %3 unplugged (%4). Boil it promptly afterwards, or do not leave it that long.</source>
+        <translation>Würze, die stundenlang unter etwa %1 bleibt, kann sauer werden und Bakterien wachsen lassen: In diesem Plan ist sie das %2 von %3 ohne Strom (%4). Kochen Sie sie danach sofort, oder lassen Sie sie nicht so lange stehen.</translation>
+    </message>
+    <message>
+        <source>a jacket</source>
+        <translation>Mantel</translation>
+    </message>
+    <message>
+        <source>a jacket (%1)</source>
+        <translation>Mantel (%1)</translation>
+    </message>
+    <message>
+        <source>a jacket saves</source>
+        <translation>ein Mantel spart</translation>
+    </message>
+    <message>
+        <source>a supposed jacket (%1)</source>
+        <translation>ein angenommener Mantel (%1)</translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation>nach %1</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <translation>wie es ist</translation>
+    </message>
+    <message>
+        <source>below %1 for</source>
+        <translation>unter %1 insgesamt</translation>
+    </message>
+    <message>
+        <source>below %1 from here on</source>
+        <translation>von hier an unter %1</translation>
+    </message>
+    <message>
+        <source>if it had %1</source>
+        <translation>mit angenommenem Mantel (%1)</translation>
+    </message>
+    <message>
+        <source>if it had a jacket so thick</source>
+        <translation>mit angenommenem, so dickem Mantel</translation>
+    </message>
+    <message>
+        <source>if it were bare</source>
+        <translation>angenommen ohne Mantel</translation>
+    </message>
+    <message>
+        <source>if its jacket were so thick</source>
+        <translation>mit eigenem Mantel, wäre er so dick</translation>
+    </message>
+    <message>
+        <source>in the end, after %1</source>
+        <translation>am Ende, nach %1</translation>
+    </message>
+    <message>
+        <source>its own jacket (%1)</source>
+        <translation>der eigene Mantel (%1)</translation>
+    </message>
+    <message>
+        <source>left alone at</source>
+        <translation>zu Anfang</translation>
+    </message>
+    <message>
+        <source>passes %1 after</source>
+        <translation>unterschreitet %1 nach</translation>
+    </message>
+    <message>
+        <source>A jacket for %1: %2</source>
+        <translation>Ein Mantel für %1: %2</translation>
     </message>
 </context>
 <context>
@@ -2386,20 +2502,12 @@
         <translation>%1 mit %2: %3.</translation>
     </message>
     <message>
-        <source>No rules apply: the plan names neither a region nor a circuit of the catalogue.</source>
-        <translation>Es gilt keine Regel: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs.</translation>
-    </message>
-    <message>
         <source>Judged by %1, for planning only.</source>
         <translation>Beurteilt nach %1, nur zur Planung.</translation>
     </message>
     <message>
         <source>Current over the day</source>
         <translation>Strom über den Tag</translation>
-    </message>
-    <message>
-        <source>Time since the start, h:min</source>
-        <translation>Zeit seit Beginn, h:min</translation>
     </message>
     <message>
         <source>% of the circuit&apos;s rating; the mean, where the element switches on and off</source>
@@ -2420,10 +2528,6 @@
     <message>
         <source>Hours of current</source>
         <translation>Stunden unter Strom</translation>
-    </message>
-    <message>
-        <source>Time, h:min</source>
-        <translation>Zeit, h:min</translation>
     </message>
     <message>
         <source>full current without a break</source>
@@ -2468,10 +2572,6 @@
     <message>
         <source>%1 to %2 of supply (%3), the element&apos;s tolerance included</source>
         <translation>%1 bis %2 Netzspannung (%3), mit der Toleranz des Heizelements</translation>
-    </message>
-    <message>
-        <source>fits only if …</source>
-        <translation>passt nur, wenn …</translation>
     </message>
     <message>
         <source>The rig&apos;s own power on two such circuits</source>
@@ -2528,10 +2628,6 @@
     <message>
         <source>And 1 rule that fits: %1.</source>
         <translation>Und 1 Regel, die eingehalten ist: %1.</translation>
-    </message>
-    <message>
-        <source>Cannot say: the plan names no region and no catalogue circuit, so no rules apply. Write &quot;region&quot; into the plan&apos;s &quot;place&quot;.</source>
-        <translation>Unbekannt: Der Plan nennt weder eine Region noch einen Stromkreis des Katalogs, also gilt keine Regel. Schreiben Sie &quot;region&quot; in &quot;place&quot; des Plans.</translation>
     </message>
     <message>
         <source>First circuit: %1</source>
@@ -2748,6 +2844,14 @@
     <message>
         <source>%1, and only if %2</source>
         <translation>%1, und nur, wenn %2</translation>
+    </message>
+    <message>
+        <source>Time since the start</source>
+        <translation>Zeit seit dem Beginn</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
     </message>
 </context>
 <context>
@@ -3290,18 +3394,6 @@
     <message>
         <source>%1, or %2</source>
         <translation>%1, oder %2</translation>
-    </message>
-    <message>
-        <source>%1: cannot say: %2.</source>
-        <translation>%1: unbekannt: %2.</translation>
-    </message>
-    <message>
-        <source>%1: does not fit: %2.</source>
-        <translation>%1: passt nicht: %2.</translation>
-    </message>
-    <message>
-        <source>%1: fits only if %2.</source>
-        <translation>%1: passt nur, wenn %2.</translation>
     </message>
     <message>
         <source>%1: fits, %2.</source>
@@ -5626,24 +5718,8 @@
         <translation>zwei Stromkreise speisen zwei Heizelemente, nicht %1</translation>
     </message>
     <message>
-        <source>%1 is no supply voltage of %2</source>
-        <translation>%1 ist keine Netzspannung von: %2</translation>
-    </message>
-    <message>
-        <source>there it is %1</source>
-        <translation>dort sind es %1</translation>
-    </message>
-    <message>
         <source>%1 is no outlet of %2</source>
         <translation>%1 ist keine Steckdose von: %2</translation>
-    </message>
-    <message>
-        <source>no table for %1 has this conductor at this length</source>
-        <translation>keine Tabelle (%1) hat diesen Leiter bei dieser Länge</translation>
-    </message>
-    <message>
-        <source>the nearest size is %1</source>
-        <translation>der nächste Querschnitt ist %1</translation>
     </message>
     <message>
         <source>heating the strike water</source>
@@ -6104,6 +6180,14 @@
         <source>what a jacket saves</source>
         <translation>was ein Mantel spart</translation>
     </message>
+    <message>
+        <source>and with a jacket supposed, or bare</source>
+        <translation>und angenommen mit Mantel, oder ohne</translation>
+    </message>
+    <message>
+        <source>each kettle as it is</source>
+        <translation>jeder Kessel, wie er ist</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -6150,10 +6234,6 @@
     <message>
         <source>Humidity of the room over the day</source>
         <translation>Feuchte des Raums über den Tag</translation>
-    </message>
-    <message>
-        <source>Time since the start, h:min</source>
-        <translation>Zeit seit Beginn, h:min</translation>
     </message>
     <message>
         <source>Relative humidity, %</source>
@@ -6418,6 +6498,10 @@
     <message>
         <source>Above %1 houses in North America need make-up air (International Residential Code; %2). A hood that gives its air back into the room removes no vapour.</source>
         <translation>Über %1 brauchen Häuser in Nordamerika Zuluft (International Residential Code; %2). Eine Haube, die ihre Luft in den Raum zurückgibt, nimmt keinen Dampf weg.</translation>
+    </message>
+    <message>
+        <source>Time since the start</source>
+        <translation>Zeit seit dem Beginn</translation>
     </message>
 </context>
 <context>
@@ -6994,16 +7078,32 @@
         <translation>%1 wurde angegeben; möglich ist %2 bis %3, zum Beispiel %4</translation>
     </message>
     <message>
-        <source>%1 was given; one of %2 is accepted, for example &quot;Canada&quot;</source>
-        <translation>%1 wurde angegeben; möglich ist eines von %2, zum Beispiel &quot;Canada&quot;</translation>
-    </message>
-    <message>
         <source>no font is installed to draw with; fonts-dejavu-core has one</source>
         <translation>es ist keine Schrift zum Zeichnen installiert; fonts-dejavu-core enthält eine</translation>
     </message>
     <message>
         <source>%1 was given; one of %2 is accepted, for example &quot;Canada&quot;; rules of your own are a file: --rules here, &quot;rules&quot; in a plan&apos;s &quot;place&quot;</source>
         <translation>%1 wurde angegeben; angenommen wird eines von %2, zum Beispiel &quot;Canada&quot;; eigene Regeln stehen in einer Datei: --rules hier, &quot;rules&quot; im Abschnitt &quot;place&quot; eines Plans</translation>
+    </message>
+    <message>
+        <source>&quot;--suppose-jacket&quot; adds what a jacket would change, and of a rig that has one, what it would be without.</source>
+        <translation>„--suppose-jacket“ zeigt auch, was ein Mantel ändern würde, und bei einer Anlage, die einen hat, wie es ohne ihn wäre.</translation>
+    </message>
+    <message>
+        <source>--suppose-jacket: only &quot;night&quot; and &quot;picture&quot; know it.</source>
+        <translation>--suppose-jacket: Nur „night“ und „picture“ kennen das.</translation>
+    </message>
+    <message>
+        <source>What if?</source>
+        <translation>Was wäre, wenn?</translation>
+    </message>
+    <message>
+        <source>how far a mash cools that is left unplugged, hour by hour</source>
+        <translation>wie weit eine Maische ohne Strom abkühlt, Stunde für Stunde</translation>
+    </message>
+    <message>
+        <source>how far it cools with the plan&apos;s jacket to compare, too; and without the one that a rig has</source>
+        <translation>wie weit es auch mit dem Mantel zum Vergleichen abkühlt, und ohne den, den eine Anlage hat</translation>
     </message>
 </context>
 <context>

@@ -57,10 +57,15 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
     one.whatWouldBoil = adviceFor(rigPlan, plan, one.day);
     one.edge = edgeFor(rigPlan, plan, one.day);
   }
-  if ((depth == Depth::DayAndJacket || depth == Depth::Everything) && rigPlan.jacketIsCompared) {
-    one.jacket = physics::compareJacket(rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place,
-                                        plan.goals.unplugged);
+  const bool besideTheDay =
+      depth == Depth::DayAndJacket || depth == Depth::Night || depth == Depth::Everything;
+  if (besideTheDay && rigPlan.jacketIsCompared) {
+    one.jacket = physics::compareJacket(
+        rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place, timeAlone(plan),
+        rigPlan.hasJacket ? physics::AsPlanned::Jacketed : physics::AsPlanned::Bare);
   }
+  if (besideTheDay || hasOwnNight(plan))
+    one.night = nightAnswer(rigPlan, plan, one.day, one.jacket, curves || depth == Depth::Night);
   const bool everythingDrawn = curves && depth == Depth::Everything;
   one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit || everythingDrawn);
   if (depth == Depth::Room || curves) {

@@ -11,6 +11,7 @@
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
 #include "rigs/answers/circuit_answer.hpp"
+#include "rigs/answers/night.hpp"
 #include "rigs/answers/published_airflows.hpp"
 #include "rigs/plans/plan.hpp"
 
@@ -47,6 +48,7 @@ struct RigAnswer {
   std::string name;
   physics::BrewDay day;
   std::optional<physics::JacketEffect> jacket;          // if there is one to compare
+  std::optional<NightAnswer> night;                     // of every plan that is left unplugged
   std::optional<SizingAnswer> sizing;                   // if asked for
   std::optional<physics::WhatWouldBoil> whatWouldBoil;  // if it levels off
   std::optional<physics::EdgeOfTheBoil> edge;           // if nobody can say whether it rolls
@@ -61,8 +63,9 @@ struct Answers {
   std::shared_ptr<const CircuitRules> ownRules;  // the plan's; verdicts point into them
 };
 
-// Circuit: the inverse questions about circuits too. Room: the room's air over the day.
-enum class Depth { Day, DayAndJacket, Circuit, Room, Everything };
+// Night: with its curve, whatever `curves` says. Circuit: the inverse questions about circuits too.
+// Room: the room's air over the day.
+enum class Depth { Day, DayAndJacket, Night, Circuit, Room, Everything };
 
 // Curves fill the stages' time series, and with them the room's; with everything, they are for the
 // pictures of every question, those about circuits too. Preconditions: a plan from readPlan without

@@ -68,12 +68,17 @@ Mass heaviestKettle(const BrewDay& day, const Batch& batch, const Vessel& vessel
   return vessel.mass + std::max(mashed, wortMass(day.preBoilCold, day.preBoilGravity));
 }
 
-Time warmTime(const BrewDay& day) {
+Time warmTime(const RigAnswer& rig) {
+  const bool hasNight = rig.night && rig.night->own;
   Time sum = seconds(0.0);
   bool wort = false;
-  for (const Stage& stage : day.stages) {
+  for (const Stage& stage : rig.day.stages) {
     wort = wort || stage.kind != StageKind::Strike;
     if (!wort) continue;
+    if (hasNight && stage.kind == StageKind::UnpluggedRest) {
+      sum += rig.night->asItIs.warm;
+      continue;
+    }
     const Temperature first = stage.kind == StageKind::MashingIn ? stage.mixed : stage.first;
     const Temperature cold = std::min(first, stage.last);
     const Temperature hot = std::max(first, stage.last);

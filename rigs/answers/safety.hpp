@@ -48,12 +48,8 @@ physics::Mass wortMass(physics::Volume atTwentyDegrees, double gravity);
 physics::Mass heaviestKettle(const physics::BrewDay& day, const physics::Batch& batch,
                              const physics::Vessel& vessel);
 
-// Where wort grows what it should not: from the cold end of FDA Food Code 3-501.14 to hot holding,
-// 3-501.16.
-inline constexpr physics::Temperature kWarmFrom = physics::celsius(5.0);
-inline constexpr physics::Temperature kWarmUpTo = physics::celsius(57.0);
-// Time that wort spends between these while it is in the kettle, temperatures between a
-// stage's ends taken as straight.
-physics::Time warmTime(const physics::BrewDay& day);
+// Time that wort spends between kWarmFrom and kWarmUpTo while it is in the kettle, temperatures
+// between a stage's ends taken as straight; of the plan's own night, as it cools.
+physics::Time warmTime(const RigAnswer& rig);
 
 }  // namespace rigs

@@ -40,7 +40,6 @@ struct SweepInputs {
   Time startOfDay;  // where it decides the price
   Power weakest, strongest;
   Length thickest;
-  Time alone;
 
   bool operator==(const SweepInputs&) const = default;
 };
@@ -57,8 +56,7 @@ SweepInputs sweepInputs(const Plan& plan, std::size_t index) {
                      .startOfDay = plan.tariff.dependsOnTheHour() ? plan.startOfDay : hours(0.0),
                      .weakest = range.weakest,
                      .strongest = range.strongest,
-                     .thickest = range.thickest,
-                     .alone = range.alone};
+                     .thickest = range.thickest};
   for (Rig* one : {&inputs.rig, &inputs.bare, &inputs.jacketed}) one->name.clear();
   return inputs;
 }
@@ -119,10 +117,6 @@ void addSweeps(const Plan& plan, std::size_t index, const Searches& wanted, RigS
       curves.jacketPower =
           jacketAgainstPower(rig, plan, range.weakest, range.strongest, kJacketPowers);
     done.jacketPower = true;
-  }
-  if (wanted.cooling && !done.cooling) {
-    if (jacket) curves.cooling = leftAlone(rig, plan, range.alone);
-    done.cooling = true;
   }
 }
 
@@ -237,10 +231,8 @@ struct Memory::Kept {
 };
 
 SweepRange sweepRange(const Plan& plan) {
-  SweepRange range{.weakest = watts(500.0),
-                   .strongest = watts(6000.0),
-                   .thickest = millimetres(50.0),
-                   .alone = std::max(plan.goals.unplugged, hours(4.0))};
+  SweepRange range{
+      .weakest = watts(500.0), .strongest = watts(6000.0), .thickest = millimetres(50.0)};
   for (const RigPlan& rig : plan.rigs) {
     const Power rated = rig.rig.element.rating;
     range.weakest = std::min(range.weakest, 0.5 * rated);

@@ -19,7 +19,6 @@ struct SweepRange {
   // From what warms a mash to beyond what a large single-phase circuit carries.
   physics::Power weakest, strongest;
   physics::Length thickest;  // of a jacket's side
-  physics::Time alone;       // a mash left unplugged
 };
 SweepRange sweepRange(const Plan& plan);
 

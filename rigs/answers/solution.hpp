@@ -20,7 +20,6 @@ struct RigSweeps {
   std::vector<PowerPoint> power;
   std::vector<JacketPoint> thickness;         // empty without a jacket to compare
   std::vector<JacketPowerPoint> jacketPower;  // likewise
-  std::vector<CoolingPoint> cooling;          // likewise
 };
 
 // What takes longer than the days, and may therefore be missing for a moment.
@@ -29,32 +28,25 @@ struct Searches {
   bool power = false;
   bool thickness = false;
   bool jacketPower = false;
-  bool cooling = false;
   bool circuit = false;  // what the readings of the rules leave
   bool rest = false;     // largest batches, and what would make a kettle boil: no picture shows it
 
   bool covers(const Searches& needed) const {
     return (sizing || !needed.sizing) && (power || !needed.power) &&
            (thickness || !needed.thickness) && (jacketPower || !needed.jacketPower) &&
-           (cooling || !needed.cooling) && (circuit || !needed.circuit) && (rest || !needed.rest);
+           (circuit || !needed.circuit) && (rest || !needed.rest);
   }
   bool operator==(const Searches&) const = default;
 };
 inline Searches both(const Searches& a, const Searches& b) {
-  return {a.sizing && b.sizing,
-          a.power && b.power,
-          a.thickness && b.thickness,
-          a.jacketPower && b.jacketPower,
-          a.cooling && b.cooling,
-          a.circuit && b.circuit,
-          a.rest && b.rest};
+  return {a.sizing && b.sizing,           a.power && b.power,     a.thickness && b.thickness,
+          a.jacketPower && b.jacketPower, a.circuit && b.circuit, a.rest && b.rest};
 }
-inline constexpr Searches kEverySearch{true, true, true, true, true, true, true};
+inline constexpr Searches kEverySearch{true, true, true, true, true, true};
 // One at a time, what is looked at most first.
 inline constexpr std::array kSearchesInTurn{
     Searches{.sizing = true},      Searches{.power = true},   Searches{.thickness = true},
-    Searches{.jacketPower = true}, Searches{.cooling = true}, Searches{.circuit = true},
-    Searches{.rest = true}};
+    Searches{.jacketPower = true}, Searches{.circuit = true}, Searches{.rest = true}};
 
 // Immutable once made: shared between threads and views.
 struct Solution {

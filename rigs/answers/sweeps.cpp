@@ -7,6 +7,7 @@
 
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
+#include "physics/water.hpp"
 #include "rigs/answers/day_figures.hpp"
 #include "rigs/answers/pool.hpp"
 
@@ -18,11 +19,8 @@ using physics::BrewDay;
 // Quick looks: a picture's pixel is worth far more than this.
 constexpr physics::SimulationOptions kForPictures{.curves = false, .relativeTolerance = 1e-7};
 
-physics::Batch poured(const physics::Rig& rig, const Plan& plan) {
-  physics::Batch batch = plan.batch;
-  batch.size =
-      physics::PouredWater{physics::simulate(rig, plan.batch, plan.place, kForPictures).water};
-  return batch;
+physics::AsPlanned asPlanned(const RigPlan& rig) {
+  return rig.hasJacket ? physics::AsPlanned::Jacketed : physics::AsPlanned::Bare;
 }
 
 physics::Rig withRating(const physics::Rig& rig, physics::Power rating) {
@@ -75,14 +73,16 @@ std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physi
                                      physics::Power strongest, int count,
                                      std::optional<physics::Power> also) {
   assert(count >= 2);
-  const physics::Batch batch = poured(rig.rig, plan);
+  physics::SimulationOptions options = kForPictures;
+  options.waterGuess = physics::simulate(rig.rig, plan.batch, plan.place, options).water *
+                       physics::waterDensity(physics::celsius(20.0));
   std::vector<physics::Power> ratings;
   for (int i = 0; i < count; ++i) ratings.push_back(between(weakest, strongest, i, count));
   if (also) ratings.insert(std::lower_bound(ratings.begin(), ratings.end(), *also), *also);
   return forAll(ratings.size(), [&](std::size_t i) {
     const physics::Power rating = ratings[i];
     const BrewDay day =
-        physics::simulate(withRating(rig.rig, rating), batch, plan.place, kForPictures);
+        physics::simulate(withRating(rig.rig, rating), plan.batch, plan.place, options);
     PowerPoint point{.element = rating,
                      .delivered = day.electrical.delivered,
                      .current = day.electrical.current,
@@ -101,9 +101,11 @@ std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physi
 std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                                           physics::Length thickest, int count) {
   assert(count >= 2);
-  const physics::Batch batch = poured(rig.bare, plan);
-  const BrewDay bare = physics::simulate(rig.bare, batch, plan.place, kForPictures);
   const physics::Length stated = sideThickness(rig.jacketed);
+  const BrewDay own = physics::simulate(rig.rig, plan.batch, plan.place, kForPictures);
+  const BrewDay bare =
+      rig.hasJacket ? physics::supposedDay(own, rig.bare, plan.batch, plan.place, kForPictures)
+                    : own;
   return forAll(static_cast<std::size_t>(count), [&](std::size_t at) {
     const int i = static_cast<int>(at);
     const physics::Length thickness = between(physics::metres(0.0), thickest, i, count);
@@ -116,7 +118,7 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
       scaleLayers(wrapped.vessel.base, factor);
       scaleLayers(wrapped.vessel.lid, factor);
     }
-    const BrewDay day = physics::simulate(wrapped, batch, plan.place, kForPictures);
+    const BrewDay day = physics::supposedDay(own, wrapped, plan.batch, plan.place, kForPictures);
     const physics::Energy saved = bare.total.fromWall() - day.total.fromWall();
     return JacketPoint{.thickness = thickness,
                        .savedToBoil = difference(timeToBoil(bare), timeToBoil(day)),
@@ -133,14 +135,11 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
                                                  physics::Power weakest, physics::Power strongest,
                                                  int count) {
   assert(count >= 2);
-  const physics::Batch batch = poured(rig.bare, plan);
   return forAll(static_cast<std::size_t>(count), [&](std::size_t i) {
     const physics::Power rating = between(weakest, strongest, static_cast<int>(i), count);
-    const auto dayOf = [&](const physics::Rig& one) {
-      return physics::simulate(withRating(one, rating), batch, plan.place, kForPictures);
-    };
-    const BrewDay bare = dayOf(rig.bare);
-    const BrewDay jacketed = dayOf(rig.jacketed);
+    const auto [bare, jacketed] =
+        physics::jacketDays(withRating(rig.bare, rating), withRating(rig.jacketed, rating),
+                            plan.batch, plan.place, asPlanned(rig), kForPictures);
     const physics::Energy saved = bare.total.fromWall() - jacketed.total.fromWall();
     return JacketPowerPoint{.element = rating,
                             .savedToBoil = difference(timeToBoil(bare), timeToBoil(jacketed)),
@@ -149,19 +148,6 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
                             .bare = jacketDay(bare, plan),
                             .jacketed = jacketDay(jacketed, plan)};
   });
-}
-
-std::vector<CoolingPoint> leftAlone(const RigPlan& rig, const Plan& plan, physics::Time longest) {
-  const physics::Batch batch = poured(rig.bare, plan);
-  const auto bare = physics::coolingCurve(rig.bare, batch, plan.place, longest);
-  const auto jacketed = physics::coolingCurve(rig.jacketed, batch, plan.place, longest);
-  std::vector<CoolingPoint> points;
-  for (std::size_t i = 0; i < std::min(bare.size(), jacketed.size()); ++i) {
-    points.push_back({.alone = bare[i].time - bare.front().time,
-                      .bare = bare[i].wort,
-                      .jacketed = jacketed[i].wort});
-  }
-  return points;
 }
 
 }  // namespace rigs

@@ -23,8 +23,9 @@ struct PowerPoint {
   std::optional<double> boilOffPerHour;        // share of pre-boil volume
   std::optional<physics::VolumeFlow> boilOff;  // as cold water
 };
-// `count` >= 2 points from `weakest` to `strongest` rating; the water poured is the plan's own.
-// `also` is one more, wherever it belongs among them.
+// `count` >= 2 points from `weakest` to `strongest` rating; each pours the water that the wanted
+// wort needs with it, as every other answer does. `also` is one more, wherever it belongs among
+// them.
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
                                      physics::Power strongest, int count,
                                      std::optional<physics::Power> also = std::nullopt);
@@ -61,12 +62,5 @@ struct JacketPowerPoint {
 std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan& plan,
                                                  physics::Power weakest, physics::Power strongest,
                                                  int count);
-
-// A full mash left unplugged, with and without the jacket.
-struct CoolingPoint {
-  physics::Time alone;
-  physics::Temperature bare, jacketed;
-};
-std::vector<CoolingPoint> leftAlone(const RigPlan& rig, const Plan& plan, physics::Time longest);
 
 }  // namespace rigs

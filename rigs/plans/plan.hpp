@@ -37,6 +37,11 @@ struct Plan {
   bool operator==(const Plan&) const = default;
 };
 
+// Whether the mash itself is left unplugged for a while.
+bool hasOwnNight(const Plan& plan);
+// How long a mash is left alone: in the plan's own unplugged rest, or else as its goal supposes.
+physics::Time timeAlone(const Plan& plan);
+
 // Reads a plan document. Every problem is reported, each with its place, what was found, what is
 // accepted and an example; the plan is returned only without errors. `folder` is where relative
 // references of rigs are looked up. Nothing is simulated.

@@ -189,11 +189,13 @@ std::string print(QuantityKind kind, double si, UnitSystem system, const FormatO
     digits.decimals = std::max(0, options.significantDigits - 2);
   }
   const bool trim = !options.decimals;
+  // The height of the sea is 0 m, and so is no cable.
+  const bool none = kind == K::Length && si == 0.0;
   const Style& style = styleOf(kind, system);
   for (const Step& step : style.steps) {
     std::string number = formatNumber(inUnit(kind, si, step.unit), digits);
     // Compared after rounding, so that 999.7 W is "1 kW" and not "1000 W".
-    if (&step != &style.steps.back() && std::abs(valueOf(number)) >= step.upTo) continue;
+    if (&step != &style.steps.back() && (none || std::abs(valueOf(number)) >= step.upTo)) continue;
     if (kind == K::Temperature && trim) number = withoutTrailingZeros(std::move(number));
     return number + ' ' + step.label;
   }

@@ -14,9 +14,39 @@ namespace {
 
 constexpr FormatOptions kTwoDigits{.significantDigits = 2, .decimals = {}};
 
+// The rig whose mash is longest below hot holding's limit in the plan's own night; nothing where
+// all stay above it.
+const RigAnswer* longestWarm(const Answers& answers) {
+  const RigAnswer* longest = nullptr;
+  for (const RigAnswer& rig : answers.rigs) {
+    if (!rig.night || !rig.night->own || rig.night->asItIs.below <= physics::minutes(1.0)) continue;
+    // Of kettles that cool alike the first, not the one with the largest last digit.
+    if (!longest || rig.night->asItIs.below > longest->night->asItIs.below + physics::seconds(1.0))
+      longest = &rig;
+  }
+  return longest;
+}
+
+// Hot-holding limit of food service, 135 F (FDA Food Code 3-501.16).
+Caution leftWarm(const Plan& plan, const Answers* answers) {
+  const Amount limit = amount(kWarmUpTo, kTwoDigits);
+  const RigAnswer* rig = hasOwnNight(plan) && answers ? longestWarm(*answers) : nullptr;
+  if (!rig)
+    return {"left warm", Told(TOLD("Answer",
+                                   "Wort left below about %1 for hours can sour and grow bacteria. "
+                                   "Boil it promptly afterwards, or do not leave it that long."),
+                              limit)};
+  return {"left warm", Told(TOLD("Answer",
+                                 "Wort left below about %1 for hours can sour and grow bacteria: "
+                                 "in this plan it is that for %2 of its %3 unplugged (%4). Boil it "
+                                 "promptly afterwards, or do not leave it that long."),
+                            limit, roughly(rig->night->asItIs.below),
+                            roughly(rig->night->asItIs.alone), Verbatim{rig->name})};
+}
+
 }  // namespace
 
-std::vector<Caution> cautions(const Plan& plan, bool leftAlone) {
+std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* answers) {
   std::vector<Caution> all{
       {"mains", Told(TOLD("Answer",
                           "Mains current kills. These figures are for planning only; rules differ "
@@ -36,14 +66,7 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone) {
       {"scald",
        Told(TOLD("Answer",
                  "Hot wort and steam burn skin in a second. Keep children and pets away."))}};
-  if (leftAlone || std::holds_alternative<physics::UnpluggedMash>(plan.batch.mash)) {
-    // Hot-holding limit of food service, 135 F (FDA Food Code 3-501.16).
-    all.push_back({"left warm", Told(TOLD("Answer",
-                                          "Wort left below about %1 for hours can sour and grow "
-                                          "bacteria. Boil it promptly afterwards, or do not leave "
-                                          "it that long."),
-                                     amount(kWarmUpTo, kTwoDigits))});
-  }
+  if (leftAlone || hasOwnNight(plan)) all.push_back(leftWarm(plan, answers));
   return all;
 }
 
@@ -138,7 +161,7 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
                                    [](const RigAnswer& rig) { return rig.jacket.has_value(); });
   const bool leftAlone = about == About::Insulation || about == About::Answer ||
                          (about == About::Everything && jackets);
-  std::vector<Caution> all = cautions(plan, leftAlone);
+  std::vector<Caution> all = cautions(plan, leftAlone, &answers);
   if (about == About::Boil || about == About::Insulation || about == About::Cost) return all;
   const auto cool = cooling(plan, answers);
   const bool verdicts = about != About::Day && about != About::Room;

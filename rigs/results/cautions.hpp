@@ -18,9 +18,9 @@ struct Caution {
   Told text;               // for people
 };
 
-// In the order of a day. The one about wort cooling by itself only for plans that leave it alone,
-// or when `leftAlone` asks that very question.
-std::vector<Caution> cautions(const Plan& plan, bool leftAlone);
+// In the order of a day. The one about wort left warm for plans that leave it alone, or when
+// `leftAlone` asks that very question; with the plan's own hours where `answers` have its night.
+std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* answers = nullptr);
 
 // What a page, a picture or a document tells of.
 enum class About { Day, Boil, Insulation, Cost, Answer, Sizing, Circuit, Room, Everything };

@@ -192,7 +192,7 @@ void liftingCaution(const Plan& plan, const Answers& answers, std::vector<Cautio
 
 void warmWortCaution(const Answers& answers, std::vector<Caution>& all) {
   Time warm = seconds(0.0);
-  for (const RigAnswer& rig : answers.rigs) warm = std::max(warm, warmTime(rig.day));
+  for (const RigAnswer& rig : answers.rigs) warm = std::max(warm, warmTime(rig));
   if (warm <= minutes(1.0)) return;
   all.push_back({"warm wort", Told(TOLD("Phrases",
                                         "Wort is between %1 and %2 for %3 of this day. Food "

@@ -304,6 +304,7 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
     object.put("second_element", element(plan.rig.second->element))
         .put("second_supply", supply(whole, plan, 1));
   if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
+  if (answer.night) object.put("night", nightJson(*answer.night, plan.hasJacket));
   if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
@@ -368,7 +369,7 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
                         .set("boil_within", plan.goals.boilWithin)
                         .set("boil_off_per_h", plan.goals.boilOffPerHour)
                         .set("headspace", plan.goals.headspace)
-                        .set("unplugged", plan.goals.unplugged)
+                        .set("unplugged", timeAlone(plan))
                         .take())
       .set("start_of_day", plan.startOfDay);
   if (!plan.tariff.currency.empty()) {

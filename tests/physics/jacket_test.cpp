@@ -46,6 +46,47 @@ TEST(Jacket, SavesTimeEnergyAndWarmth) {
   EXPECT_FALSE(effect.reasons.skinRadiatesMore);
 }
 
+// Each rig brews the wanted wort: the planned one's day is its own, whichever of the two it is.
+TEST(Jacket, ComparesDaysThatEachBrewTheBatch) {
+  Batch batch = mashOf(28.0, 6.0);
+  batch.size = WantedWort{litres(22.0)};
+  const Rig bare = steelRig();
+  const Rig wrapped = jacketed(bare, 20.0);
+  for (const AsPlanned planned : {AsPlanned::Bare, AsPlanned::Jacketed}) {
+    const JacketEffect effect =
+        compareJacket(bare, wrapped, batch, roomAt(15.0), hours(8.0), planned);
+    const bool isBare = planned == AsPlanned::Bare;
+    const BrewDay own = simulate(isBare ? bare : wrapped, batch, roomAt(15.0));
+    const BrewDay& told = isBare ? effect.bare : effect.jacketed;
+    EXPECT_EQ(told.total.fromWall(), own.total.fromWall());
+    EXPECT_EQ(told.water, own.water);
+    EXPECT_WITHIN(effect.bare.resultCold, litres(22.0), litres(1e-5));
+    EXPECT_WITHIN(effect.jacketed.resultCold, litres(22.0), litres(1e-5));
+    EXPECT_GT(effect.jacketed.water, effect.bare.water);  // it boils harder
+  }
+}
+
+// A day that stops has no water for the wanted wort; there the planned rig's is poured.
+TEST(Jacket, PoursThePlannedRigsWaterWhereADayStops) {
+  Batch batch = mashOf(28.0, 6.0);
+  batch.size = WantedWort{litres(22.0)};
+  const Rig bare = steelRig(1000.0);
+  const JacketEffect effect =
+      compareJacket(bare, jacketed(bare, 20.0), batch, roomAt(15.0), hours(8.0));
+  ASSERT_NE(effect.bare.outcome, Outcome::Done);
+  EXPECT_EQ(effect.jacketed.water, effect.bare.water);
+}
+
+// The night of a batch that is itself left alone is the day's own, to the last digit.
+TEST(Jacket, LeavesAloneWhatTheBatchLeavesAlone) {
+  Batch batch = mashOf(28.0, 6.0);
+  batch.mash = UnpluggedMash{celsius(67.0), hours(10.0)};
+  const JacketEffect effect = compareJacket(steelRig(), jacketed(steelRig(), 20.0), batch,
+                                            roomAt(15.0), hours(10.0), AsPlanned::Jacketed);
+  EXPECT_EQ(effect.bareAfter, effect.bare.find(StageKind::UnpluggedRest)->last);
+  EXPECT_EQ(effect.jacketedAfter, effect.jacketed.find(StageKind::UnpluggedRest)->last);
+}
+
 // The same heat, counted twice: steady losses times time against the ledger of the boil.
 TEST(Jacket, SavesInTheBoilWhatItSavesInItsSteadyLosses) {
   const JacketEffect effect = effectOf(steelRig(), jacketed(steelRig(), 20.0));

@@ -33,8 +33,8 @@ TEST(Program, TellsItsVersion) {
 }
 
 TEST(Program, ExplainsEveryCommandWithAnExample) {
-  for (const char* command :
-       {"answer", "day", "size", "insulate", "boil", "cost", "check", "new", "list", "schema"}) {
+  for (const char* command : {"answer", "day", "size", "insulate", "night", "boil", "cost", "check",
+                              "new", "list", "schema"}) {
     SCOPED_TRACE(command);
     const Ran ran = runProgram({command, "--help"});
     EXPECT_EQ(ran.exitCode, 0);
@@ -44,7 +44,7 @@ TEST(Program, ExplainsEveryCommandWithAnExample) {
 }
 
 TEST(Program, AnswersFromTheBundledExampleAndSaysSo) {
-  for (const char* command : {"answer", "day", "size", "insulate", "boil", "cost"}) {
+  for (const char* command : {"answer", "day", "size", "insulate", "night", "boil", "cost"}) {
     SCOPED_TRACE(command);
     const Ran ran = runProgram({command});
     EXPECT_EQ(ran.exitCode, 0) << ran.complaint;

@@ -65,7 +65,7 @@ TEST(Insulate, TellsTheMoneySavedWhereTheHourDecides) {
       "jacket_to_compare": {"side": [{"material": "cork", "thickness": "20 mm"}]}})")));
   const Ran ran = runProgram({"insulate", plan, "--csv"});
   EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
-  EXPECT_THAT(ran.output, HasSubstr("saved,CAD,0."));
+  EXPECT_THAT(ran.output, HasSubstr("a jacket saves,CAD,0."));
 }
 
 TEST(Tariffs, AreListedWithSourceStatusAndWhatIsNotModelled) {

@@ -19,21 +19,13 @@ inline rigs::Plan demoPlan() {
   return *plan;
 }
 
-// With every answer and its curves, and how far a mash cools; no figures against power or
-// thickness.
+// With every answer and its curves; no figures against power or thickness.
 inline rigs::Solution solved(const rigs::Plan& plan) {
   rigs::Solution solution{.plan = plan,
                           .answers = rigs::answer(plan, rigs::Depth::Everything, true),
                           .sweeps = {},
-                          .done = {.sizing = true, .cooling = true, .circuit = true, .rest = true}};
-  for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
-    rigs::RigSweeps sweeps;
-    if (solution.answers.rigs[i].jacket) {
-      const physics::Time longest = std::max(plan.goals.unplugged, physics::hours(4.0));
-      sweeps.cooling = rigs::leftAlone(plan.rigs[i], plan, longest);
-    }
-    solution.sweeps.push_back(std::move(sweeps));
-  }
+                          .done = {.sizing = true, .circuit = true, .rest = true}};
+  solution.sweeps.resize(plan.rigs.size());
   return solution;
 }
 

@@ -25,8 +25,6 @@ inline rigs::Solution swept(const rigs::Plan& plan) {
     if (rig.jacketIsCompared) {
       sweeps.thickness = rigs::againstThickness(rig, plan, millimetres(50.0), 17);
       sweeps.jacketPower = rigs::jacketAgainstPower(rig, plan, watts(500.0), watts(8000.0), 17);
-      sweeps.cooling =
-          rigs::leftAlone(rig, plan, std::max(plan.goals.unplugged, physics::hours(4.0)));
     }
     solution.sweeps.push_back(std::move(sweeps));
   }

@@ -138,7 +138,7 @@ void Layouter::frame(double top, double bottom) {
   if (layout_.plot.height() < 20.0) layout_.plot.setHeight(20.0);
   if (layout_.plot.width() < 20.0) layout_.plot.setWidth(20.0);
   if (!picture_.xTitle.empty()) {
-    const QString title = QString::fromStdString(picture_.xTitle);
+    const QString title = QString::fromStdString(telling::xTitleWith(picture_, "h:min"));
     const double width = std::min(widthOf(title), size_.width() - 4.0);
     Label label{title,
                 {std::max(2.0, layout_.plot.right() - width), xTitleTop_, width, lineHeight_}};

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/charts/chart_legend.hpp"
 
+#include <QStringList>
+#include <algorithm>
+#include <string>
+#include <vector>
+
 #include "gui/window/charts/chart_look.hpp"
 
 namespace gui {
@@ -9,6 +14,32 @@ using telling::Picture;
 using telling::PictureBand;
 using telling::PictureLine;
 using Sample = LegendSample;
+
+namespace {
+
+// Every name once, with the letters of all rigs whose thin line has it.
+void addFaint(const Picture& picture, QVector<LegendEntry>& entries) {
+  struct Named {
+    std::string name;
+    QStringList letters;
+    int first;
+  };
+  std::vector<Named> all;
+  for (const PictureLine& line : picture.lines) {
+    if (!line.faint || line.points.empty()) continue;
+    auto same = std::find_if(all.begin(), all.end(),
+                             [&](const Named& one) { return one.name == line.name; });
+    if (same == all.end()) same = all.insert(all.end(), {line.name, {}, line.rig});
+    const QString letter = letterOfRig(line.rig);
+    if (!same->letters.contains(letter)) same->letters.push_back(letter);
+  }
+  for (const Named& one : all)
+    entries.push_back(
+        {one.letters.join(QLatin1Char(' ')) + QLatin1Char(' ') + QString::fromStdString(one.name),
+         one.first, Sample::FaintLine});
+}
+
+}  // namespace
 
 QVector<LegendEntry> legendOf(const Picture& picture) {
   QVector<LegendEntry> entries;
@@ -24,11 +55,7 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
     if (line.rig >= 0) continue;
     entries.push_back({QString::fromStdString(line.name), 0, Sample::PlainLine});
   }
-  for (const PictureLine& line : picture.lines) {
-    if (!line.faint) continue;
-    entries.push_back({QString::fromStdString(line.name), line.rig, Sample::FaintLine});
-    break;
-  }
+  addFaint(picture, entries);
   // A single part is what the axis says.
   const std::size_t parts = picture.partNames.size();
   for (std::size_t i = 0; i < parts && parts > 1; ++i) {

@@ -52,8 +52,9 @@ QJsonObject stackJson(const Picture& picture, const PictureStack& stack) {
 
 // Rigs are counted from 1, as people do.
 QJsonObject pictureJson(const Picture& picture) {
-  QJsonObject json{
-      {"title", text(picture.title)}, {"x", text(picture.xTitle)}, {"y", text(picture.yTitle)}};
+  QJsonObject json{{"title", text(picture.title)},
+                   {"x", text(telling::xTitleWith(picture, "min"))},
+                   {"y", text(picture.yTitle)}};
   addAll(json, "lines", picture.lines, [](const PictureLine& line) {
     return QJsonObject{
         {"rig", line.rig + 1}, {"name", text(line.name)}, {"points", pointsJson(line.points)}};

@@ -181,8 +181,9 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
            shown(plan.goals.boilWithin, units));
   rows.add(Words::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
   rows.add(Words::tr("Wanted: headspace"), shown(plan.goals.headspace, units));
-  rows.add(Words::tr("Left unplugged, for the cooling question"),
-           shown(plan.goals.unplugged, units));
+  if (!rigs::hasOwnNight(plan))
+    rows.add(Words::tr("Left unplugged, for the cooling question"),
+             shown(plan.goals.unplugged, units));
   return table;
 }
 

@@ -33,6 +33,22 @@ QStringList kindsOf(Question question) {
   }
 }
 
+QStringList whatIsShown(Question question) {
+  if (question == Question::HowFarCools)
+    return {QCoreApplication::translate("QuestionPage", "each kettle as it is"),
+            QCoreApplication::translate("QuestionPage", "and with a jacket supposed, or bare")};
+  return {QCoreApplication::translate("QuestionPage", "with a jacket and without"),
+          QCoreApplication::translate("QuestionPage", "what a jacket saves")};
+}
+
+bool supposesOne(const rigs::SolutionPtr& solution) {
+  if (!solution) return false;
+  const auto& all = solution->answers.rigs;
+  return std::any_of(all.begin(), all.end(), [](const rigs::RigAnswer& rig) {
+    return rig.night && rig.night->supposed.has_value();
+  });
+}
+
 bool hasKinds(Question question) {
   return question == Question::WhereHeat || question == Question::WorthJacket ||
          question == Question::WhichElement;
@@ -102,6 +118,7 @@ QuestionView QuestionOptions::Parts::chosen() const {
     changed.savings = savings->currentIndex() == 1;
   }
   if (question == Question::WhichElement) changed.asWritten = first;
+  if (question == Question::HowFarCools) changed.supposed = savings->currentIndex() == 1;
   return changed;
 }
 
@@ -126,8 +143,7 @@ void QuestionOptions::relabel(Question question) {
   p.kind->clear();
   p.kind->addItems(kindsOf(question));
   p.savings->clear();
-  p.savings->addItems({QCoreApplication::translate("QuestionPage", "with a jacket and without"),
-                       QCoreApplication::translate("QuestionPage", "what a jacket saves")});
+  p.savings->addItems(whatIsShown(question));
 }
 
 void QuestionOptions::show(Question question, const QuestionView& view,
@@ -138,16 +154,18 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   const bool kinds = hasKinds(question);
   // Bars show every rig, but the sentence is still about one.
   const bool oneRig = question == Question::WhereHeat;
+  const bool jacket = question == Question::WorthJacket ||
+                      (question == Question::HowFarCools && supposesOne(solution));
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
   for (QWidget* widget : {static_cast<QWidget*>(p.kindLabel), static_cast<QWidget*>(p.kind)})
     widget->setVisible(kinds);
   for (QWidget* widget : {static_cast<QWidget*>(p.savingsLabel), static_cast<QWidget*>(p.savings)})
-    widget->setVisible(question == Question::WorthJacket);
+    widget->setVisible(jacket);
   for (QWidget* widget : {static_cast<QWidget*>(p.rigLabel), static_cast<QWidget*>(p.rig)})
     widget->setVisible(oneRig);
   for (QWidget* widget : {static_cast<QWidget*>(p.batchesLabel), static_cast<QWidget*>(p.batches)})
     widget->setVisible(cost);
-  setVisible(kinds || oneRig || cost);
+  setVisible(kinds || oneRig || cost || jacket);
   const QSignalBlocker quietRig(p.rig);
   const QSignalBlocker quietKind(p.kind);
   const QSignalBlocker quietSavings(p.savings);
@@ -155,7 +173,8 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   p.nameRigs(namesOf(solution));
   p.rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, p.rig->count() - 1)));
   p.kind->setCurrentIndex(isFirstKind(question, view) ? 0 : 1);
-  p.savings->setCurrentIndex(view.savings ? 1 : 0);
+  const bool second = question == Question::HowFarCools ? view.supposed : view.savings;
+  p.savings->setCurrentIndex(second ? 1 : 0);
   if (solution) p.batches->setValue(qRound(telling::brewsPerYear(solution->plan)));
 }
 

@@ -71,7 +71,7 @@ TEST(AnswerTo, KeepsThePlansOwnCautionsApartFromThoseInSight) {
 TEST(NeededBy, CoversWhatAnAnswerShowsBeyondTheDays) {
   EXPECT_EQ(neededBy(Question::HowLong), Searches{});
   EXPECT_EQ(neededBy(Question::Circuit), Searches{.circuit = true});
-  EXPECT_EQ(neededBy(Question::HowFarCools), Searches{.cooling = true});
+  EXPECT_EQ(neededBy(Question::HowFarCools), Searches{});
   EXPECT_EQ(neededBy(Question::WorthJacket), Searches{.thickness = true});
   EXPECT_EQ(neededBy(Question::WorthJacket, {.overThickness = false}),
             Searches{.jacketPower = true});

@@ -3,78 +3,155 @@
 
 #include <gtest/gtest.h>
 
-#include <cmath>
-
+#include "gui/telling/curve.hpp"
+#include "gui/telling/jacket.hpp"
+#include "gui/telling/summary.hpp"
 #include "tests/gui/telling/told_checks.hpp"
+#include "tests/support/overnight.hpp"
 
 namespace gui::telling {
 namespace {
 
+using rigs::inEnglish;
 using test_support::cell;
 using test_support::demoCase;
+using test_support::holds;
 using test_support::inShort;
+using test_support::overnight;
+using test_support::saidOf;
 using test_support::solvedDemo;
 
 std::string degrees(physics::Temperature t) {
   return rigs::formatNumber(physics::inCelsius(t), {.significantDigits = 3, .decimals = 1});
 }
 
-TEST(HowFarCools, TellsBothDaysAfterThePlannedTime) {
-  const Answer answer = howFarCools(demoCase());
-  const Table& table = *answer.tables().at(0);
-  const physics::JacketEffect& effect = *solvedDemo().answers.rigs[2].jacket;
-  EXPECT_EQ(cell(table, "with jacket", 2), degrees(effect.jacketedAfter));
-  EXPECT_EQ(cell(table, "without jacket", 2), degrees(effect.bareAfter));
-  EXPECT_NE(inShort(answer).find("is what a full mash in "), std::string::npos);
-  test_support::expectFiguresOfTheResult(answer, solvedDemo(), 2);
+std::string allSaid(const Answer& answer) {
+  std::string all = inShort(answer);
+  for (const Block& block : answer.blocks) {
+    if (const auto* one = std::get_if<Sentence>(&block)) all += ' ' + inEnglish(one->text);
+    if (const auto* table = std::get_if<Table>(&block))
+      for (const Row& row : table->rows) all += '|' + inEnglish(row.label);
+  }
+  return all;
 }
 
-// The longer it is left alone, the colder; and always warmer with the jacket.
-TEST(HowFarCools, CoolsHourByHour) {
+TEST(HowFarCools, TellsEachRigAsItIs) {
   const Answer answer = howFarCools(demoCase());
+  const Table& table = *answer.tables().at(0);
+  for (std::size_t i = 0; i < 4; ++i) {
+    const rigs::Night& night = solvedDemo().answers.rigs[i].night->asItIs;
+    EXPECT_EQ(cell(table, "in the end, after 1 h 30 min", i), degrees(night.morning));
+    EXPECT_EQ(cell(table, "left alone at", i), degrees(night.first));
+    EXPECT_EQ(cell(table, "after 10 min", i), degrees(night.readings[0].wort));
+  }
+  test_support::expectFiguresOfTheResult(answer, solvedDemo(), 7);
+}
+
+// A bare kettle has no jacket, a jacketed one is not bare: neither is told, listed or drawn.
+TEST(HowFarCools, SupposesNothingThatWasNotAskedFor) {
+  for (const rigs::Solution* solution : {&solvedDemo(), &overnight()}) {
+    const Answer answer = howFarCools(test_support::caseOf(*solution));
+    for (const char* never : {"with jacket", "without", "foam", "upposed", "if it"})
+      EXPECT_FALSE(holds(allSaid(answer), never)) << never << '\n' << allSaid(answer);
+    ASSERT_EQ(answer.pictures.size(), 1U);
+    ASSERT_EQ(answer.pictures[0].lines.size(), solution->answers.rigs.size());
+    for (const PictureLine& line : answer.pictures[0].lines) {
+      EXPECT_FALSE(line.faint);
+      const auto& night = solution->answers.rigs.at(static_cast<std::size_t>(line.rig)).night;
+      EXPECT_NEAR(line.points.back().y, physics::inCelsius(night->asItIs.morning), 1e-9);
+      EXPECT_EQ(line.name, solution->answers.rigs.at(static_cast<std::size_t>(line.rig)).name);
+    }
+  }
+}
+
+TEST(HowFarCools, NamesWhatIsOnlySupposedAndDrawsItThin) {
+  const Answer answer = howFarCools(test_support::caseOf(overnight(), {.supposed = true}));
+  EXPECT_TRUE(holds(allSaid(answer),
+                    "(a) if it had 13 mm closed-cell rubber foam on side and "
+                    "lid: "))
+      << allSaid(answer);
+  EXPECT_TRUE(holds(allSaid(answer), "(b) if it were bare: ")) << allSaid(answer);
+  EXPECT_TRUE(holds(allSaid(answer), "|Supposed: if it had 13 mm closed-cell rubber foam on"));
+  EXPECT_TRUE(holds(allSaid(answer), "|Supposed: if it were bare"));
+  const Picture& picture = answer.pictures.at(0);
+  ASSERT_EQ(picture.lines.size(), 4U);
+  for (std::size_t k = 0; k < 4; ++k) EXPECT_EQ(picture.lines[k].faint, k >= 2);
+  EXPECT_EQ(picture.lines[2].name, "if it had 13 mm closed-cell rubber foam on side and lid");
+  EXPECT_EQ(picture.lines[3].name, "if it were bare");
+  EXPECT_GT(picture.lines[2].points.back().y, picture.lines[0].points.back().y);
+  EXPECT_LT(picture.lines[3].points.back().y, picture.lines[1].points.back().y);
+  test_support::expectFiguresOfTheResult(answer, overnight(), 30);
+}
+
+// The plan's own 10 h, not the 90 min of its goal.
+TEST(HowFarCools, CountsThePlansOwnNight) {
+  const Answer answer = howFarCools(test_support::caseOf(overnight()));
+  EXPECT_TRUE(holds(inShort(answer), " after 10 h unplugged is where ")) << inShort(answer);
+  EXPECT_FALSE(holds(allSaid(answer), "1 h 30 min")) << allSaid(answer);
+  EXPECT_TRUE(holds(saidOf(answer, 0), "It passes 57 °C after ")) << saidOf(answer, 0);
+  EXPECT_TRUE(holds(saidOf(answer, 0), " From there it heats to the boil in "))
+      << saidOf(answer, 0);
+  for (std::size_t i = 0; i < 2; ++i) {
+    const physics::BrewDay& day = overnight().answers.rigs[i].day;
+    EXPECT_EQ(cell(*answer.tables().at(0), "in the end, after 10 h", i),
+              degrees(day.find(physics::StageKind::UnpluggedRest)->last));
+  }
+}
+
+TEST(HowFarCools, DropsFromReadingToReading) {
+  const Answer answer = howFarCools(test_support::caseOf(overnight()));
   const Table& table = *answer.tables().at(0);
   double last = 100.0;
-  for (const char* heading : {"Unplugged for 1 h", "Unplugged for 2 h", "Unplugged for 4 h"}) {
-    SCOPED_TRACE(heading);
-    const Row* bare = test_support::rowOf(table, "without jacket", heading);
-    const Row* jacketed = test_support::rowOf(table, "with jacket", heading);
-    ASSERT_TRUE(bare && jacketed);
-    ASSERT_TRUE(bare->cells[1] && jacketed->cells[1]);
-    EXPECT_LT(*cellNumber(bare->cells[1], {}), last);
-    EXPECT_GT(*cellNumber(jacketed->cells[1], {}), *cellNumber(bare->cells[1], {}));
-    last = *cellNumber(bare->cells[1], {});
+  for (const char* label : {"left alone at", "after 10 min", "after 20 min", "after 30 min",
+                            "after 1 h", "after 2 h", "after 9 h", "in the end, after 10 h"}) {
+    SCOPED_TRACE(label);
+    const Row* row = test_support::rowOf(table, label);
+    ASSERT_TRUE(row && row->cells[0] && row->cells[1]);
+    EXPECT_LT(*cellNumber(row->cells[0], {}), last);
+    last = *cellNumber(row->cells[0], {});
+    EXPECT_GT(*cellNumber(row->cells[1], {}), last);  // the jacketed kettle
   }
 }
 
-// The points of the simulation itself stand in the table where the curve has them.
-TEST(HowFarCools, MeetsTheCurveAtThePlannedTime) {
-  const Picture picture = coolingPicture(demoCase());
-  ASSERT_EQ(picture.lines.size(), 8U);
-  ASSERT_EQ(picture.limits.size(), 1U);
-  ASSERT_EQ(picture.marks.size(), 8U);
-  for (std::size_t i = 0; i < picture.lines.size(); ++i) {
-    const PictureMark& mark = picture.marks[i];
-    EXPECT_EQ(picture.lines[i].faint, i % 2 == 1);
-    double nearest = 1e9;
-    double y = 0.0;
-    for (const PicturePoint& p : picture.lines[i].points) {
-      if (std::abs(p.x - mark.at.x) >= nearest) continue;
-      nearest = std::abs(p.x - mark.at.x);
-      y = p.y;
+// The readings lie on the curve that is drawn.
+TEST(HowFarCools, MeetsItsCurve) {
+  const Picture picture = coolingPicture(test_support::caseOf(overnight()));
+  for (std::size_t i = 0; i < 2; ++i) {
+    for (const rigs::NightPoint& reading : overnight().answers.rigs[i].night->asItIs.readings) {
+      const auto drawn = valueAt(picture.lines[i].points, physics::inMinutes(reading.alone));
+      ASSERT_TRUE(drawn);
+      EXPECT_NEAR(*drawn, physics::inCelsius(reading.wort), 0.02);
     }
-    EXPECT_NEAR(y, mark.at.y, 0.2);
   }
 }
 
-TEST(HowFarCools, SaysThatThereIsNothingToCompare) {
+TEST(HowFarCools, AnswersWithoutAJacketToCompare) {
   rigs::Solution bare = solvedDemo();
-  for (rigs::RigAnswer& rig : bare.answers.rigs) rig.jacket.reset();
-  bare.sweeps.clear();
-  const Answer answer = howFarCools(test_support::caseOf(bare));
-  EXPECT_EQ(inShort(answer), "No rig of this plan has a jacket to compare.");
-  EXPECT_TRUE(answer.pictures[0].lines.empty());
-  for (const Row& row : answer.tables().at(0)->rows)
-    for (const Cell& one : row.cells) EXPECT_FALSE(one);
+  for (rigs::RigAnswer& rig : bare.answers.rigs) {
+    rig.jacket.reset();
+    rig.night->supposed.reset();
+  }
+  const Answer answer = howFarCools(test_support::caseOf(bare, {.supposed = true}));
+  EXPECT_TRUE(holds(inShort(answer), " unplugged is where ")) << inShort(answer);
+  EXPECT_EQ(answer.pictures[0].lines.size(), 4U);
+  for (rigs::RigAnswer& rig : bare.answers.rigs) rig.night.reset();
+  EXPECT_EQ(inShort(howFarCools(test_support::caseOf(bare))),
+            "No rig of this plan has a mash that could be left alone.");
+}
+
+TEST(Summary, TellsAnOvernightPlansNightFirst) {
+  const Answer answer = summary(test_support::caseOf(overnight()));
+  const auto* heading = std::get_if<Heading>(&answer.blocks.at(0));
+  ASSERT_TRUE(heading);
+  EXPECT_EQ(inEnglish(heading->text), "How far does it cool?");
+  EXPECT_TRUE(holds(saidOf(answer, 0), " after 10 h unplugged, from ")) << saidOf(answer, 0);
+  EXPECT_EQ(answer.tables().at(0)->name, "night");
+  for (const char* label : {"after 10 min", "after 20 min", "after 30 min", "after 5 h"})
+    EXPECT_NE(test_support::rowOf(*answer.tables().at(0), label), nullptr) << label;
+  EXPECT_EQ(cell(*answer.tables().at(0), "heating to the boil", 0),
+            cell(*answer.tables().at(1), "heating to the boil", 0));
+  // A plan that holds its rests has no night to tell.
+  EXPECT_EQ(summary(demoCase()).tables().size(), 1U);
 }
 
 }  // namespace

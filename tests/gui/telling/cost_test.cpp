@@ -142,7 +142,8 @@ TEST(WhatCost, TellsPaybacksAndCarbonDioxide) {
   ASSERT_TRUE(rig.jacket);
   const double saved =
       20.0 * *rigs::moneySaved(rig.jacket->bare, rig.jacket->jacketed, byTheHour().plan);
-  const std::string jacket = "A jacket for 40.00 CAD";
+  const std::string jacket =
+      "A jacket for 40.00 CAD: 13 mm closed-cell rubber foam on side and lid";
   EXPECT_NEAR(figure(answer, jacket, "saves in a year", 1).value(), saved, 1e-9);
   EXPECT_NEAR(figure(answer, jacket, "paid back after, years", 1).value(), 40.0 / saved, 1e-9);
   EXPECT_FALSE(figure(answer, jacket, "paid back after, years", 0));
@@ -154,9 +155,10 @@ TEST(WhatCost, TellsPaybacksAndCarbonDioxide) {
   EXPECT_NEAR(figure(answer, "Carbon dioxide", "a year of 20 batches", 1).value(),
               2.0 * kilowattHours, 1e-9);
   EXPECT_THAT(joined(answer.notes), HasSubstr("of carbon dioxide a kWh: an example."));
-  EXPECT_THAT(spoken(answer),
-              AllOf(HasSubstr("The jacket for 40.00 CAD saves "),
-                    HasSubstr("Its element in place of (b)'s"), HasSubstr("Its energy makes ")));
+  EXPECT_THAT(
+      spoken(answer),
+      AllOf(HasSubstr("(13 mm closed-cell rubber foam on side and lid) for 40.00 CAD saves "),
+            HasSubstr("Its element in place of (b)'s"), HasSubstr("Its energy makes ")));
 }
 
 TEST(WhatCost, SaysNeverWhereNothingIsSaved) {

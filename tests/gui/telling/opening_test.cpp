@@ -28,6 +28,15 @@ TEST(Opening, TellsWhatIsBrewedAndWhere) {
             "168.8 °F for 10 min, boiled 1 h 10 min.");
 }
 
+TEST(Opening, TellsTheHeightOfTheSeaInMetresOrFeet) {
+  rigs::Plan plan = test_support::demoPlan();
+  plan.altitude = metres(0.0);
+  EXPECT_NE(rigs::inEnglish(openingOf(plan)[2]).find(", altitude 0 m; "), std::string::npos);
+  EXPECT_NE(
+      rigs::inEnglish(openingOf(plan)[2], rigs::UnitSystem::UsCustomary).find(", altitude 0 ft; "),
+      std::string::npos);
+}
+
 TEST(Opening, LeavesOutWhatThePlanDoesNotHave) {
   rigs::Plan plan = test_support::demoPlan();
   plan.title.clear();

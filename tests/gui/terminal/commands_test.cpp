@@ -70,6 +70,16 @@ TEST(CommandLine, TakesTheQuestionBeforeThePlan) {
   EXPECT_EQ(requestOf({"schema"}).subject, "");
 }
 
+TEST(CommandLine, SupposesAJacketOnlyWhereItIsTyped) {
+  EXPECT_EQ(requestOf({"night"}).command, Command::Night);
+  EXPECT_FALSE(requestOf({"night"}).supposed);
+  EXPECT_TRUE(requestOf({"night", "my-plan.json", "--suppose-jacket"}).supposed);
+  EXPECT_TRUE(
+      requestOf({"picture", "how-far-cools", "--suppose-jacket", "--to", "night.svg"}).supposed);
+  EXPECT_THAT(wrongOf({"day", "--suppose-jacket"}),
+              ElementsAre("--suppose-jacket: only \"night\" and \"picture\" know it."));
+}
+
 TEST(CommandLine, TellsEverythingThatIsWrongAtOnce) {
   const auto wrong = wrongOf({"answer", "a.json", "b.json", "--colour", "--json", "--csv",
                               "--every-rule", "--to", "x.svg", "--language", "tlh", "--units"});

@@ -35,6 +35,9 @@ TEST(Help, ShowsTheOptionsThatACommandKnows) {
   EXPECT_THAT(about(Command::Check), Not(HasSubstr("--csv")));
   EXPECT_THAT(about(Command::Report), HasSubstr("--to FILE"));
   EXPECT_THAT(about(Command::Picture), HasSubstr("how-far-cools"));
+  for (const Command command : {Command::Night, Command::Picture})
+    EXPECT_THAT(about(command), HasSubstr("--suppose-jacket"));
+  EXPECT_THAT(about(Command::Insulate), Not(HasSubstr("--suppose-jacket")));
 }
 
 TEST(Help, StaysWithinTheWidthInEveryLanguage) {

@@ -23,6 +23,21 @@ TEST(Overrides, ChangeEveryRigInAllItsForms) {
   }
 }
 
+// What a plan leaves alone itself is what is left alone.
+TEST(Overrides, ChangeThePlansOwnNight) {
+  rigs::Plan plan = test_support::planInCode();
+  rigs::Problems problems;
+  applyOverrides({{"--alone", "10 h"}}, plan, problems);
+  EXPECT_EQ(rigs::timeAlone(plan), hours(10.0));
+  EXPECT_FALSE(rigs::hasOwnNight(plan));
+  plan.batch.mash = UnpluggedMash{celsius(67.0), hours(12.0)};
+  EXPECT_EQ(rigs::timeAlone(plan), hours(12.0));
+  applyOverrides({{"--alone", "9 h"}}, plan, problems);
+  EXPECT_TRUE(problems.empty());
+  EXPECT_EQ(rigs::timeAlone(plan), hours(9.0));
+  EXPECT_EQ(std::get<UnpluggedMash>(plan.batch.mash).duration, hours(9.0));
+}
+
 // Twice the rated voltage is four times the power: an element does not live through that, whether
 // a document or an option says it.
 TEST(Overrides, RefuseAVoltageThatBurnsAnElementOut) {

@@ -72,7 +72,14 @@ TEST(WarmTime, CountsWortBetweenFiveAndFiftySevenDegrees) {
   rest.begin = hours(1.0);
   rest.end = hours(11.0);
   day.stages = {strike, rest};
-  EXPECT_WITHIN(warmTime(day), hours(5.0), minutes(1.0));
+  RigAnswer rig;
+  rig.day = day;
+  EXPECT_WITHIN(warmTime(rig), hours(5.0), minutes(1.0));
+  // The plan's own night is counted as it cools: by Newton it is sooner below 57 °C.
+  rig.night = NightAnswer{};
+  rig.night->own = true;
+  rig.night->asItIs.warm = hours(6.0);
+  EXPECT_WITHIN(warmTime(rig), hours(6.0), minutes(1.0));
 }
 
 }  // namespace

@@ -86,17 +86,5 @@ TEST(Sweeps, AStrongerElementHidesMoreOfWhatAJacketSaves) {
   }
 }
 
-TEST(Sweeps, AJacketKeepsAnUnpluggedMashWarmer) {
-  const auto points = leftAlone(demo().rigs[2], demo(), hours(10.0));
-
-  ASSERT_GT(points.size(), 20u);
-  EXPECT_WITHIN(points.front().alone, seconds(0.0), seconds(1e-6));
-  EXPECT_WITHIN(points.back().alone, hours(10.0), seconds(1.0));
-  for (std::size_t i = 1; i < points.size(); ++i) {
-    EXPECT_LT(points[i].bare, points[i - 1].bare);
-    EXPECT_GT(points[i].jacketed, points[i].bare);
-  }
-}
-
 }  // namespace
 }  // namespace rigs

@@ -48,6 +48,32 @@ TEST_F(CautionsFor, KeepsMainsAndSteamEverywhere) {
   }
 }
 
+// Wort left warm is no matter of one page: whichever question is asked, with this plan's hours.
+TEST_F(CautionsFor, TellAnOvernightPlansWarmHoursOnEveryPage) {
+  Plan plan = plan_;
+  plan.batch.mash = physics::UnpluggedMash{physics::celsius(67.0), physics::hours(10.0)};
+  const std::pair<About, Depth> pages[] = {{About::Day, Depth::Day},
+                                           {About::Boil, Depth::Day},
+                                           {About::Insulation, Depth::Night},
+                                           {About::Cost, Depth::DayAndJacket},
+                                           {About::Answer, Depth::Everything},
+                                           {About::Sizing, Depth::Everything},
+                                           {About::Circuit, Depth::Circuit},
+                                           {About::Room, Depth::Room},
+                                           {About::Everything, Depth::Everything}};
+  for (const auto& [about, depth] : pages) {
+    const Answers answers = answer(plan, depth);
+    const NightAnswer& night = *answers.rigs[0].night;
+    const std::string hours = tell(Argument(roughly(night.asItIs.below)), {});
+    EXPECT_THAT(test_support::cautionTexts(about, plan, answers, UnitSystem::SI),
+                Contains(AllOf(HasSubstr("below about 57 °C"),
+                               HasSubstr(" for " + hours + " of its 10 h unplugged (Urn)"))));
+  }
+  // A plan that holds its rests leaves nothing alone, but where that is asked.
+  EXPECT_THAT(topics(About::Day, plan_, day_), Not(Contains("left warm")));
+  EXPECT_THAT(topics(About::Insulation, plan_, day_), Contains("left warm"));
+}
+
 TEST_F(CautionsFor, SizingKnowsElementHeadspaceWeightAndWarmHours) {
   for (const About about : {About::Sizing, About::Circuit, About::Everything}) {
     const auto all = topics(about, plan_, day_);

@@ -3,6 +3,7 @@
 #include <QSpinBox>
 #include <QTabBar>
 #include <QTest>
+#include <algorithm>
 
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/words/language.hpp"
@@ -102,6 +103,26 @@ TEST_F(TheWindow, RemembersWhatWasOnScreen) {
   reopen();
   EXPECT_EQ(window().page().question(), gui::telling::Question::WhatCost);
   EXPECT_EQ(window().forms().tabs().currentIndex(), 1);
+}
+
+TEST_F(TheWindow, SupposesAJacketOnlyWhenThatIsChosen) {
+  window().setQuestion(gui::telling::Question::HowFarCools);
+  ASSERT_TRUE(settles());
+  auto& page = window().page();
+  const auto thin = [&] {
+    const auto& lines = page.currentAnswer().pictures[0].lines;
+    return std::count_if(lines.begin(), lines.end(), [](const auto& line) { return line.faint; });
+  };
+  EXPECT_EQ(thin(), 0);
+  QComboBox* shown = nullptr;
+  for (auto* box : page.findChildren<QComboBox*>())
+    if (box->isVisible() && box->itemText(0) == "each kettle as it is") shown = box;
+  ASSERT_NE(shown, nullptr);
+  shown->setFocus();
+  QTest::keyClick(shown, Qt::Key_Down);
+  EXPECT_EQ(thin(), 4);
+  QTest::keyClick(shown, Qt::Key_Up);
+  EXPECT_EQ(thin(), 0);
 }
 
 TEST_F(TheWindow, ChangesBetweenBothDaysOfAJacketAndWhatIsSaved) {

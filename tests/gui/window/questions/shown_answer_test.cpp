@@ -151,7 +151,6 @@ TEST(ShownAnswer, SurvivesAPlanWithoutRigsOrJackets) {
   for (rigs::RigSweeps& sweeps : bare.sweeps) {
     sweeps.thickness.clear();
     sweeps.jacketPower.clear();
-    sweeps.cooling.clear();
   }
   for (const Question question : {Question::WorthJacket, Question::HowFarCools}) {
     const ShownAnswer answer = gui::shown(gui::telling::answerTo(question, bare, {}), {}, {});

@@ -30,16 +30,16 @@ std::vector<gui::SolutionPtr> solutionsOf(const QSignalSpy& spy) {
 
 TEST(TheSolver, ShowsTheDaysFirstThenWhatIsLookedAtThenAll) {
   Solver solver;
-  solver.lookAt({.cooling = true});
+  solver.lookAt({.thickness = true});
   QSignalSpy solved(&solver, &Solver::solved);
   solver.solve(planWithBoil("60 min"), 7);
   ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() == 3; }, 60000));
   const auto all = solutionsOf(solved);
   EXPECT_EQ(all[0]->answers.rigs.size(), 4U);
   EXPECT_EQ(all[0]->done, gui::Searches{});
-  EXPECT_TRUE(all[0]->sweeps[0].cooling.empty());
-  EXPECT_EQ(all[1]->done, gui::Searches{.cooling = true});
-  EXPECT_GT(all[1]->sweeps[0].cooling.size(), 10U);
+  EXPECT_TRUE(all[0]->sweeps[0].thickness.empty());
+  EXPECT_EQ(all[1]->done, gui::Searches{.thickness = true});
+  EXPECT_GT(all[1]->sweeps[0].thickness.size(), 10U);
   EXPECT_EQ(all[2]->done, gui::kEverySearch);
   ASSERT_EQ(all[2]->sweeps.size(), 4U);
   EXPECT_EQ(all[2]->edition, 7);
