@@ -18,7 +18,7 @@ Told afterAlone(const Case& of, std::size_t i, const rigs::Template<4>& text) {
               rigs::roughly(effect.alone));
 }
 
-std::vector<Told> headline(const Case& of) {
+std::vector<Told> coolingInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const auto& effect = of.rig(i).jacket;
     if (!effect) return std::nullopt;
@@ -114,7 +114,7 @@ Picture coolingPicture(const Case& of) {
 
 Answer howFarCools(const Case& of) {
   Answer answer;
-  answer.sentences = headline(of);
+  answer.sentences = coolingInShort(of);
   answer.pictures = {coolingPicture(of)};
   answer.show(coolingTable(of));
   return answer;

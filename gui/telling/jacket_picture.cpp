@@ -15,8 +15,6 @@ using physics::JacketEffect;
 using rigs::Told;
 using rigs::Verbatim;
 
-bool priced(const Case& of) { return !of.plan.tariff.currency.empty(); }
-
 physics::Length jacketThickness(const rigs::RigPlan& rig) {
   physics::Length sum = physics::metres(0.0);
   for (const physics::Layer& layer : rig.jacketed.vessel.side.insulation) sum += layer.thickness;
@@ -66,7 +64,7 @@ std::vector<Saving> savings(const Case& of, std::size_t i) {
 std::optional<double> valueOf(const Case& of, Figure figure, const Saving& saving) {
   if (figure == Figure::Time)
     return saving.time ? std::optional(physics::inMinutes(*saving.time)) : std::nullopt;
-  return priced(of) ? saving.money : std::optional(of.axis(saving.energy));
+  return of.plan.tariff.isStated() ? saving.money : std::optional(of.axis(saving.energy));
 }
 
 // A day that stops early has nothing to compare.
@@ -74,11 +72,11 @@ std::optional<double> valueOf(const Case& of, Figure figure, const rigs::JacketD
   if (!day.done) return std::nullopt;
   if (figure == Figure::Time)
     return day.toBoil ? std::optional(physics::inMinutes(*day.toBoil)) : std::nullopt;
-  return priced(of) ? day.cost : std::optional(of.axis(day.fromWall));
+  return of.plan.tariff.isStated() ? day.cost : std::optional(of.axis(day.fromWall));
 }
 
 // Where the rig as planned stands along the picture.
-double ownPlace(const Case& of, std::size_t i) {
+double placeAsPlanned(const Case& of, std::size_t i) {
   const rigs::RigPlan& rig = of.planned(i);
   return of.view.overThickness ? of.thickness(jacketThickness(rig))
                                : of.axis(rigs::ratingAt(rig.rig.element, rig.rig.supply.nominal));
@@ -92,17 +90,18 @@ Picture axes(const Case& of, Figure figure) {
       of.text(of.view.overThickness
                   ? Told(TOLD("Answer", "Insulation on the side, %1"), Verbatim{of.thicknessUnit()})
                   : Told(TOLD("Answer", "Element, rated at its supply's voltage, W")));
-  picture.yUnit = figure == Figure::Time ? "min"
-                  : priced(of)           ? of.plan.tariff.currency
-                                         : of.unit<physics::Energy>();
+  picture.yUnit = figure == Figure::Time      ? "min"
+                  : of.plan.tariff.isStated() ? of.plan.tariff.currency
+                                              : of.unit<physics::Energy>();
   return picture;
 }
 
 Picture savedPicture(const Case& of, Figure figure) {
   Picture picture = axes(of, figure);
-  picture.title = of.text(figure == Figure::Time ? Told(TOLD("Answer", "Time a jacket saves"))
-                          : priced(of)           ? Told(TOLD("Answer", "Money a jacket saves"))
-                                                 : Told(TOLD("Answer", "Energy a jacket saves")));
+  picture.title =
+      of.text(figure == Figure::Time      ? Told(TOLD("Answer", "Time a jacket saves"))
+              : of.plan.tariff.isStated() ? Told(TOLD("Answer", "Money a jacket saves"))
+                                          : Told(TOLD("Answer", "Energy a jacket saves")));
   picture.yTitle = of.text(figure == Figure::Time
                                ? Told(TOLD("Answer", "Minutes saved from mash to boil"))
                                : Told(TOLD("Answer", "%1 saved a batch"), Verbatim{picture.yUnit}));
@@ -112,7 +111,7 @@ Picture savedPicture(const Case& of, Figure figure) {
       if (const auto y = valueOf(of, figure, saving)) line.points.push_back({saving.x, *y});
     const auto& effect = of.rig(i).jacket;
     if (effect && effect->bare.outcome == physics::Outcome::Done && effect->savedFromWall) {
-      const double x = ownPlace(of, i);
+      const double x = placeAsPlanned(of, i);
       const Saving own{x, effect->savedToBoil, *effect->savedFromWall,
                        rigs::moneySaved(effect->bare, effect->jacketed, of.plan)};
       if (const auto y = valueOf(of, figure, own)) {
@@ -149,7 +148,7 @@ void markOwn(const Case& of, std::size_t i, Figure figure, PictureLine& bare, Pi
              Picture& picture) {
   const auto& effect = of.rig(i).jacket;
   if (!effect) return;
-  const double x = ownPlace(of, i);
+  const double x = placeAsPlanned(of, i);
   const auto with = valueOf(of, figure, rigs::jacketDay(effect->jacketed, of.plan));
   const auto without = valueOf(of, figure, rigs::jacketDay(effect->bare, of.plan));
   const auto text = [&](double y) {
@@ -172,8 +171,9 @@ Picture comparedPicture(const Case& of, Figure figure) {
   picture.title =
       of.text(figure == Figure::Time
                   ? Told(TOLD("Answer", "Time from mash to boil, with a jacket and without"))
-              : priced(of) ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
-                           : Told(TOLD("Answer", "Energy of a batch, with a jacket and without")));
+              : of.plan.tariff.isStated()
+                  ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
+                  : Told(TOLD("Answer", "Energy of a batch, with a jacket and without")));
   picture.yTitle = of.text(
       figure == Figure::Time
           ? Told(TOLD("Answer", "Minutes from mash to boil; thin: without jacket"))

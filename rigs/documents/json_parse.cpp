@@ -10,9 +10,10 @@
 #include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
-namespace {
 
 using Json = nlohmann::ordered_json;
+
+namespace {
 
 constexpr std::size_t kLargestDocument = 4 * 1024 * 1024;
 constexpr std::size_t kDeepest = 64;

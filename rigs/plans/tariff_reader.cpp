@@ -12,13 +12,12 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
+#include "rigs/quantities/digits.hpp"
 
 namespace rigs {
 namespace {
 
 using namespace physics;
-
-bool isDigit(char c) { return '0' <= c && c <= '9'; }
 
 std::string_view trimmed(std::string_view text) {
   while (text.starts_with(' ')) text.remove_prefix(1);

@@ -24,10 +24,9 @@ using test_support::cell;
 using test_support::holds;
 using test_support::number;
 using test_support::OwnCase;
+using test_support::sweptDemo;
 
-const rigs::Solution& demo() { return test_support::sweptDemo(); }
-
-Answer ask(const QuestionView& view = {}, const rigs::Solution& solution = demo()) {
+Answer askedJacket(const QuestionView& view = {}, const rigs::Solution& solution = sweptDemo()) {
   return worthJacket({solution, solution.plan, test_support::siReader(), view});
 }
 
@@ -124,7 +123,7 @@ TEST(JacketWords, FollowTheirReaderAndTheirAuthor) {
 // --- The whole answer.
 
 TEST(WorthJacket, BeginsWithTheJacketThatSavesMost) {
-  const Answer answer = ask();
+  const Answer answer = askedJacket();
   ASSERT_EQ(answer.sentences.size(), 2U);
   EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " a batch is what a jacket saves with "));
   EXPECT_TRUE(holds(inEnglish(answer.sentences[1]), " is as far as (a) "));
@@ -133,17 +132,17 @@ TEST(WorthJacket, BeginsWithTheJacketThatSavesMost) {
 }
 
 TEST(WorthJacket, HasTheFiguresOfTheResult) {
-  test_support::expectFiguresOfTheResult(ask(), demo(), 18);
+  test_support::expectFiguresOfTheResult(askedJacket(), sweptDemo(), 18);
 }
 
 TEST(WorthJacket, SaysHowToGiveAPlanAJacket) {
-  rigs::Solution bare = demo();
+  rigs::Solution bare = sweptDemo();
   for (rigs::RigAnswer& rig : bare.answers.rigs) rig.jacket.reset();
   for (rigs::RigSweeps& sweeps : bare.sweeps) {
     sweeps.thickness.clear();
     sweeps.jacketPower.clear();
   }
-  const Answer answer = ask({}, bare);
+  const Answer answer = askedJacket({}, bare);
   EXPECT_EQ(test_support::inShort(answer), "No rig of this plan has a jacket to compare.");
   bool told = false;
   for (const Block& block : answer.blocks)
@@ -153,9 +152,10 @@ TEST(WorthJacket, SaysHowToGiveAPlanAJacket) {
   for (const Table* table : answer.tables())
     EXPECT_TRUE(shownRows(*table, test_support::siReader()).empty());
   // Where another rig has one, the rig without is named.
-  rigs::Solution one = demo();
+  rigs::Solution one = sweptDemo();
   one.answers.rigs[1].jacket.reset();
-  EXPECT_EQ(test_support::saidOf(ask({}, one), 1), "No jacket to compare: the plan gives it none.");
+  EXPECT_EQ(test_support::saidOf(askedJacket({}, one), 1),
+            "No jacket to compare: the plan gives it none.");
 }
 
 // --- The pictures.
@@ -169,7 +169,7 @@ const PictureLine& lineOf(const Picture& picture, std::size_t rig, bool jacketed
 // The demo's rigs (b) and (c) are the same kettle, once planned bare and once with its jacket.
 TEST(WorthJacket, LeavesOutDaysThatStop) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness, .savings = true});
+    const Answer answer = askedJacket({.overThickness = thickness, .savings = true});
     test_support::expectFiniteAscendingPoints(answer);
     ASSERT_EQ(answer.pictures.size(), 2U);
     for (const Picture& picture : answer.pictures) {
@@ -190,7 +190,7 @@ TEST(WorthJacket, LeavesOutDaysThatStop) {
 
 TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness});
+    const Answer answer = askedJacket({.overThickness = thickness});
     test_support::expectFiniteAscendingPoints(answer);
     ASSERT_EQ(answer.pictures.size(), 2U);
     for (const Picture& picture : answer.pictures) {
@@ -219,10 +219,10 @@ TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
 // At the rig's own place both curves go through its own two days, which the mark and table tell.
 TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness});
+    const Answer answer = askedJacket({.overThickness = thickness});
     for (const std::size_t rig : {1U, 2U, 3U}) {
       SCOPED_TRACE(rig);
-      const auto& effect = *demo().answers.rigs[rig].jacket;
+      const auto& effect = *sweptDemo().answers.rigs[rig].jacket;
       const std::array days{&effect.bare, &effect.jacketed};
       std::vector<PictureMark> marks;
       for (const PictureMark& mark : answer.pictures[0].marks)
@@ -250,8 +250,8 @@ TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
 // What the two curves leave between them is what the other view shows.
 TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
   for (const bool thickness : {true, false}) {
-    const Answer both = ask({.overThickness = thickness});
-    const Answer saved = ask({.overThickness = thickness, .savings = true});
+    const Answer both = askedJacket({.overThickness = thickness});
+    const Answer saved = askedJacket({.overThickness = thickness, .savings = true});
     for (const std::size_t which : {0U, 1U}) {
       for (const std::size_t rig : {1U, 2U, 3U}) {
         const PictureLine& with = lineOf(both.pictures[which], rig, true);
@@ -273,7 +273,7 @@ TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
 
 // No figure of the headline is negative: what a thin jacket loses it costs.
 TEST(WorthJacket, TellsALossAsALossInShort) {
-  rigs::Solution solution = demo();
+  rigs::Solution solution = sweptDemo();
   solution.plan.tariff = {};
   for (rigs::RigAnswer& rig : solution.answers.rigs) {
     if (rig.day.outcome != Outcome::Done) rig.jacket.reset();
@@ -282,7 +282,7 @@ TEST(WorthJacket, TellsALossAsALossInShort) {
     rig.jacket->savedToBoil = seconds(-20.0);
     rig.jacket->savedFromWall = kilowattHours(-0.1);
   }
-  const std::string text = test_support::inShort(ask({}, solution));
+  const std::string text = test_support::inShort(askedJacket({}, solution));
   EXPECT_TRUE(holds(text,
                     "20 s more from mash to boil and 0.1 kWh more a batch is what a jacket costs "
                     "with (b) New element, kitchen: not worth it."))
@@ -291,9 +291,9 @@ TEST(WorthJacket, TellsALossAsALossInShort) {
 }
 
 TEST(WorthJacket, TellsEnergyWithoutAPrice) {
-  rigs::Solution free = demo();
+  rigs::Solution free = sweptDemo();
   free.plan.tariff = {};
-  const Answer answer = ask({.overThickness = false}, free);
+  const Answer answer = askedJacket({.overThickness = false}, free);
   EXPECT_EQ(answer.pictures.at(1).yUnit, "kWh");
   EXPECT_FALSE(lineOf(answer.pictures[1], 1, true).points.empty());
   EXPECT_FALSE(lineOf(answer.pictures[1], 1, false).points.empty());

@@ -18,7 +18,7 @@ using test_support::Json;
 using test_support::readChecked;
 using test_support::told;
 
-struct Wrong {
+struct WrongCircuit {
   const char* at;
   const char* value;
   const char* where;
@@ -26,34 +26,36 @@ struct Wrong {
 };
 
 TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
-  for (const Wrong& c :
-       {Wrong{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
-        Wrong{"/place/region", R"("Japan")", "/rigs/0/supply/voltage",
-              "120 V is no supply voltage of Japan; there it is 100 V, 200 V"},
-        Wrong{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
-        Wrong{"/rigs/0/supply/outlet", R"("5-50")", "/rigs/0/supply/outlet", "is no outlet of"},
-        Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "22 AWG", "use": "cord"})",
-              "/rigs/0/cable/conductor", "the nearest size is 18 AWG"},
-        Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "22 AWG"})",
-              "/rigs/0/cable/conductor", "the nearest size is 18 AWG"},
-        Wrong{"/rigs/0/cable",
-              R"({"length": "60 ft", "conductor": "14 AWG", "use": "extension set"})",
-              "/rigs/0/cable/conductor", "12 AWG, or 14 AWG up to 50 ft"},
-        Wrong{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
-              "/rigs/0/cable/length", "0.1 m"},
-        Wrong{"/rigs/0/supply/voltage", R"("127 V")", "/rigs/0/supply/voltage",
-              "127 V is no supply voltage of"},
-        Wrong{"/place/rules", R"("../rules.json")", "/place/rules", "leads out of"},
-        Wrong{"/place/rules", R"("not-there.json")", "/place/rules", "not-there.json"},
-        Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "14 AWG", "use": "rope"})",
-              "/rigs/0/cable/use", "rope"},
-        Wrong{"/rigs/0/elements",
-              R"([{"power": "1 kW", "rated_voltage": "120 V", "top_height": "50 mm"}])",
-              "/rigs/0/wired", "missing"},
-        Wrong{"/rigs/0/second_supply", R"({"from": "North America 120 V 15 A"})",
-              "/rigs/0/second_supply", "no element hangs on it"},
-        Wrong{"/place/air", R"({"volume": "40 m3", "airflow": "100 m3/h", "air_changes": 1})",
-              "/place/air/airflow", "keep one"}}) {
+  for (const WrongCircuit& c :
+       {WrongCircuit{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
+        WrongCircuit{"/place/region", R"("Japan")", "/rigs/0/supply/voltage",
+                     "120 V is no supply voltage of Japan; there it is 100 V, 200 V"},
+        WrongCircuit{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
+        WrongCircuit{"/rigs/0/supply/outlet", R"("5-50")", "/rigs/0/supply/outlet",
+                     "is no outlet of"},
+        WrongCircuit{"/rigs/0/cable", R"({"length": "5 m", "conductor": "22 AWG", "use": "cord"})",
+                     "/rigs/0/cable/conductor", "the nearest size is 18 AWG"},
+        WrongCircuit{"/rigs/0/cable", R"({"length": "5 m", "conductor": "22 AWG"})",
+                     "/rigs/0/cable/conductor", "the nearest size is 18 AWG"},
+        WrongCircuit{"/rigs/0/cable",
+                     R"({"length": "60 ft", "conductor": "14 AWG", "use": "extension set"})",
+                     "/rigs/0/cable/conductor", "12 AWG, or 14 AWG up to 50 ft"},
+        WrongCircuit{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
+                     "/rigs/0/cable/length", "0.1 m"},
+        WrongCircuit{"/rigs/0/supply/voltage", R"("127 V")", "/rigs/0/supply/voltage",
+                     "127 V is no supply voltage of"},
+        WrongCircuit{"/place/rules", R"("../rules.json")", "/place/rules", "leads out of"},
+        WrongCircuit{"/place/rules", R"("not-there.json")", "/place/rules", "not-there.json"},
+        WrongCircuit{"/rigs/0/cable", R"({"length": "5 m", "conductor": "14 AWG", "use": "rope"})",
+                     "/rigs/0/cable/use", "rope"},
+        WrongCircuit{"/rigs/0/elements",
+                     R"([{"power": "1 kW", "rated_voltage": "120 V", "top_height": "50 mm"}])",
+                     "/rigs/0/wired", "missing"},
+        WrongCircuit{"/rigs/0/second_supply", R"({"from": "North America 120 V 15 A"})",
+                     "/rigs/0/second_supply", "no element hangs on it"},
+        WrongCircuit{"/place/air",
+                     R"({"volume": "40 m3", "airflow": "100 m3/h", "air_changes": 1})",
+                     "/place/air/airflow", "keep one"}}) {
     SCOPED_TRACE(std::string(c.at) + " " + c.value);
     const auto read = readChecked(demoWith({{c.at, Json::parse(c.value)}}));
     EXPECT_TRUE(hasErrors(read.problems));
