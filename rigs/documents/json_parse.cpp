@@ -15,7 +15,7 @@ using Json = nlohmann::ordered_json;
 
 namespace {
 
-constexpr std::size_t kLargestDocument = 4 * 1024 * 1024;
+constexpr std::size_t kLargestDocument = std::size_t{4} * 1024 * 1024;
 constexpr std::size_t kDeepest = 64;
 // The tree looks keys up one by one, so that very many keys would take very long.
 constexpr std::size_t kMostKeys = 1000;
