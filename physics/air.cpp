@@ -10,9 +10,8 @@
 namespace physics {
 namespace {
 
-// ASHRAE Handbook - Fundamentals 2017, ch. 1: gas constant of dry air, ratio of molar masses.
+// ASHRAE Handbook - Fundamentals 2017, ch. 1.
 constexpr double kGasConstantOfDryAir = 287.042;  // J/(kg K)
-constexpr double kMolarMassRatio = 0.621945;      // water to dry air
 
 // Enthalpies of ASHRAE ch. 1 in kJ/kg; t in degrees Celsius.
 constexpr double kDryAirHeat = 1.006;

@@ -24,6 +24,9 @@ struct AirProperties {
 // cold end, right at 330 K and 0.8 % high at the hot end.
 AirProperties dryAir(Temperature film, Pressure p);
 
+// Of water to dry air, ASHRAE Handbook - Fundamentals 2017, ch. 1.
+inline constexpr double kMolarMassRatio = 0.621945;
+
 // Moist air by the ideal-gas psychrometric relations of
 // ASHRAE Handbook - Fundamentals 2017, ch. 1 (no enhancement factor: saturated humidity
 // ratios are 0.4-0.6 % low up to 50 C and about 1.2 % low at 85 C).

@@ -18,8 +18,8 @@ constexpr Temperature kHottest = celsius(110.0);
 // Newton on a nearly straight line: a few steps whatever the start. Beyond the range of water's
 // properties the line goes on straight.
 template <class Heat, class Capacity>
-Temperature temperatureOf(Energy goal, Temperature guess, const Heat& heat,
-                          const Capacity& capacity) {
+Temperature temperatureAtWhich(Energy goal, Temperature guess, const Heat& heat,
+                               const Capacity& capacity) {
   Temperature t = guess;
   for (int i = 0; i < 30; ++i) {
     const Temperature known = std::clamp(t, kColdest, kHottest);
@@ -75,7 +75,7 @@ Energy Contents::hotSide(Temperature t) const {
 }
 
 Temperature Contents::filled() const {
-  return temperatureOf(
+  return temperatureAtWhich(
       joules(0.0), coldWater_, [&](Temperature t) { return hotSide(t); },
       [&](Temperature t) { return heatCapacity(t); });
 }
@@ -83,7 +83,7 @@ Temperature Contents::filled() const {
 Temperature Contents::strikeFor(Temperature goal, const Grain& batchGrain) const {
   const Energy toGrain =
       batchGrain.mass * (batchGrain.specificHeat * (goal - coldGrain_) - batchGrain.slakingHeat);
-  return temperatureOf(
+  return temperatureAtWhich(
       hotSide(goal) + toGrain, goal, [&](Temperature t) { return hotSide(t); },
       [&](Temperature t) { return heatCapacity(t); });
 }
@@ -91,7 +91,7 @@ Temperature Contents::strikeFor(Temperature goal, const Grain& batchGrain) const
 Temperature Contents::settled(Temperature strike, const Grain& batchGrain) const {
   const HeatCapacity cold = batchGrain.mass * batchGrain.specificHeat;
   const Energy slaking = batchGrain.mass * batchGrain.slakingHeat;
-  return temperatureOf(
+  return temperatureAtWhich(
       hotSide(strike) + slaking, strike,
       [&](Temperature t) { return hotSide(t) + cold * (t - coldGrain_); },
       [&](Temperature t) { return heatCapacity(t) + cold; });

@@ -10,9 +10,6 @@
 namespace physics {
 namespace {
 
-// Mole weights of water and dry air, ASHRAE Handbook - Fundamentals 2017, ch. 1.
-constexpr double kMolarMassRatio = 0.621945;
-
 // Latent heat leaves as vapour; everything else warms the room.
 Power sensibleOf(const CurvePoint& point) {
   return point.lost.total() - point.lost[Path::Evaporation];

@@ -51,7 +51,7 @@ bool rolls(const Case& of, std::size_t i) {
 }
 
 // Complete sentences for each word: other languages inflect them.
-Told shortText(const Case& of, std::size_t i) {
+Told boilRateText(const Case& of, std::size_t i) {
   const physics::BoilFigures& boil = *boilOf(of, i);
   const auto tell = [&](const rigs::Template<3>& text) {
     return Told(text, amount(rigs::boilOffRate(boil)), of.named(i), amount(boil.coldBoilOff));
@@ -72,14 +72,14 @@ Told shortText(const Case& of, std::size_t i) {
 }
 
 // The hardest boil, the softest, and what does not boil.
-std::vector<Told> inShort(const Case& of) {
+std::vector<Told> boilInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const physics::BoilFigures* boil = boilOf(of, i);
     return boil && rolls(of, i) ? std::optional(boil->shareOfPreBoilPerHour) : std::nullopt;
   });
   std::vector<Told> told;
-  if (e.counted > 0) told.push_back(shortText(of, e.most));
-  if (e.counted > 1 && e.least != e.most) told.push_back(shortText(of, e.least));
+  if (e.counted > 0) told.push_back(boilRateText(of, e.most));
+  if (e.counted > 1 && e.least != e.most) told.push_back(boilRateText(of, e.least));
   for (Told& one : unfinishedOfAll(of)) told.push_back(std::move(one));
   if (told.empty()) told.push_back(Told(TOLD("Answer", "No boil is planned.")));
   return told;
@@ -239,7 +239,7 @@ Picture boilOffPicture(const Case& of) {
 }
 
 // The published ranges are what others say, whatever our own scale is.
-std::vector<Told> notes() {
+std::vector<Told> boilNotes() {
   const auto from = [](double share) { return amount(rigs::perHour(share)); };
   return {
       Told(TOLD("Answer",
@@ -272,14 +272,14 @@ Told boilText(const Case& of, std::size_t i) {
 
 Answer boilsEnough(const Case& of) {
   Answer answer;
-  answer.sentences = inShort(of);
+  answer.sentences = boilInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i) tellRig(answer, of, i);
   RigTable table("boil", of);
   addBoilRows(table, of);
   addWortRows(table, of);
   answer.show(table.take());
   answer.pictures = {boilOffPicture(of)};
-  answer.notes = notes();
+  answer.notes = boilNotes();
   return answer;
 }
 

@@ -68,7 +68,7 @@ Told verdictsText(const CircuitLoad& circuit) {
 
 // By the current that codes count; a rig's two circuits are told one by one, each with its own
 // verdicts.
-Told inShort(const Case& of, std::size_t rig, std::size_t k) {
+Told circuitInShort(const Case& of, std::size_t rig, std::size_t k) {
   const CircuitLoad& circuit = circuitsOf(of, rig)[k];
   const Told load(TOLD("Circuit", "%1 of %2"), closely(circuit.branch),
                   closely(circuit.supply.rating));
@@ -79,7 +79,7 @@ Told inShort(const Case& of, std::size_t rig, std::size_t k) {
 }
 
 // What does not fit comes first: it must be seen even where the rest is folded away.
-std::vector<Told> headline(const Case& of) {
+std::vector<Told> circuitsInShort(const Case& of) {
   std::vector<std::pair<std::size_t, std::size_t>> order;
   for (std::size_t i = 0; i < of.count(); ++i)
     for (std::size_t k = 0; k < circuitsOf(of, i).size(); ++k) order.push_back({i, k});
@@ -87,7 +87,7 @@ std::vector<Told> headline(const Case& of) {
   std::stable_sort(order.begin(), order.end(),
                    [&](const auto& a, const auto& b) { return worst(a) > worst(b); });
   std::vector<Told> told;
-  for (const auto& [rig, circuit] : order) told.push_back(inShort(of, rig, circuit));
+  for (const auto& [rig, circuit] : order) told.push_back(circuitInShort(of, rig, circuit));
   rigs::List rules{.items = {}, .joint = rigs::Joint::Semicolon};
   for (const rigs::CircuitRules* one : rulesInUse(of))
     rules.items.emplace_back(rigs::rulesText(*one));
@@ -154,7 +154,7 @@ void sayLoads(Answer& answer, const Case& of, std::size_t i) {
 
 Answer circuitCarries(const Case& of) {
   Answer answer;
-  answer.sentences = headline(of);
+  answer.sentences = circuitsInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i) sayLoads(answer, of, i);
   sayRules(answer, of, of.view.everyRule);
   sayReadings(answer, of);

@@ -61,7 +61,7 @@ Told supposedNightText(const Case& of, std::size_t i, const Night& night) {
        holdingText(night)});
 }
 
-std::vector<Told> headline(const Case& of) {
+std::vector<Told> coolingInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const Night* night = nightOf(of, i);
     return night ? std::optional(physics::inCelsius(night->morning)) : std::nullopt;
@@ -201,7 +201,7 @@ Picture coolingPicture(const Case& of) {
 
 Answer howFarCools(const Case& of) {
   Answer answer;
-  answer.sentences = headline(of);
+  answer.sentences = coolingInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i)
     if (Told text = nightText(of, i); !text.empty()) answer.say(i, std::move(text));
   bool any = false;

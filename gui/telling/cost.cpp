@@ -93,9 +93,10 @@ std::string stageResult(const Case& of, StageKind kind, const std::string& figur
 Picture costPicture(const Case& of) {
   Picture picture;
   picture.kind = Picture::Kind::StackedBars;
-  picture.title = of.text(priced(of) ? Told(TOLD("Answer", "What a batch costs, stage by stage"))
-                                     : Told(TOLD("Answer", "Energy of a batch, stage by stage")));
-  picture.xUnit = priced(of) ? of.plan.tariff.currency : of.unit<physics::Energy>();
+  picture.title = of.text(of.plan.tariff.isStated()
+                              ? Told(TOLD("Answer", "What a batch costs, stage by stage"))
+                              : Told(TOLD("Answer", "Energy of a batch, stage by stage")));
+  picture.xUnit = of.plan.tariff.isStated() ? of.plan.tariff.currency : of.unit<physics::Energy>();
   picture.xTitle = of.text(Told(TOLD("Answer", "%1 a batch"), rigs::Verbatim{picture.xUnit}));
   const std::vector<CostStage> stages = costStages(of);
   for (const CostStage& stage : stages) picture.partNames.push_back(of.text(stage.name));
@@ -104,7 +105,8 @@ Picture costPicture(const Case& of) {
     for (const CostStage& stage : stages) {
       const auto energy = energyOf(of, i, stage.kind);
       const double drawn = energy ? of.axis(*energy) : 0.0;
-      stack.parts.push_back(priced(of) ? costOfStage(of, i, stage.kind).value_or(0.0) : drawn);
+      stack.parts.push_back(of.plan.tariff.isStated() ? costOfStage(of, i, stage.kind).value_or(0.0)
+                                                      : drawn);
     }
     picture.stacks.push_back(std::move(stack));
   }
@@ -279,7 +281,7 @@ Table costTable(const Case& of) {
   RigTable table("cost", of);
   const std::vector<CostStage> stages = costStages(of);
   addEnergies(table, of, stages);
-  if (priced(of)) {
+  if (of.plan.tariff.isStated()) {
     addCosts(table, of, stages);
     if (of.plan.tariff.dependsOnTheHour()) addStarts(table, of);
     addJacketPayback(table, of);
@@ -310,17 +312,17 @@ Told startSentence(const Case& of, std::size_t i) {
               money(of, choice->cheapest.cost), of.named(i), rigs::Clock{choice->dearest.at});
 }
 
-std::vector<Told> headline(const Case& of) {
+std::vector<Told> costInShort(const Case& of) {
   std::vector<Told> told;
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const rigs::RigAnswer& rig = of.rig(i);
     // The cheapest is of those that make the beer that is meant.
     if (rig.day.outcome != physics::Outcome::Done) return std::nullopt;
-    if (priced(of)) return rig.cost;
+    if (of.plan.tariff.isStated()) return rig.cost;
     return physics::inKilowattHours(rig.day.total.fromWall());
   });
   const auto energy = [&](std::size_t i) { return rigs::amount(of.rig(i).day.total.fromWall()); };
-  if (e.counted > 0 && priced(of)) {
+  if (e.counted > 0 && of.plan.tariff.isStated()) {
     told.push_back(costSentence(
         of, e.least,
         e.counted == 1 ? CostTemplate(TOLD("Answer",
@@ -421,11 +423,11 @@ Told makesCarbonDioxide(const Case& of, std::size_t i) {
   return Told(TOLD("Answer", "Its energy makes %1 of carbon dioxide."), rigs::amount(*co2));
 }
 
-std::vector<Told> notes(const Case& of) {
+std::vector<Told> costNotes(const Case& of) {
   const rigs::Tariff& tariff = of.plan.tariff;
   std::vector<Told> all{Told(TOLD("Answer", "Price of energy: %1."), tariffText(tariff))};
   if (Told source = tariffSource(tariff); !source.empty()) all.push_back(std::move(source));
-  if (priced(of) && !tariff.brewsPerYear) {
+  if (of.plan.tariff.isStated() && !tariff.brewsPerYear) {
     all.push_back(
         Told(TOLD("Answer", "A brew a month is assumed: the plan does not say how many.")));
   }
@@ -437,7 +439,7 @@ std::vector<Told> notes(const Case& of) {
             : Told(TOLD("Answer", "%1 of carbon dioxide a kWh: %2."), each,
                    rigs::Verbatim{tariff.co2Source}));
   }
-  if (priced(of)) {
+  if (of.plan.tariff.isStated()) {
     all.push_back(
         Told(TOLD("Answer", "Fixed charges are left out: a brew day does not change them.")));
   }
@@ -455,7 +457,7 @@ Told spentText(const Case& of, std::size_t i) {
 
 Answer whatCost(const Case& of) {
   Answer answer;
-  answer.sentences = headline(of);
+  answer.sentences = costInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i) {
     answer.say(i, spentText(of, i));
     answer.goOn(i, beginsWhen(of, i));
@@ -466,7 +468,7 @@ Answer whatCost(const Case& of) {
   answer.show(costTable(of));
   answer.pictures.push_back(costPicture(of));
   if (of.plan.tariff.dependsOnTheHour()) answer.pictures.push_back(startPicture(of));
-  answer.notes = notes(of);
+  answer.notes = costNotes(of);
   return answer;
 }
 

@@ -279,7 +279,7 @@ Told neededText(const Case& of, std::size_t i) {
 }
 
 // The rig that lacks most, and the one that has most to spare.
-std::vector<Told> inShort(const Case& of) {
+std::vector<Told> elementInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     if (!of.rig(i).sizing) return std::nullopt;
     const PowerAnswer needed = rigs::neededPower(*of.rig(i).sizing);
@@ -455,7 +455,7 @@ std::vector<Told> whatWouldBoilTexts(const Case& of, std::size_t i) {
 
 Answer whichElement(const Case& of) {
   Answer answer;
-  answer.sentences = inShort(of);
+  answer.sentences = elementInShort(of);
   answer.heading(Told(TOLD("Answer", "What does the element really deliver?")));
   for (std::size_t i = 0; i < of.count(); ++i) {
     answer.say(i, besideCircuit(of, i, rigs::sentences({elementText(of, i), currentText(of, i)})));

@@ -182,7 +182,7 @@ std::vector<Told> ofAllText(const Case& of) {
   return told;
 }
 
-Table dayTable(const Case& of) {
+Table heatTable(const Case& of) {
   RigTable table("heat", of);
   table.heading(Told(TOLD("Answer", "Came in")));
   addEnergyRow(
@@ -203,7 +203,7 @@ Answer whereHeat(const Case& of) {
   Answer answer;
   answer.sentences = of.view.asBars ? ofAllText(of) : std::vector<Told>{wholeText(of, rig)};
   answer.pictures = {of.view.asBars ? energyBars(of) : powerOverTime(of, rig)};
-  answer.show(dayTable(of));
+  answer.show(heatTable(of));
   if (!of.view.asBars) answer.show(powerTable(of, rig));
   for (std::size_t i = 0; i < of.count(); ++i) {
     answer.heading(Told::just(of.named(i)));

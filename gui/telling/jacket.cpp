@@ -26,10 +26,6 @@ using rigs::Verbatim;
 
 const JacketEffect& effectOf(const Case& of, std::size_t i) { return *of.rig(i).jacket; }
 
-rigs::Amount percent(double share) {
-  return amount(share, {.significantDigits = 2, .decimals = {}});
-}
-
 // --- What it saves.
 
 Told savedToBoilText(physics::Time saved, physics::Time bare) {
@@ -221,7 +217,7 @@ Told timeNotWorthItText(const List& why) {
 
 // --- The answer in short.
 
-Told shortText(const Case& of, std::size_t i) {
+Told savingText(const Case& of, std::size_t i) {
   const JacketEffect& effect = effectOf(of, i);
   const Verbatim named = of.named(i);
   if (effect.verdict == JacketVerdict::MakesItBoil)
@@ -277,7 +273,7 @@ Told shortText(const Case& of, std::size_t i) {
   return {};
 }
 
-std::vector<Told> inShort(const Case& of) {
+std::vector<Told> jacketInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const auto& effect = of.rig(i).jacket;
     if (!effect) return std::nullopt;
@@ -285,8 +281,8 @@ std::vector<Told> inShort(const Case& of) {
     return compares ? physics::inSeconds(*effect->savedToBoil) : -1e9;
   });
   if (e.counted == 0) return {Told(TOLD("Answer", "No rig of this plan has a jacket to compare."))};
-  std::vector<Told> told{shortText(of, e.most)};
-  if (e.least != e.most) told.push_back(shortText(of, e.least));
+  std::vector<Told> told{savingText(of, e.most)};
+  if (e.least != e.most) told.push_back(savingText(of, e.least));
   return told;
 }
 
@@ -372,7 +368,7 @@ Told jacketVerdictText(const Case& of, std::size_t i) {
 
 Answer worthJacket(const Case& of) {
   Answer answer;
-  answer.sentences = inShort(of);
+  answer.sentences = jacketInShort(of);
   bool any = false;
   for (std::size_t i = 0; i < of.count(); ++i) any = any || of.rig(i).jacket.has_value();
   tellEachRig(answer, of, any);

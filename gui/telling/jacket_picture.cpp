@@ -15,8 +15,6 @@ using physics::JacketEffect;
 using rigs::Told;
 using rigs::Verbatim;
 
-bool priced(const Case& of) { return !of.plan.tariff.currency.empty(); }
-
 physics::Length jacketThickness(const rigs::RigPlan& rig) {
   physics::Length sum = physics::metres(0.0);
   for (const physics::Layer& layer : rig.jacketed.vessel.side.insulation) sum += layer.thickness;
@@ -66,7 +64,7 @@ std::vector<Saving> savings(const Case& of, std::size_t i) {
 std::optional<double> valueOf(const Case& of, Figure figure, const Saving& saving) {
   if (figure == Figure::Time)
     return saving.time ? std::optional(physics::inMinutes(*saving.time)) : std::nullopt;
-  return priced(of) ? saving.money : std::optional(of.axis(saving.energy));
+  return of.plan.tariff.isStated() ? saving.money : std::optional(of.axis(saving.energy));
 }
 
 // A day that stops early has nothing to compare.
@@ -74,7 +72,7 @@ std::optional<double> valueOf(const Case& of, Figure figure, const rigs::JacketD
   if (!day.done) return std::nullopt;
   if (figure == Figure::Time)
     return day.toBoil ? std::optional(physics::inMinutes(*day.toBoil)) : std::nullopt;
-  return priced(of) ? day.cost : std::optional(of.axis(day.fromWall));
+  return of.plan.tariff.isStated() ? day.cost : std::optional(of.axis(day.fromWall));
 }
 
 // Where a rig stands along the picture: with the jacket it has or is supposed to have, or bare.
@@ -100,17 +98,18 @@ Picture axes(const Case& of, Figure figure) {
       of.text(of.view.overThickness
                   ? Told(TOLD("Answer", "Insulation on the side, %1"), Verbatim{of.thicknessUnit()})
                   : Told(TOLD("Answer", "Element, rated at its supply's voltage, W")));
-  picture.yUnit = figure == Figure::Time ? "min"
-                  : priced(of)           ? of.plan.tariff.currency
-                                         : of.unit<physics::Energy>();
+  picture.yUnit = figure == Figure::Time      ? "min"
+                  : of.plan.tariff.isStated() ? of.plan.tariff.currency
+                                              : of.unit<physics::Energy>();
   return picture;
 }
 
 Picture savedPicture(const Case& of, Figure figure) {
   Picture picture = axes(of, figure);
-  picture.title = of.text(figure == Figure::Time ? Told(TOLD("Answer", "Time a jacket saves"))
-                          : priced(of)           ? Told(TOLD("Answer", "Money a jacket saves"))
-                                                 : Told(TOLD("Answer", "Energy a jacket saves")));
+  picture.title =
+      of.text(figure == Figure::Time      ? Told(TOLD("Answer", "Time a jacket saves"))
+              : of.plan.tariff.isStated() ? Told(TOLD("Answer", "Money a jacket saves"))
+                                          : Told(TOLD("Answer", "Energy a jacket saves")));
   picture.yTitle = of.text(figure == Figure::Time
                                ? Told(TOLD("Answer", "Minutes saved from mash to boil"))
                                : Told(TOLD("Answer", "%1 saved a batch"), Verbatim{picture.yUnit}));
@@ -200,7 +199,7 @@ Picture comparedPicture(const Case& of, Figure figure) {
   picture.title =
       of.text(figure == Figure::Time
                   ? Told(TOLD("Answer", "Time from mash to boil, with a jacket and without"))
-              : priced(of) ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
+              : of.plan.tariff.isStated() ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
                            : Told(TOLD("Answer", "Energy of a batch, with a jacket and without")));
   picture.yTitle =
       of.text(figure == Figure::Time

@@ -51,9 +51,6 @@ double airflowNumber(const Case& of, physics::VolumeFlow flow) {
 rigs::Amount volume(const Case& of, physics::Volume volume) {
   return rigs::amountLike(volume, isMetric(of) ? "1 m³" : "1 ft³");
 }
-rigs::Amount percent(double share) {
-  return rigs::amount(share, {.significantDigits = 2, .decimals = {}});
-}
 
 // --- The headline.
 
@@ -77,7 +74,7 @@ void addToHeadline(std::vector<Told>& told, const Case& of, std::size_t i,
   }
 }
 
-std::vector<Told> headline(const Case& of) {
+std::vector<Told> roomInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const rigs::RoomAnswer* room = roomOf(of, i);
     return room ? std::optional(physics::inKilograms(room->day.intoRoom)) : std::nullopt;
@@ -398,7 +395,7 @@ void sayPublished(Answer& answer, const Case& of) {
 
 // --- Notes.
 
-std::vector<Told> notes(const Case& of) {
+std::vector<Told> roomNotes(const Case& of) {
   using Opening = rigs::Template<4>;
   const rigs::RoomPlan& room = of.plan.room;
   std::vector<Told> all;
@@ -430,7 +427,7 @@ std::vector<Told> notes(const Case& of) {
 
 Answer roomChanges(const Case& of) {
   Answer answer;
-  answer.sentences = headline(of);
+  answer.sentences = roomInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i) {
     const rigs::RoomAnswer* room = roomOf(of, i);
     if (!room) continue;
@@ -442,7 +439,7 @@ Answer roomChanges(const Case& of) {
   answer.show(roomTable(of));
   sayPublished(answer, of);
   answer.pictures = {humidityPicture(of), airflowPicture(of)};
-  answer.notes = notes(of);
+  answer.notes = roomNotes(of);
   return answer;
 }
 

@@ -135,7 +135,7 @@ Told whole(const Case& of, std::size_t i, const rigs::Template<2>& text) {
   return Told(text, rigs::roughly(of.rig(i).day.duration()), of.named(i));
 }
 
-std::vector<Told> headline(const Case& of) {
+std::vector<Told> timeInShort(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     // The quickest is of those that roll.
     const BrewDay& day = of.rig(i).day;
@@ -211,7 +211,7 @@ Picture stagePicture(const Case& of) {
 
 Answer howLong(const Case& of) {
   Answer answer;
-  answer.sentences = headline(of);
+  answer.sentences = timeInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i) answer.say(i, dayText(of, i));
   answer.show(dayTable(of));
   answer.pictures = {temperaturePicture(of), stagePicture(of)};

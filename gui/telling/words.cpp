@@ -326,6 +326,10 @@ Told costText(const Case& of, std::size_t rig) {
               money(*each), rigs::Verbatim{of.unit<physics::Volume>()});
 }
 
+rigs::Amount percent(double share) {
+  return rigs::amount(share, {.significantDigits = 2, .decimals = {}});
+}
+
 double brewsPerYear(const rigs::Plan& plan) {
   return plan.tariff.brewsPerYear.value_or(rigs::kBrewsPerYear);
 }

@@ -31,6 +31,9 @@ rigs::Told edgeText(const Case& of, std::size_t rig);
 // What a day takes from the wall and costs; what was spent by then, of a day that stopped.
 rigs::Told costText(const Case& of, std::size_t rig);
 
+// "12 %": a share to two digits.
+rigs::Amount percent(double share);
+
 // A brew a month where the plan does not say.
 double brewsPerYear(const rigs::Plan& plan);
 

@@ -11,24 +11,11 @@
 #include "rigs/answers/pool.hpp"
 
 namespace rigs {
-namespace {
 
 using namespace physics;
 
-// Points on a curve that is smooth; a picture draws straight lines between them.
-constexpr int kPowers = 33;
-constexpr int kThicknesses = 17;
-constexpr int kJacketPowers = 17;
-
-Plan onlyRig(const Plan& plan, std::size_t index) {
-  Plan one = plan;
-  one.rigs = {plan.rigs[index]};
-  return one;
-}
-
-Power mostOnCircuit(const Rig& rig) {
-  return largestElementOn(rig.supply, rig.element.topHeight).rating;
-}
+// Named, since members of Search and Memory have these types.
+namespace searching {
 
 // Everything that the sweeps of one rig depend on.
 struct SweepInputs {
@@ -43,6 +30,70 @@ struct SweepInputs {
 
   bool operator==(const SweepInputs&) const = default;
 };
+
+// What the powers that goals need depend on: not what the rig's own element is rated.
+struct PowersInputs {
+  Rig rig;
+  Batch batch;
+  Place place;
+  double boilOffPerHour = 0.0;
+  Time within;
+
+  bool operator==(const PowersInputs&) const = default;
+};
+
+// What no picture shows.
+struct Rest {
+  BatchAnswer largest, largestOnCircuit;
+  std::optional<WhatWouldBoil> whatWouldBoil;
+};
+
+// The last few findings by what they depend on.
+template <class Inputs, class Finding>
+class Remembered {
+ public:
+  const Finding* find(const Inputs& inputs) const {
+    return findIf([&](const Inputs& from) { return from == inputs; });
+  }
+  template <class Suits>
+  const Finding* findIf(const Suits& suits) const {
+    for (const auto& [from, finding] : all_) {
+      if (suits(from)) return &finding;
+    }
+    return nullptr;
+  }
+  void keep(Inputs inputs, Finding finding) {
+    std::erase_if(all_, [&](const auto& one) { return one.first == inputs; });
+    all_.insert(all_.begin(), {std::move(inputs), std::move(finding)});
+    if (all_.size() > kMost) all_.pop_back();
+  }
+
+ private:
+  static constexpr std::size_t kMost = 24;  // a full window before and after an edit
+  std::vector<std::pair<Inputs, Finding>> all_;
+};
+
+}  // namespace searching
+
+namespace {
+
+using namespace searching;
+
+// Points on a curve that is smooth; a picture draws straight lines between them.
+constexpr int kPowerPoints = 33;
+constexpr int kThicknessPoints = 17;
+constexpr int kJacketPowerPoints = 17;
+
+Plan onlyRig(const Plan& plan, std::size_t index) {
+  Plan one = plan;
+  one.rigs = {plan.rigs[index]};
+  return one;
+}
+
+Power mostOnCircuit(const Rig& rig) {
+  return largestElementOn(rig.supply, rig.element.topHeight).rating;
+}
+
 SweepInputs sweepInputs(const Plan& plan, std::size_t index) {
   const RigPlan& rig = plan.rigs[index];
   const SweepRange range = sweepRange(plan);
@@ -69,16 +120,6 @@ Plan dayInputs(const Plan& plan, std::size_t index) {
   return one;
 }
 
-// What the powers that goals need depend on: not what the rig's own element is rated.
-struct PowersInputs {
-  Rig rig;
-  Batch batch;
-  Place place;
-  double boilOffPerHour = 0.0;
-  Time within;
-
-  bool operator==(const PowersInputs&) const = default;
-};
 PowersInputs powersInputs(const Plan& plan, std::size_t index) {
   PowersInputs inputs{.rig = plan.rigs[index].rig,
                       .batch = plan.batch,
@@ -104,46 +145,21 @@ void addSweeps(const Plan& plan, std::size_t index, const Searches& wanted, RigS
   const SweepRange range = sweepRange(plan);
   const bool jacket = rig.jacketIsCompared;
   if (wanted.power && !done.power) {
-    curves.power =
-        againstPower(rig, plan, range.weakest, range.strongest, kPowers, mostOnCircuit(rig.rig));
+    curves.power = againstPower(rig, plan, range.weakest, range.strongest, kPowerPoints,
+                                mostOnCircuit(rig.rig));
     done.power = true;
   }
   if (wanted.thickness && !done.thickness) {
-    if (jacket) curves.thickness = againstThickness(rig, plan, range.thickest, kThicknesses);
+    if (jacket) curves.thickness = againstThickness(rig, plan, range.thickest, kThicknessPoints);
     done.thickness = true;
   }
   if (wanted.jacketPower && !done.jacketPower) {
     if (jacket)
       curves.jacketPower =
-          jacketAgainstPower(rig, plan, range.weakest, range.strongest, kJacketPowers);
+          jacketAgainstPower(rig, plan, range.weakest, range.strongest, kJacketPowerPoints);
     done.jacketPower = true;
   }
 }
-
-// The last few findings by what they depend on.
-template <class Inputs, class Finding>
-class Remembered {
- public:
-  const Finding* find(const Inputs& inputs) const {
-    return findIf([&](const Inputs& from) { return from == inputs; });
-  }
-  template <class Suits>
-  const Finding* findIf(const Suits& suits) const {
-    for (const auto& [from, finding] : all_) {
-      if (suits(from)) return &finding;
-    }
-    return nullptr;
-  }
-  void keep(Inputs inputs, Finding finding) {
-    std::erase_if(all_, [&](const auto& one) { return one.first == inputs; });
-    all_.insert(all_.begin(), {std::move(inputs), std::move(finding)});
-    if (all_.size() > kMost) all_.pop_back();
-  }
-
- private:
-  static constexpr std::size_t kMost = 24;  // a full window before and after an edit
-  std::vector<std::pair<Inputs, Finding>> all_;
-};
 
 }  // namespace
 

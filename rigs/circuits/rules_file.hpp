@@ -12,7 +12,7 @@
 
 namespace rigs {
 
-inline constexpr std::size_t kLargestRules = 1024 * 1024;  // bytes
+inline constexpr std::size_t kLargestRules = std::size_t{1024} * 1024;  // bytes
 
 // Null where an error was added. Every problem of the file is told, at `where`, with its own place;
 // warnings are told too.

@@ -14,31 +14,30 @@ namespace {
 
 using namespace physics;
 
-constexpr std::size_t kLongestText = 600;
-constexpr Range<Current> kCurrents{amperes(0.1), amperes(1000.0)};
+constexpr Range<Current> kRulesCurrents{amperes(0.1), amperes(1000.0)};
 constexpr Range<Current> kLeaks{amperes(1e-5), amperes(1.0)};
-constexpr Range<Voltage> kVoltages{volts(12.0), volts(1000.0)};
-constexpr Range<double> kShares{0.0, 1.0};
+constexpr Range<Voltage> kRulesVoltages{volts(12.0), volts(1000.0)};
+constexpr Range<double> kRulesShares{0.0, 1.0};
 constexpr CountRange kSome{1, 100};
 constexpr CountRange kAny{0, 100};
 
 // What is missing leaves an error behind; the value then does not matter.
-class Part {
+class RulesPart {
  public:
-  explicit Part(JsonCursor at) : at_(std::move(at)) {}
+  explicit RulesPart(JsonCursor at) : at_(std::move(at)) {}
 
   std::string text(std::string_view key) const { return at_.text(key, kLongestText).value_or(""); }
   std::string maybeText(std::string_view key) const {
     return at_.optionalText(key, "", kLongestText).value_or("");
   }
-  Current current(std::string_view key, const Range<Current>& range = kCurrents) const {
+  Current current(std::string_view key, const Range<Current>& range = kRulesCurrents) const {
     return at_.quantity<Current>(key, range).value_or(range.min);
   }
   Voltage voltage(std::string_view key) const {
-    return at_.quantity<Voltage>(key, kVoltages).value_or(kVoltages.min);
+    return at_.quantity<Voltage>(key, kRulesVoltages).value_or(kRulesVoltages.min);
   }
   double share(std::string_view key) const {
-    return at_.quantity<double>(key, kShares).value_or(1.0);
+    return at_.quantity<double>(key, kRulesShares).value_or(1.0);
   }
   Temperature temperature(std::string_view key, Temperature otherwise) const {
     return at_.quantity<Temperature>(key, {celsius(-40.0), celsius(200.0)}).value_or(otherwise);
@@ -79,13 +78,13 @@ class Part {
   std::vector<Current> currents(std::string_view key) const {
     std::vector<Current> all;
     for (const JsonCursor& one : at_.array(key, kSome).value_or(std::vector<JsonCursor>{}))
-      all.push_back(one.asQuantity<Current>(kCurrents).value_or(kCurrents.min));
+      all.push_back(one.asQuantity<Current>(kRulesCurrents).value_or(kRulesCurrents.min));
     return all;
   }
   std::vector<double> shares(std::string_view key) const {
     std::vector<double> all;
     for (const JsonCursor& one : at_.array(key, kSome).value_or(std::vector<JsonCursor>{}))
-      all.push_back(one.asNumber(kShares).value_or(1.0));
+      all.push_back(one.asNumber(kRulesShares).value_or(1.0));
     return all;
   }
   // May be left out unless it needs an entry.
@@ -94,14 +93,14 @@ class Part {
     std::vector<decltype(read(*this))> all;
     const auto entries = count.min > 0 ? at_.objects(key, count).value_or(std::vector<JsonCursor>{})
                                        : at_.objectsIfGiven(key, count);
-    for (const JsonCursor& one : entries) all.push_back(read(Part(one)));
+    for (const JsonCursor& one : entries) all.push_back(read(RulesPart(one)));
     return all;
   }
   template <class Read>
   auto one(std::string_view key, const Read& read) const -> std::optional<decltype(read(*this))> {
     const auto object = at_.objectIfGiven(key);
     if (!object) return std::nullopt;
-    return read(Part(*object));
+    return read(RulesPart(*object));
   }
   const JsonCursor& at() const { return at_; }
 
@@ -109,12 +108,12 @@ class Part {
   JsonCursor at_;
 };
 
-VoltageRange voltageFrom(const Part& p) {
+VoltageRange voltageFrom(const RulesPart& p) {
   p.at().warnAboutKeysExcept(
       {"nominal", "lowest", "highest", "name", "clause", "source", "status", "note"});
-  const auto nominal = p.at().quantity<Voltage>("nominal", kVoltages);
-  const auto lowest = p.at().quantity<Voltage>("lowest", kVoltages);
-  const auto highest = p.at().quantity<Voltage>("highest", kVoltages);
+  const auto nominal = p.at().quantity<Voltage>("nominal", kRulesVoltages);
+  const auto lowest = p.at().quantity<Voltage>("lowest", kRulesVoltages);
+  const auto highest = p.at().quantity<Voltage>("highest", kRulesVoltages);
   if (nominal && lowest && *lowest > *nominal)
     p.at().error("lowest",
                  advised(Told(TOLD("Problem", "the lowest voltage is above the nominal one, %1"),
@@ -125,14 +124,14 @@ VoltageRange voltageFrom(const Part& p) {
                  advised(Told(TOLD("Problem", "the highest voltage is below the nominal one, %1"),
                               amount(*nominal)),
                          Told(TOLD("Problem", "write one above it"))));
-  return {.nominal = nominal.value_or(kVoltages.min),
-          .lowest = lowest.value_or(kVoltages.min),
-          .highest = highest.value_or(kVoltages.min),
+  return {.nominal = nominal.value_or(kRulesVoltages.min),
+          .lowest = lowest.value_or(kRulesVoltages.min),
+          .highest = highest.value_or(kRulesVoltages.min),
           .name = p.text("name"),
           .cite = p.cite()};
 }
 
-LongUse longUseFrom(const Part& p) {
+LongUse longUseFrom(const RulesPart& p) {
   p.at().warnAboutKeysExcept({"name", "text", "share", "lasts", "within", "conductors", "clause",
                               "source", "status", "note"});
   return {.name = p.text("name"),
@@ -144,14 +143,14 @@ LongUse longUseFrom(const Part& p) {
           .cite = p.cite()};
 }
 
-SharedUse sharedFrom(const Part& p) {
+SharedUse sharedFrom(const RulesPart& p) {
   return {.name = p.text("name"),
           .share = p.share("share"),
           .upTo = p.current("up_to"),
           .cite = p.cite()};
 }
 
-Outlet outletFrom(const Part& p) {
+Outlet outletFrom(const RulesPart& p) {
   p.at().warnAboutKeysExcept({"name", "voltage", "current", "neutral", "earth", "household",
                               "both_sockets", "fuse", "clause", "source", "status", "note"});
   return {.name = p.text("name"),
@@ -181,7 +180,7 @@ Fuse fuseFrom(const Part& p) {
           .cite = p.cite()};
 }
 
-ConductorRow rowFrom(const Part& p) {
+ConductorRow rowFrom(const RulesPart& p) {
   p.at().warnAboutKeysExcept(
       {"size", "ampacity", "breaker", "up_to", "resistance", "resistance_at_20C", "loop_at_work"});
   constexpr Range<ResistancePerLength> kPerLength{ohmsPerMetre(1e-5), ohmsPerMetre(1.0)};
@@ -190,7 +189,7 @@ ConductorRow rowFrom(const Part& p) {
                                .value_or(squareMetres(1e-6)),
                    .size = p.text("size"),
                    .ampacity = p.current("ampacity"),
-                   .breaker = p.maybe<Current>("breaker", kCurrents),
+                   .breaker = p.maybe<Current>("breaker", kRulesCurrents),
                    .upTo = p.maybe<Length>("up_to", {metres(0.1), metres(1000.0)}),
                    .upToText = p.maybeText("up_to"),
                    .resistance = p.maybe("resistance", kPerLength),
@@ -198,7 +197,7 @@ ConductorRow rowFrom(const Part& p) {
   return row;
 }
 
-ConductorTable tableFrom(const Part& p) {
+ConductorTable tableFrom(const RulesPart& p) {
   p.at().warnAboutKeysExcept({"use", "insulation", "ambient", "loaded_conductors", "method", "rows",
                               "ambient_factors", "clause", "source", "status", "note"});
   constexpr Range<Temperature> kTemperatures{celsius(-40.0), celsius(200.0)};
@@ -215,7 +214,7 @@ ConductorTable tableFrom(const Part& p) {
       .rows = p.each("rows", rowFrom, kSome),
       .ambientFactors = p.each(
           "ambient_factors",
-          [&](const Part& row) {
+          [&](const RulesPart& row) {
             return AmbientRow{
                 .upTo =
                     row.at().quantity<Temperature>("up_to", kTemperatures).value_or(celsius(30.0)),
@@ -225,12 +224,12 @@ ConductorTable tableFrom(const Part& p) {
   return table;
 }
 
-Breakers breakersFrom(const Part& p) {
+Breakers breakersFrom(const RulesPart& p) {
   return {.sizes = p.currents("sizes"),
           .holds = p.maybeNumber("holds"),
           .trips = p.maybeNumber("trips"),
           .instant = p.each("instant",
-                            [](const Part& one) {
+                            [](const RulesPart& one) {
                               return Instant{.type = one.text("type"),
                                              .from = one.maybeNumber("from").value_or(0.0),
                                              .to = one.maybeNumber("to").value_or(0.0)};
@@ -238,7 +237,7 @@ Breakers breakersFrom(const Part& p) {
           .cite = p.cite()};
 }
 
-CircuitRules rulesFrom(const Part& p) {
+CircuitRules rulesFrom(const RulesPart& p) {
   CircuitRules r;
   r.region = p.text("region");
   r.code = p.text("code");
@@ -247,7 +246,7 @@ CircuitRules rulesFrom(const Part& p) {
   for (const JsonCursor& word : p.at().arrayIfGiven("circuits_of", kAny))
     r.circuitsOf.push_back(word.asText(kLongestText).value_or(""));
   r.voltages = p.each("voltages", voltageFrom, kSome);
-  r.tolerance = p.one("rating_tolerance", [](const Part& one) {
+  r.tolerance = p.one("rating_tolerance", [](const RulesPart& one) {
     return Tolerance{.rating = {.below = one.share("below"),
                                 .above = one.share("above"),
                                 .atLeast = one.maybe<Power>("at_least", {watts(0.0), watts(1000.0)})
@@ -259,63 +258,63 @@ CircuitRules rulesFrom(const Part& p) {
   r.longUse = p.each("long_use", longUseFrom);
   r.shared = p.each("shared", sharedFrom);
   r.outlets = p.each("outlets", outletFrom);
-  r.outletLoads = p.each("outlet_loads", [](const Part& one) {
+  r.outletLoads = p.each("outlet_loads", [](const RulesPart& one) {
     return OutletLoad{.circuit = one.current("circuit"),
                       .outlet = one.current("outlet"),
                       .most = one.current("most"),
                       .cite = one.cite()};
   });
-  r.outletsOnCircuit = p.each("outlets_on_circuit", [](const Part& one) {
+  r.outletsOnCircuit = p.each("outlets_on_circuit", [](const RulesPart& one) {
     return OutletsOnCircuit{
         .circuit = one.current("circuit"), .outlets = one.currents("outlets"), .cite = one.cite()};
   });
-  r.householdSockets = p.one("household_sockets", [](const Part& one) {
+  r.householdSockets = p.one("household_sockets", [](const RulesPart& one) {
     return HouseholdSockets{.moreThan = one.current("more_than"),
                             .longerThan = one.time("longer_than"),
                             .text = one.text("text"),
                             .cite = one.cite()};
   });
-  r.largestProtection = p.one("largest_protection", [](const Part& one) {
+  r.largestProtection = p.one("largest_protection", [](const RulesPart& one) {
     return LargestProtection{.times = one.maybeNumber("times").value_or(1.5),
                              .upTo = one.current("up_to"),
                              .thenUpTo = one.current("then"),
                              .cite = one.cite()};
   });
-  r.subdivide = p.one("subdivide", [](const Part& one) {
+  r.subdivide = p.one("subdivide", [](const RulesPart& one) {
     return Subdivide{.above = one.current("above"), .text = one.text("text"), .cite = one.cite()};
   });
-  r.nextSize = p.one("next_size", [](const Part& one) {
+  r.nextSize = p.one("next_size", [](const RulesPart& one) {
     return NextSize{.text = one.text("text"), .cite = one.cite()};
   });
-  r.terminations = p.one("terminations", [](const Part& one) {
+  r.terminations = p.one("terminations", [](const RulesPart& one) {
     return Terminations{.usual = one.temperature("usual", celsius(60.0)),
                         .marked = one.temperature("marked", celsius(75.0)),
                         .cite = one.cite()};
   });
-  r.adjustments = p.each("adjustments", [](const Part& one) {
+  r.adjustments = p.each("adjustments", [](const RulesPart& one) {
     return Adjustment{.from = one.at().integer("from", {2, 100}).value_or(4),
                       .upTo = one.at().integer("up_to", {2, 100}).value_or(6),
                       .factor = one.at().number("factor", {0.0, 1.0}).value_or(1.0),
                       .cite = one.cite()};
   });
-  r.groundFault = p.one("ground_fault", [](const Part& one) {
+  r.groundFault = p.one("ground_fault", [](const RulesPart& one) {
     return Protection{.name = one.text("name"),
                       .text = one.text("text"),
                       .holds = one.current("holds", kLeaks),
                       .trips = one.current("trips", kLeaks),
                       .cite = one.cite()};
   });
-  r.leakage = p.one("leakage", [](const Part& one) {
+  r.leakage = p.one("leakage", [](const RulesPart& one) {
     return Leakage{.perKilowatt = one.current("per_kW", kLeaks),
                    .atLeast = one.current("at_least", kLeaks),
                    .atMost = one.current("at_most", kLeaks),
                    .cite = one.cite()};
   });
   r.conductors = p.each("conductors", tableFrom);
-  r.drum = p.one("drum", [](const Part& one) {
+  r.drum = p.one("drum", [](const RulesPart& one) {
     return Drum{.layers = one.shares("layers"), .cite = one.cite()};
   });
-  r.voltageDrop = p.each("voltage_drop", [](const Part& one) {
+  r.voltageDrop = p.each("voltage_drop", [](const RulesPart& one) {
     return DropLimit{.share = one.share("share"),
                      .part = one.text("part"),
                      .binding = one.flag("binding", false),
@@ -366,7 +365,7 @@ std::optional<CircuitRules> readRules(std::string_view document, Problems& probl
                            "conductors",
                            "drum",
                            "voltage_drop"});
-  CircuitRules rules = rulesFrom(Part(*at));
+  CircuitRules rules = rulesFrom(RulesPart(*at));
   if (!std::is_sorted(rules.breakers.sizes.begin(), rules.breakers.sizes.end()))
     at->error("breakers", Told(TOLD("Problem", "the sizes must stand in ascending order")));
   const bool failed =

@@ -24,7 +24,7 @@ class FileError : public std::runtime_error {
   Told told_;
 };
 
-inline constexpr std::size_t kLargestFile = 4 * 1024 * 1024;
+inline constexpr std::size_t kLargestFile = std::size_t{4} * 1024 * 1024;
 
 // Files, pipes and character devices; folders, other devices and more than `largest` bytes are
 // refused.

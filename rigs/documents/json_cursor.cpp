@@ -10,9 +10,10 @@
 #include "rigs/documents/quantity_problems.hpp"
 
 namespace rigs {
-namespace {
 
 using Json = nlohmann::ordered_json;
+
+namespace {
 
 std::string escaped(std::string_view key) {
   std::string result;

@@ -29,6 +29,9 @@ struct CountRange {
   std::size_t max = 100;
 };
 
+// Characters of a note or a source in bundled data.
+inline constexpr std::size_t kLongestText = 600;
+
 // A place in a document. Cheap to copy; the document and the list of problems must outlive it.
 //
 // A reader that returns std::optional leaves an error behind whenever it returns nullopt, except

@@ -7,9 +7,10 @@
 #include "rigs/documents/json_parse.hpp"
 
 namespace rigs {
-namespace {
 
 using Json = nlohmann::ordered_json;
+
+namespace {
 
 constexpr std::size_t kLineWidth = 100;
 

@@ -8,18 +8,17 @@
 namespace rigs {
 namespace {
 
-using enum QuantityKind;
-
 struct QuantityOfKey {
   std::string_view key;
   QuantityKind kind;
   std::string_view text;
 };
 // One key may stand for different things in different places; the range decides between them.
-constexpr std::array kQuantities{
-    QuantityOfKey{"voltage", Voltage, "230 V"}, QuantityOfKey{"current", Current, "16 A"},
-    QuantityOfKey{"size", Area, "2.5 mm2"}, QuantityOfKey{"insulation", Temperature, "75 °C"},
-    QuantityOfKey{"ambient", Temperature, "30 °C"}};
+constexpr std::array kQuantities{QuantityOfKey{"voltage", QuantityKind::Voltage, "230 V"},
+                                 QuantityOfKey{"current", QuantityKind::Current, "16 A"},
+                                 QuantityOfKey{"size", QuantityKind::Area, "2.5 mm2"},
+                                 QuantityOfKey{"insulation", QuantityKind::Temperature, "75 °C"},
+                                 QuantityOfKey{"ambient", QuantityKind::Temperature, "30 °C"}};
 
 struct TextOfKey {
   std::string_view key, text;

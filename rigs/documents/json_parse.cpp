@@ -10,11 +10,12 @@
 #include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
-namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::size_t kLargestDocument = 4 * 1024 * 1024;
+namespace {
+
+constexpr std::size_t kLargestDocument = std::size_t{4} * 1024 * 1024;
 constexpr std::size_t kDeepest = 64;
 // The tree looks keys up one by one, so that very many keys would take very long.
 constexpr std::size_t kMostKeys = 1000;

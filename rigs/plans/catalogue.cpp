@@ -13,7 +13,6 @@ namespace {
 
 using namespace physics;
 
-constexpr std::size_t kLongestText = 600;
 constexpr Range<double> kEmissivities{0.01, 1.0};
 
 std::string textOf(const JsonCursor& at, std::string_view key) {

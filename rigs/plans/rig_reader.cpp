@@ -106,7 +106,7 @@ class Bases {
     files_.push_back(real);
     folder = path.parent_path();
     try {
-      constexpr std::size_t kLargestRig = 256 * 1024;
+      constexpr std::size_t kLargestRig = std::size_t{256} * 1024;
       return add(at, name, readText(path, kLargestRig));
     } catch (const FileError& error) {
       at.error("from", error.told());

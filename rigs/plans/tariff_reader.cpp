@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cassert>
 #include <charconv>
+#include <cmath>
 #include <string>
 #include <string_view>
 
@@ -12,13 +13,12 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/plan_names.hpp"
+#include "rigs/quantities/digits.hpp"
 
 namespace rigs {
 namespace {
 
 using namespace physics;
-
-bool isDigit(char c) { return '0' <= c && c <= '9'; }
 
 std::string_view trimmed(std::string_view text) {
   while (text.starts_with(' ')) text.remove_prefix(1);
@@ -94,7 +94,7 @@ bool isDate(std::string_view text) {
 
 // As a document writes it; "24:00" is the end of the day.
 Verbatim clockText(Time t) {
-  const int minute = static_cast<int>(inMinutes(t) + 0.5);
+  const int minute = static_cast<int>(std::lround(inMinutes(t)));
   const auto two = [](int n) { return std::string(n < 10 ? "0" : "") + std::to_string(n); };
   return {two(minute / 60) + ':' + two(minute % 60)};
 }

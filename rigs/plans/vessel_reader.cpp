@@ -107,14 +107,15 @@ std::optional<VesselRead> readShell(const Layers& at) {
 }
 
 std::optional<Support> readSupport(const JsonCursor& at, Length diameter) {
-  enum class Kind { Table, ThickFloor, Legs };
+  enum class StandKind { Table, ThickFloor, Legs };
   at.warnAboutKeysExcept(keysOf("/rigs/*/stands_on"));
-  const auto kind = at.oneOf<Kind>(
-      "kind", {{"table", Kind::Table}, {"thick floor", Kind::ThickFloor}, {"legs", Kind::Legs}});
+  const auto kind = at.oneOf<StandKind>("kind", {{"table", StandKind::Table},
+                                                 {"thick floor", StandKind::ThickFloor},
+                                                 {"legs", StandKind::Legs}});
   if (!kind) return std::nullopt;
-  if (*kind == Kind::Legs) return Support{};
+  if (*kind == StandKind::Legs) return Support{};
   const Material* material = readMaterial(at, "material", Use::Stand);
-  if (*kind == Kind::ThickFloor) {
+  if (*kind == StandKind::ThickFloor) {
     if (!material) return std::nullopt;
     return onThickFloor(diameter, material->conductivity);
   }

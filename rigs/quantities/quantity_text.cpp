@@ -8,6 +8,7 @@
 #include <utility>
 
 #include "physics/element.hpp"
+#include "rigs/quantities/digits.hpp"
 #include "rigs/quantities/kind_facts.hpp"
 #include "rigs/quantities/unit_expression.hpp"
 
@@ -18,25 +19,23 @@ using detail::factsOf;
 using Kind = QuantityFault::Kind;
 
 // No quantity needs more; longer text is a pasted accident.
-constexpr std::size_t kLongestText = 200;
+constexpr std::size_t kLongestQuantity = 200;
 
-bool isDigit(char c) { return '0' <= c && c <= '9'; }
-
-struct Number {
+struct ReadNumber {
   double value = 0.0;
   std::size_t end = 0;
   bool whole = false;  // digits only
   std::optional<QuantityFault> fault{};
 };
 
-Number broken(Kind kind) { return {.fault = QuantityFault{.kind = kind}}; }
+ReadNumber broken(Kind kind) { return {.fault = QuantityFault{.kind = kind}}; }
 
 // One pass over `text` from `at` on; never looks beyond the end.
 class NumberReader {
  public:
   NumberReader(std::string_view text, std::size_t at) : text_(text), at_(at) {}
 
-  Number read() {
+  ReadNumber read() {
     if (peek() == '-' || peek() == '+') take();
     if (!isDigit(peek()) && !(separatorHere() && isDigit(peek(1)))) return broken(Kind::NoNumber);
     const std::size_t wholeDigits = digits();
@@ -61,7 +60,7 @@ class NumberReader {
         digits();
       }
     }
-    Number result{.end = at_, .whole = plain};
+    ReadNumber result{.end = at_, .whole = plain};
     if (!value(digits_, result.value)) return broken(Kind::TooLargeOrSmall);
     return plain ? withFraction(result) : result;
   }
@@ -84,14 +83,14 @@ class NumberReader {
     return error == std::errc{} && end == digits.data() + digits.size() && std::isfinite(result);
   }
 
-  Number twoReadings() const {
+  ReadNumber twoReadings() const {
     const std::size_t point = digits_.find('.');
     const std::string joined = digits_.substr(0, point) + digits_.substr(point + 1);
     return {.fault = QuantityFault{.kind = Kind::TwoReadings, .instead = {joined, digits_}}};
   }
 
   // "1/2" and "1 1/2"; `whole` is what stands before.
-  Number withFraction(Number whole) {
+  ReadNumber withFraction(ReadNumber whole) {
     const bool negative = digits_.starts_with('-');
     std::string above = digits_;
     bool mixed = false;
@@ -135,7 +134,7 @@ struct Parsed {
 Parsed failed(QuantityFault fault) { return {.fault = std::move(fault)}; }
 Parsed failed(Kind kind) { return failed(QuantityFault{.kind = kind}); }
 
-Parsed finished(double si, QuantityKind kind) {
+Parsed understood(double si, QuantityKind kind) {
   if (!std::isfinite(si)) return failed(Kind::TooLargeOrSmall);
   if (kind == QuantityKind::Temperature && si < 0.0) return failed(Kind::BelowAbsoluteZero);
   return {.si = si == 0.0 ? 0.0 : si};
@@ -159,13 +158,13 @@ std::optional<Parsed> labelledInsulance(std::string_view plain) {
   while (plain.starts_with(' ') || plain.starts_with('-') || plain.starts_with('='))
     plain.remove_prefix(1);
   if (plain.empty() || !isDigit(plain.front())) return std::nullopt;
-  const Number number = NumberReader(plain, 0).read();
+  const ReadNumber number = NumberReader(plain, 0).read();
   if (number.fault) return failed(*number.fault);
   const std::string_view label = metric ? "m²·K/W" : "ft²·h·°F/Btu";
   if (number.end != plain.size())
     return failed({.kind = Kind::MoreAfterNumber, .part = metric ? "RSI" : "R"});
   Parsed result =
-      finished(detail::toSi(number.value, detail::unitOf(label)), QuantityKind::ThermalInsulance);
+      understood(detail::toSi(number.value, detail::unitOf(label)), QuantityKind::ThermalInsulance);
   result.fallback = metric ? UnitSystem::SI : UnitSystem::UsCustomary;
   return result;
 }
@@ -191,13 +190,13 @@ std::optional<Parsed> wireGauge(std::string_view plain) {
   if (error != std::errc{} || end != plain.data() + plain.size() || !inTable)
     return failed(Kind::NoWireGauge);
   const double n = zeros ? 1.0 - gauge : gauge;
-  return finished(physics::inSquareMetres(physics::wireGaugeArea(n)), QuantityKind::Area);
+  return understood(physics::inSquareMetres(physics::wireGaugeArea(n)), QuantityKind::Area);
 }
 
 Parsed bareNumber(double number, std::string_view digits, QuantityKind kind) {
   if (kind == QuantityKind::Fraction) {
     if (0.0 <= number && number <= 1.0) {
-      Parsed result = finished(number, kind);
+      Parsed result = understood(number, kind);
       result.unit = Unit{};
       return result;
     }
@@ -211,7 +210,7 @@ bool allowsLadder(QuantityKind kind) {
 }
 
 struct Term {
-  Number number;
+  ReadNumber number;
   UnitExpression unit;
   std::string_view unitText;
 };
@@ -228,7 +227,7 @@ Parsed sumOfTerms(const std::vector<Term>& terms, QuantityKind kind, bool negati
     if (i > 0 && si >= detail::toSi(1.0, terms[i - 1].unit.unit)) return failed(Kind::NotSmaller);
     sum += si;
   }
-  Parsed result = finished(negative ? -sum : sum, kind);
+  Parsed result = understood(negative ? -sum : sum, kind);
   if (terms.front().unit.unit.ladder != Ladder::Time) result.fallback = UnitSystem::UsCustomary;
   return result;
 }
@@ -239,7 +238,7 @@ Parsed oneTerm(const Term& term, QuantityKind kind) {
   if (unit.dimension != detail::unitOf(factsOf(kind).coherent).dimension ||
       (point && !term.unit.single))
     return failed(otherQuantity(unit, term.unitText));
-  Parsed result = finished(
+  Parsed result = understood(
       point ? detail::pointToSi(term.number.value, unit) : detail::toSi(term.number.value, unit),
       kind);
   result.unit = unit;
@@ -249,7 +248,7 @@ Parsed oneTerm(const Term& term, QuantityKind kind) {
 }
 
 Parsed parse(QuantityKind kind, std::string_view text) {
-  if (text.size() > kLongestText) return failed(Kind::TooLong);
+  if (text.size() > kLongestQuantity) return failed(Kind::TooLong);
   const std::string plain = plainCharacters(text);
   if (plain.empty()) {
     const bool blank = text.find_first_not_of(" \t") == std::string_view::npos;

@@ -7,12 +7,13 @@
 #include <optional>
 #include <utility>
 
+#include "rigs/quantities/digits.hpp"
+
 namespace rigs {
 namespace {
 
 using Kind = QuantityFault::Kind;
 
-bool isDigit(char c) { return '0' <= c && c <= '9'; }
 bool isLetter(char c) { return ('a' <= c && c <= 'z') || ('A' <= c && c <= 'Z'); }
 char lower(char c) { return 'A' <= c && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 
@@ -127,9 +128,10 @@ void multiply(Unit& product, const Unit& factor, int power) {
 
 constexpr int kMaxFactors = 8;  // the longest in use has four; keeps powers of ten finite
 
-class Reader {
+class ExpressionReader {
  public:
-  Reader(std::string_view text, bool ladderAllowed) : text_(text), ladderAllowed_(ladderAllowed) {}
+  ExpressionReader(std::string_view text, bool ladderAllowed)
+      : text_(text), ladderAllowed_(ladderAllowed) {}
 
   UnitExpression read() {
     while (!fault_ && step()) {
@@ -318,7 +320,7 @@ constexpr std::array kRaised{
 }  // namespace
 
 UnitExpression readUnitExpression(std::string_view text, bool ladderAllowed) {
-  return Reader(text, ladderAllowed).read();
+  return ExpressionReader(text, ladderAllowed).read();
 }
 
 std::string plainCharacters(std::string_view text) {

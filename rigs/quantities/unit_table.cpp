@@ -23,7 +23,7 @@ constexpr Dimension kVoltage{.length = 2, .mass = 1, .time = -3, .current = -1};
 constexpr Dimension kCurrent{.current = 1};
 constexpr Dimension kResistance{.length = 2, .mass = 1, .time = -3, .current = -2};
 
-struct Row {
+struct UnitRow {
   std::string_view symbols;   // separated by spaces; "_" stands for a space within
   std::string_view names;     // the same, written out
   std::string_view prefixes;  // letters of the metric prefixes in use with this unit
@@ -33,77 +33,78 @@ struct Row {
 // Exact by definition unless said: yard and pound 1959, US gallon 231 in3, imperial gallon
 // 4.54609 L (1985), International Table Btu (ISO 80000-5), mechanical horsepower 550 ft lbf/s.
 constexpr std::array kRows{
-    Row{"%", "percent", "", {1.0, 100.0, kNumber}},
+    UnitRow{"%", "percent", "", {1.0, 100.0, kNumber}},
 
-    Row{"m", "metre metres meter meters", "kdcmu", {1.0, 1.0, kLength}},
-    Row{"in", "inch inches", "", {127.0, 5000.0, kLength, 0.0, Ladder::Length}},
-    Row{"ft", "foot feet", "", {3048.0, 1e4, kLength, 0.0, Ladder::Length}},
-    Row{"yd", "yard yards", "", {9144.0, 1e4, kLength}},
+    UnitRow{"m", "metre metres meter meters", "kdcmu", {1.0, 1.0, kLength}},
+    UnitRow{"in", "inch inches", "", {127.0, 5000.0, kLength, 0.0, Ladder::Length}},
+    UnitRow{"ft", "foot feet", "", {3048.0, 1e4, kLength, 0.0, Ladder::Length}},
+    UnitRow{"yd", "yard yards", "", {9144.0, 1e4, kLength}},
 
-    Row{"sq_m sqm", "square_metre square_metres square_meter square_meters", "", {1.0, 1.0, kArea}},
-    Row{"sq_in sqin", "square_inch square_inches", "", {64516.0, 1e8, kArea}},
-    Row{"sq_ft sqft", "square_foot square_feet", "", {9290304.0, 1e8, kArea}},
+    UnitRow{
+        "sq_m sqm", "square_metre square_metres square_meter square_meters", "", {1.0, 1.0, kArea}},
+    UnitRow{"sq_in sqin", "square_inch square_inches", "", {64516.0, 1e8, kArea}},
+    UnitRow{"sq_ft sqft", "square_foot square_feet", "", {9290304.0, 1e8, kArea}},
 
-    Row{"L l", "litre litres liter liters", "hdcmu", {1.0, 1e3, kVolume}},
-    Row{"cc", "", "", {1.0, 1e6, kVolume}},
-    Row{"cu_ft cuft", "cubic_foot cubic_feet", "", {28316846592.0, 1e12, kVolume}},
-    Row{"cu_in", "cubic_inch cubic_inches", "", {16387064.0, 1e12, kVolume}},
-    Row{"gal US_gal", "gallon gallons US_gallon US_gallons", "", {3785411784.0, 1e12, kVolume}},
-    Row{"qt US_qt", "quart quarts US_quart US_quarts", "", {946352946.0, 1e12, kVolume}},
-    Row{"pt US_pt", "pint pints US_pint US_pints", "", {473176473.0, 1e12, kVolume}},
-    Row{"cup US_cup", "cups US_cups", "", {2365882365.0, 1e13, kVolume}},
-    Row{"fl_oz floz US_fl_oz", "fluid_ounce fluid_ounces", "", {295735295625.0, 1e16, kVolume}},
-    Row{"imp_gal UK_gal",
-        "imperial_gallon imperial_gallons imperial_gal imp_gallon imp_gallons",
-        "",
-        {454609.0, 1e8, kVolume}},
-    Row{"imp_qt UK_qt",
-        "imperial_quart imperial_quarts imp_quart imp_quarts",
-        "",
-        {454609.0, 4e8, kVolume}},
-    Row{"imp_pt UK_pt",
-        "imperial_pint imperial_pints imp_pint imp_pints",
-        "",
-        {454609.0, 8e8, kVolume}},
-    Row{"imp_fl_oz UK_fl_oz",
-        "imperial_fluid_ounce imperial_fluid_ounces",
-        "",
-        {454609.0, 160e8, kVolume}},
+    UnitRow{"L l", "litre litres liter liters", "hdcmu", {1.0, 1e3, kVolume}},
+    UnitRow{"cc", "", "", {1.0, 1e6, kVolume}},
+    UnitRow{"cu_ft cuft", "cubic_foot cubic_feet", "", {28316846592.0, 1e12, kVolume}},
+    UnitRow{"cu_in", "cubic_inch cubic_inches", "", {16387064.0, 1e12, kVolume}},
+    UnitRow{"gal US_gal", "gallon gallons US_gallon US_gallons", "", {3785411784.0, 1e12, kVolume}},
+    UnitRow{"qt US_qt", "quart quarts US_quart US_quarts", "", {946352946.0, 1e12, kVolume}},
+    UnitRow{"pt US_pt", "pint pints US_pint US_pints", "", {473176473.0, 1e12, kVolume}},
+    UnitRow{"cup US_cup", "cups US_cups", "", {2365882365.0, 1e13, kVolume}},
+    UnitRow{"fl_oz floz US_fl_oz", "fluid_ounce fluid_ounces", "", {295735295625.0, 1e16, kVolume}},
+    UnitRow{"imp_gal UK_gal",
+            "imperial_gallon imperial_gallons imperial_gal imp_gallon imp_gallons",
+            "",
+            {454609.0, 1e8, kVolume}},
+    UnitRow{"imp_qt UK_qt",
+            "imperial_quart imperial_quarts imp_quart imp_quarts",
+            "",
+            {454609.0, 4e8, kVolume}},
+    UnitRow{"imp_pt UK_pt",
+            "imperial_pint imperial_pints imp_pint imp_pints",
+            "",
+            {454609.0, 8e8, kVolume}},
+    UnitRow{"imp_fl_oz UK_fl_oz",
+            "imperial_fluid_ounce imperial_fluid_ounces",
+            "",
+            {454609.0, 160e8, kVolume}},
 
-    Row{"g", "gram grams", "km", {1.0, 1e3, kMass}},
-    Row{"t", "tonne tonnes", "", {1e3, 1.0, kMass}},
-    Row{"lb lbs", "pound pounds", "", {45359237.0, 1e8, kMass, 0.0, Ladder::Mass}},
-    Row{"oz", "ounce ounces", "", {45359237.0, 16e8, kMass, 0.0, Ladder::Mass}},
+    UnitRow{"g", "gram grams", "km", {1.0, 1e3, kMass}},
+    UnitRow{"t", "tonne tonnes", "", {1e3, 1.0, kMass}},
+    UnitRow{"lb lbs", "pound pounds", "", {45359237.0, 1e8, kMass, 0.0, Ladder::Mass}},
+    UnitRow{"oz", "ounce ounces", "", {45359237.0, 16e8, kMass, 0.0, Ladder::Mass}},
 
-    Row{"s sec secs", "second seconds", "m", {1.0, 1.0, kTime, 0.0, Ladder::Time}},
-    Row{"min mins", "minute minutes", "", {60.0, 1.0, kTime, 0.0, Ladder::Time}},
-    Row{"h hr hrs", "hour hours", "", {3600.0, 1.0, kTime, 0.0, Ladder::Time}},
-    Row{"d", "day days", "", {86400.0, 1.0, kTime, 0.0, Ladder::Time}},
+    UnitRow{"s sec secs", "second seconds", "m", {1.0, 1.0, kTime, 0.0, Ladder::Time}},
+    UnitRow{"min mins", "minute minutes", "", {60.0, 1.0, kTime, 0.0, Ladder::Time}},
+    UnitRow{"h hr hrs", "hour hours", "", {3600.0, 1.0, kTime, 0.0, Ladder::Time}},
+    UnitRow{"d", "day days", "", {86400.0, 1.0, kTime, 0.0, Ladder::Time}},
 
-    Row{"K", "kelvin kelvins", "", {1.0, 1.0, kTemperature}},
-    Row{"degC C", "celsius", "", {1.0, 1.0, kTemperature, 273.15}},
-    Row{"degF F", "fahrenheit", "", {5.0, 9.0, kTemperature, 459.67}},
+    UnitRow{"K", "kelvin kelvins", "", {1.0, 1.0, kTemperature}},
+    UnitRow{"degC C", "celsius", "", {1.0, 1.0, kTemperature, 273.15}},
+    UnitRow{"degF F", "fahrenheit", "", {5.0, 9.0, kTemperature, 459.67}},
 
-    Row{"mph", "", "", {44704.0, 1e5, kVelocity}},
+    UnitRow{"mph", "", "", {44704.0, 1e5, kVelocity}},
 
-    Row{"Pa", "pascal pascals", "hkM", {1.0, 1.0, kPressure}},
-    Row{"bar", "", "m", {1e5, 1.0, kPressure}},
-    Row{"atm", "", "", {101325.0, 1.0, kPressure}},
-    Row{"psi", "", "", {8896443230521.0, 1290320000.0, kPressure}},
+    UnitRow{"Pa", "pascal pascals", "hkM", {1.0, 1.0, kPressure}},
+    UnitRow{"bar", "", "m", {1e5, 1.0, kPressure}},
+    UnitRow{"atm", "", "", {101325.0, 1.0, kPressure}},
+    UnitRow{"psi", "", "", {8896443230521.0, 1290320000.0, kPressure}},
     // Columns of mercury at 0 °C and standard gravity, density 13595.1 kg/m3 by convention.
-    Row{"mmHg", "", "", {133.322387415, 1.0, kPressure}},
-    Row{"inHg", "", "", {3386.388640341, 1.0, kPressure}},
+    UnitRow{"mmHg", "", "", {133.322387415, 1.0, kPressure}},
+    UnitRow{"inHg", "", "", {3386.388640341, 1.0, kPressure}},
 
-    Row{"J", "joule joules", "kMG", {1.0, 1.0, kEnergy}},
-    Row{"Wh", "", "kM", {3600.0, 1.0, kEnergy}},
-    Row{"Btu", "", "", {105505585262.0, 1e8, kEnergy}},
+    UnitRow{"J", "joule joules", "kMG", {1.0, 1.0, kEnergy}},
+    UnitRow{"Wh", "", "kM", {3600.0, 1.0, kEnergy}},
+    UnitRow{"Btu", "", "", {105505585262.0, 1e8, kEnergy}},
 
-    Row{"W", "watt watts", "mkM", {1.0, 1.0, kPower}},
-    Row{"hp", "horsepower", "", {745.6998715822702, 1.0, kPower}},
+    UnitRow{"W", "watt watts", "mkM", {1.0, 1.0, kPower}},
+    UnitRow{"hp", "horsepower", "", {745.6998715822702, 1.0, kPower}},
 
-    Row{"V", "volt volts", "mk", {1.0, 1.0, kVoltage}},
-    Row{"A", "amp amps ampere amperes", "m", {1.0, 1.0, kCurrent}},
-    Row{"ohm ohms", "", "umkM", {1.0, 1.0, kResistance}},
+    UnitRow{"V", "volt volts", "mk", {1.0, 1.0, kVoltage}},
+    UnitRow{"A", "amp amps ampere amperes", "m", {1.0, 1.0, kCurrent}},
+    UnitRow{"ohm ohms", "", "umkM", {1.0, 1.0, kResistance}},
 };
 
 struct Prefix {
@@ -141,7 +142,7 @@ void eachWord(std::string_view words, Use use) {
 
 std::vector<UnitSpelling> buildSpellings() {
   std::vector<UnitSpelling> all;
-  for (const Row& row : kRows) {
+  for (const UnitRow& row : kRows) {
     eachWord(row.symbols, [&](std::string symbol) {
       for (const Prefix& prefix : kPrefixes)
         if (row.prefixes.find(prefix.letter) != std::string_view::npos)

@@ -13,7 +13,7 @@ using namespace physics;
 namespace {
 
 // Every rig's part of one caution.
-class Parts {
+class CautionParts {
  public:
   void add(Told part) { list_.items.emplace_back(std::move(part)); }
   bool empty() const { return list_.items.empty(); }
@@ -83,7 +83,7 @@ void longUseCautions(const Answers& answers, std::vector<Caution>& all) {
     std::stable_sort(one.loads.begin(), one.loads.end(), [](const LongLoad& a, const LongLoad& b) {
       return a.load / a.rating > b.load / b.rating;
     });
-    Parts told;
+    CautionParts told;
     for (const LongLoad& of : one.loads) {
       if (!told.empty() && of.load <= one.rule->share * of.rating) break;
       told.add(Told(TOLD("Phrases", "%1: %2 in place of %3"), Verbatim{of.rig},
@@ -99,7 +99,7 @@ void longUseCautions(const Answers& answers, std::vector<Caution>& all) {
 
 // Elements on a supply below their own voltage.
 void lowVoltageCaution(const Plan& plan, const Answers& answers, std::vector<Caution>& all) {
-  Parts told;
+  CautionParts told;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const Rig& rig = plan.rigs[i].rig;
     const double share =
@@ -139,7 +139,7 @@ Told leakCaution(const Answers& answers) {
 }
 
 void dryFiringCaution(const Plan& plan, const Answers& answers, std::vector<Caution>& all) {
-  Parts cover;
+  CautionParts cover;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const Rig& rig = plan.rigs[i].rig;
     if (rig.element.topHeight <= metres(0.0) || answers.rigs[i].day.lowest <= litres(0.0)) continue;
@@ -157,7 +157,7 @@ void dryFiringCaution(const Plan& plan, const Answers& answers, std::vector<Caut
 }
 
 Caution headspaceCaution(const Plan& plan, const Answers& answers) {
-  Parts space;
+  CautionParts space;
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
     const Volume left = capacity(plan.rigs[i].rig.vessel) - answers.rigs[i].day.fullest;
     space.add(Told(TOLD("Phrases", "%1 keeps %2"), Verbatim{plan.rigs[i].name}, amount(left)));

@@ -175,10 +175,12 @@ struct Argument {
                              Verbatim, Bundled, List, Told>;
   Value value;
 
+  // Arguments are given as they are, without a word for it; the constraint keeps copies out.
   template <class T>
   requires(!std::same_as<std::remove_cvref_t<T>, Argument> && std::constructible_from<Value, T&&>)
+      // NOLINTNEXTLINE(bugprone-forwarding-reference-overload)
       Argument(T&& from)
-      : value(std::forward<T>(from)) {}  // NOLINT: arguments are given as they are
+      : value(std::forward<T>(from)) {}
 };
 bool operator==(const Argument& a, const Argument& b);
 

@@ -10,17 +10,15 @@
 
 #include "physics/water.hpp"
 #include "tests/second_opinions/read_table.hpp"
+#include "tests/support/between.hpp"
+#include "tests/support/printed_units.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
-constexpr Pressure kAtmosphere = pascals(101325.0);
-
-double between(double low, double high) {
-  constexpr int steps = 1'000'000;
-  return low + (high - low) * *rc::gen::inRange(0, steps + 1) / steps;
-}
+using test_support::between;
+using test_support::kAtmosphere;
 
 // What the film properties were made of: density is that of an ideal gas.
 struct Parts {

@@ -8,10 +8,13 @@
 #include <cmath>
 #include <utility>
 
+#include "tests/support/between.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
+
+using test_support::between;
 
 // Air as the books print it, so that a row tests the law and not our table of air.
 AirProperties printedAir(double k, double nu, double alpha, double oneOverBeta) {
@@ -38,10 +41,6 @@ double nusselt(Law law, double prandtl, double grashof) {
 
 const Law kLaws[] = {verticalWallFilm, verticalWallFilmFullRange, plateFacingUpFilm,
                      plateFacingDownFilm, horizontalCylinderFilm};
-
-double between(double low, double high) {
-  return low + (high - low) * 1e-6 * *rc::gen::inRange(0, 1'000'001);
-}
 
 // Incropera & DeWitt, 6th ed., example 9.2: a glass fire screen 0.71 m high and 1.02 m wide at
 // 232 C in a room at 23 C. Printed: Ra 1.81e9, h 7.0, 1060 W (with g = 9.8).

@@ -9,10 +9,12 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "tests/support/printed_units.hpp"
 #include "tests/support/within.hpp"
 
 namespace {
 
+using test_support::kFoot;
 using namespace physics;
 
 Element of(double watt, double volt) {
@@ -164,7 +166,6 @@ struct Longest {
 };
 
 TEST(LongestCable, ReversesTheDrop) {
-  constexpr double kFoot = 0.3048;
   const Longest kCases[] = {{"V11", 0.03, 240, 22.917, 2 * 1.24e-3 / kFoot, 126.7 * kFoot},
                             {"V11", 0.03, 120, 12.5, 2 * 1.98e-3 / kFoot, 72.7 * kFoot},
                             {"V22", 0.03, 120, 13.75, 2 * 1.98e-3 / kFoot, 66.1 * kFoot},
@@ -182,7 +183,6 @@ TEST(LongestCable, ReversesTheDrop) {
 // V4, the question pub., the answer computed here: 40 A at 240 V over 230 ft with 3 %, K = 12.9 ohm
 // circular mil per foot: 32 967 circular mils, 4 AWG (41 740).
 TEST(LeastConductor, ReversesTheDropForTheSize) {
-  constexpr double kFoot = 0.3048;
   const double circularMil = 0.25 * 3.14159265358979 * 25.4e-6 * 25.4e-6;  // m2
   const Resistivity k = ohms(12.9 * circularMil / kFoot) * metres(1.0);
   const Area least = leastConductor(0.03, volts(240.0), amperes(40.0), metres(230.0 * kFoot), k);

@@ -6,16 +6,15 @@
 
 #include <cmath>
 
+#include "tests/support/between.hpp"
+#include "tests/support/printed_units.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
-constexpr double kFoot = 0.3048;  // m
-
-double between(double low, double high) {
-  return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
-}
+using test_support::between;
+using test_support::kFoot;
 
 Element element(double watt, double volt) {
   return {.rating = watts(watt), .ratedAt = volts(volt), .topHeight = metres(0.0)};

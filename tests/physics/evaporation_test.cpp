@@ -9,12 +9,15 @@
 #include <utility>
 
 #include "physics/water.hpp"
+#include "tests/support/between.hpp"
+#include "tests/support/printed_units.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
-const Pressure kAtmosphere = pascals(101325.0);
+using test_support::between;
+using test_support::kAtmosphere;
 
 MoistAir room(double celsiusDegrees, double relativeHumidity) {
   return moistAir(celsius(celsiusDegrees), relativeHumidity, kAtmosphere);
@@ -23,10 +26,6 @@ MoistAir room(double celsiusDegrees, double relativeHumidity) {
 // kg/(m2 h), the unit of every table here.
 double hourly(double water, const MoistAir& air) {
   return inKilogramsPerSquareMetreHour(openSurfaceEvaporation(celsius(water), air));
-}
-
-double between(double low, double high) {
-  return low + (high - low) * 1e-6 * *rc::gen::inRange(0, 1'000'001);
 }
 
 // Shah's published look-up values: water and air in C, 50 % humidity, sea level.

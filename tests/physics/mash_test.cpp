@@ -8,28 +8,26 @@
 
 #include "physics/brewday.hpp"
 #include "physics/contents.hpp"
+#include "tests/support/between.hpp"
 #include "tests/support/kettles.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
+using test_support::between;
 using test_support::mashOf;
 using test_support::roomAt;
 using test_support::steelRig;
 
-constexpr double kWater = 4186.0;  // J/(kg K), the calorie of the old tables
-
-double between(double low, double high) {
-  return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
-}
+constexpr double kWaterHeat = 4186.0;  // J/(kg K), the calorie of the old tables
 
 // Water of a mash as thick as `litres` (kg) per kg of grain.
-HeatCapacity liquor(double kilogram) { return joulesPerKelvin(kWater * kilogram); }
+HeatCapacity liquor(double kilogram) { return joulesPerKelvin(kWaterHeat * kilogram); }
 Grain grain(double kilogram, double celsiusGrain, double shareOfWater, double slaking) {
   return {.mass = kilograms(kilogram),
           .temperature = celsius(celsiusGrain),
-          .specificHeat = joulesPerKilogramKelvin(kWater * shareOfWater),
+          .specificHeat = joulesPerKilogramKelvin(kWaterHeat * shareOfWater),
           .slakingHeat = joulesPerKilogram(slaking)};
 }
 
@@ -56,7 +54,7 @@ TEST(MaltSpecificHeat, ReproducesTheMaltstersTable) {
                                         {0.06, 0.41},
                                         {0.08, 0.42}}) {
     SCOPED_TRACE(moisture);
-    EXPECT_NEAR(inJoulesPerKilogramKelvin(maltSpecificHeat(moisture)) / kWater, share, 0.0101);
+    EXPECT_NEAR(inJoulesPerKilogramKelvin(maltSpecificHeat(moisture)) / kWaterHeat, share, 0.0101);
   }
 }
 

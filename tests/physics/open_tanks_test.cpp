@@ -16,15 +16,17 @@
 #include "physics/walls.hpp"
 #include "physics/water.hpp"
 #include "tests/support/measured.hpp"
+#include "tests/support/printed_units.hpp"
 
 namespace physics {
 namespace {
 
-constexpr double kFoot = 0.3048;                        // m
-constexpr double kBtuPerHour = 0.29307107;              // W
+using test_support::fahrenheit;
+using test_support::kAtmosphere;
+using test_support::kBtuPerHour;
+using test_support::kFoot;
+
 constexpr double kBtu = kBtuPerHour / (kFoot * kFoot);  // W/m2 in a Btu/(h ft2)
-const Pressure kAtmosphere = pascals(101325.0);
-Temperature fahrenheit(double degrees) { return kelvin((degrees + 459.67) / 1.8); }
 
 // Water in F; evaporation and what the source calls radiation, which is radiation and convection,
 // in Btu/(h ft2).

@@ -4,17 +4,15 @@
 #include <gtest/gtest.h>
 #include <rapidcheck/gtest.h>
 
+#include "tests/support/between.hpp"
 #include "tests/support/kettles.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
+using test_support::between;
 using test_support::steelKettle;
-
-double between(double low, double high) {
-  return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
-}
 
 Power throughBase(const Support& support, Length diameter, double kelvin) {
   return 0.25 * 3.14159265358979 * diameter * diameter * kelvins(kelvin) / support.solid;

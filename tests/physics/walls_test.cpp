@@ -11,25 +11,27 @@
 #include <vector>
 
 #include "physics/convection.hpp"
+#include "tests/support/between.hpp"
+#include "tests/support/kettles.hpp"
+#include "tests/support/printed_units.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
+using test_support::between;
+using test_support::fahrenheit;
+using test_support::kBtuPerHour;
+using test_support::kFoot;
+using test_support::layer;
+
 // The units of the American books.
-constexpr double kFoot = 0.3048;                                         // m
-constexpr double kBtuPerHour = 0.29307107;                               // W
 constexpr double kBtuPerHourFoot = kBtuPerHour / kFoot;                  // W/m
 constexpr double kBtuPerHourSquareFoot = kBtuPerHour / (kFoot * kFoot);  // W/m2
 constexpr double kBtuFilm = 5.678263;                                    // W/(m2 K)
 constexpr double kBtuConductivity = kBtuFilm * kFoot;                    // W/(m K)
 // Kern's Stefan-Boltzmann constant, 0.173e-8 Btu/(h ft2 R4), is 1 % above today's.
 constexpr double kOverKern = kStefanBoltzmann / (0.173e-8 * kBtuPerHourSquareFoot * 10.4976);
-Temperature fahrenheit(double degrees) { return kelvin((degrees + 459.67) / 1.8); }
-
-Layer layer(double thicknessInMm, double k) {
-  return layerOf(millimetres(thicknessInMm), wattsPerMetreKelvin(k));
-}
 
 // A pipe's loss, in W/m: layers outwards from the inner radius (in mm) between two films.
 struct Pipe {
@@ -48,10 +50,6 @@ struct Pipe {
     return inWattsPerSquareMetre(innerFlux(excess)) * 2.0 * M_PI * 1e-3 * innerRadius;
   }
 };
-
-double between(double low, double high) {
-  return low + (high - low) * 1e-6 * *rc::gen::inRange(0, 1'000'001);
-}
 
 // Cengel, example 3.8: steam pipe 50/55 mm, k 80, in 30 mm of k 0.05; films 60 and 18; 320 C to
 // 5 C. Printed: 120.8 W/m, and drops of 0.02 K in the pipe and 284 K in the insulation.

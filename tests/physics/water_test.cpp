@@ -11,15 +11,13 @@
 
 #include "physics/six_neighbours.hpp"
 #include "tests/second_opinions/read_table.hpp"
+#include "tests/support/between.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
-double between(double low, double high) {
-  constexpr int steps = 1'000'000;
-  return low + (high - low) * *rc::gen::inRange(0, steps + 1) / steps;
-}
+using test_support::between;
 
 // IAPWS SR6-08(2011), table 8; tolerances are half of the last printed digit.
 TEST(LiquidWater, ReproducesTheVerificationTableOfTheRelease) {

@@ -8,18 +8,17 @@
 #include <utility>
 
 #include "physics/water.hpp"
+#include "tests/support/between.hpp"
+#include "tests/support/printed_units.hpp"
 #include "tests/support/within.hpp"
 
 namespace physics {
 namespace {
 
-constexpr Pressure kAtmosphere = pascals(101325.0);
-constexpr double kWaterAt20 = 998.204;  // kg/m3
+using test_support::between;
+using test_support::kAtmosphere;
 
-double between(double low, double high) {
-  constexpr int steps = 1'000'000;
-  return low + (high - low) * *rc::gen::inRange(0, steps + 1) / steps;
-}
+constexpr double kWaterAt20 = 998.204;  // kg/m3
 
 double density(double extract, double c) {
   return inKilogramsPerCubicMetre(wortDensity(extract, celsius(c)));

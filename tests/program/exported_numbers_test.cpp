@@ -18,18 +18,13 @@
 
 using nlohmann::json;
 using test_support::contents;
+using test_support::fixed;
 using test_support::Folder;
 using test_support::Ran;
 using test_support::runProgram;
 using testing::HasSubstr;
 
 namespace {
-
-std::string fixed(double number, int decimals) {
-  char buffer[64];
-  std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
-  return buffer;
-}
 
 std::string hoursAndMinutes(double seconds) {
   const long minutes = std::lround(seconds / 60.0);

@@ -10,6 +10,7 @@
 #include "tests/program/run_program.hpp"
 
 using nlohmann::json;
+using test_support::fixed;
 using test_support::runProgram;
 
 namespace {
@@ -27,12 +28,6 @@ std::vector<std::string> cells(const std::string& text, const std::string& label
     return found;
   }
   return {};
-}
-
-std::string fixed(double number, int decimals) {
-  char buffer[64];
-  std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
-  return buffer;
 }
 
 }  // namespace

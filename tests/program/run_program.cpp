@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <sys/wait.h>
 #include <unistd.h>
+#include <cstdio>
 
 #include <csignal>
 #include <cstdlib>
@@ -103,6 +104,12 @@ std::string Folder::write(const std::string& name, const std::string& text) cons
 std::string contents(const std::string& path) {
   std::ifstream file(path, std::ios::binary);
   return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+}
+
+std::string fixed(double number, int decimals) {
+  char buffer[64];
+  std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
+  return buffer;
 }
 
 }  // namespace test_support

@@ -36,5 +36,7 @@ class Folder {
   std::string path_;
 };
 std::string contents(const std::string& path);
+// With so many decimals.
+std::string fixed(double number, int decimals);
 
 }  // namespace test_support

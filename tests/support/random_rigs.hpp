@@ -6,13 +6,11 @@
 
 #include <cmath>
 
+#include "tests/support/between.hpp"
 #include "tests/support/kettles.hpp"
 
 namespace test_support {
 
-inline double between(double low, double high) {
-  return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
-}
 inline bool coin() { return between(0.0, 1.0) < 0.5; }
 
 inline physics::Covering someCovering() {

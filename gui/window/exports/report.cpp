@@ -23,7 +23,7 @@ namespace {
 using telling::Question;
 using telling::QuestionView;
 
-struct Words {
+struct ReportWords {
   Q_DECLARE_TR_FUNCTIONS(gui::Report)
 };
 
@@ -35,7 +35,7 @@ constexpr int kDotsPerInch = 1200;    // of coordinates; everything stays vector
 
 QString titleOfPlan(const ReportInput& input) {
   const QString title = QString::fromStdString(input.solution->plan.title);
-  return title.isEmpty() ? Words::tr("A brew day") : title;
+  return title.isEmpty() ? ReportWords::tr("A brew day") : title;
 }
 
 ShownAnswer answerOf(Question question, const ReportInput& input, const QuestionView& view = {}) {
@@ -119,28 +119,29 @@ QStringList cautionsOf(const ReportInput& input) {
 
 bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   const rigs::Plan& plan = input.solution->plan;
-  ReportPages pages(device, paperLook(),
-                    Words::tr("Heat Ledger %1. Planning figures, not an installation guide: heed "
-                              "the cautions on the first page.")
-                        .arg(QLatin1String(kVersion)));
+  ReportPages pages(
+      device, paperLook(),
+      ReportWords::tr("Heat Ledger %1. Planning figures, not an installation guide: heed "
+                      "the cautions on the first page.")
+          .arg(QLatin1String(kVersion)));
   pages.title(titleOfPlan(input));
-  if (!input.planName.isEmpty()) pages.paragraph(Words::tr("Plan: %1").arg(input.planName));
-  pages.framed(Words::tr("Take care"), cautionsOf(input));
-  pages.heading(Words::tr("The answers in short"));
+  if (!input.planName.isEmpty()) pages.paragraph(ReportWords::tr("Plan: %1").arg(input.planName));
+  pages.framed(ReportWords::tr("Take care"), cautionsOf(input));
+  pages.heading(ReportWords::tr("The answers in short"));
   for (const Question question : telling::allQuestions()) {
     const ShownAnswer answer = answerOf(question, input);
     pages.strongParagraph(answer.title);
     pages.paragraph(answer.headline());
   }
   pages.newPage();
-  pages.heading(Words::tr("What was put in"));
+  pages.heading(ReportWords::tr("What was put in"));
   pages.table(dayInputs(plan, input.units));
   pages.table(rigInputs(plan, input.units));
   for (const Question question : telling::allQuestions()) addAnswer(pages, question, input);
-  pages.heading(Words::tr("What is taken for granted"));
+  pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());
   // The rest stands on the first page, as every page's foot says.
-  pages.framed(Words::tr("Take care"), {told(rigs::electricianText(), input.units)});
+  pages.framed(ReportWords::tr("Take care"), {told(rigs::electricianText(), input.units)});
   return pages.isFine();
 }
 

@@ -16,7 +16,7 @@ namespace {
 
 using rigs::UnitSystem;
 
-struct Words {
+struct InputWords {
   Q_DECLARE_TR_FUNCTIONS(gui::ReportInputs)
 };
 
@@ -39,49 +39,49 @@ class Rows {
 
 void addMash(Rows& rows, const physics::Batch& batch, UnitSystem units) {
   if (const auto* left = std::get_if<physics::UnpluggedMash>(&batch.mash)) {
-    rows.add(
-        Words::tr("Mash, left unplugged"),
-        Words::tr("from %1 for %2").arg(shown(left->start, units), shown(left->duration, units)));
+    rows.add(InputWords::tr("Mash, left unplugged"),
+             InputWords::tr("from %1 for %2")
+                 .arg(shown(left->start, units), shown(left->duration, units)));
     return;
   }
   QStringList rests;
   for (const physics::MashRest& rest : std::get<physics::HeldMash>(batch.mash).rests) {
-    rests.push_back(
-        Words::tr("%1 for %2").arg(shown(rest.temperature, units), shown(rest.duration, units)));
+    rests.push_back(InputWords::tr("%1 for %2")
+                        .arg(shown(rest.temperature, units), shown(rest.duration, units)));
   }
-  rows.add(Words::tr("Mash rests"), rests.join(QStringLiteral("; ")));
+  rows.add(InputWords::tr("Mash rests"), rests.join(QStringLiteral("; ")));
 }
 
 void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
   if (const auto* wort = std::get_if<physics::WantedWort>(&batch.size)) {
-    rows.add(Words::tr("Finished wort, cold"), shown(wort->atTwentyDegrees, units));
+    rows.add(InputWords::tr("Finished wort, cold"), shown(wort->atTwentyDegrees, units));
   } else {
-    rows.add(Words::tr("Water poured, cold"),
+    rows.add(InputWords::tr("Water poured, cold"),
              shown(std::get<physics::PouredWater>(batch.size).atTwentyDegrees, units));
   }
   if (batch.grain.mass > physics::kilograms(0.0)) {
-    rows.add(Words::tr("Grain"),
-             Words::tr("%1 at %2")
+    rows.add(InputWords::tr("Grain"),
+             InputWords::tr("%1 at %2")
                  .arg(shown(batch.grain.mass, units), shown(batch.grain.temperature, units)));
-    rows.add(Words::tr("Extract from the grain"), shown(batch.extractYield, units));
-    rows.add(Words::tr("Wort kept by the grain"), shown(batch.absorption, units));
-    rows.add(Words::tr("Mashing in"), shown(batch.mashingIn, units));
+    rows.add(InputWords::tr("Extract from the grain"), shown(batch.extractYield, units));
+    rows.add(InputWords::tr("Wort kept by the grain"), shown(batch.absorption, units));
+    rows.add(InputWords::tr("Mashing in"), shown(batch.mashingIn, units));
     addMash(rows, batch, units);
   }
-  rows.add(Words::tr("Boil"), shown(batch.boil, units));
+  rows.add(InputWords::tr("Boil"), shown(batch.boil, units));
 }
 
 void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
   const physics::Place& place = plan.place;
-  rows.add(Words::tr("Room"),
-           Words::tr("%1, humidity %2")
+  rows.add(InputWords::tr("Room"),
+           InputWords::tr("%1, humidity %2")
                .arg(shown(place.room, units), shown(place.relativeHumidity, units)));
-  rows.add(Words::tr("Water as drawn"), shown(place.water, units));
-  if (plan.altitude) rows.add(Words::tr("Altitude"), shown(*plan.altitude, units));
-  rows.add(Words::tr("Air pressure"), shown(place.pressure, units));
-  rows.add(Words::tr("Water boils here at"),
+  rows.add(InputWords::tr("Water as drawn"), shown(place.water, units));
+  if (plan.altitude) rows.add(InputWords::tr("Altitude"), shown(*plan.altitude, units));
+  rows.add(InputWords::tr("Air pressure"), shown(place.pressure, units));
+  rows.add(InputWords::tr("Water boils here at"),
            shown(physics::boilingPoint(0.0, place.pressure), units));
-  rows.add(Words::tr("Draught"), shown(place.draught, units));
+  rows.add(InputWords::tr("Draught"), shown(place.draught, units));
   const rigs::RoomPlan& air = plan.room;
   const auto flow = [&](physics::VolumeFlow of) {
     return told(
@@ -91,24 +91,24 @@ void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
   const QString volume =
       told(rigs::Argument(rigs::amountLike(air.volume, units == UnitSystem::SI ? "1 m3" : "1 ft3")),
            readerOf(units));
-  rows.add(Words::tr("Air of the room"),
-           (air.isStated ? Words::tr("%1, %2 exchanged with outdoors")
-                         : Words::tr("%1, %2 exchanged with outdoors; assumed"))
+  rows.add(InputWords::tr("Air of the room"),
+           (air.isStated ? InputWords::tr("%1, %2 exchanged with outdoors")
+                         : InputWords::tr("%1, %2 exchanged with outdoors; assumed"))
                .arg(volume, flow(air.airflow)));
-  rows.add(Words::tr("Outdoors"),
-           Words::tr("%1, humidity %2")
+  rows.add(InputWords::tr("Outdoors"),
+           InputWords::tr("%1, humidity %2")
                .arg(shown(air.outdoors, units), shown(air.outdoorHumidity, units)));
   if (air.captured > 0.0)
-    rows.add(Words::tr("A hood takes of the vapour"), shown(air.captured, units));
-  rows.add(Words::tr("Electrical rules"), plan.region.empty()
-                                              ? Words::tr("those of each rig's circuit")
-                                              : regionName(plan.region));
+    rows.add(InputWords::tr("A hood takes of the vapour"), shown(air.captured, units));
+  rows.add(InputWords::tr("Electrical rules"), plan.region.empty()
+                                                   ? InputWords::tr("those of each rig's circuit")
+                                                   : regionName(plan.region));
 }
 
 QString lidText(const rigs::RigPlan& rig) {
-  if (!rig.hasLid) return Words::tr("no lid");
+  if (!rig.hasLid) return InputWords::tr("no lid");
   const physics::LidUse& open = rig.rig.vessel.open;
-  return Words::tr("open: strike %1, mash %2, heating %3, boil %4")
+  return InputWords::tr("open: strike %1, mash %2, heating %3, boil %4")
       .arg(shown(open.strike, UnitSystem::SI), shown(open.mash, UnitSystem::SI),
            shown(open.heating, UnitSystem::SI), shown(open.boil, UnitSystem::SI));
 }
@@ -122,10 +122,10 @@ QString finishText(const rigs::RigPlan& rig) {
 }
 
 QString circuitText(const rigs::RigPlan& rig) {
-  const QString circuit = Words::tr("%1, %2").arg(shown(rig.rig.supply.nominal, UnitSystem::SI),
-                                                  shown(rig.rig.supply.rating, UnitSystem::SI));
+  const QString circuit = InputWords::tr("%1, %2").arg(
+      shown(rig.rig.supply.nominal, UnitSystem::SI), shown(rig.rig.supply.rating, UnitSystem::SI));
   if (rig.circuit.empty()) return circuit;
-  return Words::tr("%1 (%2)").arg(circuit, catalogueName(QString::fromStdString(rig.circuit)));
+  return InputWords::tr("%1 (%2)").arg(circuit, catalogueName(QString::fromStdString(rig.circuit)));
 }
 
 }  // namespace
@@ -139,24 +139,26 @@ QString outletText(const rigs::RigPlan& rig) {
   if (!details) return QStringLiteral("–");
   QStringList told;
   if (!details->outlet.empty()) told += QString::fromStdString(details->outlet);
-  if (details->feeds == rigs::Feeds::OneOutlet) told += Words::tr("one outlet alone");
-  if (details->feeds == rigs::Feeds::SeveralOutlets) told += Words::tr("several outlets");
-  return told.isEmpty() ? Words::tr("not stated") : told.join(QStringLiteral(", "));
+  if (details->feeds == rigs::Feeds::OneOutlet) told += InputWords::tr("one outlet alone");
+  if (details->feeds == rigs::Feeds::SeveralOutlets) told += InputWords::tr("several outlets");
+  return told.isEmpty() ? InputWords::tr("not stated") : told.join(QStringLiteral(", "));
 }
 
 QString besideText(const rigs::RigPlan& rig, UnitSystem units) {
   const rigs::CircuitDetails* details = detailsOf(rig, 0);
   QStringList told;
-  if (details && details->pump) told += Words::tr("pump of %1").arg(shown(*details->pump, units));
+  if (details && details->pump)
+    told += InputWords::tr("pump of %1").arg(shown(*details->pump, units));
   if (details && details->otherLoad)
-    told += Words::tr("others' %1").arg(shown(*details->otherLoad, units));
-  return told.isEmpty() ? Words::tr("nothing") : told.join(QStringLiteral(", "));
+    told += InputWords::tr("others' %1").arg(shown(*details->otherLoad, units));
+  return told.isEmpty() ? InputWords::tr("nothing") : told.join(QStringLiteral(", "));
 }
 
 // As written where a rig has several, which count as one in all that follows.
 QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
   const auto one = [&](const physics::Element& element) {
-    return Words::tr("%1 at %2").arg(shown(element.rating, units), shown(element.ratedAt, units));
+    return InputWords::tr("%1 at %2")
+        .arg(shown(element.rating, units), shown(element.ratedAt, units));
   };
   QStringList all;
   for (const rigs::CircuitPlan& circuit : rig.circuits) {
@@ -164,20 +166,21 @@ QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
   }
   if (all.size() < 2) return one(rig.rig.element);
   const QString listed = all.join(QStringLiteral("; "));
-  if (rig.circuits.size() > 1) return Words::tr("on two circuits: %1").arg(listed);
-  return (rig.circuits.front().wiring == physics::Wiring::Series ? Words::tr("in series: %1")
-                                                                 : Words::tr("in parallel: %1"))
+  if (rig.circuits.size() > 1) return InputWords::tr("on two circuits: %1").arg(listed);
+  return (rig.circuits.front().wiring == physics::Wiring::Series
+              ? InputWords::tr("in series: %1")
+              : InputWords::tr("in parallel: %1"))
       .arg(listed);
 }
 
 ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
-  ShownTable table{.head = {Words::tr("Batch and place"), {}}, .rows = {}};
+  ShownTable table{.head = {InputWords::tr("Batch and place"), {}}, .rows = {}};
   Rows rows(table);
   addBatch(rows, plan.batch, units);
   addPlace(rows, plan, units);
-  rows.add(Words::tr("Price of electricity"), told(telling::tariffText(plan.tariff)));
-  rows.add(Words::tr("Batches a year"), shownNumber(telling::brewsPerYear(plan)));
-  rows.add(Words::tr("Wanted: heating from mash to boil within"),
+  rows.add(InputWords::tr("Price of electricity"), told(telling::tariffText(plan.tariff)));
+  rows.add(InputWords::tr("Batches a year"), shownNumber(telling::brewsPerYear(plan)));
+  rows.add(InputWords::tr("Wanted: heating from mash to boil within"),
            shown(plan.goals.boilWithin, units));
   rows.add(Words::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
   rows.add(Words::tr("Wanted: headspace"), shown(plan.goals.headspace, units));
@@ -188,7 +191,7 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
 }
 
 ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
-  ShownTable table{.head = {Words::tr("Rigs")}, .rows = {}};
+  ShownTable table{.head = {InputWords::tr("Rigs")}, .rows = {}};
   for (const rigs::RigPlan& rig : plan.rigs) {
     table.head.push_back(QStringLiteral("%1 %2").arg(
         letterOfRig(static_cast<int>(table.head.size()) - 1), QString::fromStdString(rig.name)));
@@ -199,69 +202,79 @@ ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
     table.rows.push_back({cells});
   };
   using Rig = rigs::RigPlan;
-  row(Words::tr("Vessel, holds"),
+  row(InputWords::tr("Vessel, holds"),
       [&](const Rig& rig) { return shown(physics::capacity(rig.rig.vessel), units); });
-  row(Words::tr("Inner diameter"),
+  row(InputWords::tr("Inner diameter"),
       [&](const Rig& rig) { return shown(rig.rig.vessel.innerDiameter, units); });
-  row(Words::tr("Height"), [&](const Rig& rig) { return shown(rig.rig.vessel.height, units); });
-  row(Words::tr("Wall"), [&](const Rig& rig) {
-    return Words::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units), finishText(rig));
+  row(InputWords::tr("Height"),
+      [&](const Rig& rig) { return shown(rig.rig.vessel.height, units); });
+  row(InputWords::tr("Wall"), [&](const Rig& rig) {
+    return InputWords::tr("%1, %2").arg(shown(rig.rig.vessel.wallThickness, units),
+                                        finishText(rig));
   });
-  row(Words::tr("Mass"), [&](const Rig& rig) { return shown(rig.rig.vessel.mass, units); });
-  row(Words::tr("Stands on"), [&](const Rig& rig) {
-    return rig.rig.vessel.support.onLegs ? Words::tr("legs") : Words::tr("a solid base");
+  row(InputWords::tr("Mass"), [&](const Rig& rig) { return shown(rig.rig.vessel.mass, units); });
+  row(InputWords::tr("Stands on"), [&](const Rig& rig) {
+    return rig.rig.vessel.support.onLegs ? InputWords::tr("legs") : InputWords::tr("a solid base");
   });
-  row(Words::tr("Lid"), lidText);
-  row(Words::tr("Jacket"), [&](const Rig& rig) {
+  row(InputWords::tr("Lid"), lidText);
+  row(InputWords::tr("Jacket"), [&](const Rig& rig) {
     return rig.hasJacket ? told(telling::jacketWords(rig.jacket, readerOf(units)), units)
-                         : Words::tr("none");
+                         : InputWords::tr("none");
   });
-  row(Words::tr("Jacket it is compared with"), [&](const Rig& rig) {
+  row(InputWords::tr("Jacket it is compared with"), [&](const Rig& rig) {
     return rig.jacketIsCompared && !rig.hasJacket
                ? told(telling::jacketWords(rig.jacket, readerOf(units)), units)
                : QStringLiteral("–");
   });
-  row(Words::tr("Element"), [&](const Rig& rig) { return elementText(rig, units); });
-  row(Words::tr("Its highest point above the base"),
+  row(InputWords::tr("Element"), [&](const Rig& rig) { return elementText(rig, units); });
+  row(InputWords::tr("Its highest point above the base"),
       [&](const Rig& rig) { return shown(rig.rig.element.topHeight, units); });
-  row(Words::tr("Circuit"), circuitText);
-  row(Words::tr("Second circuit"), [&](const Rig& rig) {
+  row(InputWords::tr("Circuit"), circuitText);
+  row(InputWords::tr("Second circuit"), [&](const Rig& rig) {
     if (!rig.rig.second) return QStringLiteral("–");
-    return Words::tr("%1, %2").arg(shown(rig.rig.second->supply.nominal, units),
-                                   shown(rig.rig.second->supply.rating, units));
+    return InputWords::tr("%1, %2").arg(shown(rig.rig.second->supply.nominal, units),
+                                        shown(rig.rig.second->supply.rating, units));
   });
-  row(Words::tr("Outlet"), outletText);
-  row(Words::tr("Beside the element on the circuit"),
+  row(InputWords::tr("Outlet"), outletText);
+  row(InputWords::tr("Beside the element on the circuit"),
       [&](const Rig& rig) { return besideText(rig, units); });
-  row(Words::tr("Cable, there and back"),
+  row(InputWords::tr("Cable, there and back"),
       [&](const Rig& rig) { return shown(rig.rig.supply.cableLoop, units); });
-  row(Words::tr("Element's share used in the boil"),
+  row(InputWords::tr("Element's share used in the boil"),
       [&](const Rig& rig) { return shown(rig.rig.boilPower, units); });
-  row(Words::tr("Factor on evaporation"),
+  row(InputWords::tr("Factor on evaporation"),
       [&](const Rig& rig) { return shownNumber(rig.rig.evaporationFactor); });
   return table;
 }
 
 QStringList assumptions() {
   return {
-      Words::tr("The wort has one temperature throughout, and the metal it touches has the same."),
-      Words::tr("Outer surfaces are in balance with the heat that passes; what insulation stores "
-                "is left out."),
-      Words::tr("Evaporation from hot open wort is the largest loss and the least certain, about "
-                "±20 %."),
-      Words::tr("Losses through the side are good to about ±15 % and biased low; a guessed "
-                "emissivity of bare steel adds more."),
-      Words::tr("Insulation has its published design values, ±10 to 30 %; damp or pressed, it is "
-                "far worse."),
-      Words::tr("The supply has its nominal voltage. Real ones swing by up to ±10 %, the power by "
-                "±20 %. The element's resistance is constant."),
-      Words::tr("In the boil the temperature follows from air pressure and wort strength, and "
-                "water leaves by the balance of heat."),
-      Words::tr("The kettle's room stays as stated: it neither warms up nor steams up. What the "
-                "vapour does to its air is a question of its own."),
-      Words::tr("Not modelled: rinse water, hops and trub, lifting the lid to stir, chilling."),
-      Words::tr("What a rig does compared with another one is better known than either alone: most "
-                "errors are common to both.")};
+      InputWords::tr(
+          "The wort has one temperature throughout, and the metal it touches has the same."),
+      InputWords::tr(
+          "Outer surfaces are in balance with the heat that passes; what insulation stores "
+          "is left out."),
+      InputWords::tr(
+          "Evaporation from hot open wort is the largest loss and the least certain, about "
+          "±20 %."),
+      InputWords::tr("Losses through the side are good to about ±15 % and biased low; a guessed "
+                     "emissivity of bare steel adds more."),
+      InputWords::tr(
+          "Insulation has its published design values, ±10 to 30 %; damp or pressed, it is "
+          "far worse."),
+      InputWords::tr(
+          "The supply has its nominal voltage. Real ones swing by up to ±10 %, the power by "
+          "±20 %. The element's resistance is constant."),
+      InputWords::tr("In the boil the temperature follows from air pressure and wort strength, and "
+                     "water leaves by the balance of heat."),
+      InputWords::tr(
+          "The kettle's room stays as stated: it neither warms up nor steams up. What the "
+          "vapour does to its air is a question of its own."),
+      InputWords::tr(
+          "Not modelled: rinse water, hops and trub, lifting the lid to stir, chilling."),
+      InputWords::tr(
+          "What a rig does compared with another one is better known than either alone: most "
+          "errors are common to both.")};
 }
 
 }  // namespace gui

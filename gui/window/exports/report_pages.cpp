@@ -11,11 +11,11 @@
 namespace gui {
 namespace {
 
-struct Words {
+struct PageWords {
   Q_DECLARE_TR_FUNCTIONS(gui::ReportPages)
 };
 
-constexpr qreal kMargin = 48.0;        // points
+constexpr qreal kPageMargin = 48.0;    // points
 constexpr qreal kFooter = 26.0;        // above the lower margin
 constexpr qreal kNarrowColumn = 74.0;  // of a rig, where its cells hold words
 constexpr qreal kNarrowNumbers = 40.0;
@@ -49,10 +49,10 @@ ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const
   const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
   const QRectF printable = device.pageLayout().paintRect(QPageLayout::Point);
   // The painter starts at the printable area, which a printer makes smaller than the paper.
-  const QMarginsF margins(qMax(0.0, kMargin - printable.left()),
-                          qMax(0.0, kMargin - printable.top()),
-                          qMax(0.0, kMargin - (paper.right() - printable.right())),
-                          qMax(0.0, kMargin - (paper.bottom() - printable.bottom())) + kFooter);
+  const QMarginsF margins(qMax(0.0, kPageMargin - printable.left()),
+                          qMax(0.0, kPageMargin - printable.top()),
+                          qMax(0.0, kPageMargin - (paper.right() - printable.right())),
+                          qMax(0.0, kPageMargin - (paper.bottom() - printable.bottom())) + kFooter);
   page_ = QRectF(QPointF(), printable.size()).marginsRemoved(margins);
   y_ = page_.top();
   fine_ = painter_.begin(&device);
@@ -67,7 +67,8 @@ void ReportPages::finishPage() {
   const qreal y = page_.bottom() + kFooter - lineHeight(small_);
   painter_.setPen(look_.quietInk);
   drawLines(painter_, {page_.left(), y}, {footer_}, small_);
-  drawLines(painter_, {page_.right(), y}, {Words::tr("Page %1").arg(number_)}, small_, Side::Right);
+  drawLines(painter_, {page_.right(), y}, {PageWords::tr("Page %1").arg(number_)}, small_,
+            Side::Right);
   painter_.setPen(look_.ink);
 }
 

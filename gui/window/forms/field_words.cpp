@@ -9,7 +9,7 @@
 namespace gui {
 namespace {
 
-QString told(const rigs::Marked& text) {
+QString fieldWord(const rigs::Marked& text) {
   return *text.english == '\0' ? QString() : PlanFields::tr(text.english);
 }
 
@@ -26,13 +26,13 @@ int entryNumber(const std::string& place) {
 void addWords(PlanField& field, const std::string& root) {
   const rigs::Key* key = rigs::keyAt(root + field.place);
   assert(key != nullptr);
-  field.label = told(key->label);
+  field.label = fieldWord(key->label);
   if (field.label.contains(QLatin1String("%1")))
     field.label = field.label.arg(entryNumber(field.place));
-  field.meaning = told(key->meaning);
+  field.meaning = fieldWord(key->meaning);
   field.usual =
       key->standard.empty()
-          ? told(key->otherwise)
+          ? fieldWord(key->otherwise)
           : QString::fromUtf8(key->standard.data(), static_cast<qsizetype>(key->standard.size()));
 }
 

@@ -64,8 +64,9 @@ bool AnswerTable::setHead(int column, const QString& text) {
   head->setText(text);
   const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
   // The type has no name for wrapping, the header heeds it all the same.
-  head->setTextAlignment(
-      Qt::Alignment::fromInt(static_cast<int>(side | Qt::AlignBottom) | Qt::TextWordWrap));
+  using Flags = Qt::Alignment::Int;
+  head->setTextAlignment(Qt::Alignment::fromInt(static_cast<Flags>(side | Qt::AlignBottom) |
+                                                static_cast<Flags>(Qt::TextWordWrap)));
   head->setToolTip(text);
   return true;
 }

@@ -16,10 +16,9 @@ namespace {
 
 using rigs::inEnglish;
 using test_support::holds;
+using test_support::sweptDemo;
 
-const rigs::Solution& demo() { return test_support::sweptDemo(); }
-
-Answer ask(const rigs::Solution& solution = demo()) {
+Answer askedBoil(const rigs::Solution& solution = sweptDemo()) {
   return boilsEnough({solution, solution.plan, test_support::siReader(), {}});
 }
 
@@ -52,7 +51,7 @@ TEST(BoilText, KnowsADayWithoutABoil) {
 }
 
 TEST(BoilsEnough, BeginsWithTheHardestBoil) {
-  const Answer answer = ask();
+  const Answer answer = askedBoil();
   ASSERT_EQ(answer.sentences.size(), 3U);  // hardest, softest, and the one that does not boil
   EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " boils off with (d) "));
   EXPECT_TRUE(holds(inEnglish(answer.sentences[1]), " boils off with (b) "));
@@ -61,19 +60,19 @@ TEST(BoilsEnough, BeginsWithTheHardestBoil) {
 
 // Told in short; the rest is what would change it.
 TEST(BoilsEnough, TellsOnceWhyARigDoesNotBoil) {
-  const std::string said = test_support::saidOf(ask(), 0);
+  const std::string said = test_support::saidOf(askedBoil(), 0);
   EXPECT_FALSE(holds(said, "cannot hold")) << said;
   EXPECT_TRUE(said.starts_with("1.3 L/h evaporate, 5.3 %/h, without rolling.")) << said;
   EXPECT_TRUE(holds(said, "is the least that makes it roll")) << said;
-  EXPECT_TRUE(holds(test_support::saidOf(ask(), 1), " in the end, from a gravity of 1.0"));
+  EXPECT_TRUE(holds(test_support::saidOf(askedBoil(), 1), " in the end, from a gravity of 1.0"));
 }
 
 TEST(BoilsEnough, HasTheFiguresOfTheResult) {
-  test_support::expectFiguresOfTheResult(ask(), demo(), 10);
+  test_support::expectFiguresOfTheResult(askedBoil(), sweptDemo(), 10);
 }
 
 TEST(BoilsEnough, NotesThePublishedRanges) {
-  const Answer answer = ask();
+  const Answer answer = askedBoil();
   ASSERT_EQ(answer.notes.size(), 3U);
   EXPECT_TRUE(holds(inEnglish(answer.notes[0]), "a simmer is less than 5 %/h"));
   EXPECT_TRUE(holds(inEnglish(answer.notes[1]), "5 %/h to 8 %/h is best practice"));
@@ -82,7 +81,7 @@ TEST(BoilsEnough, NotesThePublishedRanges) {
 }
 
 TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
-  const Answer answer = ask();
+  const Answer answer = askedBoil();
   test_support::expectFiniteAscendingPoints(answer);
   const Picture& picture = answer.pictures.at(0);
   // A band for every word, without gaps; what is shaded says where it is from.
@@ -104,7 +103,7 @@ TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
   ASSERT_EQ(picture.marks.size(), 4U);
   for (const PictureMark& mark : picture.marks) {
     const auto rig = static_cast<std::size_t>(mark.rig);
-    const auto& boil = demo().answers.rigs[rig].day.boil;
+    const auto& boil = sweptDemo().answers.rigs[rig].day.boil;
     if (rig == 0) {
       EXPECT_EQ(mark.label, "(a) 5.3 %/h, no boil");
     }
@@ -117,9 +116,9 @@ TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
 }
 
 TEST(BoilsEnough, StandsWithoutSweeps) {
-  rigs::Solution days = demo();
+  rigs::Solution days = sweptDemo();
   days.sweeps.clear();
-  const Answer answer = ask(days);
+  const Answer answer = askedBoil(days);
   EXPECT_EQ(answer.pictures.at(0).marks.size(), 4U);
   EXPECT_TRUE(answer.pictures[0].lines[1].points.empty());
 }

@@ -11,28 +11,24 @@
 #include "rigs/answers/money.hpp"
 #include "tests/gui/telling/results.hpp"
 #include "tests/gui/telling/solved.hpp"
+#include "tests/support/readers.hpp"
 
 namespace gui::telling {
 namespace {
 
 using test_support::caseOf;
-using test_support::cell;
-using test_support::figure;
+using test_support::cellBelow;
+using test_support::demoDays;
+using test_support::demoWith;
+using test_support::figureBelow;
 using test_support::joined;
-using test_support::rowOf;
-using test_support::solved;
-using test_support::spoken;
+using test_support::kSi;
+using test_support::kUs;
+using test_support::rowBelow;
+using test_support::spokenBlocks;
 using ::testing::AllOf;
 using ::testing::HasSubstr;
 using ::testing::Not;
-
-const rigs::Reader kSi{};
-const rigs::Reader kUs{.units = rigs::UnitSystem::UsCustomary};
-
-const rigs::Solution& demo() {
-  static const rigs::Solution solution = solved();
-  return solution;
-}
 
 // Cheap nights and mornings; the brew begins at nine.
 constexpr const char* kHours =
@@ -42,7 +38,7 @@ constexpr const char* kHours =
         "brews_per_year": 20, "jacket_price": 40, "element_price": 60, "brew_from": "06:00",
         "brew_until": "22:00", "co2_per_kWh": "0.1 kg", "co2_source": "an example"})";
 const rigs::Solution& byTheHour() {
-  static const rigs::Solution solution = solved({{"/tariff", kHours}});
+  static const rigs::Solution solution = demoWith({{"/tariff", kHours}});
   return solution;
 }
 Answer hourly() { return whatCost(caseOf(byTheHour(), kSi)); }
@@ -62,13 +58,13 @@ TEST(WhatCost, ByTheHourIsPricedStageByStage) {
     // All of the day lies between seven and nineteen.
     EXPECT_NEAR(sum, 0.16 * physics::inKilowattHours(rig.day.total.fromWall()), 1e-9);
     if (i == 0) continue;
-    EXPECT_NEAR(figure(answer, "Cost", "boiling", i).value(),
+    EXPECT_NEAR(figureBelow(answer, "Cost", "boiling", i).value(),
                 *rigs::costOf(rig, physics::StageKind::Boil), 1e-12);
   }
 }
 
 TEST(WhatCost, ByUseGoesUpFromTierToTier) {
-  const auto solution = solved({{"/tariff", R"({"tiers": [
+  const auto solution = demoWith({{"/tariff", R"({"tiers": [
       {"up_to": "600 kWh", "price": "0.10 CAD/kWh"}, {"price": "0.20 CAD/kWh"}],
       "used_this_month": "598 kWh"})"}});
   const Answer answer = whatCost(caseOf(solution, kSi));
@@ -84,20 +80,20 @@ TEST(WhatCost, ByUseGoesUpFromTierToTier) {
 
 // Of a day that stops where its boil should begin.
 TEST(WhatCost, OfABoilThatNeverBeganIsNoFigure) {
-  rigs::Solution stopped = demo();
+  rigs::Solution stopped = demoDays();
   physics::BrewDay& day = stopped.answers.rigs[0].day;
   ASSERT_EQ(day.stages.back().kind, physics::StageKind::Boil);
   day.stages.back().end = day.stages.back().begin;
   day.outcome = physics::Outcome::UncoversElement;
   const Answer answer = whatCost(caseOf(stopped, kSi));
   for (const char* heading : {"Energy from the wall", "Cost"}) {
-    EXPECT_FALSE(figure(answer, heading, "boiling", 0));
-    EXPECT_EQ(cell(answer, heading, "boiling", 0), "–");
-    EXPECT_GT(figure(answer, heading, "boiling", 1).value(), 0.0);
+    EXPECT_FALSE(figureBelow(answer, heading, "boiling", 0));
+    EXPECT_EQ(cellBelow(answer, heading, "boiling", 0), "–");
+    EXPECT_GT(figureBelow(answer, heading, "boiling", 1).value(), 0.0);
   }
-  EXPECT_GT(figure(answer, "Energy from the wall", "from the wall", 0).value(), 0.0);
-  EXPECT_GT(figure(answer, "Cost", "a batch", 0).value(), 0.0);
-  EXPECT_FALSE(figure(answer, "Cost", "a L of wort in the end", 0));
+  EXPECT_GT(figureBelow(answer, "Energy from the wall", "from the wall", 0).value(), 0.0);
+  EXPECT_GT(figureBelow(answer, "Cost", "a batch", 0).value(), 0.0);
+  EXPECT_FALSE(figureBelow(answer, "Cost", "a L of wort in the end", 0));
 }
 
 TEST(WhatCost, TellsTheCheapestStart) {
@@ -107,13 +103,13 @@ TEST(WhatCost, TellsTheCheapestStart) {
                                           physics::hours(22.0));
   ASSERT_TRUE(choice);
   EXPECT_LT(choice->cheapest.cost, *rig.cost);
-  EXPECT_NEAR(figure(answer, "When to begin", "a batch begun then", 3).value(),
+  EXPECT_NEAR(figureBelow(answer, "When to begin", "a batch begun then", 3).value(),
               choice->cheapest.cost, 1e-12);
-  EXPECT_EQ(cell(answer, "When to begin", "cheapest start, by the clock", 3),
+  EXPECT_EQ(cellBelow(answer, "When to begin", "cheapest start, by the clock", 3),
             rigs::tell(rigs::Argument(rigs::Clock{choice->cheapest.at}), kSi));
   EXPECT_THAT(joined(answer.sentences), HasSubstr("Begun at "));
-  EXPECT_THAT(spoken(answer), HasSubstr("Begun at 09:00 it costs"));
-  EXPECT_THAT(spoken(answer), HasSubstr("from 06:00 to 22:00 cheapest at "));
+  EXPECT_THAT(spokenBlocks(answer), HasSubstr("Begun at 09:00 it costs"));
+  EXPECT_THAT(spokenBlocks(answer), HasSubstr("from 06:00 to 22:00 cheapest at "));
   ASSERT_EQ(answer.pictures.size(), 2u);
   // The picture's lowest point within the window is the table's.
   double least = 1e9;
@@ -125,13 +121,13 @@ TEST(WhatCost, TellsTheCheapestStart) {
 TEST(WhatCost, CountsThePlansYear) {
   const Answer answer = hourly();
   const double cost = *byTheHour().answers.rigs[1].cost;
-  EXPECT_NEAR(figure(answer, "Cost", "a year of 20 batches", 1).value(), 20.0 * cost, 1e-9);
-  EXPECT_NEAR(figure(answer, "Cost", "a year of 20 batches", 0).value(),
+  EXPECT_NEAR(figureBelow(answer, "Cost", "a year of 20 batches", 1).value(), 20.0 * cost, 1e-9);
+  EXPECT_NEAR(figureBelow(answer, "Cost", "a year of 20 batches", 0).value(),
               20.0 * *byTheHour().answers.rigs[0].cost, 1e-9);
   EXPECT_THAT(joined(answer.sentences), HasSubstr("a year of 20 batches"));
   EXPECT_THAT(joined(answer.notes), Not(HasSubstr("A brew a month is assumed")));
   // A plan that does not say brews once a month.
-  const Answer monthly = whatCost(caseOf(demo(), kSi));
+  const Answer monthly = whatCost(caseOf(demoDays(), kSi));
   EXPECT_THAT(joined(monthly.sentences), HasSubstr("a year of 12 batches"));
   EXPECT_THAT(joined(monthly.notes), HasSubstr("A brew a month is assumed"));
 }
@@ -144,19 +140,20 @@ TEST(WhatCost, TellsPaybacksAndCarbonDioxide) {
       20.0 * *rigs::moneySaved(rig.jacket->bare, rig.jacket->jacketed, byTheHour().plan);
   const std::string jacket =
       "A jacket for 40.00 CAD: 13 mm closed-cell rubber foam on side and lid";
-  EXPECT_NEAR(figure(answer, jacket, "saves in a year", 1).value(), saved, 1e-9);
-  EXPECT_NEAR(figure(answer, jacket, "paid back after, years", 1).value(), 40.0 / saved, 1e-9);
-  EXPECT_FALSE(figure(answer, jacket, "paid back after, years", 0));
+  EXPECT_NEAR(figureBelow(answer, jacket, "saves in a year", 1).value(), saved, 1e-9);
+  EXPECT_NEAR(figureBelow(answer, jacket, "paid back after, years", 1).value(), 40.0 / saved, 1e-9);
+  EXPECT_FALSE(figureBelow(answer, jacket, "paid back after, years", 0));
   EXPECT_NEAR(
-      figure(answer, "An element for 60.00 CAD", "for each batch of its first year", 1).value(),
+      figureBelow(answer, "An element for 60.00 CAD", "for each batch of its first year", 1).value(),
       3.0, 1e-9);
   const double kilowattHours = physics::inKilowattHours(rig.day.total.fromWall());
-  EXPECT_NEAR(figure(answer, "Carbon dioxide", "a batch", 1).value(), 0.1 * kilowattHours, 1e-9);
-  EXPECT_NEAR(figure(answer, "Carbon dioxide", "a year of 20 batches", 1).value(),
+  EXPECT_NEAR(figureBelow(answer, "Carbon dioxide", "a batch", 1).value(), 0.1 * kilowattHours,
+              1e-9);
+  EXPECT_NEAR(figureBelow(answer, "Carbon dioxide", "a year of 20 batches", 1).value(),
               2.0 * kilowattHours, 1e-9);
   EXPECT_THAT(joined(answer.notes), HasSubstr("of carbon dioxide a kWh: an example."));
   EXPECT_THAT(
-      spoken(answer),
+      spokenBlocks(answer),
       AllOf(HasSubstr("(13 mm closed-cell rubber foam on side and lid) for 40.00 CAD saves "),
             HasSubstr("Its element in place of (b)'s"), HasSubstr("Its energy makes ")));
 }
@@ -168,12 +165,12 @@ TEST(WhatCost, SaysNeverWhereNothingIsSaved) {
   const auto back = rigs::elementPayback(byTheHour().plan, byTheHour().answers, 3);
   ASSERT_TRUE(back);
   ASSERT_FALSE(back->payback.years);  // the laundry's element boils off more
-  EXPECT_EQ(cell(answer, element, label, 3), "never");
-  EXPECT_THAT(spoken(answer), HasSubstr("saves nothing and is never paid back."));
+  EXPECT_EQ(cellBelow(answer, element, label, 3), "never");
+  EXPECT_THAT(spokenBlocks(answer), HasSubstr("saves nothing and is never paid back."));
 }
 
 TEST(WhatCost, IsEnergyWithoutAPrice) {
-  rigs::Solution solution = demo();
+  rigs::Solution solution = demoDays();
   solution.plan.tariff = {};
   for (rigs::RigAnswer& rig : solution.answers.rigs) {
     rig.cost.reset();
@@ -181,21 +178,21 @@ TEST(WhatCost, IsEnergyWithoutAPrice) {
   }
   const Answer answer = whatCost(caseOf(solution, kSi));
   EXPECT_THAT(joined(answer.sentences), HasSubstr("the least; the plan gives no price."));
-  EXPECT_THAT(spoken(answer), HasSubstr("from the wall; no price was given."));
+  EXPECT_THAT(spokenBlocks(answer), HasSubstr("from the wall; no price was given."));
   EXPECT_EQ(joined(answer.notes), "Price of energy: no price stated.");
-  EXPECT_THROW(rowOf(answer, "Cost", "a batch"), std::out_of_range);
+  EXPECT_THROW(rowBelow(answer, "Cost", "a batch"), std::out_of_range);
   EXPECT_NEAR(sumOf(answer.pictures[0].stacks[1]),
               physics::inKilowattHours(solution.answers.rigs[1].day.total.fromWall()), 1e-9);
 }
 
 TEST(WhatCost, PricesTheReadersOwnVolume) {
-  const Answer answer = whatCost(caseOf(demo(), kUs));
-  EXPECT_NEAR(figure(answer, "Cost", "a US gal of wort in the end", 1).value(),
-              3.785411784 * *rigs::costPer(demo().answers.rigs[1], physics::litres(1.0)), 1e-9);
+  const Answer answer = whatCost(caseOf(demoDays(), kUs));
+  EXPECT_NEAR(figureBelow(answer, "Cost", "a US gal of wort in the end", 1).value(),
+              3.785411784 * *rigs::costPer(demoDays().answers.rigs[1], physics::litres(1.0)), 1e-9);
 }
 
 TEST(WhatCost, TellsEachRigOnce) {
-  const std::string text = spoken(whatCost(caseOf(demo(), kSi)));
+  const std::string text = spokenBlocks(whatCost(caseOf(demoDays(), kSi)));
   EXPECT_THAT(text,
               AllOf(HasSubstr("(a) no boil: 0.80 USD for 4.73 kWh from the wall, 0.035 USD/L.\n"),
                     HasSubstr("(b) 0.91 USD for 5.34 kWh from the wall, 0.039 USD/L.\n"),
@@ -203,7 +200,7 @@ TEST(WhatCost, TellsEachRigOnce) {
 }
 
 TEST(WhatCost, PointsToTheSameFiguresOfTheResult) {
-  EXPECT_GE(test_support::comparedWithResult(whatCost(caseOf(demo(), kSi)), demo()), 20);
+  EXPECT_GE(test_support::comparedWithResult(whatCost(caseOf(demoDays(), kSi)), demoDays()), 20);
   EXPECT_GE(test_support::comparedWithResult(hourly(), byTheHour()), 30);
 }
 

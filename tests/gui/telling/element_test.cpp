@@ -20,10 +20,9 @@ using rigs::inEnglish;
 using test_support::cell;
 using test_support::holds;
 using test_support::OwnCase;
+using test_support::sweptDemo;
 
-const rigs::Solution& demo() { return test_support::sweptDemo(); }
-
-Answer ask(bool asWritten, const rigs::Solution& solution = demo()) {
+Answer askedElement(bool asWritten, const rigs::Solution& solution = sweptDemo()) {
   return whichElement(
       {solution, solution.plan, test_support::siReader(), {.asWritten = asWritten}});
 }
@@ -229,23 +228,23 @@ TEST(LargestText, SaysNothingBeforeItIsSearchedFor) {
 
 TEST(WhatWouldBoilTexts, FollowTheReadersUnits) {
   const rigs::Reader us{.units = rigs::UnitSystem::UsCustomary};
-  const auto texts = whatWouldBoilTexts({demo(), demo().plan, us, {}}, 0);
+  const auto texts = whatWouldBoilTexts({sweptDemo(), sweptDemo().plan, us, {}}, 0);
   ASSERT_EQ(texts.size(), 3U);
-  const auto& what = *demo().answers.rigs[0].whatWouldBoil;
+  const auto& what = *sweptDemo().answers.rigs[0].whatWouldBoil;
   EXPECT_TRUE(rigs::tell(texts[2], us)
                   .starts_with(rigs::format(*what.levelWithJacket, us.units) + " with a jacket"))
       << rigs::tell(texts[2], us);
-  EXPECT_TRUE(whatWouldBoilTexts({demo(), demo().plan, us, {}}, 1).empty());
+  EXPECT_TRUE(whatWouldBoilTexts({sweptDemo(), sweptDemo().plan, us, {}}, 1).empty());
 }
 
 // --- The whole answer.
 
 TEST(WhichElement, BeginsWithTheRigThatLacksMost) {
-  const Answer answer = ask(true);
+  const Answer answer = askedElement(true);
   ASSERT_EQ(answer.sentences.size(), 2U);
   const std::string first = inEnglish(answer.sentences[0]);
-  const auto element =
-      rigs::elementFor(demo().plan.rigs[0].rig, rigs::neededPower(*demo().answers.rigs[0].sizing));
+  const auto element = rigs::elementFor(sweptDemo().plan.rigs[0].rig,
+                                        rigs::neededPower(*sweptDemo().answers.rigs[0].sizing));
   ASSERT_TRUE(element);
   EXPECT_TRUE(first.starts_with(inEnglish(rigs::Told::just(rigs::inWholeWatts(element->rating))) +
                                 " at 120 V is what (a) "))
@@ -256,7 +255,7 @@ TEST(WhichElement, BeginsWithTheRigThatLacksMost) {
 }
 
 TEST(WhichElement, TellsOfEveryRigWhatItWouldTake) {
-  const Answer answer = ask(true);
+  const Answer answer = askedElement(true);
   for (std::size_t rig = 0; rig < 4; ++rig) {
     SCOPED_TRACE(rig);
     const std::string said = test_support::saidOf(answer, rig);
@@ -267,21 +266,21 @@ TEST(WhichElement, TellsOfEveryRigWhatItWouldTake) {
 }
 
 TEST(WhichElement, HasTheFiguresOfTheResult) {
-  test_support::expectFiguresOfTheResult(ask(true), demo(), 23);
+  test_support::expectFiguresOfTheResult(askedElement(true), sweptDemo(), 23);
 }
 
 // The days come before the sweeps and the sizing.
 TEST(WhichElement, StandsWithoutSizingAndSweeps) {
-  rigs::Solution days = demo();
+  rigs::Solution days = sweptDemo();
   days.sweeps.clear();
   for (rigs::RigAnswer& rig : days.answers.rigs) {
     rig.sizing.reset();
     rig.whatWouldBoil.reset();
   }
-  const Answer answer = ask(true, days);
+  const Answer answer = askedElement(true, days);
   EXPECT_EQ(test_support::inShort(answer), "Being worked out …");
   EXPECT_EQ(cell(answer, "Now", "reaches the vessel", 1),
-            cell(ask(true), "Now", "reaches the vessel", 1));
+            cell(askedElement(true), "Now", "reaches the vessel", 1));
   EXPECT_EQ(cell(answer, "Element needed", "to boil at all", 1), "–");
   EXPECT_FALSE(holds(test_support::saidOf(answer, 1), "Not even"));
 }
@@ -295,18 +294,18 @@ const PictureLine* beyondOf(const Picture& picture, int rig) {
 }
 
 TEST(WhichElement, DrawsFiniteAscendingPoints) {
-  test_support::expectFiniteAscendingPoints(ask(true));
-  test_support::expectFiniteAscendingPoints(ask(false));
+  test_support::expectFiniteAscendingPoints(askedElement(true));
+  test_support::expectFiniteAscendingPoints(askedElement(false));
 }
 
 TEST(WhichElement, MarksEveryRigThatBoilsOnItsOwnCurve) {
   for (const bool asWritten : {true, false}) {
-    const Picture picture = ask(asWritten).pictures.at(0);
+    const Picture picture = askedElement(asWritten).pictures.at(0);
     ASSERT_EQ(picture.marks.size(), 4U);
     int boil = 0;
     for (const PictureMark& mark : picture.marks) {
       const auto rig = static_cast<std::size_t>(mark.rig);
-      const bool boils = demo().answers.rigs[rig].day.outcome == Outcome::Done;
+      const bool boils = sweptDemo().answers.rigs[rig].day.outcome == Outcome::Done;
       EXPECT_EQ(test_support::contains(picture.lines[rig].points, mark.at), boils) << rig;
       boil += boils ? 1 : 0;
     }
@@ -316,7 +315,7 @@ TEST(WhichElement, MarksEveryRigThatBoilsOnItsOwnCurve) {
 
 // The demo's first rig does not boil: that is said where its element is, at the top of all times.
 TEST(WhichElement, SaysWhichRigDoesNotBoil) {
-  const Picture picture = ask(true).pictures.at(0);
+  const Picture picture = askedElement(true).pictures.at(0);
   const PictureMark& first = picture.marks.back();
   ASSERT_EQ(first.rig, 0);
   EXPECT_EQ(first.label, "(a) no boil");
@@ -325,8 +324,8 @@ TEST(WhichElement, SaysWhichRigDoesNotBoil) {
 
 // The brewer's own element is at one place, 3000 W, whichever supply it is on: (a) and (d).
 TEST(WhichElement, PutsOneElementAtOnePlaceOnEverySupply) {
-  const Picture written = ask(true).pictures.at(0);
-  const Picture atSupply = ask(false).pictures.at(0);
+  const Picture written = askedElement(true).pictures.at(0);
+  const Picture atSupply = askedElement(false).pictures.at(0);
   const auto placeOf = [](const Picture& picture, int rig) {
     for (const PictureMark& mark : picture.marks)
       if (mark.rig == rig) return mark.at.x;
@@ -345,10 +344,10 @@ TEST(WhichElement, PutsOneElementAtOnePlaceOnEverySupply) {
 }
 
 TEST(WhichElement, NamesTheSupplyOfEveryCurve) {
-  const Picture picture = ask(true).pictures.at(0);
+  const Picture picture = askedElement(true).pictures.at(0);
   for (std::size_t rig = 0; rig < 4; ++rig) {
     const std::string& name = picture.lines[rig].name;
-    EXPECT_TRUE(name.starts_with(demo().plan.rigs[rig].name));
+    EXPECT_TRUE(name.starts_with(sweptDemo().plan.rigs[rig].name));
     EXPECT_TRUE(name.ends_with(rig == 3   ? "230 V on 208 V"
                                : rig == 0 ? "230 V on 120 V"
                                           : "120 V on 120 V"))
@@ -397,12 +396,12 @@ TEST(WhichElement, DrawsTheStrikeTimeThatItSaysIsMissed) {
 }
 
 double mostAt(std::size_t rig) {
-  return inWatts(mostOnCircuit({demo(), demo().plan, test_support::siReader(), {}}, rig));
+  return inWatts(mostOnCircuit({sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, rig));
 }
 
 // What a circuit carries is a mark; beyond it the same curve goes on, thin.
 TEST(WhichElement, ShowsWhereEachCircuitEnds) {
-  const Answer answer = ask(false);
+  const Answer answer = askedElement(false);
   const Picture& picture = answer.pictures.at(0);
   ASSERT_EQ(picture.limits.size(), 2U);  // three rigs share one
   EXPECT_EQ(picture.limits[0].label, "(a) (b) (c) 120 V, 15 A");
@@ -427,7 +426,7 @@ TEST(WhichElement, ShowsWhereEachCircuitEnds) {
         test_support::number(answer, "Most its", "element rated at the supply", rig).value(), most,
         1e-9);
   }
-  const Answer written = ask(true);
+  const Answer written = askedElement(true);
   ASSERT_EQ(written.pictures.at(0).limits.size(), 3U);
   for (const std::size_t rig : {0U, 3U}) {
     EXPECT_NEAR(
@@ -438,12 +437,12 @@ TEST(WhichElement, ShowsWhereEachCircuitEnds) {
 
 // An element that its circuit does not carry is marked on the thin part; nothing is lost of it.
 TEST(WhichElement, MarksAnOverloadBeyondItsCircuit) {
-  rigs::Plan plan = demo().plan;
+  rigs::Plan plan = sweptDemo().plan;
   plan.rigs = {plan.rigs[1]};
   plan.rigs[0].rig.element.rating = watts(2400.0);
   plan.rigs[0].jacketIsCompared = false;
   const rigs::Solution solution = test_support::swept(plan);
-  const Picture picture = ask(true, solution).pictures.at(0);
+  const Picture picture = askedElement(true, solution).pictures.at(0);
   const PictureLine* beyond = beyondOf(picture, 0);
   ASSERT_NE(beyond, nullptr);
   ASSERT_EQ(picture.marks.size(), 1U);
@@ -452,9 +451,9 @@ TEST(WhichElement, MarksAnOverloadBeyondItsCircuit) {
 }
 
 TEST(WhichElement, CanBeDragged) {
-  const Picture picture = ask(true).pictures.at(0);
+  const Picture picture = askedElement(true).pictures.at(0);
   ASSERT_TRUE(picture.draggable);
-  EXPECT_DOUBLE_EQ(*picture.draggable, inMinutes(demo().plan.goals.boilWithin));
+  EXPECT_DOUBLE_EQ(*picture.draggable, inMinutes(sweptDemo().plan.goals.boilWithin));
   EXPECT_EQ(picture.draggableLabel, "wanted: 45 min");
 }
 

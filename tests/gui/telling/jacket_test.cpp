@@ -25,10 +25,9 @@ using test_support::cell;
 using test_support::holds;
 using test_support::number;
 using test_support::OwnCase;
+using test_support::sweptDemo;
 
-const rigs::Solution& demo() { return test_support::sweptDemo(); }
-
-Answer ask(const QuestionView& view = {}, const rigs::Solution& solution = demo()) {
+Answer askedJacket(const QuestionView& view = {}, const rigs::Solution& solution = sweptDemo()) {
   return worthJacket({solution, solution.plan, test_support::siReader(), view});
 }
 
@@ -125,7 +124,7 @@ TEST(JacketWords, FollowTheirReaderAndTheirAuthor) {
 // --- The whole answer.
 
 TEST(WorthJacket, BeginsWithTheJacketThatSavesMost) {
-  const Answer answer = ask();
+  const Answer answer = askedJacket();
   ASSERT_EQ(answer.sentences.size(), 2U);
   EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " a batch is what a supposed jacket (13 mm ") ||
               holds(inEnglish(answer.sentences[0]), " a batch is what its own jacket (13 mm "))
@@ -139,11 +138,11 @@ TEST(WorthJacket, BeginsWithTheJacketThatSavesMost) {
 
 // Under a rig's letter stands the rig; what is supposed has rows, sentences and a name of its own.
 TEST(WorthJacket, ShowsNothingUnderARigsNameThatItIsNot) {
-  const Answer answer = ask();
+  const Answer answer = askedJacket();
   const std::string supposed = "if it had 13 mm closed-cell rubber foam on side and lid";
-  EXPECT_EQ(inEnglish(supposedText(Case{demo(), demo().plan, test_support::siReader(), {}}, 1)),
+  EXPECT_EQ(inEnglish(supposedText(Case{sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, 1)),
             supposed);
-  EXPECT_EQ(inEnglish(supposedText(Case{demo(), demo().plan, test_support::siReader(), {}}, 2)),
+  EXPECT_EQ(inEnglish(supposedText(Case{sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, 2)),
             "if it were bare");
   EXPECT_TRUE(holds(test_support::saidOf(answer, 1),
                     "If it had 13 mm closed-cell rubber foam on side and lid: "));
@@ -152,20 +151,20 @@ TEST(WorthJacket, ShowsNothingUnderARigsNameThatItIsNot) {
   const char* energy = "From the wall, whole day";
   for (const std::size_t rig : {1U, 2U, 3U}) {
     SCOPED_TRACE(rig);
-    const BrewDay& day = demo().answers.rigs[rig].day;
+    const BrewDay& day = sweptDemo().answers.rigs[rig].day;
     EXPECT_NEAR(number(answer, energy, "as it is", rig).value(),
                 inKilowattHours(day.total.fromWall()), 1e-9);
     EXPECT_NEAR(number(answer, "From mash to boil", "as it is", rig).value(),
                 inMinutes(*rigs::timeOf(day, StageKind::HeatingToBoil)), 1e-6);
-    const bool has = demo().plan.rigs[rig].hasJacket;
+    const bool has = sweptDemo().plan.rigs[rig].hasJacket;
     EXPECT_EQ(number(answer, energy, supposed, rig).has_value(), !has);
     EXPECT_EQ(number(answer, energy, "if it were bare", rig).has_value(), has);
   }
   for (const bool thickness : {true, false}) {
     for (const bool savings : {true, false}) {
-      for (const Picture& picture : ask({.overThickness = thickness, .savings = savings}).pictures)
+      for (const Picture& picture : askedJacket({.overThickness = thickness, .savings = savings}).pictures)
         for (const PictureLine& line : picture.lines)
-          EXPECT_EQ(line.name == demo().answers.rigs[static_cast<std::size_t>(line.rig)].name,
+          EXPECT_EQ(line.name == sweptDemo().answers.rigs[static_cast<std::size_t>(line.rig)].name,
                     !line.faint)
               << line.name;
     }
@@ -173,17 +172,17 @@ TEST(WorthJacket, ShowsNothingUnderARigsNameThatItIsNot) {
 }
 
 TEST(WorthJacket, HasTheFiguresOfTheResult) {
-  test_support::expectFiguresOfTheResult(ask(), demo(), 18);
+  test_support::expectFiguresOfTheResult(askedJacket(), sweptDemo(), 18);
 }
 
 TEST(WorthJacket, SaysHowToGiveAPlanAJacket) {
-  rigs::Solution bare = demo();
+  rigs::Solution bare = sweptDemo();
   for (rigs::RigAnswer& rig : bare.answers.rigs) rig.jacket.reset();
   for (rigs::RigSweeps& sweeps : bare.sweeps) {
     sweeps.thickness.clear();
     sweeps.jacketPower.clear();
   }
-  const Answer answer = ask({}, bare);
+  const Answer answer = askedJacket({}, bare);
   EXPECT_EQ(test_support::inShort(answer), "No rig of this plan has a jacket to compare.");
   bool told = false;
   for (const Block& block : answer.blocks)
@@ -193,9 +192,10 @@ TEST(WorthJacket, SaysHowToGiveAPlanAJacket) {
   for (const Table* table : answer.tables())
     EXPECT_TRUE(shownRows(*table, test_support::siReader()).empty());
   // Where another rig has one, the rig without is named.
-  rigs::Solution one = demo();
+  rigs::Solution one = sweptDemo();
   one.answers.rigs[1].jacket.reset();
-  EXPECT_EQ(test_support::saidOf(ask({}, one), 1), "No jacket to compare: the plan gives it none.");
+  EXPECT_EQ(test_support::saidOf(askedJacket({}, one), 1),
+            "No jacket to compare: the plan gives it none.");
 }
 
 // --- The pictures.
@@ -215,7 +215,7 @@ const PictureLine& savingOf(const Picture& picture, std::size_t rig) {
 // The demo's rigs (b) and (c) are the same kettle, once planned bare and once with its jacket.
 TEST(WorthJacket, LeavesOutDaysThatStop) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness, .savings = true});
+    const Answer answer = askedJacket({.overThickness = thickness, .savings = true});
     test_support::expectFiniteAscendingPoints(answer);
     ASSERT_EQ(answer.pictures.size(), 2U);
     for (const Picture& picture : answer.pictures) {
@@ -236,13 +236,13 @@ TEST(WorthJacket, LeavesOutDaysThatStop) {
 
 TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness});
+    const Answer answer = askedJacket({.overThickness = thickness});
     test_support::expectFiniteAscendingPoints(answer);
     ASSERT_EQ(answer.pictures.size(), 2U);
     for (const Picture& picture : answer.pictures) {
       for (const std::size_t rig : {1U, 2U, 3U}) {
         SCOPED_TRACE(rig);
-        const bool has = demo().plan.rigs[rig].hasJacket;
+        const bool has = sweptDemo().plan.rigs[rig].hasJacket;
         // Over thickness the thin line is the jacket's, whoever has one.
         const PictureLine& with = lineOf(picture, rig, has && !thickness);
         const PictureLine& without = lineOf(picture, rig, !has || thickness);
@@ -267,11 +267,11 @@ TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
 // At the rig's own place both curves go through its own two days, which the mark and table tell.
 TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
   for (const bool thickness : {true, false}) {
-    const Answer answer = ask({.overThickness = thickness});
+    const Answer answer = askedJacket({.overThickness = thickness});
     for (const std::size_t rig : {1U, 2U, 3U}) {
       SCOPED_TRACE(rig);
-      const auto& effect = *demo().answers.rigs[rig].jacket;
-      const bool has = demo().plan.rigs[rig].hasJacket;
+      const auto& effect = *sweptDemo().answers.rigs[rig].jacket;
+      const bool has = sweptDemo().plan.rigs[rig].hasJacket;
       const std::array days{has ? &effect.jacketed : &effect.bare,
                             has ? &effect.bare : &effect.jacketed};
       std::vector<PictureMark> marks;
@@ -308,11 +308,11 @@ TEST(WorthJacket, MarksTheRigsOwnTwoDaysOnTheirCurves) {
 // What the two curves leave between them is what the other view shows.
 TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
   for (const bool thickness : {true, false}) {
-    const Answer both = ask({.overThickness = thickness});
-    const Answer saved = ask({.overThickness = thickness, .savings = true});
+    const Answer both = askedJacket({.overThickness = thickness});
+    const Answer saved = askedJacket({.overThickness = thickness, .savings = true});
     for (const std::size_t which : {0U, 1U}) {
       for (const std::size_t rig : {1U, 2U, 3U}) {
-        const bool has = demo().plan.rigs[rig].hasJacket;
+        const bool has = sweptDemo().plan.rigs[rig].hasJacket;
         if (thickness && has) continue;  // the line of a bare one is not drawn
         // Marks are of the full answer; over thickness the bare day's stands where none is.
         const auto& marks = both.pictures[which].marks;
@@ -340,7 +340,7 @@ TEST(WorthJacket, SavesWhatLiesBetweenTheCurves) {
 
 // No figure of the headline is negative: what a thin jacket loses it costs.
 TEST(WorthJacket, TellsALossAsALossInShort) {
-  rigs::Solution solution = demo();
+  rigs::Solution solution = sweptDemo();
   solution.plan.tariff = {};
   for (rigs::RigAnswer& rig : solution.answers.rigs) {
     if (rig.day.outcome != Outcome::Done) rig.jacket.reset();
@@ -349,7 +349,7 @@ TEST(WorthJacket, TellsALossAsALossInShort) {
     rig.jacket->savedToBoil = seconds(-20.0);
     rig.jacket->savedFromWall = kilowattHours(-0.1);
   }
-  const std::string text = test_support::inShort(ask({}, solution));
+  const std::string text = test_support::inShort(askedJacket({}, solution));
   EXPECT_TRUE(
       holds(text,
             "20 s more from mash to boil and 0.1 kWh more a batch is what a supposed jacket "
@@ -360,9 +360,9 @@ TEST(WorthJacket, TellsALossAsALossInShort) {
 }
 
 TEST(WorthJacket, TellsEnergyWithoutAPrice) {
-  rigs::Solution free = demo();
+  rigs::Solution free = sweptDemo();
   free.plan.tariff = {};
-  const Answer answer = ask({.overThickness = false}, free);
+  const Answer answer = askedJacket({.overThickness = false}, free);
   EXPECT_EQ(answer.pictures.at(1).yUnit, "kWh");
   EXPECT_FALSE(lineOf(answer.pictures[1], 1, true).points.empty());
   EXPECT_FALSE(lineOf(answer.pictures[1], 1, false).points.empty());

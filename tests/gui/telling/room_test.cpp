@@ -8,38 +8,35 @@
 #include "gui/telling/words.hpp"
 #include "tests/gui/telling/results.hpp"
 #include "tests/gui/telling/solved.hpp"
+#include "tests/support/readers.hpp"
 
 namespace gui::telling {
 namespace {
 
 using test_support::caseOf;
-using test_support::cell;
-using test_support::figure;
+using test_support::cellBelow;
+using test_support::demoDays;
+using test_support::demoWith;
+using test_support::figureBelow;
 using test_support::joined;
-using test_support::solved;
-using test_support::spoken;
+using test_support::kSi;
+using test_support::kUs;
+using test_support::spokenBlocks;
 using ::testing::AllOf;
 using ::testing::HasSubstr;
 using ::testing::Not;
 
-const rigs::Reader kSi{};
-const rigs::Reader kUs{.units = rigs::UnitSystem::UsCustomary};
-
-const rigs::Solution& demo() {
-  static const rigs::Solution solution = solved();
-  return solution;
-}
-Answer ofDemo() { return roomChanges(caseOf(demo(), kSi)); }
+Answer roomOfDemo() { return roomChanges(caseOf(demoDays(), kSi)); }
 
 TEST(RoomChanges, PointToTheSameFiguresOfTheResult) {
-  EXPECT_GE(test_support::comparedWithResult(ofDemo(), demo()), 50);
+  EXPECT_GE(test_support::comparedWithResult(roomOfDemo(), demoDays()), 50);
 }
 
 TEST(RoomChanges, DrawEveryPointOfTheRoomsDay) {
-  const Answer answer = ofDemo();
+  const Answer answer = roomOfDemo();
   ASSERT_EQ(answer.pictures.size(), 2u);
   for (std::size_t i = 0; i < 4; ++i) {
-    const auto& points = demo().answers.rigs[i].room->day.points;
+    const auto& points = demoDays().answers.rigs[i].room->day.points;
     const auto& line = answer.pictures[0].lines[i].points;
     ASSERT_EQ(line.size(), points.size());
     ASSERT_GT(line.size(), 50u);
@@ -48,7 +45,7 @@ TEST(RoomChanges, DrawEveryPointOfTheRoomsDay) {
       EXPECT_DOUBLE_EQ(line[k].y, 100.0 * points[k].relativeHumidity);
     }
     EXPECT_NEAR(answer.pictures[1].stacks[i].parts[0],
-                physics::inLitresPerHour(*demo().answers.rigs[i].room->airflow) / 1e3, 1e-9);
+                physics::inLitresPerHour(*demoDays().answers.rigs[i].room->airflow) / 1e3, 1e-9);
   }
   EXPECT_EQ(answer.pictures[0].marks.size(), 4u);  // the first rig fills the air by steaming
   // A hood here, a hood there, and where make-up air is needed: what stands in the list below.
@@ -59,14 +56,14 @@ TEST(RoomChanges, DrawEveryPointOfTheRoomsDay) {
 }
 
 TEST(RoomChanges, TellMostAndLeast) {
-  const std::string text = joined(ofDemo().sentences);
+  const std::string text = joined(roomOfDemo().sentences);
   EXPECT_THAT(text, AllOf(HasSubstr("3.86 kg of vapour go into the room with (d) "),
                           HasSubstr("1.58 kg with (a) "), HasSubstr(", the least."),
                           HasSubstr("626 m³/h hold 60 % while most of it rises.")));
 }
 
 TEST(RoomChanges, TellEachRig) {
-  const std::string text = spoken(ofDemo());
+  const std::string text = spokenBlocks(roomOfDemo());
   EXPECT_THAT(text, AllOf(HasSubstr("(a) 1.58 kg of vapour and 1.35 kWh of heat go into the room; "
                                     "at most 1.89 kg/h of vapour and 385 W of heat. The air is "
                                     "full of vapour from 5 h 58 min into the day on, and 790 g of "
@@ -77,7 +74,7 @@ TEST(RoomChanges, TellEachRig) {
 }
 
 TEST(RoomChanges, SayWhichPublishedAirflowsAreEnough) {
-  const std::string text = spoken(ofDemo());
+  const std::string text = spokenBlocks(roomOfDemo());
   EXPECT_THAT(text,
               AllOf(HasSubstr("510 m³/h: other exhaust of a kitchen, on demand, enough for (a), "
                               "(b), (c), too little for (d) [ASHRAE 62.2, quoted by a national "
@@ -87,7 +84,7 @@ TEST(RoomChanges, SayWhichPublishedAirflowsAreEnough) {
 }
 
 TEST(RoomChanges, FollowTheRoom) {
-  const auto aired = solved({{"/place/air", R"({"volume": "40 m3", "airflow": "900 m3/h"})"}});
+  const auto aired = demoWith({{"/place/air", R"({"volume": "40 m3", "airflow": "900 m3/h"})"}});
   const Answer answer = roomChanges(caseOf(aired, kUs));
   const auto units = rigs::UnitSystem::UsCustomary;
   EXPECT_THAT(joined(answer.sentences, units), HasSubstr("or below"));
@@ -95,44 +92,45 @@ TEST(RoomChanges, FollowTheRoom) {
   const std::string notes = joined(answer.notes, units);
   EXPECT_THAT(notes, AllOf(HasSubstr("The room: 1413 ft³ of air, 530 ft³/min of it"),
                            Not(HasSubstr("assumed"))));
-  EXPECT_THAT(spoken(answer, units), HasSubstr("The air's humidity rises from 45 % to "));
+  EXPECT_THAT(spokenBlocks(answer, units), HasSubstr("The air's humidity rises from 45 % to "));
   EXPECT_NEAR(
-      figure(answer, "Air needed while most vapour rises", "to hold 60 %", 3, kUs).value(),
+      figureBelow(answer, "Air needed while most vapour rises", "to hold 60 %", 3, kUs).value(),
       physics::inLitresPerHour(*aired.answers.rigs[3].room->airflow) / (60.0 * 28.316846592), 1e-9);
 }
 
 TEST(RoomChanges, TellOfAHoodAndAWindow) {
-  const auto solution = solved({{"/place/air", R"-({"volume": "40 m3", "airflow": "20 m3/h",
+  const auto solution = demoWith({{"/place/air", R"-({"volume": "40 m3", "airflow": "20 m3/h",
       "hood_captures": "50 %", "window_u": "2.8 W/(m2 K)"})-"}});
   const Answer answer = roomChanges(caseOf(solution, kSi));
   const std::string needed = "Air needed while most vapour rises";
-  const double whole = figure(answer, needed, "to hold 60 %", 3).value();
-  EXPECT_NEAR(figure(answer, needed, "behind the hood", 3).value(), 0.5 * whole, 1e-6 * whole);
-  EXPECT_THAT(spoken(answer), AllOf(HasSubstr(" behind the hood. Without"),
-                                    HasSubstr("for what the plan's hood leaves."),
-                                    HasSubstr("The window's inner face is at ")));
+  const double whole = figureBelow(answer, needed, "to hold 60 %", 3).value();
+  EXPECT_NEAR(figureBelow(answer, needed, "behind the hood", 3).value(), 0.5 * whole, 1e-6 * whole);
+  EXPECT_THAT(spokenBlocks(answer), AllOf(HasSubstr(" behind the hood. Without"),
+                                          HasSubstr("for what the plan's hood leaves."),
+                                          HasSubstr("The window's inner face is at ")));
   EXPECT_THAT(joined(answer.notes), HasSubstr("A hood takes 50 % of the vapour"));
   EXPECT_GE(test_support::comparedWithResult(answer, solution), 60);
 }
 
 TEST(RoomChanges, SayThatNothingHoldsWhatOutdoorsHasToo) {
-  const auto solution = solved({{"/place/air", R"({"volume": "40 m3", "airflow": "20 m3/h",
+  const auto solution = demoWith({{"/place/air", R"({"volume": "40 m3", "airflow": "20 m3/h",
       "outdoors": "30 C", "outdoor_humidity": "95 %"})"}});
   const Answer answer = roomChanges(caseOf(solution, kSi));
-  EXPECT_THAT(spoken(answer), HasSubstr("No airflow holds 60 %: outdoors is no drier than that."));
+  EXPECT_THAT(spokenBlocks(answer),
+              HasSubstr("No airflow holds 60 %: outdoors is no drier than that."));
   const std::string needed = "Air needed while most vapour rises";
-  EXPECT_EQ(cell(answer, needed, "to hold 60 %", 3), "–");
-  EXPECT_EQ(cell(answer, needed, "as a multiple of: make-up air from here, 680 m³/h (IRC)", 3),
+  EXPECT_EQ(cellBelow(answer, needed, "to hold 60 %", 3), "–");
+  EXPECT_EQ(cellBelow(answer, needed, "as a multiple of: make-up air from here, 680 m³/h (IRC)", 3),
             "–");
 }
 
 TEST(RoomChanges, AreNotToldBeforeTheyAreComputed) {
-  rigs::Solution solution = demo();
+  rigs::Solution solution = demoDays();
   for (rigs::RigAnswer& rig : solution.answers.rigs) rig.room.reset();
   const Answer answer = roomChanges(caseOf(solution, kSi));
   EXPECT_EQ(joined(answer.sentences), "The room has not been computed yet.");
-  EXPECT_EQ(spoken(answer), "");
-  EXPECT_FALSE(figure(answer, "From the kettle", "vapour", 1));
+  EXPECT_EQ(spokenBlocks(answer), "");
+  EXPECT_FALSE(figureBelow(answer, "From the kettle", "vapour", 1));
 }
 
 }  // namespace

@@ -16,7 +16,7 @@
 namespace test_support {
 
 // The bundled demo with values put at places of its document, and every figure of its days.
-inline rigs::Solution solved(const std::vector<std::pair<std::string, std::string>>& edits = {}) {
+inline rigs::Solution demoWith(const std::vector<std::pair<std::string, std::string>>& edits) {
   std::string document(rigs::demoPlanText());
   for (const auto& [pointer, value] : edits) document = rigs::withValue(document, pointer, value);
   rigs::Problems problems;
@@ -30,14 +30,18 @@ inline rigs::Solution solved(const std::vector<std::pair<std::string, std::strin
           .done = {},
           .edition = 0};
 }
+inline const rigs::Solution& demoDays() {
+  static const rigs::Solution solution = demoWith({});
+  return solution;
+}
 
 inline gui::telling::Case caseOf(const rigs::Solution& solution, const rigs::Reader& reader) {
   return {solution, solution.plan, reader, {}};
 }
 
 // In English, within the answer's first row of that label below a heading.
-inline const gui::telling::Row& rowOf(const gui::telling::Answer& answer,
-                                      const std::string& heading, const std::string& label) {
+inline const gui::telling::Row& rowBelow(const gui::telling::Answer& answer,
+                                         const std::string& heading, const std::string& label) {
   for (const gui::telling::Table* table : answer.tables()) {
     bool under = false;
     for (const gui::telling::Row& row : table->rows) {
@@ -49,15 +53,15 @@ inline const gui::telling::Row& rowOf(const gui::telling::Answer& answer,
   throw std::out_of_range("no row \"" + label + "\" below \"" + heading + '"');
 }
 // With all its digits; nothing where there is no figure.
-inline std::optional<double> figure(const gui::telling::Answer& answer, const std::string& heading,
-                                    const std::string& label, std::size_t rig,
-                                    const rigs::Reader& reader = {}) {
-  return gui::telling::cellNumber(rowOf(answer, heading, label).cells.at(rig), reader);
+inline std::optional<double> figureBelow(const gui::telling::Answer& answer,
+                                         const std::string& heading, const std::string& label,
+                                         std::size_t rig, const rigs::Reader& reader = {}) {
+  return gui::telling::cellNumber(rowBelow(answer, heading, label).cells.at(rig), reader);
 }
-inline std::string cell(const gui::telling::Answer& answer, const std::string& heading,
-                        const std::string& label, std::size_t rig,
-                        const rigs::Reader& reader = {}) {
-  return gui::telling::cellText(rowOf(answer, heading, label).cells.at(rig), reader);
+inline std::string cellBelow(const gui::telling::Answer& answer, const std::string& heading,
+                             const std::string& label, std::size_t rig,
+                             const rigs::Reader& reader = {}) {
+  return gui::telling::cellText(rowBelow(answer, heading, label).cells.at(rig), reader);
 }
 
 inline std::string joined(const std::vector<rigs::Told>& all,
@@ -65,8 +69,8 @@ inline std::string joined(const std::vector<rigs::Told>& all,
   return rigs::inEnglish(rigs::sentences(all), units);
 }
 // Headings and sentences, a line each, led by a rig's letter where they are about one.
-inline std::string spoken(const gui::telling::Answer& answer,
-                          rigs::UnitSystem units = rigs::UnitSystem::SI) {
+inline std::string spokenBlocks(const gui::telling::Answer& answer,
+                                rigs::UnitSystem units = rigs::UnitSystem::SI) {
   std::string text;
   for (const gui::telling::Block& block : answer.blocks) {
     if (const auto* heading = std::get_if<gui::telling::Heading>(&block))

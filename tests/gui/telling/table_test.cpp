@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "gui/telling/csv.hpp"
+#include "tests/support/readers.hpp"
 
 namespace gui::telling {
 namespace {
@@ -11,9 +12,8 @@ namespace {
 using namespace physics;
 using rigs::Argument;
 using rigs::Told;
-
-const rigs::Reader kSi{};
-const rigs::Reader kUs{.units = rigs::UnitSystem::UsCustomary};
+using test_support::kSi;
+using test_support::kUs;
 
 Row row(std::vector<Cell> cells) { return {Told(TOLD("Test", "row")), std::move(cells)}; }
 

@@ -10,7 +10,7 @@ namespace {
 using rigs::inEnglish;
 using ::testing::HasSubstr;
 
-rigs::Tariff byTheHour() {
+rigs::Tariff cheapNights() {
   rigs::Tariff tariff;
   tariff.currency = "CAD";
   tariff.weekday = {{physics::hours(0.0), physics::hours(7.0), 0.08},
@@ -20,7 +20,7 @@ rigs::Tariff byTheHour() {
 }
 
 TEST(TariffText, TellsEveryHourOfTheBrewsOwnKindOfDay) {
-  rigs::Tariff tariff = byTheHour();
+  rigs::Tariff tariff = cheapNights();
   EXPECT_EQ(inEnglish(tariffText(tariff)),
             "on a weekday: 0.08 CAD per kWh from 00:00 to 07:00; 0.16 CAD per kWh from 07:00 to "
             "24:00");
@@ -29,7 +29,7 @@ TEST(TariffText, TellsEveryHourOfTheBrewsOwnKindOfDay) {
 }
 
 TEST(TariffText, TellsBothKindsOfDayAsSentences) {
-  EXPECT_EQ(inEnglish(wholeTariffText(byTheHour())),
+  EXPECT_EQ(inEnglish(wholeTariffText(cheapNights())),
             "On a weekday 0.08 CAD per kWh from 00:00 to 07:00; 0.16 CAD per kWh from 07:00 to "
             "24:00. At a weekend 0.07 CAD per kWh from 00:00 to 24:00.");
 }

@@ -14,17 +14,17 @@ using telling::Table;
 
 namespace {
 
-Told word(const std::string& text) { return Told::just(rigs::Verbatim{text}); }
-Cell litres(double n) { return telling::cellOf(physics::litres(n)); }
+Told verbatim(const std::string& text) { return Told::just(rigs::Verbatim{text}); }
+Cell litresCell(double n) { return telling::cellOf(physics::litres(n)); }
 
 Table table(std::size_t columns) {
   Table t;
   t.name = "test";
-  t.heading(word("Volumes"));
-  telling::Row row{word("before the boil"), {}};
+  t.heading(verbatim("Volumes"));
+  telling::Row row{verbatim("before the boil"), {}};
   for (std::size_t i = 0; i < columns; ++i) {
-    t.columns.push_back(word(std::string(1, static_cast<char>('a' + i))));
-    row.cells.push_back(litres(10.5 + static_cast<double>(i)));
+    t.columns.push_back(verbatim(std::string(1, static_cast<char>('a' + i))));
+    row.cells.push_back(litresCell(10.5 + static_cast<double>(i)));
   }
   t.rows.push_back(row);
   return t;
@@ -75,8 +75,8 @@ TEST(TableLines, BreaksWordsBeforeItTakesColumnsApart) {
 
 TEST(TableLines, LeavesOutRowsThatSayNothingAndTheirHeading) {
   Table t = table(2);
-  t.heading(word("Hose"));
-  t.rows.push_back({word("lost"), {std::nullopt, std::nullopt}});
+  t.heading(verbatim("Hose"));
+  t.rows.push_back({verbatim("lost"), {std::nullopt, std::nullopt}});
   const auto all = lines(t, 80);
   EXPECT_EQ(count(all, "Hose"), 0u);
   EXPECT_EQ(count(all, "lost"), 0u);
@@ -85,12 +85,13 @@ TEST(TableLines, LeavesOutRowsThatSayNothingAndTheirHeading) {
 
 TEST(TableLines, MovesAUnitThatAllRowsShareToTheirHeading) {
   Table t = table(2);
-  t.rows.push_back({word("after the boil"), {litres(9.5), std::nullopt}});
+  t.rows.push_back({verbatim("after the boil"), {litresCell(9.5), std::nullopt}});
   const auto shared = lines(t, 80);
   EXPECT_EQ(shared[2], "Volumes, L");
   EXPECT_EQ(shared[3], "  before the boil  10.5  11.5");
   EXPECT_EQ(shared[4], "  after the boil    9.5     –");
-  t.rows.push_back({word("evaporated"), {telling::cellOf(physics::kilograms(1.0)), std::nullopt}});
+  t.rows.push_back(
+      {verbatim("evaporated"), {telling::cellOf(physics::kilograms(1.0)), std::nullopt}});
   EXPECT_EQ(lines(t, 80)[2], "Volumes");
 }
 
@@ -102,7 +103,7 @@ TEST(TableLines, SplitsColumnsIntoGroupsOfLikeSize) {
 
 TEST(TableLines, FollowTheirReader) {
   Table t = table(1);
-  t.rows.push_back({word("takes"), {telling::hoursAndMinutes(physics::minutes(125.0))}});
+  t.rows.push_back({verbatim("takes"), {telling::hoursAndMinutes(physics::minutes(125.0))}});
   EXPECT_EQ(lines(t, 80)[4], "  takes, h:min        2:05");
   const rigs::Reader us{.units = rigs::UnitSystem::UsCustomary};
   EXPECT_EQ(tableLines(t, us, 80)[3], "  before the boil, US gal  2.77");

@@ -19,7 +19,7 @@ namespace {
 
 using namespace physics;
 
-Plan demo() {
+Plan demoBoiledAnHour() {
   Problems problems;
   auto plan = readPlan(withText(demoPlanText(), "/batch/boil", "60 min"), ".", problems);
   if (!plan) throw std::logic_error("the demo has errors");
@@ -91,7 +91,7 @@ void expectSame(const Solution& mine, const Solution& other) {
 }
 
 TEST(Solve, GivesWhatTheAnswersGiveWithEverything) {
-  const Plan plan = demo();
+  const Plan plan = demoBoiledAnHour();
   const Solution solution = solve(plan, kEverySearch);
   EXPECT_EQ(solution.done, kEverySearch);
   EXPECT_EQ(difference(plan, solution.answers, answer(plan, Depth::Everything, true)), "");
@@ -102,7 +102,7 @@ TEST(Solve, GivesWhatTheAnswersGiveWithEverything) {
 }
 
 TEST(Solve, SearchesForNoMoreThanIsAskedFor) {
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   plan.rigs.resize(2);
   const Solution solution = solve(plan, {.thickness = true});
   EXPECT_EQ(solution.done, Searches{.thickness = true});
@@ -115,7 +115,7 @@ TEST(Solve, SearchesForNoMoreThanIsAskedFor) {
 
 TEST(Memory, GivesTheSameAfterEditsAsAfresh) {
   Memory memory;
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   const auto change = [&](const std::function<void(Plan&)>& edit) {
     edit(plan);
     return solvedWith(memory, plan);
@@ -128,7 +128,7 @@ TEST(Memory, GivesTheSameAfterEditsAsAfresh) {
   expectSame(last, solve(plan, kEverySearch));
   // Back to what was there before, with the rigs in another order.
   const Solution back = change([](Plan& edited) {
-    edited = demo();
+    edited = demoBoiledAnHour();
     std::swap(edited.rigs[0], edited.rigs[3]);
   });
   expectSame(back, solve(plan, kEverySearch));
@@ -137,7 +137,7 @@ TEST(Memory, GivesTheSameAfterEditsAsAfresh) {
 // A goal is searched for anew; no day and no curve depends on it.
 TEST(Memory, KeepsTheCurvesWhenOnlyAGoalChanges) {
   Memory memory;
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   const Solution before = solvedWith(memory, plan);
   plan.goals.boilWithin = minutes(30.0);
   Search search(plan, memory);
@@ -153,7 +153,7 @@ TEST(Memory, KeepsTheCurvesWhenOnlyAGoalChanges) {
 
 TEST(Memory, KnowsRigsThatStayAsTheyAreWhereverTheyStand) {
   Memory memory;
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   const Solution before = solvedWith(memory, plan);
   std::swap(plan.rigs[0], plan.rigs[1]);
   EXPECT_EQ(Search(plan, memory).done(), kEverySearch);
@@ -164,7 +164,7 @@ TEST(Memory, KnowsRigsThatStayAsTheyAreWhereverTheyStand) {
 // Another rig's element moves the axis that all curves share.
 TEST(Memory, SweepsAnewWhereTheRangeIsAnother) {
   Memory memory;
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   solvedWith(memory, plan, {.power = true});
   plan.rigs[3].rig.element.rating = watts(9000.0);
   EXPECT_FALSE(Search(plan, memory).done().power);
@@ -174,7 +174,7 @@ TEST(Memory, SweepsAnewWhereTheRangeIsAnother) {
 
 // Where the hour decides the price, another start is another saving.
 TEST(Memory, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   plan.rigs.resize(2);
   for (auto* windows : {&plan.tariff.weekday, &plan.tariff.weekend})
     *windows = {{hours(0.0), hours(14.0), 0.1}, {hours(14.0), hours(24.0), 0.5}};
@@ -191,7 +191,7 @@ TEST(Memory, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
 
 TEST(Search, AddsNothingWhereItIsStopped) {
   Memory memory;
-  const Plan plan = demo();
+  const Plan plan = demoBoiledAnHour();
   Search search(plan, memory);
   search.addDays();
   EXPECT_FALSE(search.add({.power = true}, [] { return true; }));
@@ -208,12 +208,12 @@ TEST(Search, TellsWhatOnlyTheSimulationFinds) {
   ASSERT_TRUE(plan);
   Memory memory;
   EXPECT_TRUE(hasErrors(Search(*plan, memory).problems()));
-  const Plan good = demo();
+  const Plan good = demoBoiledAnHour();
   EXPECT_FALSE(hasErrors(Search(good, memory).problems()));
 }
 
 TEST(SweepRange, HoldsEveryRigsOwnElementAndJacket) {
-  Plan plan = demo();
+  Plan plan = demoBoiledAnHour();
   const SweepRange usual = sweepRange(plan);
   for (const RigPlan& rig : plan.rigs) {
     EXPECT_LT(usual.weakest, rig.rig.element.rating);

@@ -12,6 +12,9 @@ namespace test_support {
 using namespace physics;
 using namespace rigs;
 
+inline constexpr auto kWire = CableUse::BuildingWire;
+inline constexpr auto kCord = CableUse::Cord;
+
 inline const CircuitRules& us() { return *rulesOf("United States"); }
 inline const CircuitRules& uk() { return *rulesOf("United Kingdom"); }
 

@@ -15,9 +15,6 @@ using namespace physics;
 using namespace rigs;
 using namespace test_support;
 
-constexpr auto kWire = CableUse::BuildingWire;
-constexpr auto kCord = CableUse::Cord;
-
 CircuitVerdict judged(const CircuitDetails& details, double watt, double volt, double breaker,
                       const Duty& duty) {
   return judge(us(), details, load(watt, volt, volt, breaker, duty));

@@ -11,15 +11,16 @@
 #include "rigs/circuits/rules.hpp"
 #include "rigs/plans/tariff_reader.hpp"
 #include "rigs/quantities/quantity_text.hpp"
+#include "tests/rigs/circuits/circuit_cases.hpp"
 #include "tests/support/within.hpp"
 
 namespace {
 
 using namespace physics;
 using namespace rigs;
+using test_support::kCord;
+using test_support::kWire;
 
-constexpr auto kWire = CableUse::BuildingWire;
-constexpr auto kCord = CableUse::Cord;
 constexpr auto kRead = Status::Seen;
 constexpr auto kComputed = Status::Computed;
 constexpr auto kMemory = Status::Memory;
@@ -213,7 +214,7 @@ TEST(RulesTables, HaveTheResistancesOfTheNec) {
   }
 }
 
-struct Range {
+struct SupplyRange {
   const char* region;
   double nominal, lowest, highest;
   Status status;
@@ -222,17 +223,19 @@ struct Range {
 // Australia's (memory), Japan's Enforcement Regulation, Art. 38 (read); ANSI C84.1 as in
 // circuit_verdict_test, its 208 V figures from memory and its 240 V ones twice the 120 V ones.
 TEST(RulesTables, HaveTheSuppliesRanges) {
-  for (const Range& c :
-       {Range{"Europe", 230, 207, 253, kRead}, Range{"Europe", 230, 195.5, 253, kRead},
-        Range{"Europe", 400, 360, 440, kMemory}, Range{"United Kingdom", 230, 216.2, 253, kRead},
-        Range{"Australia and New Zealand", 230, 216.2, 253, kMemory},
-        Range{"Japan", 100, 95, 107, kRead}, Range{"Japan", 200, 182, 222, kRead},
-        Range{"United States", 120, 114, 126, kRead},
-        Range{"United States", 240, 228, 252, kComputed},
-        Range{"United States", 240, 220, 254, kComputed},
-        Range{"United States", 208, 197, 218, kMemory},
-        Range{"United States", 208, 191, 220, kMemory},
-        Range{"United States", 208, 187, 218, kMemory}, Range{"Canada", 120, 114, 126, kMemory}}) {
+  for (const SupplyRange& c :
+       {SupplyRange{"Europe", 230, 207, 253, kRead}, SupplyRange{"Europe", 230, 195.5, 253, kRead},
+        SupplyRange{"Europe", 400, 360, 440, kMemory},
+        SupplyRange{"United Kingdom", 230, 216.2, 253, kRead},
+        SupplyRange{"Australia and New Zealand", 230, 216.2, 253, kMemory},
+        SupplyRange{"Japan", 100, 95, 107, kRead}, SupplyRange{"Japan", 200, 182, 222, kRead},
+        SupplyRange{"United States", 120, 114, 126, kRead},
+        SupplyRange{"United States", 240, 228, 252, kComputed},
+        SupplyRange{"United States", 240, 220, 254, kComputed},
+        SupplyRange{"United States", 208, 197, 218, kMemory},
+        SupplyRange{"United States", 208, 191, 220, kMemory},
+        SupplyRange{"United States", 208, 187, 218, kMemory},
+        SupplyRange{"Canada", 120, 114, 126, kMemory}}) {
     SCOPED_TRACE(std::string(c.region) + ' ' + std::to_string(c.nominal));
     bool found = false;
     for (const VoltageRange* range : rulesOf(c.region)->rangesOf(volts(c.nominal))) {

@@ -8,12 +8,14 @@
 #include <algorithm>
 
 #include "rigs/quantities/quantity_text.hpp"
+#include "tests/rigs/circuits/circuit_cases.hpp"
 #include "tests/support/within.hpp"
 
 namespace {
 
 using namespace physics;
 using namespace rigs;
+using test_support::kWire;
 
 const CircuitRules& us() { return *rulesOf("United States"); }
 
@@ -133,7 +135,6 @@ struct Case {
 // Figures of the tables were read as quoted by trade publications. A1 is printed there with its
 // answer; A11 was read; the others were computed here.
 TEST(Ampacity, MatchesTheCheckValues) {
-  constexpr auto kWire = CableUse::BuildingWire;
   constexpr auto kSet = CableUse::ExtensionSet;
   for (const Case& c :
        {Case{"A1 pub.", "United States", kWire, "12 AWG", 75, 40, 0, 5, 22.0},

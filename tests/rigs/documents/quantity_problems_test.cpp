@@ -12,7 +12,7 @@ using namespace physics;
 using namespace rigs;
 
 // Of a place for lengths between 1 m and 5000 m, where "120 m" is usual.
-std::string refusal(const std::string& text, UnitSystem units = UnitSystem::SI) {
+std::string refusedLength(const std::string& text, UnitSystem units = UnitSystem::SI) {
   const auto fault = parseQuantity<Length>(text).fault;
   if (!fault) return {};
   return inEnglish(quantityProblem(*fault, text, {QuantityKind::Length, 1.0, 5000.0, "120 m"}),
@@ -21,25 +21,25 @@ std::string refusal(const std::string& text, UnitSystem units = UnitSystem::SI) 
 
 TEST(QuantityProblem, KeepsTheDigitsOfANumberWithoutItsUnit) {
   const std::string how = " has no unit; write it with one of mm, cm, m, in, ft, e.g. ";
-  EXPECT_EQ(refusal("900"), "\"900\"" + how + "\"900 m\"");
-  EXPECT_EQ(refusal("1 1/2"), "\"1 1/2\"" + how + "\"1 1/2 m\"");
-  EXPECT_EQ(refusal("900000"), "\"900000\"" + how + "\"120 m\"");
+  EXPECT_EQ(refusedLength("900"), "\"900\"" + how + "\"900 m\"");
+  EXPECT_EQ(refusedLength("1 1/2"), "\"1 1/2\"" + how + "\"1 1/2 m\"");
+  EXPECT_EQ(refusedLength("900000"), "\"900000\"" + how + "\"120 m\"");
 }
 
 TEST(QuantityProblem, SaysWhatIsAcceptedWhereNothingElseIsAdvised) {
-  EXPECT_EQ(refusal("1/0 m"),
+  EXPECT_EQ(refusedLength("1/0 m"),
             R"("1/0 m" has a fraction without a value; 1 m to 5000 m is accepted, e.g. "120 m")");
-  EXPECT_EQ(refusal("1/0 m", UnitSystem::UsCustomary),
+  EXPECT_EQ(refusedLength("1/0 m", UnitSystem::UsCustomary),
             R"("1/0 m" has a fraction without a value; 3.281 ft to 16404 ft is accepted, )"
             R"(e.g. "120 m")");
-  EXPECT_EQ(refusal("1e308 km"), R"("1e308 km" is too large or too small a number; )"
-                                 R"(0.001 km to 5 km is accepted, e.g. "120 m")");
-  EXPECT_EQ(refusal("5 MM"), R"("5 MM" has the unit "MM", where capitals change the size; )"
-                             R"(write "mm", e.g. "120 m")");
+  EXPECT_EQ(refusedLength("1e308 km"), R"("1e308 km" is too large or too small a number; )"
+                                       R"(0.001 km to 5 km is accepted, e.g. "120 m")");
+  EXPECT_EQ(refusedLength("5 MM"), R"("5 MM" has the unit "MM", where capitals change the size; )"
+                                   R"(write "mm", e.g. "120 m")");
 }
 
 TEST(QuantityProblem, QuotesWhatWasWrittenWhateverItHolds) {
-  EXPECT_EQ(refusal("; e.g. \"9 m\" has no unit"),
+  EXPECT_EQ(refusedLength("; e.g. \"9 m\" has no unit"),
             R"("; e.g. "9 m" has no unit" does not start with a number; )"
             R"(write it with one of mm, cm, m, in, ft, e.g. "120 m")");
 }

@@ -18,7 +18,7 @@ using test_support::Json;
 using test_support::readChecked;
 using test_support::told;
 
-struct Wrong {
+struct WrongCircuit {
   const char* at;
   const char* value;
   const char* where;
@@ -26,25 +26,25 @@ struct Wrong {
 };
 
 TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
-  for (const Wrong& c :
-       {Wrong{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
-        Wrong{"/place/region", R"("Atlantis")", "/place/region",
+  for (const WrongCircuit& c :
+       {WrongCircuit{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
+        WrongCircuit{"/place/region", R"("Atlantis")", "/place/region",
               "\"Brazil\", \"Canada\", \"Europe\", \"Generic IEC\""},
-        Wrong{"/place/region", R"("Atlantis")", "/place/region",
+        WrongCircuit{"/place/region", R"("Atlantis")", "/place/region",
               "rules of your own as \"rules\" (--rules at the terminal)"},
-        Wrong{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
-        Wrong{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
+        WrongCircuit{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
+        WrongCircuit{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
               "/rigs/0/cable/length", "0.1 m"},
-        Wrong{"/place/rules", R"("../rules.json")", "/place/rules", "leads out of"},
-        Wrong{"/place/rules", R"("not-there.json")", "/place/rules", "not-there.json"},
-        Wrong{"/rigs/0/cable", R"({"length": "5 m", "conductor": "14 AWG", "use": "rope"})",
+        WrongCircuit{"/place/rules", R"("../rules.json")", "/place/rules", "leads out of"},
+        WrongCircuit{"/place/rules", R"("not-there.json")", "/place/rules", "not-there.json"},
+        WrongCircuit{"/rigs/0/cable", R"({"length": "5 m", "conductor": "14 AWG", "use": "rope"})",
               "/rigs/0/cable/use", "rope"},
-        Wrong{"/rigs/0/elements",
+        WrongCircuit{"/rigs/0/elements",
               R"([{"power": "1 kW", "rated_voltage": "120 V", "top_height": "50 mm"}])",
               "/rigs/0/wired", "missing"},
-        Wrong{"/rigs/0/second_supply", R"({"from": "North America 120 V 15 A"})",
+        WrongCircuit{"/rigs/0/second_supply", R"({"from": "North America 120 V 15 A"})",
               "/rigs/0/second_supply", "no element hangs on it"},
-        Wrong{"/place/air", R"({"volume": "40 m3", "airflow": "100 m3/h", "air_changes": 1})",
+        WrongCircuit{"/place/air", R"({"volume": "40 m3", "airflow": "100 m3/h", "air_changes": 1})",
               "/place/air/airflow", "keep one"}}) {
     SCOPED_TRACE(std::string(c.at) + " " + c.value);
     const auto read = readChecked(demoWith({{c.at, Json::parse(c.value)}}));

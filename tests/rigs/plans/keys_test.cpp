@@ -14,14 +14,19 @@
 #include "rigs/answers/answers.hpp"
 #include "rigs/results/result_json.hpp"
 #include "tests/rigs/plans/full_plans.hpp"
+#include "tests/rigs/plans/key_values.hpp"
 #include "tests/rigs/plans/plain_ranges.hpp"
 #include "tests/rigs/plans/plan_edit.hpp"
 
 namespace rigs {
 namespace {
 
+using test_support::isAmount;
+using test_support::isJson;
+using test_support::isNumber;
 using test_support::Json;
 using test_support::plain;
+using test_support::written;
 namespace fs = std::filesystem;
 using Pointer = Json::json_pointer;
 
@@ -100,24 +105,6 @@ std::optional<Stated> statedIn(const Key& key) {
     }
   }
   return std::nullopt;
-}
-
-bool isAmount(const Key& key) {
-  return key.kind == ValueKind::Quantity || key.kind == ValueKind::Share ||
-         key.kind == ValueKind::WordOrShare;
-}
-bool isNumber(const Key& key) {
-  return key.kind == ValueKind::Number || key.kind == ValueKind::Integer;
-}
-bool isJson(const Key& key) {
-  return isNumber(key) || key.kind == ValueKind::Object || key.kind == ValueKind::List ||
-         key.kind == ValueKind::Anything;
-}
-
-// As a document has it.
-Json written(const Key& key, std::string_view text) {
-  const bool json = isJson(key) && !(key.orNone && text == "none");
-  return json ? Json::parse(text) : Json(std::string(text));
 }
 
 double si(const Key& key, std::string_view text) {

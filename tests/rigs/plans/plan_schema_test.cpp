@@ -9,27 +9,24 @@
 #include <string>
 
 #include "rigs/plans/keys.hpp"
+#include "tests/rigs/plans/key_values.hpp"
 #include "tests/rigs/plans/plain_ranges.hpp"
 
 namespace rigs {
 namespace {
 
+using test_support::isAmount;
+using test_support::isJson;
 using test_support::plain;
+using test_support::planSchema;
+using test_support::written;
 using Json = nlohmann::ordered_json;
-
-const Json& schema() {
-  static const Json read = [] {
-    std::ifstream in(std::string(HEATLEDGER_SOURCE_DIR) + "/rigs/data/schemas/plan.schema.json");
-    return Json::parse(in);
-  }();
-  return read;
-}
 
 // What stands beside a reference holds together with what is referred to.
 Json resolved(const Json& node) {
   if (node.contains("$ref")) {
     const std::string pointer = node["$ref"].get<std::string>().substr(1);
-    Json all = resolved(schema().at(Json::json_pointer(pointer)));
+    Json all = resolved(planSchema().at(Json::json_pointer(pointer)));
     for (const auto& [key, value] : node.items())
       if (key != "$ref") all[key] = value;
     return all;
@@ -58,23 +55,10 @@ void walk(const Json& node, const std::string& place, std::map<std::string, Json
 const std::map<std::string, Json>& described() {
   static const std::map<std::string, Json> all = [] {
     std::map<std::string, Json> found;
-    walk(schema(), "", found);
+    walk(planSchema(), "", found);
     return found;
   }();
   return all;
-}
-
-bool isJson(const Key& key) {
-  return key.kind == ValueKind::Number || key.kind == ValueKind::Integer ||
-         key.kind == ValueKind::Object || key.kind == ValueKind::List ||
-         key.kind == ValueKind::Anything;
-}
-Json written(const Key& key, std::string_view text) {
-  return isJson(key) && text != "none" ? Json::parse(text) : Json(std::string(text));
-}
-bool isAmount(const Key& key) {
-  return key.kind == ValueKind::Quantity || key.kind == ValueKind::Share ||
-         key.kind == ValueKind::WordOrShare;
 }
 
 std::set<std::string> texts(const Json& list) {
@@ -173,7 +157,7 @@ TEST(PlanSchema, RequiresWhatTheTableDoes) {
   }
   for (const auto& [object, names] : required) {
     if (inherited.count(object) > 0) continue;
-    Json node = schema();
+    Json node = planSchema();
     if (object.ends_with("/*"))
       node = resolved(described().at(object.substr(0, object.size() - 2)).at("items"));
     else if (!object.empty())

@@ -12,6 +12,7 @@
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "tests/rigs/plans/key_values.hpp"
 #include "tests/rigs/plans/plan_edit.hpp"
 #include "tests/support/within.hpp"
 
@@ -388,13 +389,8 @@ constexpr std::array kDescribed{Described{"batch", "/batch"},
                                 Described{"open", "/rigs/2/lid/open"},
                                 Described{"recirculation", "/rigs/2/recirculation"}};
 
-Json schema() {
-  return Json::parse(
-      readText(fs::path(HEATLEDGER_SOURCE_DIR) / "rigs/data/schemas/plan.schema.json"));
-}
-
 TEST(PlanSchema, NamesOnlyKeysThatAreRead) {
-  const Json definitions = schema()["$defs"];
+  const Json definitions = test_support::planSchema()["$defs"];
   for (const Described& described : kDescribed) {
     SCOPED_TRACE(described.where);
     ASSERT_TRUE(definitions.contains(described.definition));
@@ -423,7 +419,7 @@ TEST(PlanSchema, DescribesEveryKey) {
     if (!node.is_structured()) return;
     for (const auto& part : node.items()) self(self, part.value(), at + '/' + part.key());
   };
-  visit(visit, schema(), "");
+  visit(visit, test_support::planSchema(), "");
 }
 
 // Without the warning for a key that nobody knows, its absence above would say nothing.
@@ -439,7 +435,7 @@ TEST(PlanSchema, IsNotAloneInKnowingKeys) {
 }
 
 TEST(PlanSchema, NamesEveryKeyOfTheDemo) {
-  const Json definitions = schema()["$defs"];
+  const Json definitions = test_support::planSchema()["$defs"];
   const Json demo = Json::parse(newPlanText());
   for (const Described& described : kDescribed) {
     SCOPED_TRACE(described.where);

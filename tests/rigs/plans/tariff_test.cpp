@@ -219,36 +219,39 @@ TEST(Payback, DividesThePriceByTheYear) {
   EXPECT_FALSE(payback(45.0, -0.1, 12.0).years);
 }
 
-struct Wrong {
+struct WrongTariff {
   const char* tariff;
   const char* where;
   const char* says;
 };
 
 TEST(ReadTariff, NamesGapsOverlapsAndMixtures) {
-  for (const Wrong& c :
-       {Wrong{
+  for (const WrongTariff& c :
+       {WrongTariff{
             R"({"times": {"weekday": [{"from": "07:00", "to": "19:00", "price": "0.2 EUR/kWh"}]}})",
             "/tariff/times/weekday", "no price is stated from 00:00 to 07:00"},
-        Wrong{R"({"times": {"weekday": [{"from": "00:00", "to": "12:00", "price": "0.2 EUR/kWh"},
+        WrongTariff{
+            R"({"times": {"weekday": [{"from": "00:00", "to": "12:00", "price": "0.2 EUR/kWh"},
                                            {"from": "11:30", "to": "24:00", "price": "0.1 EUR/kWh"}]}})",
-              "/tariff/times/weekday", "two prices are stated from 11:30 to 12:00"},
-        Wrong{R"({"times": {"weekday": [{"from": "00:00", "to": "24:00", "price": "0.2 EUR/kWh"}],
+            "/tariff/times/weekday", "two prices are stated from 11:30 to 12:00"},
+        WrongTariff{
+            R"({"times": {"weekday": [{"from": "00:00", "to": "24:00", "price": "0.2 EUR/kWh"}],
                                "weekend": [{"from": "00:00", "to": "23:00", "price": "0.2 EUR/kWh"}]}})",
-              "/tariff/times/weekend", "no price is stated from 23:00 to 24:00"},
-        Wrong{R"({"times": {"weekday": [{"from": "19:00", "to": "07:00", "price": "0.2 EUR/kWh"},
+            "/tariff/times/weekend", "no price is stated from 23:00 to 24:00"},
+        WrongTariff{
+            R"({"times": {"weekday": [{"from": "19:00", "to": "07:00", "price": "0.2 EUR/kWh"},
                                            {"from": "07:00", "to": "19:00", "price": "$0.1/kWh"}]}})",
-              "/tariff/times/weekday/1/price", "keep to one"},
-        Wrong{R"({"price": "0.2 EUR/kWh", "tiers": []})", "/tariff/tiers", "keep one"},
-        Wrong{R"({"price": "0.2 EUR/kWh", "from": "Germany average 2025"})", "/tariff/price",
-              "keep one"},
-        Wrong{R"({"from": "Germany average 2026"})", "/tariff/from",
-              "perhaps \"Germany average 2025\" was meant"},
-        Wrong{R"({"tiers": [{"up_to": "1000 kWh", "price": "0.09 CAD/kWh"},
+            "/tariff/times/weekday/1/price", "keep to one"},
+        WrongTariff{R"({"price": "0.2 EUR/kWh", "tiers": []})", "/tariff/tiers", "keep one"},
+        WrongTariff{R"({"price": "0.2 EUR/kWh", "from": "Germany average 2025"})", "/tariff/price",
+                    "keep one"},
+        WrongTariff{R"({"from": "Germany average 2026"})", "/tariff/from",
+                    "perhaps \"Germany average 2025\" was meant"},
+        WrongTariff{R"({"tiers": [{"up_to": "1000 kWh", "price": "0.09 CAD/kWh"},
                                {"up_to": "900 kWh", "price": "0.1 CAD/kWh"},
                                {"price": "0.11 CAD/kWh"}]})",
-              "/tariff/tiers/1/up_to", "ended already"},
-        Wrong{
+                    "/tariff/tiers/1/up_to", "ended already"},
+        WrongTariff{
             R"({"times": {"weekday": [{"from": "25:00", "to": "24:00", "price": "0.2 EUR/kWh"}]}})",
             "/tariff/times/weekday/0/from", "is no time of day"}}) {
     SCOPED_TRACE(c.tariff);

@@ -12,14 +12,11 @@
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "tests/gui/window/solved_demo.hpp"
+#include "tests/gui/window/squeezed.hpp"
 
 namespace {
 
-// Without white space: lines end where the paper does.
-QString squeezed(QString text) {
-  static const QRegularExpression kSpace(QStringLiteral("\\s"));
-  return text.remove(kSpace);
-}
+using test_support::squeezed;
 
 QString textOf(const rigs::SolutionPtr& solution, const QTemporaryDir& folder) {
   const QString path = folder.filePath(QStringLiteral("day.pdf"));

@@ -15,10 +15,12 @@
 #include "gui/window/words/language.hpp"
 #include "rigs/documents/files.hpp"
 #include "tests/gui/window/solved_demo.hpp"
+#include "tests/gui/window/squeezed.hpp"
 
 namespace {
 
 using test_support::solvedDemo;
+using test_support::squeezed;
 
 gui::ReportInput demoInput(rigs::UnitSystem units = rigs::UnitSystem::SI) {
   const std::string_view text = rigs::demoPlanText();
@@ -38,13 +40,6 @@ Said run(const QString& program, const QStringList& arguments) {
   process.start(program, arguments);
   if (!process.waitForFinished(60000)) return {};
   return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput())};
-}
-
-// Without white space and ligatures: lines end where the paper does, and fonts join "ff".
-QString squeezed(QString text) {
-  text = text.normalized(QString::NormalizationForm_KC);
-  text.remove(QRegularExpression(QStringLiteral("\\s")));
-  return text;
 }
 
 class Report : public testing::Test {

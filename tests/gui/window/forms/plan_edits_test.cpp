@@ -99,17 +99,17 @@ TEST(PlanEdit, LayersAreAddedByTheirMaterialAndTakenOutByEmptyingIt) {
 }
 
 TEST(PlanEdit, ValuesThatStandInsteadOfOthersReplaceThem) {
-  struct Case {
+  struct Instead {
     std::optional<std::size_t> rig;
     std::string place, text, gone;
   };
-  const Case cases[] = {
+  const Instead cases[] = {
       {std::nullopt, "/batch/water", "30 L", "/batch/wort"},
       {std::nullopt, "/place/pressure", "91 kPa", "/place/altitude"},
       {std::nullopt, "/batch/mash/unplugged/temperature", "66 C", "/batch/mash/rests"},
       {1, "/cable/loop_resistance", "0.2 ohm", "/rigs/1/cable/length"},
       {1, "/vessel/emissivity", "0.3", "/rigs/1/vessel/finish"}};
-  for (const Case& c : cases) {
+  for (const Instead& c : cases) {
     SCOPED_TRACE(c.place);
     const std::string after = edited(demo(), c.rig, c.place, c.text);
     EXPECT_TRUE(rigs::exists(demo(), c.gone));
