@@ -9,4 +9,4 @@ cmake --build "$build" --target window_pictures
 settings=$(mktemp -d)
 trap 'rm -rf "$settings"' EXIT
 XDG_CONFIG_HOME=$settings XDG_DATA_HOME=$settings XDG_RUNTIME_DIR=$settings \
-  "$build/tests/window/window_pictures" docs/pictures
+  "$build/tests/gui/window/window_pictures" docs/pictures

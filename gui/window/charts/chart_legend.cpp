@@ -18,7 +18,7 @@ using Sample = LegendSample;
 namespace {
 
 // Every name once, with the letters of all rigs whose thin line has it.
-void addFaint(const Picture& picture, QVector<LegendEntry>& entries) {
+void addFaint(const Picture& picture, qsizetype rigs, QVector<LegendEntry>& entries) {
   struct Named {
     std::string name;
     QStringList letters;
@@ -33,10 +33,13 @@ void addFaint(const Picture& picture, QVector<LegendEntry>& entries) {
     const QString letter = letterOfRig(line.rig);
     if (!same->letters.contains(letter)) same->letters.push_back(letter);
   }
-  for (const Named& one : all)
-    entries.push_back(
-        {one.letters.join(QLatin1Char(' ')) + QLatin1Char(' ') + QString::fromStdString(one.name),
-         one.first, Sample::FaintLine});
+  for (const Named& one : all) {
+    // One name that every rig's thin line has needs no letters.
+    const bool ofAll = all.size() == 1 && one.letters.size() == rigs;
+    const QString name = QString::fromStdString(one.name);
+    entries.push_back({ofAll ? name : one.letters.join(QLatin1Char(' ')) + QLatin1Char(' ') + name,
+                       one.first, Sample::FaintLine});
+  }
 }
 
 }  // namespace
@@ -55,7 +58,7 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
     if (line.rig >= 0) continue;
     entries.push_back({QString::fromStdString(line.name), 0, Sample::PlainLine});
   }
-  addFaint(picture, entries);
+  addFaint(picture, seen.size(), entries);
   // A single part is what the axis says.
   const std::size_t parts = picture.partNames.size();
   for (std::size_t i = 0; i < parts && parts > 1; ++i) {

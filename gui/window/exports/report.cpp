@@ -27,7 +27,7 @@ struct ReportWords {
   Q_DECLARE_TR_FUNCTIONS(gui::Report)
 };
 
-constexpr qreal kPictureHeight = 178.0;  // points
+constexpr qreal kPictureHeight = 168.0;  // points
 // Below this much paper a question begins on a new page: title, sentence and first picture.
 constexpr qreal kQuestionBegins = 290.0;
 constexpr qreal kViewBegins = 250.0;  // another view of the same question, without a title

@@ -147,7 +147,10 @@ TEST(ShownAnswer, StandsWithoutSweeps) {
 TEST(ShownAnswer, SurvivesAPlanWithoutRigsOrJackets) {
   EXPECT_TRUE(gui::telling::answerTo(Question::HowLong, {}, {}).pictures.empty());
   rigs::Solution bare = *solvedDemo();
-  for (rigs::RigAnswer& rig : bare.answers.rigs) rig.jacket.reset();
+  for (rigs::RigAnswer& rig : bare.answers.rigs) {
+    rig.jacket.reset();
+    rig.night.reset();
+  }
   for (rigs::RigSweeps& sweeps : bare.sweeps) {
     sweeps.thickness.clear();
     sweeps.jacketPower.clear();
