@@ -5,7 +5,8 @@
 #include <algorithm>
 #include <optional>
 
-#include "physics/brewday.hpp"
+#include "physics/batch.hpp"
+#include "physics/day.hpp"
 #include "physics/day_phase.hpp"
 #include "physics/level_off.hpp"
 #include "physics/units.hpp"

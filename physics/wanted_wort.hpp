@@ -4,7 +4,7 @@
 
 #include <functional>
 
-#include "physics/brewday.hpp"
+#include "physics/day.hpp"
 #include "physics/units.hpp"
 
 namespace physics {

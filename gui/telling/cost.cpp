@@ -19,8 +19,6 @@ namespace {
 using physics::StageKind;
 using rigs::Told;
 
-bool priced(const Case& of) { return of.plan.tariff.isStated(); }
-
 bool isDone(const Case& of, std::size_t i) { return of.rig(i).day.finished(); }
 
 rigs::Money money(const Case& of, double amount) { return {amount, of.plan.tariff.currency}; }

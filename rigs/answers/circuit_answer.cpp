@@ -7,7 +7,7 @@
 #include <utility>
 
 #include "rigs/answers/day_figures.hpp"
-#include "rigs/answers/figures.hpp"
+#include "rigs/answers/long_use.hpp"
 #include "rigs/answers/nameplate.hpp"
 
 namespace rigs {
@@ -205,13 +205,6 @@ std::optional<Split> splitOf(const Plan& plan, const RigPlan& rig, const Duty& d
 }
 
 }  // namespace
-
-std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details) {
-  if (plan.ownRules) return {plan.ownRules.get()};
-  if (plan.region.empty()) return rulesForCircuitsOf(details.circuitRegion);
-  const CircuitRules* stated = rulesOf(plan.region);
-  return stated ? std::vector<const CircuitRules*>{stated} : std::vector<const CircuitRules*>{};
-}
 
 Fit Split::overall() const {
   Fit worst = Fit::Fits;

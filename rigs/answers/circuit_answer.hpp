@@ -82,8 +82,4 @@ Fit worstOf(const CircuitLoad& circuit);
 CircuitAnswer circuitAnswer(const Plan& plan, const RigPlan& rig, const physics::BrewDay& day,
                             bool inverse);
 
-// The rules that apply: a rules file's, the stated region's, or all for the circuit's own region.
-// Empty where nothing applies.
-std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details);
-
 }  // namespace rigs

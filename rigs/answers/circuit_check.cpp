@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "rigs/answers/circuit_answer.hpp"
+#include "rigs/answers/long_use.hpp"
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/documents/problem_words.hpp"
 

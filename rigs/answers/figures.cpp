@@ -3,21 +3,8 @@
 
 #include <algorithm>
 
-#include "rigs/answers/circuit_answer.hpp"
-
 namespace rigs {
 namespace {
-
-// What the plan states for a circuit, or what the rules that judge it grant, whichever is less.
-double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  static const CircuitDetails kNone;
-  const CircuitPlan* own = circuit < rig.circuits.size() ? &rig.circuits[circuit] : nullptr;
-  double share = circuit == 0 ? rig.continuousShare : own ? own->continuousShare : 1.0;
-  for (const CircuitRules* rules : rulesFor(plan, own ? own->details : kNone)) {
-    for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
-  }
-  return share;
-}
 
 // Heat from the largest elements that take no more than these shares of each circuit.
 physics::Power mostAt(const physics::Rig& rig, double first, double second) {
@@ -32,10 +19,6 @@ physics::Power mostAt(const physics::Rig& rig, double first, double second) {
 }
 
 }  // namespace
-
-physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  return longUseShare(plan, rig, circuit) * feedsOf(rig.rig).at(circuit).supply.rating;
-}
 
 Carries carries(const Plan& plan, const RigPlan& rig, const physics::PowerAnswer& wanted) {
   if (!wanted.power || *wanted.power > mostAt(rig.rig, 1.0, 1.0)) return Carries::No;
@@ -54,12 +37,6 @@ std::string_view carriesWord(Carries carries) {
       return "no";
   }
   return "";
-}
-
-bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
-  return physics::branchCurrent(feed.element, feed.supply) >
-         (1.0 + 1e-9) * longUseCurrent(plan, rig, circuit);
 }
 
 physics::PowerAnswer neededPower(const SizingAnswer& sizing) {

@@ -11,14 +11,11 @@
 #include "physics/brewday.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/day_figures.hpp"
+#include "rigs/answers/long_use.hpp"
 #include "rigs/plans/plan.hpp"
 
 namespace rigs {
 
-// More than the share of the circuit that the plan, or the strictest of the rules that judge it,
-// grants to long use. `circuit` is 0, or 1 where the rig has a second.
-bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
-physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
 // Whether the rig's supply can deliver a power found by a search: within the circuit's rating, and
 // within the share of it that rules grant to use of three hours and longer.
 enum class Carries { Yes, ForShortUseOnly, No };

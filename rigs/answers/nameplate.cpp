@@ -3,8 +3,8 @@
 
 #include <algorithm>
 
-#include "rigs/answers/circuit_answer.hpp"
 #include "rigs/answers/day_figures.hpp"
+#include "rigs/answers/long_use.hpp"
 #include "rigs/circuits/rating.hpp"
 
 namespace rigs {

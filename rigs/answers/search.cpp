@@ -46,6 +46,7 @@ struct PowersInputs {
 struct Rest {
   BatchAnswer largest, largestOnCircuit;
   std::optional<WhatWouldBoil> whatWouldBoil;
+  std::optional<EdgeOfTheBoil> edge;
 };
 
 // The last few findings by what they depend on.
@@ -131,13 +132,6 @@ PowersInputs powersInputs(const Plan& plan, std::size_t index) {
   inputs.rig.element.ratedAt = inputs.rig.supply.nominal;
   return inputs;
 }
-
-// What no picture shows.
-struct Rest {
-  BatchAnswer largest, largestOnCircuit;
-  std::optional<WhatWouldBoil> whatWouldBoil;
-  std::optional<EdgeOfTheBoil> edge;
-};
 
 void addSweeps(const Plan& plan, std::size_t index, const Searches& wanted, RigSweeps& curves,
                Searches& done) {

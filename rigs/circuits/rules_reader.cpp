@@ -159,12 +159,12 @@ Outlet outletFrom(const RulesPart& p) {
           .neutral = p.flag("neutral", true),
           .household = p.flag("household", false),
           .earth = p.earth(),
-          .bothSockets = p.maybe<Current>("both_sockets", kCurrents),
+          .bothSockets = p.maybe<Current>("both_sockets", kRulesCurrents),
           .fuse = p.maybeText("fuse"),
           .cite = p.cite()};
 }
 
-Fuse fuseFrom(const Part& p) {
+Fuse fuseFrom(const RulesPart& p) {
   p.at().warnAboutKeysExcept({"name", "up_to", "carries", "carries_for", "blows", "blows_within",
                               "clause", "source", "status", "note"});
   // No link carries less than its rating or blows at it.

@@ -33,11 +33,6 @@ std::string hoursAndMinutes(double seconds) {
   return buffer;
 }
 
-std::string squeezed(std::string text) {
-  std::erase_if(text, [](unsigned char c) { return std::isspace(c) != 0; });
-  return text;
-}
-
 std::string textOfPdf(const std::string& path) {
   std::array<char, 4096> piece{};
   std::string text;
@@ -131,13 +126,13 @@ TEST_F(ExportedNumbers, NameTheUnitOfTheirTimes) {
     const std::string x = seen["x"];
     EXPECT_TRUE(x.ends_with(", min")) << x;
     EXPECT_GT(seen["lines"][0]["points"].back()[0].get<double>(), 60.0);
-    EXPECT_THAT(squeezed(picture(question, "svg")), HasSubstr("h:min"));
+    EXPECT_THAT(test_support::squeezed(picture(question, "svg")), HasSubstr("h:min"));
   }
 }
 
 TEST_F(ExportedNumbers, InSvgAreTheTerminals) {
   const std::string svg = picture("how-long", "svg");
-  const std::string text = squeezed(svg);
+  const std::string text = test_support::squeezed(svg);
   // When each rig that boils begins to: a mark on its curve.
   int boiling = 0;
   for (std::size_t i = 0; i < 4; ++i) {
@@ -156,7 +151,7 @@ TEST_F(ExportedNumbers, InSvgAreTheTerminals) {
 TEST_F(ExportedNumbers, InPdfAreTheTerminals) {
   const std::string file = folder_.file("report.pdf");
   ASSERT_EQ(runProgram({"report", "--to", file, "--units", "SI"}).exitCode, 0);
-  const std::string text = squeezed(textOfPdf(file));
+  const std::string text = test_support::squeezed(textOfPdf(file));
   ASSERT_FALSE(text.empty());
   std::string litres = "intheend,L";
   std::string heat = "reachesthevessel,W";

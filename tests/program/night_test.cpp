@@ -44,8 +44,6 @@ class Night : public testing::Test {
   std::string plan_ = folder_.write("night.json", kOvernight);
 };
 
-}  // namespace
-
 TEST_F(Night, IsTheOneThatThePlanHasOnEveryPage) {
   for (const char* command : {"answer", "night", "insulate"})
     EXPECT_THAT(ask({command}).output, HasSubstr(" after 10 h unplugged")) << command;
@@ -99,3 +97,5 @@ TEST_F(Night, ComesFirstInTheAnswer) {
   EXPECT_LT(answer.find("How far does it cool?"), answer.find("Which element does the supply"));
   EXPECT_THAT(answer, HasSubstr("altitude 0 m;"));
 }
+
+}  // namespace

@@ -4,6 +4,7 @@
 #include <fcntl.h>
 #include <sys/wait.h>
 #include <unistd.h>
+#include <cctype>
 #include <cstdio>
 
 #include <csignal>
@@ -110,6 +111,11 @@ std::string fixed(double number, int decimals) {
   char buffer[64];
   std::snprintf(buffer, sizeof buffer, "%.*f", decimals, number);
   return buffer;
+}
+
+std::string squeezed(std::string text) {
+  std::erase_if(text, [](unsigned char c) { return std::isspace(c) != 0; });
+  return text;
 }
 
 }  // namespace test_support

@@ -39,4 +39,7 @@ std::string contents(const std::string& path);
 // With so many decimals.
 std::string fixed(double number, int decimals);
 
+// Without white space: lines end where the terminal does.
+std::string squeezed(std::string text);
+
 }  // namespace test_support

@@ -29,7 +29,7 @@ struct ReportWords {
 
 constexpr qreal kPictureHeight = 168.0;  // points
 // Below this much paper a question begins on a new page: title, sentence and first picture.
-constexpr qreal kQuestionBegins = 290.0;
+constexpr qreal kQuestionBegins = 240.0;
 constexpr qreal kViewBegins = 250.0;  // another view of the same question, without a title
 constexpr int kDotsPerInch = 1200;    // of coordinates; everything stays vectors
 

@@ -182,10 +182,10 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
   rows.add(InputWords::tr("Batches a year"), shownNumber(telling::brewsPerYear(plan)));
   rows.add(InputWords::tr("Wanted: heating from mash to boil within"),
            shown(plan.goals.boilWithin, units));
-  rows.add(Words::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
-  rows.add(Words::tr("Wanted: headspace"), shown(plan.goals.headspace, units));
+  rows.add(InputWords::tr("Wanted: boil-off per hour"), shown(plan.goals.boilOffPerHour, units));
+  rows.add(InputWords::tr("Wanted: headspace"), shown(plan.goals.headspace, units));
   if (!rigs::hasOwnNight(plan))
-    rows.add(Words::tr("Left unplugged, for the cooling question"),
+    rows.add(InputWords::tr("Left unplugged, for the cooling question"),
              shown(plan.goals.unplugged, units));
   return table;
 }

@@ -359,13 +359,13 @@ TEST(WhichElement, NamesTheSupplyOfEveryCurve) {
 
 // Too weak to strike in time: then that time, and the wanted one, is drawn too.
 TEST(WhichElement, DrawsTheStrikeTimeThatItSaysIsMissed) {
-  ASSERT_TRUE(
-      holds(test_support::saidOf(ask(true), 1), "Too little to strike within 45 min (that"));
-  const Answer answer = ask(true);
+  ASSERT_TRUE(holds(test_support::saidOf(askedElement(true), 1),
+                    "Too little to strike within 45 min (that"));
+  const Answer answer = askedElement(true);
   ASSERT_EQ(answer.pictures.size(), 2U);
   const Picture& strike = answer.pictures[1];
   EXPECT_EQ(strike.title, "Time to strike against element power");
-  EXPECT_EQ(strike.draggable, std::optional(inMinutes(demo().plan.goals.boilWithin)));
+  EXPECT_EQ(strike.draggable, std::optional(inMinutes(sweptDemo().plan.goals.boilWithin)));
   EXPECT_EQ(strike.draggableLabel, "wanted: 45 min");
   EXPECT_EQ(strike.limits.size(), answer.pictures[0].limits.size());
   for (std::size_t rig = 0; rig < 4; ++rig) {
@@ -374,15 +374,16 @@ TEST(WhichElement, DrawsTheStrikeTimeThatItSaysIsMissed) {
     EXPECT_GE(line.points.size(), 10U);
     for (const PictureMark& mark : strike.marks) {
       if (mark.rig != static_cast<int>(rig)) continue;
-      const auto time = rigs::timeOf(demo().answers.rigs[rig].day, StageKind::Strike);
+      const auto time = rigs::timeOf(sweptDemo().answers.rigs[rig].day, StageKind::Strike);
       EXPECT_NEAR(mark.at.y, inMinutes(*time), 1e-9);
       EXPECT_TRUE(test_support::contains(line.points, mark.at));
     }
     // It meets the wanted time with the power that the page says it takes.
-    const auto& wanted = demo().answers.rigs[rig].sizing->toStrikeWithin;
-    const auto element = rigs::elementFor(demo().plan.rigs[rig].rig, wanted);
+    const auto& wanted = sweptDemo().answers.rigs[rig].sizing->toStrikeWithin;
+    const auto element = rigs::elementFor(sweptDemo().plan.rigs[rig].rig, wanted);
     ASSERT_TRUE(element);
-    const double at = inWatts(rigs::ratingAt(*element, demo().plan.rigs[rig].rig.element.ratedAt));
+    const double at =
+        inWatts(rigs::ratingAt(*element, sweptDemo().plan.rigs[rig].rig.element.ratedAt));
     auto minutes = valueAt(line.points, at);
     if (!minutes && beyondOf(strike, static_cast<int>(rig)))
       minutes = valueAt(beyondOf(strike, static_cast<int>(rig))->points, at);
@@ -390,9 +391,9 @@ TEST(WhichElement, DrawsTheStrikeTimeThatItSaysIsMissed) {
     EXPECT_NEAR(*minutes, 45.0, 0.3);
   }
   // Where every rig strikes in time, one picture is enough.
-  rigs::Solution enough = demo();
+  rigs::Solution enough = sweptDemo();
   for (rigs::RigAnswer& rig : enough.answers.rigs) rig.sizing->toStrikeWithin.power = watts(100.0);
-  EXPECT_EQ(ask(true, enough).pictures.size(), 1U);
+  EXPECT_EQ(askedElement(true, enough).pictures.size(), 1U);
 }
 
 double mostAt(std::size_t rig) {

@@ -59,12 +59,12 @@ TEST(TableLines, RepeatsTheLabelsWhenColumnsDoNotFit) {
 // Words go on under themselves, evenly, before rigs are taken apart; figures never do.
 TEST(TableLines, BreaksWordsBeforeItTakesColumnsApart) {
   Table t = table(3);
-  t.rows.push_back(
-      {word("verdict"),
-       {cellOf(word("fits only if (1)")), cellOf(word("fits")), cellOf(word("does not fit"))}});
+  t.rows.push_back({verbatim("verdict"),
+                    {cellOf(verbatim("fits only if (1)")), cellOf(verbatim("fits")),
+                     cellOf(verbatim("does not fit"))}});
   const auto wide = lines(t, 80);
   EXPECT_EQ(wide.back(),
-            "  verdict            fits only if (1)              fits      does not fit");
+            "  verdict             fits only if (1)              fits      does not fit");
   const auto narrow = lines(t, 60);
   EXPECT_EQ(count(narrow, "before the boil"), 1u);
   ASSERT_GE(narrow.size(), 2u);

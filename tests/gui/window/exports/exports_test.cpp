@@ -202,6 +202,16 @@ void expectEveryFigure(const SeenAnswer& seen) {
     }
   }
   EXPECT_GT(at, 0);
+  // The conditions that cells name by number.
+  for (const gui::telling::Table* table : answer.tables()) {
+    for (std::size_t i = 0; i < table->legend.size(); ++i, ++at) {
+      ASSERT_LT(at, rows.size());
+      EXPECT_EQ(rows[at].front().toStdString(), table->name);
+      EXPECT_EQ(
+          rows[at][2].toStdString(),
+          gui::telling::numbered(i) + ' ' + gui::told(table->legend[i], seen.reader).toStdString());
+    }
+  }
   ASSERT_LT(at, rows.size());
   for (; at < rows.size(); ++at) EXPECT_EQ(rows[at].front(), QStringLiteral("caution"));
 }

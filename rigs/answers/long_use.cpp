@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/answers/long_use.hpp"
+
+#include <algorithm>
+
+#include "rigs/answers/day_figures.hpp"
+
+namespace rigs {
+
+std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details) {
+  if (plan.ownRules) return {plan.ownRules.get()};
+  if (plan.region.empty()) return rulesForCircuitsOf(details.circuitRegion);
+  const CircuitRules* stated = rulesOf(plan.region);
+  return stated ? std::vector<const CircuitRules*>{stated} : std::vector<const CircuitRules*>{};
+}
+
+double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  static const CircuitDetails kNone;
+  const CircuitPlan* own = circuit < rig.circuits.size() ? &rig.circuits[circuit] : nullptr;
+  double share = circuit == 0 ? rig.continuousShare : own ? own->continuousShare : 1.0;
+  for (const CircuitRules* rules : rulesFor(plan, own ? own->details : kNone)) {
+    for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
+  }
+  return share;
+}
+
+physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  return longUseShare(plan, rig, circuit) * feedsOf(rig.rig).at(circuit).supply.rating;
+}
+
+bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
+  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
+  return physics::branchCurrent(feed.element, feed.supply) >
+         (1.0 + 1e-9) * longUseCurrent(plan, rig, circuit);
+}
+
+}  // namespace rigs
