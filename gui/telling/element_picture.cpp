@@ -23,8 +23,8 @@ enum class Way { ToStrike, ToBoil };
 std::optional<double> minutesOf(const Case& of, std::size_t i, Way way) {
   const physics::BrewDay& day = of.rig(i).day;
   if (way == Way::ToBoil && day.outcome != physics::Outcome::Done) return std::nullopt;
-  const auto time = way == Way::ToBoil ? rigs::timeToBoil(day)
-                                       : rigs::timeOf(day, physics::StageKind::Strike);
+  const auto time =
+      way == Way::ToBoil ? rigs::timeToBoil(day) : rigs::timeOf(day, physics::StageKind::Strike);
   return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
 }
 

@@ -199,8 +199,9 @@ Picture comparedPicture(const Case& of, Figure figure) {
   picture.title =
       of.text(figure == Figure::Time
                   ? Told(TOLD("Answer", "Time from mash to boil, with a jacket and without"))
-              : of.plan.tariff.isStated() ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
-                           : Told(TOLD("Answer", "Energy of a batch, with a jacket and without")));
+              : of.plan.tariff.isStated()
+                  ? Told(TOLD("Answer", "Cost of a batch, with a jacket and without"))
+                  : Told(TOLD("Answer", "Energy of a batch, with a jacket and without")));
   picture.yTitle =
       of.text(figure == Figure::Time
                   ? Told(TOLD("Answer", "Minutes from mash to boil; thin: supposed"))

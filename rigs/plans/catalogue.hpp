@@ -43,7 +43,7 @@ struct Circuit {
   physics::Voltage voltage;
   physics::Current current;
   double continuousShare = 1.0;  // of the current, for long use, where a rule says so
-  std::string fuse;  // "BS 1362", where a fuse protects it and no breaker
+  std::string fuse;              // "BS 1362", where a fuse protects it and no breaker
   std::string source;
   std::string note;
 };

@@ -143,9 +143,9 @@ TEST(WhatCost, TellsPaybacksAndCarbonDioxide) {
   EXPECT_NEAR(figureBelow(answer, jacket, "saves in a year", 1).value(), saved, 1e-9);
   EXPECT_NEAR(figureBelow(answer, jacket, "paid back after, years", 1).value(), 40.0 / saved, 1e-9);
   EXPECT_FALSE(figureBelow(answer, jacket, "paid back after, years", 0));
-  EXPECT_NEAR(
-      figureBelow(answer, "An element for 60.00 CAD", "for each batch of its first year", 1).value(),
-      3.0, 1e-9);
+  EXPECT_NEAR(figureBelow(answer, "An element for 60.00 CAD", "for each batch of its first year", 1)
+                  .value(),
+              3.0, 1e-9);
   const double kilowattHours = physics::inKilowattHours(rig.day.total.fromWall());
   EXPECT_NEAR(figureBelow(answer, "Carbon dioxide", "a batch", 1).value(), 0.1 * kilowattHours,
               1e-9);

@@ -140,10 +140,12 @@ TEST(WorthJacket, BeginsWithTheJacketThatSavesMost) {
 TEST(WorthJacket, ShowsNothingUnderARigsNameThatItIsNot) {
   const Answer answer = askedJacket();
   const std::string supposed = "if it had 13 mm closed-cell rubber foam on side and lid";
-  EXPECT_EQ(inEnglish(supposedText(Case{sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, 1)),
-            supposed);
-  EXPECT_EQ(inEnglish(supposedText(Case{sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, 2)),
-            "if it were bare");
+  EXPECT_EQ(
+      inEnglish(supposedText(Case{sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, 1)),
+      supposed);
+  EXPECT_EQ(
+      inEnglish(supposedText(Case{sweptDemo(), sweptDemo().plan, test_support::siReader(), {}}, 2)),
+      "if it were bare");
   EXPECT_TRUE(holds(test_support::saidOf(answer, 1),
                     "If it had 13 mm closed-cell rubber foam on side and lid: "));
   EXPECT_TRUE(holds(test_support::saidOf(answer, 2),
@@ -162,7 +164,8 @@ TEST(WorthJacket, ShowsNothingUnderARigsNameThatItIsNot) {
   }
   for (const bool thickness : {true, false}) {
     for (const bool savings : {true, false}) {
-      for (const Picture& picture : askedJacket({.overThickness = thickness, .savings = savings}).pictures)
+      for (const Picture& picture :
+           askedJacket({.overThickness = thickness, .savings = savings}).pictures)
         for (const PictureLine& line : picture.lines)
           EXPECT_EQ(line.name == sweptDemo().answers.rigs[static_cast<std::size_t>(line.rig)].name,
                     !line.faint)

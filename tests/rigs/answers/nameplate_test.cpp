@@ -20,8 +20,8 @@ Plan with(const char* supply, double watt, double ratedVolt) {
   const Json element = {{"power", std::to_string(watt) + " W"},
                         {"rated_voltage", std::to_string(ratedVolt) + " V"},
                         {"top_height", "60 mm"}};
-  const auto read =
-      readChecked(demoWith({{"/rigs/0/supply", Json::parse(supply)}, {"/rigs/0/element", element}}));
+  const auto read = readChecked(
+      demoWith({{"/rigs/0/supply", Json::parse(supply)}, {"/rigs/0/element", element}}));
   EXPECT_TRUE(read.plan) << test_support::told(read.problems);
   return read.plan.value_or(Plan{});
 }

@@ -29,23 +29,24 @@ TEST(CircuitPlan, NamesWhatDoesNotBelongToTheRegion) {
   for (const WrongCircuit& c :
        {WrongCircuit{"/place/region", R"("Atlantis")", "/place/region", "is no region"},
         WrongCircuit{"/place/region", R"("Atlantis")", "/place/region",
-              "\"Brazil\", \"Canada\", \"Europe\", \"Generic IEC\""},
+                     "\"Brazil\", \"Canada\", \"Europe\", \"Generic IEC\""},
         WrongCircuit{"/place/region", R"("Atlantis")", "/place/region",
-              "rules of your own as \"rules\" (--rules at the terminal)"},
+                     "rules of your own as \"rules\" (--rules at the terminal)"},
         WrongCircuit{"/place/edition", R"("2017")", "/place/edition", "needs a \"region\""},
         WrongCircuit{"/rigs/0/cable", R"({"length": "0 m", "conductor": "14 AWG"})",
-              "/rigs/0/cable/length", "0.1 m"},
+                     "/rigs/0/cable/length", "0.1 m"},
         WrongCircuit{"/place/rules", R"("../rules.json")", "/place/rules", "leads out of"},
         WrongCircuit{"/place/rules", R"("not-there.json")", "/place/rules", "not-there.json"},
         WrongCircuit{"/rigs/0/cable", R"({"length": "5 m", "conductor": "14 AWG", "use": "rope"})",
-              "/rigs/0/cable/use", "rope"},
+                     "/rigs/0/cable/use", "rope"},
         WrongCircuit{"/rigs/0/elements",
-              R"([{"power": "1 kW", "rated_voltage": "120 V", "top_height": "50 mm"}])",
-              "/rigs/0/wired", "missing"},
+                     R"([{"power": "1 kW", "rated_voltage": "120 V", "top_height": "50 mm"}])",
+                     "/rigs/0/wired", "missing"},
         WrongCircuit{"/rigs/0/second_supply", R"({"from": "North America 120 V 15 A"})",
-              "/rigs/0/second_supply", "no element hangs on it"},
-        WrongCircuit{"/place/air", R"({"volume": "40 m3", "airflow": "100 m3/h", "air_changes": 1})",
-              "/place/air/airflow", "keep one"}}) {
+                     "/rigs/0/second_supply", "no element hangs on it"},
+        WrongCircuit{"/place/air",
+                     R"({"volume": "40 m3", "airflow": "100 m3/h", "air_changes": 1})",
+                     "/place/air/airflow", "keep one"}}) {
     SCOPED_TRACE(std::string(c.at) + " " + c.value);
     const auto read = readChecked(demoWith({{c.at, Json::parse(c.value)}}));
     EXPECT_TRUE(hasErrors(read.problems));
