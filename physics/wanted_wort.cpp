@@ -13,7 +13,7 @@ namespace {
 
 constexpr int kMostSteps = 25;            // while looking for a bracket
 constexpr std::uintmax_t kMostDays = 60;  // within it
-constexpr double kLeastWater = 1e-3;      // kg
+constexpr double kLeastPoured = 1e-3;     // kg
 constexpr double kNarrowest = 1e-8;       // kg, of a bracket
 constexpr Volume kAsWanted = litres(0.01);
 
@@ -73,7 +73,8 @@ void Search::bracket(double water) {
   double slope = 1.0;
   double stride = 1.0;
   for (int i = 0; i < kMostSteps && !met_ && !(low_ && high_); ++i) {
-    const double next = std::max(water - stride * over / slope, std::max(0.2 * water, kLeastWater));
+    const double next =
+        std::max(water - stride * over / slope, std::max(0.2 * water, kLeastPoured));
     if (next == water) return;
     const double nextOver = excess(next);
     const double chord = (nextOver - over) / (next - water);
@@ -115,7 +116,7 @@ BrewDay Search::best() {
 BrewDay dayThatLeaves(Volume wanted, const Batch& batch, Mass guess, Volume near,
                       const DayWith& dayWith) {
   Search search(wanted, batch, near, dayWith);
-  search.bracket(std::max(inKilograms(guess), kLeastWater));
+  search.bracket(std::max(inKilograms(guess), kLeastPoured));
   search.close();
   return search.best();
 }

@@ -9,11 +9,11 @@ namespace physics {
 namespace {
 
 // 5 W/K over a room of 20 C.
-Power constantLoss(Temperature t) { return watts(5.0 * (inCelsius(t) - 20.0)); }
+Power fiveWattsPerKelvin(Temperature t) { return watts(5.0 * (inCelsius(t) - 20.0)); }
 
 TEST(LevelOff, IsWhereSupplyEqualsLoss) {
   const auto at = [](double watt, double wanted) {
-    return levelOff(constantLoss, watts(watt), celsius(-20.0), celsius(wanted));
+    return levelOff(fiveWattsPerKelvin, watts(watt), celsius(-20.0), celsius(wanted));
   };
   ASSERT_TRUE(at(300.0, 95.0));
   EXPECT_NEAR(inCelsius(*at(300.0, 95.0)), 80.0, 1e-8);
@@ -25,7 +25,7 @@ TEST(LevelOff, IsWhereSupplyEqualsLoss) {
 TEST(BoilBegins, SlidesFromTheLevelToTheBoil) {
   const auto at = [](double watt) {
     return inCelsius(
-        boilBegins(constantLoss, watts(watt), celsius(-20.0), celsius(95.0), celsius(95.0)));
+        boilBegins(fiveWattsPerKelvin, watts(watt), celsius(-20.0), celsius(95.0), celsius(95.0)));
   };
   EXPECT_NEAR(at(300.0), 79.75, 1e-8);
   EXPECT_NEAR(at(375.0), 94.75, 1e-8);
@@ -36,7 +36,7 @@ TEST(BoilBegins, SlidesFromTheLevelToTheBoil) {
 
 // Above 95 C, where water would boil, losses stand still up to 95.2 C, where the wort does.
 TEST(BoilBegins, DoesNotFollowALossThatStandsStill) {
-  const LossAt loss = [](Temperature t) { return constantLoss(std::min(t, celsius(95.0))); };
+  const LossAt loss = [](Temperature t) { return fiveWattsPerKelvin(std::min(t, celsius(95.0))); };
   const auto at = [&](double watt) {
     return inCelsius(boilBegins(loss, watts(watt), celsius(-20.0), celsius(95.0), celsius(95.2)));
   };
