@@ -115,19 +115,20 @@ Told loadText(const CircuitLoad& circuit) {
 }
 
 void sayVerdicts(Answer& answer, std::size_t rig, const CircuitLoad& circuit, bool everyRule) {
-  if (circuit.verdicts.empty()) {
+  const bool noRules = circuit.verdicts.empty();
+  if (noRules)
     answer.goOn(rig, Told(TOLD("Circuit", "By name plates alone, no clause claimed: %1"),
                           rigs::outcomeText(circuit.nameplate)));
-    if (circuit.granted && !rigs::within(*circuit.nameplate.load, *circuit.granted))
-      answer.goOn(rig, Told(TOLD("Circuit", "More than the %1 that the plan grants to long use."),
-                            rigs::amount(*circuit.granted)));
+  for (const CircuitVerdict& verdict : circuit.verdicts)
+    answer.goOn(rig, everyRule ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict));
+  if (circuit.granted && !rigs::within(*circuit.nameplate.load, *circuit.granted))
+    answer.goOn(rig, Told(TOLD("Circuit", "More than the %1 that the plan grants to long use."),
+                          rigs::amount(*circuit.granted)));
+  if (noRules)
     answer.goOn(rig, Told(TOLD("Circuit",
                                "More cannot be said: the plan names no region and no catalogue "
                                "circuit, so no rules apply. Write \"region\" into the plan's "
                                "\"place\".")));
-  }
-  for (const CircuitVerdict& verdict : circuit.verdicts)
-    answer.goOn(rig, everyRule ? rigs::verdictText(verdict) : rigs::verdictInBrief(verdict));
 }
 
 void sayLoads(Answer& answer, const Case& of, std::size_t i) {

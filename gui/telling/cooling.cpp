@@ -44,8 +44,8 @@ Told holdingText(const Night& night) {
 Told heatUpText(const Case& of, std::size_t i) {
   const auto& answer = of.rig(i);
   if (!answer.night->own) return {};
-  const auto time = rigs::timeOf(answer.day, StageKind::HeatingToBoil);
-  if (!time) return {};
+  const auto time = rigs::timeToBoil(answer.day);
+  if (!time) return unfinishedText(of, i);
   return Told(TOLD("Answer", "From there it heats to the boil in %1."), roughly(*time));
 }
 
@@ -133,7 +133,7 @@ void addHeatUp(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "heating to the boil")), [&](std::size_t i) -> Cell {
     const auto& night = of.rig(i).night;
     if (!night || !night->own) return std::nullopt;
-    return hoursAndMinutes(rigs::timeOf(of.rig(i).day, StageKind::HeatingToBoil));
+    return hoursAndMinutes(rigs::timeToBoil(of.rig(i).day));
   });
 }
 

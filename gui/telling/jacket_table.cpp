@@ -56,7 +56,9 @@ Told saved() { return Told(TOLD("Answer", "a jacket saves")); }
 void addTimes(RigTable& t, const Case& of, StageKind kind,
               std::optional<physics::Time> JacketEffect::*difference, const std::string& result) {
   addSides(t, of, [=](const JacketEffect& e, bool jacketed) {
-    return hoursAndMinutes(rigs::timeOf(dayOf(e, jacketed), kind));
+    const physics::BrewDay& day = dayOf(e, jacketed);
+    return hoursAndMinutes(kind == StageKind::HeatingToBoil ? rigs::timeToBoil(day)
+                                                            : rigs::timeOf(day, kind));
   });
   t.row(saved(), ofJacket(of, [=](const JacketEffect& e) { return e.*difference; }),
         {.result = result});

@@ -36,8 +36,13 @@ CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, co
   load.mean = duty.mean() * load.load.current;
   const CircuitDetails& details = detailsOf(rig, circuit);
   const auto all = rulesFor(plan, details);
+  // What rules grant is in their verdicts.
+  Current byRules = feed.supply.rating;
+  for (const CircuitRules* rules : all)
+    for (const LongUse& rule : rules->longUse)
+      byRules = std::min(byRules, rule.share * feed.supply.rating);
   const Current granted = longUseCurrent(plan, rig, circuit);
-  if (all.empty() && granted < feed.supply.rating) load.granted = granted;
+  if (!within(byRules, granted)) load.granted = granted;
   for (const CircuitRules* rules : all) {
     load.verdicts.push_back(
         judge(*rules, details, {.element = feed.element, .supply = feed.supply, .duty = duty}));

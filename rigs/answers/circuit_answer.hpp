@@ -23,7 +23,7 @@ struct CircuitLoad {
   physics::Resistance hot, cold;            // of the element
   physics::Current mean;                    // over the day
   Finding nameplate;                        // its load against its rating, whatever rules apply
-  std::optional<physics::Current> granted;  // to long use, where no rules apply and the plan says
+  std::optional<physics::Current> granted;  // to long use, where the plan grants less than rules
   std::vector<CircuitVerdict> verdicts;     // one for each set of rules that may apply
 };
 

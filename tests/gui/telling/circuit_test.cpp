@@ -265,6 +265,16 @@ TEST(CircuitCarries, SaysThatNoRulesApply) {
   EXPECT_EQ(test_support::cell(answer, "United States", "all rules together", 0), "–");
 }
 
+// Rules of no share for long use, and a plan that grants 75 % of its 16 A: 13.04 A are more.
+TEST(CircuitCarries, SaysWhatThePlanItselfGrantsToLongUse) {
+  const rigs::Solution solution =
+      edited({{"/place/region", R"("Europe")"},
+              {"/rigs/0/supply", R"({"from": "Europe 230 V 16 A", "continuous": "75 %"})"}});
+  EXPECT_THAT(saidOf(circuitCarries(caseOf(solution)), 0),
+              HasSubstr("More than the 12 A that the plan grants to long use."));
+  EXPECT_FALSE(solution.answers.rigs[1].circuit.circuits[0].granted);
+}
+
 // What `answer` says of a circuit, this question says without a region too: never less.
 TEST(CircuitCarries, SaysNoLessThanTheSummaryWithoutARegion) {
   struct Own {

@@ -6,6 +6,8 @@
 #include "gui/telling/curve.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/summary.hpp"
+#include "rigs/answers/figures.hpp"
+#include "rigs/answers/search.hpp"
 #include "tests/gui/telling/told_checks.hpp"
 #include "tests/support/overnight.hpp"
 
@@ -45,6 +47,23 @@ TEST(HowFarCools, TellsEachRigAsItIs) {
     EXPECT_EQ(cell(table, "after 10 min", i), degrees(night.readings[0].wort));
   }
   test_support::expectFiguresOfTheResult(answer, solvedDemo(), 7);
+}
+
+// A kettle that levels off below boiling heats to no boil.
+TEST(HowFarCools, DoesNotClaimThatAWeakKettleBoilsAfterItsNight) {
+  rigs::Plan plan = overnight().plan;
+  for (physics::Rig* rig : {&plan.rigs[0].rig, &plan.rigs[0].bare, &plan.rigs[0].jacketed}) {
+    rig->vessel.open.heating = 1.0;
+    rig->element.rating = 0.5 * rig->element.rating;
+  }
+  const rigs::Solution weak = rigs::solve(plan, rigs::kEverySearch);
+  ASSERT_TRUE(weak.answers.rigs[0].day.finished());
+  ASSERT_FALSE(rigs::timeToBoil(weak.answers.rigs[0].day));
+  const Answer answer = howFarCools(test_support::caseOf(weak));
+  EXPECT_FALSE(holds(saidOf(answer, 0), "heats to the boil")) << saidOf(answer, 0);
+  EXPECT_TRUE(holds(saidOf(answer, 0), "is where it levels off")) << saidOf(answer, 0);
+  EXPECT_TRUE(holds(saidOf(answer, 1), "From there it heats to the boil in"));
+  EXPECT_EQ(cell(*answer.tables().at(0), "heating to the boil", 0), "–");
 }
 
 // A bare kettle has no jacket, a jacketed one is not bare: neither is told, listed or drawn.
