@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "gui/telling/case.hpp"
+#include "gui/telling/overload.hpp"
 #include "gui/telling/words.hpp"
 
 namespace gui::telling {
@@ -61,6 +62,8 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
                 const QuestionView& view) {
   const Case of{solution, solution.plan, reader, view};
   Answer answer = of.count() > 0 ? answered(question, of) : Answer{};
+  const std::vector<rigs::Told> tooMuch = overloads(of);
+  answer.sentences.insert(answer.sentences.begin(), tooMuch.begin(), tooMuch.end());
   answer.title = titleOf(question);
   addCautions(answer, aboutOf(question), solution);
   return answer;

@@ -9,6 +9,7 @@
 #include "gui/telling/element.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/opening.hpp"
+#include "gui/telling/overload.hpp"
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/words.hpp"
 
@@ -48,6 +49,7 @@ Table sideBySide(const Case& of) {
 Answer summary(const Case& of) {
   Answer answer;
   answer.title = openingOf(of.plan).front();
+  answer.sentences = overloads(of);
   addNight(answer, of);
   answer.heading(Told(TOLD("Answer", "Which element does the supply need?")));
   for (std::size_t i = 0; i < of.count(); ++i) {

@@ -90,7 +90,15 @@ void addMissing(const std::vector<Told>& from, std::vector<Told>& to) {
 
 void Page::add(const Answer& further) {
   if (!further.title.empty() && further.title != title) answer.heading(further.title);
-  for (const Told& sentence : further.sentences) answer.say(sentence);
+  for (const Told& sentence : further.sentences) {
+    // What opens several questions is said once a page.
+    const bool said =
+        std::any_of(answer.blocks.begin(), answer.blocks.end(), [&](const telling::Block& block) {
+          const auto* before = std::get_if<Sentence>(&block);
+          return before && before->text == sentence;
+        });
+    if (!said) answer.say(sentence);
+  }
   answer.blocks.insert(answer.blocks.end(), further.blocks.begin(), further.blocks.end());
   if (!further.notes.empty()) {
     answer.heading(Told(TOLD("Terminal", "Notes")));

@@ -1971,6 +1971,10 @@
         <source>A jacket for %1: %2</source>
         <translation>Ein Mantel für %1: %2</translation>
     </message>
+    <message>
+        <source>Overload: %1 draws %2 from its circuit of %3. Do not run it like that.</source>
+        <translation>Überlast: %1 zieht %2 aus einem Stromkreis für %3. Betreiben Sie es so nicht.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
