@@ -323,13 +323,13 @@ std::vector<Told> costInShort(const Case& of) {
   if (e.counted > 0 && of.plan.tariff.isStated()) {
     told.push_back(costSentence(
         of, e.least,
-        e.counted == 1 ? CostTemplate(TOLD("Answer",
-                                           "%1 a batch with %2: %3/%4, and %5 a year of %6 "
-                                           "batches."))
-                       : CostTemplate(TOLD("Answer",
-                                           "%1 a batch with %2, the cheapest: %3/%4, and %5 a "
-                                           "year of %6 batches."))));
-    if (e.counted > 1) {
+        e.least == e.most ? CostTemplate(TOLD("Answer",
+                                              "%1 a batch with %2: %3/%4, and %5 a year of %6 "
+                                              "batches."))
+                          : CostTemplate(TOLD("Answer",
+                                              "%1 a batch with %2, the cheapest: %3/%4, and %5 a "
+                                              "year of %6 batches."))));
+    if (e.least != e.most) {
       told.push_back(costSentence(of, e.most,
                                   TOLD("Answer",
                                        "%1 with %2, the dearest: %3/%4, and %5 a year of %6 "
@@ -339,7 +339,7 @@ std::vector<Told> costInShort(const Case& of) {
   } else if (e.counted > 0) {
     told.push_back(Told(TOLD("Answer", "%1 a batch with %2, the least; the plan gives no price."),
                         energy(e.least), of.named(e.least)));
-    if (e.counted > 1)
+    if (e.least != e.most)
       told.push_back(
           Told(TOLD("Answer", "%1 with %2, the most."), energy(e.most), of.named(e.most)));
   }

@@ -143,7 +143,7 @@ std::vector<Told> timeInShort(const Case& of) {
     return time ? std::optional(physics::inMinutes(*time)) : std::nullopt;
   });
   std::vector<Told> told;
-  if (e.counted == 1) {
+  if (e.counted > 0 && e.least == e.most) {
     told.push_back(
         whole(of, e.least, TOLD("Answer", "%1 with %2, from cold water to the end of the day.")));
   } else if (e.counted > 1) {

@@ -82,6 +82,15 @@ TEST(HowLong, TellsTheHeightThatTheCurveReaches) {
   EXPECT_NE(text.find("falls far below"), std::string::npos);
 }
 
+// Two kettles alike: none of them is quicker.
+TEST(HowLong, CallsNoKettleBothQuickestAndSlowest) {
+  rigs::Solution alike = solvedDemo();
+  for (rigs::RigAnswer& rig : alike.answers.rigs) rig.day = alike.answers.rigs[1].day;
+  const std::string text = inShort(howLong(test_support::caseOf(alike)));
+  EXPECT_EQ(text.find("est"), std::string::npos) << text;
+  EXPECT_NE(text.find(" from cold water to the end of the day."), std::string::npos) << text;
+}
+
 TEST(HowLong, FollowsTheReadersUnits) {
   const rigs::Reader us{.units = rigs::UnitSystem::UsCustomary};
   const Case of{solvedDemo(), solvedDemo().plan, us, {}};
