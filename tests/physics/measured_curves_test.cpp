@@ -285,9 +285,9 @@ double penaltyOfNoLid(const Stove& stove) {
   double high = 6000.0;
   for (int i = 0; i < 40; ++i) {
     const double middle = 0.5 * (low + high);
-    (timeAt(middle, 0.0) > seconds(stove.lidded) ? low : high) = middle;
+    (timeAt(middle, kRimGap) > seconds(stove.lidded) ? low : high) = middle;
   }
-  return static_cast<double>(timeAt(high, 1.0) / timeAt(high, 0.0)) - 1.0;
+  return static_cast<double>(timeAt(high, 1.0) / timeAt(high, kRimGap)) - 1.0;
 }
 
 // MacKay's litre is met. The magazine's pots lost 2.7 and 2.2 times what ours do, more than width,
