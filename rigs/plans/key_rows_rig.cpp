@@ -218,8 +218,8 @@ Part lid() {
        .meaning = TOLD("PlanFields", "Share of the mouth that is open, stage by stage.")});
   part.rows.push_back({.name = "gap",
                        .value = share("0 %", "20 %"),
-                       .standard = "1 %",
-                       .example = "1 %",
+                       .standard = "2 %",
+                       .example = "2 %",
                        .meaning = TOLD("PlanFields",
                                        "What the shut lid lets out all round, 0 to 20 % of the "
                                        "mouth; 0 % for a lid that fits.")});

@@ -154,8 +154,8 @@ bool readLid(const JsonCursor& at, VesselRead& read) {
     const auto object = at.object("open");
     open = object ? readOpen(*object) : std::nullopt;
   }
-  // What a lid lying loosely lets out all round; common practice, no source. 0 for one that fits.
-  const auto gap = at.optionalQuantity<double>("gap", 0.01, {0.0, 0.2});
+  // What a lid lying on its rim lets out all round. 0 for one that fits.
+  const auto gap = at.optionalQuantity<double>("gap", physics::kRimGap, {0.0, 0.2});
   if (!material || !face || !open || !gap || (at.has("thickness") && !thickness)) return false;
   read.hasLid = true;
   for (double* share : {&open->strike, &open->mash, &open->heating, &open->boil}) {

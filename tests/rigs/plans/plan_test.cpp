@@ -270,7 +270,7 @@ TEST(Lid, OfWoodInsulatesByItself) {
   EXPECT_EQ(plan.rigs[0].jacketed.vessel.lid.insulation.size(), 2U);
   EXPECT_EQ(plan.rigs[0].rig.vessel.open.boil, 0.5);
   // A lid that only lies there lets a little out all round, unless it is said to fit.
-  EXPECT_EQ(plan.rigs[0].rig.vessel.open.mash, 0.01);
+  EXPECT_EQ(plan.rigs[0].rig.vessel.open.mash, physics::kRimGap);
   const Plan tight = planWith({{"/rigs/0/lid", {{"material", "pine"}, {"gap", "0 %"}}}});
   EXPECT_EQ(tight.rigs[0].rig.vessel.open.mash, 0.0);
   EXPECT_EQ(tight.rigs[0].rig.vessel.open.boil, 1.0);
