@@ -14,6 +14,10 @@ namespace {
 // Of ideal gases, as in ASHRAE Handbook - Fundamentals 2017, ch. 1.
 constexpr double kDryAirGasConstant = 287.042;  // J/(kg K)
 constexpr double kVapourGasConstant = 287.042 / 0.621945;
+constexpr double kAirSpecificHeat = 1006.0;  // J/(kg K)
+
+// Between a wall and air a few kelvins warmer: natural convection gives 3 to 5 at kettle size.
+constexpr HeatTransferCoefficient kWellFilm = HeatTransferCoefficient::from_value(4.0);
 
 // With the slopes of both densities against temperature. Above boiling nothing changes any more.
 struct SlopedSurfaceAir {
@@ -90,6 +94,19 @@ MassFlux draughtyEvaporation(const SurfaceAir& water, const MoistAir& room, Velo
   const double raised = (0.089 + 0.0782 * inMetresPerSecond(draught)) / 0.089;
   const double perHour = std::max(natural, raised * forcedForm(water, far));
   return kilogramsPerSquareMetreSecond(perHour / 3600.0);
+}
+
+// With p_v the vapour's share of the pressure p, dp_v/dT by Clausius and Clapeyron.
+WellAir wellAir(const SurfaceAir& wort, Pressure saturatedInRoom, SpecificEnergy latent,
+                Pressure p) {
+  const double vapour = 0.5 * (wort.vapourPressure + inPascals(saturatedInRoom));
+  const Temperature well = saturationTemperature(pascals(vapour));
+  const double t = inKelvin(well);
+  const double heat = inJoulesPerKilogram(latent);
+  const double latentPerSensible =
+      heat / kAirSpecificHeat * (kDryAirGasConstant / kVapourGasConstant) *
+      (vapour / inPascals(p)) * (heat / (kVapourGasConstant * t) - 1.0) / t;
+  return {well, (1.0 + latentPerSensible) * kWellFilm};
 }
 
 MassFlux headspaceCondensation(Temperature water, Temperature lid, Pressure p) {

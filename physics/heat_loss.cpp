@@ -139,6 +139,7 @@ std::vector<Layer> withMetal(const Vessel& vessel, const Covering& covering) {
 HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surroundings& room,
                              Length fill, double openFraction, double evaporationFactor)
     : room_(room),
+      saturatedInRoom_(saturationPressure(room.air.temperature)),
       diameter_(vessel.innerDiameter),
       height_(vessel.height),
       hoseLength_(hose.length),
@@ -289,6 +290,11 @@ HeatFlux HeatLossModel::throughHose(Temperature liquid) {
       kNoFilm);
 }
 
+HeatFlux HeatLossModel::throughDryWall(Temperature inside) {
+  return through(
+      dry_, inside, [&](Temperature skin) { return filmBeside(skin, height_); }, kNoFilm);
+}
+
 void HeatLossModel::tabulate(Temperature hottest) {
   const Temperature room = room_.air.temperature;
   const TemperatureDifference most = hottest - room;
@@ -314,18 +320,47 @@ void HeatLossModel::enterStage(Length fill, double openFraction, Length hoseLeng
   }
 }
 
-// The dry wall above an open liquid: a straight fin of the wall's metal, its foot at the wort's
-// temperature, its inner face idle. Its outer film is taken halfway between wort and room.
-Power HeatLossModel::fin(Temperature liquid, Length dry) const {
-  if (dry <= metres(0.0)) return watts(0.0);
+// Between rim and wort stands moist air which warms the wall's inner face, here by the given share
+// of what it would without that wall; the wall's foot is as hot as the wort. The outside is cooled
+// as where the inner face is as warm as that air.
+FinFlows HeatLossModel::openDryWall(Temperature liquid, const WellAir& well, double share,
+                                    Length dry) {
   const Temperature room = room_.air.temperature;
-  const Temperature halfway = midpoint(liquid, room);
-  const HeatTransferCoefficient outer =
-      dry_.areaRatio *
-      (filmBeside(halfway, height_) + radiationFilm(dry_.emissivity, halfway, room));
-  const HeatTransferCoefficient h = 1.0 / (1.0 / outer + dry_.insulance);
-  const double length = dry * sqrt(h / wallAlong_);
-  return pi * diameter_ * sqrt(h * wallAlong_) * std::tanh(length) * (liquid - room);
+  // At the room's temperature nothing flows; what the films would be there is asked beside it.
+  constexpr TemperatureDifference kBeside = kelvins(1e-3);
+  const TemperatureDifference warmth = well.temperature - room;
+  const TemperatureDifference asked = abs(warmth) < kBeside ? kBeside : warmth;
+  return flowsThrough({.width = pi * diameter_,
+                       .length = dry,
+                       .along = wallAlong_,
+                       .warm = well.film,
+                       .cool = throughDryWall(room + asked) / asked,
+                       .foot = liquid - room,
+                       .warmth = share * warmth});
+}
+
+// The well of moist air stands between two alike resistances, each half of that to what the surface
+// evaporates, E. A wall that draws C out of it lowers its excess over the room by C/(2 E) of
+// itself, draws C/2 more out of the wort, and lets C/2 less over the rim. What condenses drips
+// back.
+void HeatLossModel::openMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent,
+                              Length dry, HeatFlows& flows) {
+  const Temperature room = room_.air.temperature;
+  const Area surface = open_ * mouth_;
+  flows.lost[Path::SurfaceConvection] = surface * filmAbove(liquid) * (liquid - room);
+  flows.lost[Path::SurfaceRadiation] = surface * radiationToRoom(kWaterEmissivity, liquid, room);
+  const MassFlux flux = evaporationFactor_ * draughtyEvaporation(water, room_.air, room_.draught);
+  Power escapes = mouth_ * flux * latent;
+  if (dry > metres(0.0)) {
+    const WellAir well = wellAir(water, saturatedInRoom_, latent, room_.air.pressure);
+    const Power drawn = std::max(openDryWall(liquid, well, 1.0, dry).warmed, watts(0.0));
+    const double share =
+        escapes > watts(0.0) ? static_cast<double>(escapes / (escapes + 0.5 * drawn)) : 0.0;
+    flows.lost[Path::DryWall] = open_ * openDryWall(liquid, well, share, dry).cooled;
+    escapes -= 0.5 * share * drawn;
+  }
+  flows.lost[Path::Evaporation] = open_ * escapes;
+  flows.vapour = flows.lost[Path::Evaporation] / latent;
 }
 
 // Wort, headspace, then lid and dry wall side by side: their inner faces share one temperature.
@@ -393,7 +428,6 @@ void HeatLossModel::closedMouth(Temperature liquid, const SurfaceAir& water, Spe
 }
 
 HeatFlows HeatLossModel::flows(Temperature liquid, Length fill) {
-  const Temperature room = room_.air.temperature;
   const Length dry = std::max(height_ - fill, metres(0.0));
   const SpecificEnergy latent = tabledLatentHeat(liquid);
   const SurfaceAir water = surfaceAir(liquid, room_.air.pressure);
@@ -402,15 +436,7 @@ HeatFlows HeatLossModel::flows(Temperature liquid, Length fill) {
   flows.lost[Path::Side] = pi * diameter_ * fill * throughSide(liquid);
   flows.lost[Path::Base] = mouth_ * throughBase(liquid);
 
-  if (open_ > 0.0) {
-    const Area surface = open_ * mouth_;
-    flows.lost[Path::SurfaceConvection] = surface * filmAbove(liquid) * (liquid - room);
-    flows.lost[Path::SurfaceRadiation] = surface * radiationToRoom(kWaterEmissivity, liquid, room);
-    flows.vapour =
-        surface * (evaporationFactor_ * draughtyEvaporation(water, room_.air, room_.draught));
-    flows.lost[Path::Evaporation] = flows.vapour * latent;
-    flows.lost[Path::DryWall] = open_ * fin(liquid, dry);
-  }
+  if (open_ > 0.0) openMouth(liquid, water, latent, dry, flows);
   if (open_ < 1.0) {
     closedMouth(liquid, water, latent, pi * diameter_ * dry, 1.0 - open_, flows);
   }

@@ -63,7 +63,9 @@ struct HeatFlows {
 //
 // Side and base: inner film, metal, layers, outer film with radiation, each solved for its skin.
 // Open part of the mouth: evaporation, convection and radiation from the wort's surface, and the
-// dry wall as a fin standing in the wort's heat. Closed part: the headspace brings vapour and
+// dry wall as a fin standing in the wort's heat, warmed inside by the moist air over the wort. What
+// radiates from the wort to that wall is in the surface's radiation, which counts as if all of the
+// surface saw the room. Closed part: the headspace brings vapour and
 // radiation from wort to lid and dry wall, which pass it on to the room; what condenses drips
 // back. A part-open lid mixes the two by area.
 //
@@ -132,11 +134,15 @@ class HeatLossModel {
   HeatTransferCoefficient filmAbove(Temperature face) const;
   HeatTransferCoefficient filmBelow(Temperature face) const;
   HeatTransferCoefficient filmBeside(Temperature face, Length height) const;
-  Power fin(Temperature liquid, Length dry) const;
+  void openMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Length dry,
+                 HeatFlows& flows);
+  FinFlows openDryWall(Temperature liquid, const WellAir& well, double warmth, Length dry);
+  HeatFlux throughDryWall(Temperature inside);
   void closedMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Area dryArea,
                    double share, HeatFlows& flows);
 
   Surroundings room_;
+  Pressure saturatedInRoom_;  // vapour at the room's temperature
   Length diameter_, height_, hoseLength_, hoseDiameter_;
   Area mouth_;
   double open_, evaporationFactor_;

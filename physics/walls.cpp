@@ -75,4 +75,16 @@ HeatFlux radiationBetween(double innerEmissivity, double outerEmissivity, double
   return exchange * kSigma * meanCube(inner, outer) * (inner - outer);
 }
 
+FinFlows flowsThrough(const WarmedFin& fin) {
+  const HeatTransferCoefficient both = fin.warm + fin.cool;
+  assert(fin.width >= metres(0.0) && fin.length >= metres(0.0));
+  assert(fin.along > wattsPerKelvin(0.0) && both > perSquareMetreKelvin(0.0));
+  const TemperatureDifference far = fin.warm / both * fin.warmth;
+  const Length decay = sqrt(fin.along / both);
+  const double reach = std::tanh(static_cast<double>(fin.length / decay));
+  const auto overLength = far * fin.length + (fin.foot - far) * (reach * decay);
+  return {.warmed = fin.width * fin.warm * (fin.warmth * fin.length - overLength),
+          .cooled = fin.width * fin.cool * overLength};
+}
+
 }  // namespace physics

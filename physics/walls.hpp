@@ -43,4 +43,24 @@ HeatTransferCoefficient radiationFilm(double emissivity, Temperature surface, Te
 HeatFlux radiationBetween(double innerEmissivity, double outerEmissivity, double areaRatio,
                           Temperature inner, Temperature outer);
 
+// A straight fin held at its foot, one face warmed and the other cooled; temperatures as excesses
+// over what cools it. Steady, one-dimensional: k t theta'' = cool theta - warm (warmth - theta), no
+// heat through its end.
+struct WarmedFin {
+  Length width, length;
+  ThermalConductance along;  // conductivity times thickness
+  HeatTransferCoefficient warm, cool;
+  TemperatureDifference foot;
+  TemperatureDifference warmth;  // of what warms it
+};
+struct FinFlows {
+  Power warmed;  // in by the warmed face, negative where the fin is hotter than what should warm it
+  Power cooled;  // out by the cooled face; the difference comes from the foot
+};
+// With far = warm warmth/(warm + cool), m^2 = (warm + cool)/(k t) and the fin's mean over its
+// length far + (foot - far) tanh(m length)/(m length). Without warmth it is the textbook fin,
+// without conduction along it the two films in series. Both flows are linear in foot and warmth.
+// Lengths not negative, k t and one film positive; asserted. Own derivation.
+FinFlows flowsThrough(const WarmedFin& fin);
+
 }  // namespace physics

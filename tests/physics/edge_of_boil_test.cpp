@@ -281,7 +281,7 @@ TEST(Boil, MayComeToRollLate) {
   const Batch batch = mashOf(28.0, 5.5);
   const Power least = *powerToBoilAtAll(rig, batch, roomAt(18.0)).power;
   const BrewDay day =
-      simulate(withDelivered(rig, least - watts(4.0)), batch, roomAt(18.0), {.curves = true});
+      simulate(withDelivered(rig, least - watts(3.0)), batch, roomAt(18.0), {.curves = true});
   ASSERT_EQ(day.outcome, Outcome::Steams);
   EXPECT_GT(day.boil->rolled, minutes(10.0));
   EXPECT_LT(day.boil->rolled, minutes(50.0));

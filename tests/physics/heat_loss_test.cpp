@@ -31,6 +31,7 @@ HeatFlows flowsOf(const Vessel& v, double at, double fillInMetres, double open,
       .flows(celsius(at), metres(fillInMetres));
 }
 double inW(Power p) { return inWatts(p); }
+constexpr double kBrimful = 0.40;  // of the steel kettle: no dry wall
 
 // Each face's heat, passed on from skin to room, worked out here from the skin alone.
 TEST(HeatLoss, LeavesTheSkinByFilmAndRadiation) {
@@ -78,7 +79,7 @@ TEST(HeatLoss, ReachesTheSkinThroughTheLayers) {
 }
 
 TEST(HeatLoss, OfTheOpenSurfaceIsShahsLawPlusFilmPlusRadiation) {
-  const HeatFlows flows = flowsOf(steelKettle(), 80.0, 0.3, 1.0);
+  const HeatFlows flows = flowsOf(steelKettle(), 80.0, kBrimful, 1.0);
   const double mouth = 0.25 * kPi * 0.355 * 0.355;
   const Temperature t = celsius(80.0);
   const Temperature room = celsius(20.0);
@@ -95,21 +96,81 @@ TEST(HeatLoss, OfTheOpenSurfaceIsShahsLawPlusFilmPlusRadiation) {
   EXPECT_WITHIN(flows.lost[Path::Lid], watts(0.0), watts(0.0));
 }
 
-// A fin with an idle inner face, foot at the wort: q = sqrt(h P k A) tanh(m L) (any heat transfer
-// text). Steel 1 mm conducts so poorly that only the lowest few centimetres are warm: a longer
-// wall loses no more, and one of copper does.
-TEST(HeatLoss, OfTheDryWallIsAFins) {
-  const auto dry = [](double wallHeight, double k) {
+// The open dry wall stands between a fin with an idle inner face, all of whose heat climbs from the
+// wort (q = sqrt(h P k A) tanh(m L), any heat transfer text), and a wall as hot as the wort.
+TEST(HeatLoss, OfTheOpenDryWallLiesBetweenAnIdleFinAndAWallAsHotAsWort) {
+  for (const double at : {66.0, 90.0, 99.9}) {
+    for (const double wallHeight : {0.24, 0.28, 0.40, 0.60}) {
+      SCOPED_TRACE(at);
+      SCOPED_TRACE(wallHeight);
+      Vessel v = steelKettle();
+      v.height = metres(wallHeight);
+      const double open = inW(flowsOf(v, at, 0.2, 1.0).lost[Path::DryWall]);
+      const Temperature room = celsius(20.0);
+      const auto outward = [&](double face) {
+        const AirProperties air = dryAir(midpoint(celsius(face), room), kSeaLevel);
+        return inWattsPerSquareMetreKelvin(verticalWallFilm(celsius(face), room, v.height, air).h +
+                                           radiationFilm(0.3, celsius(face), room));
+      };
+      const double h = outward(0.5 * (at + 20.0));
+      const double m = std::sqrt(h / (15.0 * 0.001));
+      const double idle = kPi * 0.355 * h / m * std::tanh(m * (wallHeight - 0.2)) * (at - 20.0);
+      const double hot = kPi * 0.357 * outward(at) * (wallHeight - 0.2) * (at - 20.0);
+      EXPECT_GT(open, idle);
+      EXPECT_LT(open, hot);
+    }
+  }
+  EXPECT_NEAR(inW(flowsOf(steelKettle(), 90.0, 0.40, 1.0).lost[Path::DryWall]), 0.0, 1e-12);
+}
+
+// Half of the wort's vapour pressure stands between rim and wort: by a steam table 52.9 C over wort
+// of 66 C, 82.2 C over boiling wort. Latent over sensible heat of saturated air at 52.9 C is
+// hfg drho/dT/(rho cp) = 2.343e6 x 4.25e-3/(1.083 x 1006) = 9.1. So a thin wall far above the wort
+// is at 48 C, and 28 K above the room the films of a wall of 60 cm, 3.7 and 2.0 W/(m2 K), carry 163
+// W/m2 off.
+TEST(HeatLoss, WarmsTheOpenDryWallByHalfOfTheVapour) {
+  const auto over = [](double at) {
+    return wellAir(surfaceAir(celsius(at), kSeaLevel), saturationPressure(celsius(20.0)),
+                   latentHeat(celsius(at)), kSeaLevel);
+  };
+  EXPECT_NEAR(inCelsius(over(66.0).temperature), 52.9, 0.1);
+  EXPECT_NEAR(inCelsius(over(99.9).temperature), 82.2, 0.1);
+  EXPECT_NEAR(inWattsPerSquareMetreKelvin(over(66.0).film), 4.0 * (1.0 + 9.1), 0.5);
+  // With a wall that conducts little along itself, half a metre of it would draw C = 91
+  // W. The well is one of two resistances: as the wall draws, it has C/(2 E) less, E being Shah's.
+  Vessel tall = steelKettle();
+  tall.height = metres(0.60);
+  tall.wallConductivity = wattsPerMetreKelvin(1.0);
+  const HeatFlows flows = flowsOf(tall, 66.0, 0.1, 1.0);
+  const double drawn = 163.0 * kPi * 0.355 * 0.5;
+  const double shah = inW(flowsOf(steelKettle(), 66.0, kBrimful, 1.0).lost[Path::Evaporation]);
+  const double wall = inW(flows.lost[Path::DryWall]);
+  EXPECT_NEAR(wall, drawn / (1.0 + drawn / (2.0 * shah)), 3.0);
+  // Half of what condenses there is what the wort gives off more, half what the room gets less.
+  EXPECT_NEAR(inW(flows.lost[Path::Evaporation]), shah - 0.5 * wall, 3.0);
+}
+
+// However high the wall, something always escapes over it, and no more than without it.
+TEST(HeatLoss, LetsLessVapourOutOverAHighWallButNeverNone) {
+  const auto escapes = [](double wallHeight) {
     Vessel v = steelKettle();
     v.height = metres(wallHeight);
-    v.wallConductivity = wattsPerMetreKelvin(k);
-    return inW(flowsOf(v, 90.0, 0.2, 1.0).lost[Path::DryWall]);
+    return inW(flowsOf(v, 66.0, 0.1, 1.0).lost[Path::Evaporation]);
   };
-  // h about 5.4 + 2.2 W/(m2 K), m = sqrt(7.6/(15 x 0.001)) = 22.5 per metre: 26 W at 70 K.
-  EXPECT_NEAR(dry(0.40, 15.0), 26.0, 3.0);
-  EXPECT_NEAR(dry(0.60, 15.0), dry(0.40, 15.0), 0.1 * dry(0.40, 15.0));
-  EXPECT_GT(dry(0.40, 390.0), 2.0 * dry(0.40, 15.0));
-  EXPECT_NEAR(dry(0.20, 15.0), 0.0, 1e-12);
+  double before = escapes(0.1);
+  for (const double wallHeight : {0.2, 0.5, 2.0, 10.0}) {
+    EXPECT_LT(escapes(wallHeight), before);
+    before = escapes(wallHeight);
+  }
+  EXPECT_GT(before, 0.0);
+}
+
+// The foot's own heat counts where the metal conducts well.
+TEST(HeatLoss, ClimbsFurtherInCopperThanInSteel) {
+  Vessel v = steelKettle();
+  const double steel = inW(flowsOf(v, 90.0, 0.3, 1.0).lost[Path::DryWall]);
+  v.wallConductivity = wattsPerMetreKelvin(390.0);
+  EXPECT_GT(inW(flowsOf(v, 90.0, 0.3, 1.0).lost[Path::DryWall]), 1.1 * steel);
 }
 
 TEST(HeatLoss, IsNoneAtRoomTemperature) {
@@ -219,9 +280,10 @@ TEST(HeatLoss, DoesNotDependOnWhatWasAskedBefore) {
 TEST(HeatLoss, EvaporatesMoreInADraughtAndByItsFactor) {
   Surroundings room = still(20.0);
   const auto vapour = [&](double factor) {
-    return inKilogramsPerHour(HeatLossModel(steelKettle(), Hose{}, room, metres(0.3), 1.0, factor)
-                                  .flows(celsius(60.0), metres(0.3))
-                                  .vapour);
+    return inKilogramsPerHour(
+        HeatLossModel(steelKettle(), Hose{}, room, metres(kBrimful), 1.0, factor)
+            .flows(celsius(60.0), metres(kBrimful))
+            .vapour);
   };
   const double calm = vapour(1.0);
   EXPECT_NEAR(vapour(1.5), 1.5 * calm, 1e-12);

@@ -122,5 +122,33 @@ RC_GTEST_PROP(AnyVessel, AnswersTheSameHoweverOftenItIsAsked, ()) {
   RC_ASSERT(abs(again - once) <= watts(1e-5));
 }
 
+// Of a wall twice as high above the same wort the open dry part loses more, and none of it jumps:
+// not with the fill, and not as a lid is pushed over the mouth.
+RC_GTEST_PROP(AnyVessel, LosesMoreThroughMoreDryWallAndNeverJumps, ()) {
+  const Case c = someCase();
+  const Vessel& v = c.rig.vessel;
+  const Surroundings room{.air = moistAir(c.place.room, c.place.relativeHumidity, c.place.pressure),
+                          .draught = c.place.draught};
+  const Temperature liquid = celsius(between(std::max(inCelsius(c.place.room), 1.0), 105.0));
+  const Length fill = between(0.05, 0.95) * v.height;
+  const auto dryWall = [&](Length at, double open) {
+    return inWatts(
+        HeatLossModel(v, Hose{}, room, fill, open).flows(liquid, at).lost[Path::DryWall]);
+  };
+  const double here = dryWall(fill, 1.0);
+  const double lower = dryWall(0.9 * fill, 1.0);
+  RC_LOG() << here << " W, with less wort " << lower << " W\n";
+  RC_ASSERT(lower >= here);
+  RC_ASSERT(here >= 0.0);
+  const Length hair = 1e-9 * v.height;
+  RC_ASSERT(std::abs(dryWall(fill - hair, 1.0) - here) <= 1e-6 * (1.0 + here));
+  RC_ASSERT(dryWall(v.height - hair, 1.0) <= 1e-4);
+  const double ajar = between(0.0, 1.0 - 1e-9);
+  const double pushed = dryWall(fill, ajar + 1e-9);
+  RC_ASSERT(std::abs(dryWall(fill, ajar) - pushed) <= 1e-5 * (1.0 + pushed));
+  RC_ASSERT(std::abs(dryWall(fill, 1.0 - 1e-9) - here) <= 1e-5 * (1.0 + here));
+  RC_ASSERT(std::abs(dryWall(fill, 1e-9) - dryWall(fill, 0.0)) <= 1e-5 * (1.0 + here));
+}
+
 }  // namespace
 }  // namespace physics

@@ -18,7 +18,11 @@
 namespace physics {
 namespace {
 
-constexpr std::pair kPublishedLaws{0.54, 1.17};  // of Shah's
+// Evaporation into still air by five published laws, as shares of Shah's: of water at 80 C, and of
+// water at 90 C, where the lowest (0.74 of Carrier's) and the highest (Ryan's and Harleman's) are
+// further apart.
+constexpr std::pair kPublishedLaws{0.54, 1.17};
+constexpr std::pair kPublishedLawsAt90{0.51, 1.22};
 
 using test_support::Bracket;
 using test_support::cooled;
@@ -186,7 +190,7 @@ TEST(PanOnAStove, SlowsDownTowardsTheBoilAsMeasured) {
       propagate(Pan{},
                 {{&Pan::diameter, {0.15, 0.21}},
                  {&Pan::emissivity, {0.16, 0.9}},
-                 {&Pan::evaporation, kPublishedLaws}},
+                 {&Pan::evaporation, kPublishedLawsAt90}},
                 [&](const Pan& assumed) {
                   const Pan pan = fitted(assumed);
                   const Curve a = heatingOf(pan, 2.0, start(two));

@@ -412,5 +412,57 @@ TEST(RadiationFilm, IsFiniteAtEqualTemperatures) {
   EXPECT_NEAR(h, 4.0 * 0.9 * 5.670374419e-8 * 2.7e7, 1e-12);
 }
 
+WarmedFin strip(double length, double warm, double cool) {
+  return {.width = metres(1.1),
+          .length = metres(length),
+          .along = wattsPerKelvin(0.015),
+          .warm = perSquareMetreKelvin(warm),
+          .cool = perSquareMetreKelvin(cool),
+          .foot = kelvins(46.0),
+          .warmth = kelvins(33.0)};
+}
+
+// Without warmth the textbook fin, width sqrt(h k t) tanh(m L) theta; so long or so badly
+// conducting that the foot does not tell, the two films in series.
+TEST(WarmedFin, IsATextbookFinOrAPlainWallAtItsLimits) {
+  const double m = std::sqrt(7.0 / 0.015);
+  EXPECT_NEAR(inWatts(flowsThrough(strip(0.12, 0.0, 7.0)).cooled),
+              1.1 * std::sqrt(7.0 * 0.015) * std::tanh(0.12 * m) * 46.0, 1e-10);
+  WarmedFin paper = strip(0.12, 40.0, 7.0);
+  paper.along = wattsPerKelvin(1e-14);
+  EXPECT_NEAR(inWatts(flowsThrough(paper).cooled), 1.1 * 0.12 * 33.0 / (1.0 / 40.0 + 1.0 / 7.0),
+              1e-4);
+  EXPECT_EQ(inWatts(flowsThrough(strip(0.0, 40.0, 7.0)).cooled), 0.0);
+}
+
+// Against the equation itself, theta'' = [cool theta - warm (warmth - theta)]/(k t), solved on a
+// grid with theta given at the foot and no slope at the end.
+TEST(WarmedFin, SolvesItsEquation) {
+  constexpr int kCells = 4000;
+  const WarmedFin fin = strip(0.12, 40.0, 7.0);
+  const double dx = 0.12 / kCells;
+  const double b = 47.0 / 0.015 * dx * dx;
+  const double source = 40.0 * 33.0 / 0.015 * dx * dx;
+  // Cell centres; Thomas' elimination.
+  std::vector<double> c(kCells), d(kCells);
+  for (int i = 0; i < kCells; ++i) {
+    const double below = i == 0 ? 2.0 : 1.0;
+    const double above = i == kCells - 1 ? 0.0 : 1.0;
+    const double fed = source + (i == 0 ? 2.0 * 46.0 : 0.0);
+    const double diagonal = below + above + b - (i == 0 ? 0.0 : c[i - 1]);
+    c[i] = above / diagonal;
+    d[i] = (fed + (i == 0 ? 0.0 : d[i - 1])) / diagonal;
+  }
+  double theta = 0.0;
+  double sum = 0.0;
+  for (int i = kCells - 1; i >= 0; --i) {
+    theta = d[i] + c[i] * theta;
+    sum += theta * dx;
+  }
+  const FinFlows flows = flowsThrough(fin);
+  EXPECT_NEAR(inWatts(flows.cooled), 1.1 * 7.0 * sum, 1e-4 * 1.1 * 7.0 * sum);
+  EXPECT_NEAR(inWatts(flows.warmed), 1.1 * 40.0 * (33.0 * 0.12 - sum), 1e-4 * 1.1 * 7.0 * sum);
+}
+
 }  // namespace
 }  // namespace physics
