@@ -33,6 +33,31 @@ struct SurfaceAir {
 SurfaceAir surfaceAir(Temperature water, Pressure p);
 MassFlux draughtyEvaporation(const SurfaceAir& water, const MoistAir& room, Velocity draught);
 
+// How the wort under an open surface moves.
+enum class Motion {
+  Still,   // by its own convection, heated or not
+  Pumped,  // a pump's return, or a paddle, renews the surface
+  Rolling  // boiling
+};
+// By what the still law's evaporation is to be multiplied.
+//
+// Pumped: a surface left to itself is cooler than the wort below, by 4 K at 66 C; Shah's law is of
+// such. Renewed it is as hot as the wort, which alone makes 1.2 of it at 66 C (vapour through still
+// air with Stefan's flow, from the bulk's temperature and from the skin's). Waves add to that: up
+// to 1.7 of a flat surface's (abstract on heated water with waves in free convection); agitated
+// tanks are put at 1.25 to 1.65. 1.4 is the middle, range 1.2 to 1.7 at 50 to 80 C; own choice. The
+// air's convection and the radiation count from the bulk's temperature anyway and stay. Rolling: 1,
+// for what leaves in the boil follows from the heat, not from this law; it tells only the least
+// power that keeps a roll, which must be what the heating just before needed. Heated, up to that
+// edge, wort is Still: a stock pot on a hob lost as the still law says up to 96 C
+// (tests/physics/stock_pot_test.cpp).
+inline constexpr double kPumpedRenewal = 1.4;
+inline constexpr double kLeastPumpedRenewal = 1.2;
+inline constexpr double kMostPumpedRenewal = 1.7;
+constexpr double surfaceRenewal(Motion motion) {
+  return motion == Motion::Pumped ? kPumpedRenewal : 1.0;
+}
+
 // The moist air that stands between rim and wort of an open vessel, and warms the wall there.
 //
 // It is taken as saturated at half of the wort's vapour pressure and half of what saturates air at

@@ -147,6 +147,7 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
       mouth_(crossSection(vessel)),
       open_(openFraction),
       evaporationFactor_(evaporationFactor),
+      returnsAbove_(hose.returnsAbove),
       onLegs_(vessel.support.onLegs),
       filmHeight_(std::max(fill, 0.02 * vessel.height)),
       wallAlong_(vessel.wallConductivity * vessel.wallThickness),
@@ -349,7 +350,8 @@ void HeatLossModel::openMouth(Temperature liquid, const SurfaceAir& water, Speci
   const Area surface = open_ * mouth_;
   flows.lost[Path::SurfaceConvection] = surface * filmAbove(liquid) * (liquid - room);
   flows.lost[Path::SurfaceRadiation] = surface * radiationToRoom(kWaterEmissivity, liquid, room);
-  const MassFlux flux = evaporationFactor_ * draughtyEvaporation(water, room_.air, room_.draught);
+  const MassFlux flux = surfaceRenewal(motion()) * evaporationFactor_ *
+                        draughtyEvaporation(water, room_.air, room_.draught);
   Power escapes = mouth_ * flux * latent;
   if (dry > metres(0.0)) {
     const WellAir well = wellAir(water, saturatedInRoom_, latent, room_.air.pressure);

@@ -19,6 +19,8 @@ struct Hose {
   Length outerDiameter;
   ThermalInsulance wall;  // of hose and insulation, referred to the outer area
   double emissivity = 0.9;
+  // Its return falls on the wort and renews the surface; false where it ends below it.
+  bool returnsAbove = true;
 
   bool operator==(const Hose&) const = default;
 };
@@ -69,6 +71,9 @@ struct HeatFlows {
 // radiation from wort to lid and dry wall, which pass it on to the room; what condenses drips
 // back. A part-open lid mixes the two by area.
 //
+// While wort is pumped through a hose that returns above it, the open surface evaporates by
+// surfaceRenewal(Motion::Pumped) more, however long the hose.
+//
 // The film on the wetted side keeps the length it was constructed with, while areas follow the
 // fill: 1 % of fill is 0.3 % of the film. Not for two threads at once: it remembers the last
 // skins as the next first guesses, and answers within 1e-9 K of skin whatever they were.
@@ -98,7 +103,8 @@ class HeatLossModel {
   // ever less than 4 K above the room and below it, and a side with wort below 20 or above 105 C,
   // where the water film's law bends.
   void tabulate(Temperature hottest);
-  // The same vessel and room in another stage of the day; keeps what does not depend on it.
+  // The same vessel and room in another stage of the day; keeps what does not depend on it. A hose
+  // of no length: no pumping.
   void enterStage(Length fill, double openFraction, Length hoseLength);
 
  private:
@@ -134,9 +140,12 @@ class HeatLossModel {
   HeatTransferCoefficient filmAbove(Temperature face) const;
   HeatTransferCoefficient filmBelow(Temperature face) const;
   HeatTransferCoefficient filmBeside(Temperature face, Length height) const;
+  Motion motion() const {
+    return hoseLength_ > metres(0.0) && returnsAbove_ ? Motion::Pumped : Motion::Still;
+  }
   void openMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Length dry,
                  HeatFlows& flows);
-  FinFlows openDryWall(Temperature liquid, const WellAir& well, double warmth, Length dry);
+  FinFlows openDryWall(Temperature liquid, const WellAir& well, double share, Length dry);
   HeatFlux throughDryWall(Temperature inside);
   void closedMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Area dryArea,
                    double share, HeatFlows& flows);
@@ -146,6 +155,7 @@ class HeatLossModel {
   Length diameter_, height_, hoseLength_, hoseDiameter_;
   Area mouth_;
   double open_, evaporationFactor_;
+  bool returnsAbove_;
   Wall side_, base_, lid_, dry_, hose_;
   bool onLegs_;
   Length filmHeight_;

@@ -291,6 +291,37 @@ TEST(HeatLoss, EvaporatesMoreInADraughtAndByItsFactor) {
   EXPECT_GT(vapour(1.0), calm);
 }
 
+// A pump's return onto the wort renews its skin: evaporation alone grows, of whatever is open, and
+// no further than the hottest skin and waves allow.
+TEST(HeatLoss, EvaporatesMoreWhereAPumpRenewsTheSurface) {
+  Hose hose{.length = metres(1.2),
+            .outerDiameter = millimetres(18.0),
+            .wall = squareMetreKelvinsPerWatt(0.015)};
+  const auto lost = [&](double open, bool above) {
+    hose.returnsAbove = above;
+    return HeatLossModel(steelKettle(), hose, still(20.0), metres(kBrimful), open)
+        .flows(celsius(66.0), metres(kBrimful))
+        .lost;
+  };
+  for (const double open : {0.02, 1.0}) {
+    const auto above = lost(open, true);
+    const auto below = lost(open, false);
+    EXPECT_NEAR(inW(above[Path::Evaporation]), kPumpedRenewal * inW(below[Path::Evaporation]),
+                1e-9);
+    EXPECT_NEAR(inW(above.total() - below.total()),
+                inW(above[Path::Evaporation] - below[Path::Evaporation]), 1e-9);
+  }
+  EXPECT_EQ(inW(lost(0.0, true).total()), inW(lost(0.0, false).total()));
+}
+
+// At the edge of the boil the same law holds on either side, or the least power that comes to the
+// boil would not keep it.
+TEST(HeatLoss, IsTheSameJustBeforeTheBoilAndRolling) {
+  EXPECT_EQ(surfaceRenewal(Motion::Rolling), surfaceRenewal(Motion::Still));
+  EXPECT_GT(surfaceRenewal(Motion::Pumped), kLeastPumpedRenewal);
+  EXPECT_LT(surfaceRenewal(Motion::Pumped), kMostPumpedRenewal);
+}
+
 // What the simulation uses instead, warmer than the room and for
 // both kinds of mouth.
 TEST(HeatLoss, IsTheSameFromTablesToAMillionth) {
