@@ -16,9 +16,7 @@ HeatLossModel& Day::lossModel(LidAndPump set) {
   return losses_;
 }
 
-Power Day::lossAt(Temperature t, LidAndPump set) {
-  return lossModel(set).flows(t, fill(t)).lost.total();
-}
+Power Day::lossAt(Temperature t, LidAndPump set) { return lossesOf(lossModel(set))(t); }
 
 Stage Day::begin(StageKind kind) const {
   Stage stage{};
@@ -148,29 +146,39 @@ bool Day::ramp(Temperature goal) {
   const bool reached = heat(stage, {.set = {.open = vessel().open.mash, .pumped = true},
                                     .goal = goal,
                                     .otherwise = Outcome::DoesNotReachRest});
+  // Below the bed it is as hot as wanted; the bed has it one exchange of its wort later.
+  const Time lag = bedLag(conditions_.rig.hose, now_.contents.wortVolume(now_.wort));
+  const bool there = reached && (lag <= seconds(0.0) || hold(stage, lag));
   end(stage);
-  return reached;
+  return there;
+}
+
+// As hot as it is, or as far as the element keeps it, wort going round.
+bool Day::hold(Stage& stage, Time longest) {
+  const LidAndPump set{.open = vessel().open.mash, .pumped = true};
+  const bool holds = conditions_.full.delivered >= lossAt(now_.wort, set);
+  const PhaseEnd ended = phase(stage, {.control = holds ? Control::Hold : Control::Full,
+                                       .losses = lossModel(set),
+                                       .longest = longest});
+  if (ended == PhaseEnd::Guard) day_.outcome = Outcome::UncoversElement;
+  return ended != PhaseEnd::Guard;
 }
 
 bool Day::rest(const MashRest& rest) {
   const LidAndPump set{.open = vessel().open.mash, .pumped = true};
   Stage stage = begin(StageKind::Rest);
   stage.goal = rest.temperature;
-  // A controller cannot cool: what is too hot coasts down first, within the rest's time.
-  if (now_.wort > rest.temperature) {
+  // A controller cannot cool: what is too hot coasts down first, within the rest's time. With a
+  // dead band it holds the mean of where it switches on and off.
+  const Temperature held = rest.temperature - 0.5 * conditions_.rig.deadBand;
+  if (now_.wort > held) {
     phase(stage, {.control = Control::Off,
                   .losses = lossModel(set),
                   .longest = rest.duration,
-                  .until = rest.temperature});
+                  .until = held});
   }
   const Time left = rest.duration - (now_.clock - stage.begin);
-  if (left > seconds(0.0)) {
-    const bool holds = conditions_.full.delivered >= lossAt(now_.wort, set);
-    const PhaseEnd ended = phase(stage, {.control = holds ? Control::Hold : Control::Full,
-                                         .losses = lossModel(set),
-                                         .longest = left});
-    if (ended == PhaseEnd::Guard) day_.outcome = Outcome::UncoversElement;
-  }
+  if (left > seconds(0.0)) hold(stage, left);
   end(stage);
   return day_.outcome == Outcome::Done;
 }

@@ -60,6 +60,8 @@ class Day {
   void leaveAlone(const UnpluggedMash& mash);
   bool ramp(Temperature goal);
   bool rest(const MashRest& rest);
+  // Wort going round for so long; false if that uncovers the element.
+  bool hold(Stage& stage, Time longest);
   void liftGrain();
   bool heatToBoil();
   void startTheClock();
@@ -84,9 +86,9 @@ class Day {
   void noteLevel();  // with the element on
   // Heats to the goal, or tells where it levels off and follows it there.
   bool heat(Stage& stage, const Heating& heating);
-  // The losses of a stage over temperature, as full as the vessel is now.
+  // What a stage loses over temperature and no pump makes good, as full as the vessel is now.
   LossAt lossesOf(HeatLossModel& losses) const {
-    return [&](Temperature t) { return losses.flows(t, fill(t)).lost.total(); };
+    return [&](Temperature t) { return losses.flows(t, fill(t)).lost.total() - losses.pumpHeat(); };
   }
   std::optional<LevelsOff> levelOffIn(LidAndPump set, Power supply, Temperature wanted);
 
@@ -94,6 +96,7 @@ class Day {
   void end(Stage& stage);
   // The vessel's losses as the stage that begins with what is in it now.
   HeatLossModel& lossModel(LidAndPump set);
+  // What of them the pump does not make good.
   Power lossAt(Temperature t, LidAndPump set);
   Length fill(Temperature t) const { return conditions_.fill(now_.contents.volume(t)); }
   Temperature wortBoils() const {

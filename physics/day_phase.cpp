@@ -44,6 +44,7 @@ class DayPhase final : public PhaseLaws {
   Stage& stage_;
   Contents trial_;       // as began, but for the water
   Power power_;          // of a driven element
+  Power pump_;           // what the pump gives
   Volume besidesWater_;  // what extract and grain take up
   SpecificEnergy latentHeat_;
   Temperature waterBoils_;
@@ -57,6 +58,7 @@ DayPhase::DayPhase(const DayConditions& day, const PhaseOrder& order, const Mome
       stage_(stage),
       trial_(began.contents),
       power_(order.share * day.full.delivered),
+      pump_(order.losses.pumpHeat()),
       latentHeat_(latentHeat(began.wort)),
       waterBoils_(saturationTemperature(day.pressure)) {
   const Volume wort = trial_.wortVolume(began.wort);
@@ -85,7 +87,8 @@ Rates DayPhase::ratesAt(Temperature trial, Mass trialWater) {
   trial_.water = std::max(trialWater, kLeastWater);
   Rates rates{};
   rates.flows = order_.losses.flows(t, fillAt(t, trial_.water));
-  const Power lost = rates.flows.lost.total();
+  // What the pump does not make good.
+  const Power lost = rates.flows.lost.total() - pump_;
   switch (order_.control) {
     case Control::Full:
       rates.element = power_;
@@ -168,6 +171,7 @@ PhaseEnd runPhase(const DayConditions& day, const PhaseOrder& order, Moment& now
   Ledger account{};
   account.element = megajoules(last[kElement]);
   account.cable = account.element * (day.full.inCable / day.full.delivered);
+  account.pump = order.losses.pumpHeat() * lasted;
   bookStored(account, before, now.contents.storedHeat(now.wort));
   account.steam = megajoules(last[kSteam]);
   for (std::size_t i = 0; i < kPathCount; ++i) {

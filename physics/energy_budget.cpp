@@ -16,6 +16,7 @@ double Ledger::imbalance() const {
 Ledger& Ledger::operator+=(const Ledger& other) {
   element += other.element;
   cable += other.cable;
+  pump += other.pump;
   slaking += other.slaking;
   wort += other.wort;
   grain += other.grain;

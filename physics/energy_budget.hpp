@@ -15,6 +15,7 @@ namespace physics {
 struct Ledger {
   Energy element;  // heat the element gave the vessel
   Energy cable;    // heat along the cable
+  Energy pump;     // a pump's, where its heat is stated: what of it ended in the wort
   Energy slaking;  // given off by grain on wetting
 
   Energy wort;    // change stored in water, later wort
@@ -25,9 +26,9 @@ struct Ledger {
   ByPath<Energy> lost;  // Path::Evaporation: the latent part
   Energy steam;         // what evaporated water carried above its cold start
 
-  Energy fromWall() const { return element + cable; }
+  Energy fromWall() const { return element + cable + pump; }
   // Into the vessel.
-  Energy supplied() const { return element + slaking; }
+  Energy supplied() const { return element + pump + slaking; }
   Energy stored() const { return wort + grain + vessel; }
   Energy accounted() const { return stored() + lifted + lost.total() + steam; }
   // Zero if every joule is accounted for.

@@ -136,6 +136,11 @@ std::vector<Layer> withMetal(const Vessel& vessel, const Covering& covering) {
 
 }  // namespace
 
+Time bedLag(const Hose& hose, Volume wort) {
+  const bool delays = hose.length > metres(0.0) && hose.flow > VolumeFlow{};
+  return delays ? wort / hose.flow : seconds(0.0);
+}
+
 HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surroundings& room,
                              Length fill, double openFraction, double evaporationFactor)
     : room_(room),
@@ -148,6 +153,7 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
       open_(openFraction),
       evaporationFactor_(evaporationFactor),
       returnsAbove_(hose.returnsAbove),
+      pumpHeat_(hose.pumpHeat),
       onLegs_(vessel.support.onLegs),
       filmHeight_(std::max(fill, 0.02 * vessel.height)),
       wallAlong_(vessel.wallConductivity * vessel.wallThickness),

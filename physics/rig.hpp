@@ -17,9 +17,12 @@ struct Rig {
   Vessel vessel;
   Element element;
   Supply supply;
-  Hose hose;                        // wort is pumped through it during the mash only
-  double boilPower = 1.0;           // share of the elements' power used in the boil
-  double evaporationFactor = 1.0;   // on the open surface's law; 1 until calibrated
+  Hose hose;                       // wort is pumped through it during the mash only
+  double boilPower = 1.0;          // share of the elements' power used in the boil
+  double evaporationFactor = 1.0;  // on the open surface's law; 1 until calibrated
+  // How far below its goal the controller lets a rest fall before it heats again: the mean of the
+  // rest is half of that below the goal. 0: it holds the goal.
+  TemperatureDifference deadBand = kelvins(0.0);
   std::optional<Feed> second = {};  // an element on another circuit, no higher than the first
 
   bool operator==(const Rig&) const = default;

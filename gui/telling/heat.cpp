@@ -182,12 +182,23 @@ std::vector<Told> ofAllText(const Case& of) {
   return told;
 }
 
+bool anyPumpHeats(const Case& of) {
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (of.rig(i).day.total.pump > physics::joules(0.0)) return true;
+  return false;
+}
+
 Table heatTable(const Case& of) {
   RigTable table("heat", of);
   table.heading(Told(TOLD("Answer", "Came in")));
   addEnergyRow(
       table, of, Told(TOLD("Answer", "from the wall")),
       [](const Ledger& l) { return l.fromWall(); }, "from_wall");
+  if (anyPumpHeats(of)) {
+    addEnergyRow(
+        table, of, Told(TOLD("Answer", "of that, the pump's")),
+        [](const Ledger& l) { return l.pump; }, "pump");
+  }
   addEnergyRow(
       table, of, Told(TOLD("Answer", "from wetting the grain")),
       [](const Ledger& l) { return l.slaking; }, "grain_wetting");

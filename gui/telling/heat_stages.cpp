@@ -57,6 +57,7 @@ class StageTable {
     row.cells.push_back(whole ? Cell(money(*whole)) : std::nullopt);
     table_.rows.push_back(std::move(row));
   }
+  const physics::BrewDay& day() const { return day_; }
   Table take() { return std::move(table_); }
 
  private:
@@ -68,6 +69,8 @@ void addLedger(StageTable& t) {
   t.heading(Told(TOLD("Answer", "Came in")));
   t.energy(Told(TOLD("Answer", "from the wall")), [](const Ledger& l) { return l.fromWall(); });
   t.energy(Told(TOLD("Answer", "of that, in the cable")), [](const Ledger& l) { return l.cable; });
+  if (t.day().total.pump > physics::joules(0.0))
+    t.energy(Told(TOLD("Answer", "of that, the pump's")), [](const Ledger& l) { return l.pump; });
   t.energy(Told(TOLD("Answer", "from wetting the grain")),
            [](const Ledger& l) { return l.slaking; });
   t.heading(Told(TOLD("Answer", "Stored")));

@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "physics/boil_signs.hpp"
 #include "physics/brewday.hpp"
 
 namespace gui::telling {
@@ -58,11 +59,20 @@ Told batchText(const physics::Batch& batch) {
 Told placeText(const rigs::Plan& plan) {
   const rigs::Amount room = amount(plan.place.room);
   const rigs::Amount water = amount(plan.place.water);
-  const rigs::Amount boils = amount(physics::boilingPoint(0.0, plan.place.pressure));
+  const physics::Temperature boiling = physics::boilingPoint(0.0, plan.place.pressure);
+  const rigs::Amount boils = amount(boiling);
+  const Told signs(TOLD("Answer",
+                        "A time to the boil is the time to the roll; first bubbles show some %1 "
+                        "below it, near %2."),
+                   amount(physics::kFirstBubblesBelow), amount(physics::firstBubbles(boiling)));
   if (!plan.altitude)
-    return Told(TOLD("Answer", "Room %1, water %2; water boils at %3 here."), room, water, boils);
-  return Told(TOLD("Answer", "Room %1, water %2, altitude %3; water boils at %4 here."), room,
-              water, amount(*plan.altitude), boils);
+    return rigs::sentences(
+        {Told(TOLD("Answer", "Room %1, water %2; water boils at %3 here."), room, water, boils),
+         signs});
+  return rigs::sentences(
+      {Told(TOLD("Answer", "Room %1, water %2, altitude %3; water boils at %4 here."), room, water,
+            amount(*plan.altitude), boils),
+       signs});
 }
 
 }  // namespace

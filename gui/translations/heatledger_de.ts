@@ -1975,6 +1975,14 @@
         <source>Overload: %1 draws %2 from its circuit of %3. Do not run it like that.</source>
         <translation>Überlast: %1 zieht %2 aus einem Stromkreis für %3. Betreiben Sie es so nicht.</translation>
     </message>
+    <message>
+        <source>of that, the pump&apos;s</source>
+        <translation>davon von der Pumpe</translation>
+    </message>
+    <message>
+        <source>A time to the boil is the time to the roll; first bubbles show some %1 below it, near %2.</source>
+        <translation>Eine Zeit bis zum Kochen meint das Wallen; erste Blasen zeigen sich etwa %1 darunter, bei etwa %2.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -2493,6 +2501,14 @@
     <message>
         <source>Mexico 220 V 30 A</source>
         <translation>Mexiko 220 V 30 A</translation>
+    </message>
+    <message>
+        <source>above the wort</source>
+        <translation>über der Würze</translation>
+    </message>
+    <message>
+        <source>below the wort</source>
+        <translation>unter der Würze</translation>
     </message>
 </context>
 <context>
@@ -4801,6 +4817,42 @@
     <message>
         <source>Where the price ends, of the month&apos;s use; the last has no end.</source>
         <translation>Wo der Preis endet, nach dem Monatsverbrauch; die letzte Stufe hat kein Ende.</translation>
+    </message>
+    <message>
+        <source>Returns</source>
+        <translation>Rücklauf</translation>
+    </message>
+    <message>
+        <source>Where it ends: above the wort it stirs the surface, which then evaporates more.</source>
+        <translation>Wo er endet: über der Würze bewegt er die Oberfläche, die dann mehr verdunstet.</translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation>Durchfluss</translation>
+    </message>
+    <message>
+        <source>Through the mash, 0.2 to 100 L/min: a ramp takes longer by what that needs to exchange the wort.</source>
+        <translation>Durch die Maische, 0,2 bis 100 L/min: eine Aufheizung dauert um so viel länger, wie der Austausch der Würze braucht.</translation>
+    </message>
+    <message>
+        <source>the mash follows at once</source>
+        <translation>die Maische folgt sofort</translation>
+    </message>
+    <message>
+        <source>Heat of the pump</source>
+        <translation>Wärme der Pumpe</translation>
+    </message>
+    <message>
+        <source>What of the pump&apos;s power ends in the wort while it runs, 0 to 500 W.</source>
+        <translation>Was von der Leistung der Pumpe in der Würze endet, solange sie läuft, 0 bis 500 W.</translation>
+    </message>
+    <message>
+        <source>Dead band</source>
+        <translation>Schaltabstand</translation>
+    </message>
+    <message>
+        <source>How far a held rest falls below its temperature before the controller heats again, 0 to 10 K; it is half of that too cold on average.</source>
+        <translation>Wie weit eine gehaltene Rast unter ihre Temperatur fällt, bevor der Regler wieder heizt, 0 bis 10 K; im Mittel ist sie um die Hälfte davon zu kalt.</translation>
     </message>
 </context>
 <context>

@@ -160,7 +160,16 @@ std::optional<Hose> readHose(const JsonCursor& at) {
                                                 : catalogue().material("silicone");
   std::string ignored;
   const auto insulation = readFace(at, "insulation", ignored);
-  if (!length || !diameter || !wall || !material || !insulation) return std::nullopt;
+  const auto above =
+      at.has("returns")
+          ? at.oneOf<bool>("returns", {{"above the wort", true}, {"below the wort", false}})
+          : std::optional(true);
+  const auto flow =
+      at.quantityIfGiven<VolumeFlow>("flow", {litresPerHour(12.0), litresPerHour(6000.0)});
+  const auto heat = at.optionalQuantity<Power>("pump_heat", watts(0.0), {watts(0.0), watts(500.0)});
+  if (!length || !diameter || !wall || !material || !insulation || !above || !heat ||
+      (at.has("flow") && !flow))
+    return std::nullopt;
   const Length inner = 0.5 * *diameter - *wall;
   if (inner < millimetres(0.5)) {
     at.error("wall", Told(TOLD("Problem",
@@ -176,7 +185,10 @@ std::optional<Hose> readHose(const JsonCursor& at) {
               .outerDiameter = 2.0 * outer,
               .wall = cylindricalInsulance(inner, layers) * static_cast<double>(outer / inner),
               .emissivity = insulation->layers.empty() ? material->finishes.front().emissivity
-                                                       : insulation->emissivity};
+                                                       : insulation->emissivity,
+              .returnsAbove = *above,
+              .pumpHeat = *heat,
+              .flow = flow.value_or(litresPerHour(0.0))};
 }
 
 }  // namespace rigs

@@ -111,6 +111,14 @@ std::vector<Row> extras() {
        .standard = "none",
        .example = R"({"hose_length": "1.5 m", "outer_diameter": "16 mm", "wall": "3 mm"})",
        .meaning = TOLD("PlanFields", "A hose outside, used while the mash is held.")},
+      {.name = "dead_band",
+       .value = quantity(TemperatureDifference, "0 K", "10 K"),
+       .standard = "0 K",
+       .example = "1 K",
+       .label = TOLD("PlanFields", "Dead band"),
+       .meaning = TOLD("PlanFields",
+                       "How far a held rest falls below its temperature before the controller "
+                       "heats again, 0 to 10 K; it is half of that too cold on average.")},
       {.name = "boil_power",
        .value = share("5 %", "100 %"),
        .standard = "100 %",
@@ -365,7 +373,31 @@ Part hose() {
                    {.name = "insulation",
                     .value = list("1", "10"),
                     .example = kLayers,
-                    .meaning = TOLD("PlanFields", "Layers around the hose.")}}};
+                    .meaning = TOLD("PlanFields", "Layers around the hose.")},
+                   {.name = "returns",
+                    .value = word({"above the wort", "below the wort"}),
+                    .standard = "above the wort",
+                    .example = "below the wort",
+                    .label = TOLD("PlanFields", "Returns"),
+                    .meaning = TOLD("PlanFields",
+                                    "Where it ends: above the wort it stirs the surface, which "
+                                    "then evaporates more.")},
+                   {.name = "flow",
+                    .value = quantity(VolumeFlow, "0.2 L/min", "100 L/min"),
+                    .example = "4 L/min",
+                    .label = TOLD("PlanFields", "Flow"),
+                    .meaning = TOLD("PlanFields",
+                                    "Through the mash, 0.2 to 100 L/min: a ramp takes longer by "
+                                    "what that needs to exchange the wort."),
+                    .otherwise = TOLD("PlanFields", "the mash follows at once")},
+                   {.name = "pump_heat",
+                    .value = quantity(Power, "0 W", "500 W"),
+                    .standard = "0 W",
+                    .example = "25 W",
+                    .label = TOLD("PlanFields", "Heat of the pump"),
+                    .meaning = TOLD("PlanFields",
+                                    "What of the pump's power ends in the wort while it runs, 0 "
+                                    "to 500 W.")}}};
 }
 
 }  // namespace

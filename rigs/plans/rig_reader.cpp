@@ -246,6 +246,9 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
     const auto object = withHose.object("recirculation");
     hose = object ? readHose(*object) : std::nullopt;
   }
+  const auto deadBand = at.with("dead_band")
+                            .optionalQuantity<TemperatureDifference>("dead_band", kelvins(0.0),
+                                                                     {kelvins(0.0), kelvins(10.0)});
   const auto boilPower =
       at.with("boil_power").optionalQuantity<double>("boil_power", 1.0, {0.05, 1.0});
   const auto factor =
@@ -259,7 +262,8 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
     good = fits(at, elements->elements.back(), second->supply) && good;
   if (!pumpRead || (elements && elements->onTwoCircuits && !second)) good = false;
   if (element && vessel) good = fits(at, *element, vessel->bare) && good;
-  if (!good || !name || !vessel || !element || !supply || !jacket || !hose || !boilPower || !factor)
+  if (!good || !name || !vessel || !element || !supply || !jacket || !hose || !deadBand ||
+      !boilPower || !factor)
     return std::nullopt;
 
   RigPlan plan;
@@ -270,7 +274,8 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                .supply = supply->supply,
                .hose = *hose,
                .boilPower = *boilPower,
-               .evaporationFactor = *factor};
+               .evaporationFactor = *factor,
+               .deadBand = *deadBand};
   plan.circuits.push_back(
       {.details = supply->details, .elements = elements->elements, .wiring = elements->wiring});
   if (elements->onTwoCircuits) {

@@ -81,6 +81,7 @@ Json ledger(const physics::Ledger& l) {
       .set("from_wall", l.fromWall())
       .set("element", l.element)
       .set("cable", l.cable)
+      .set("pump", l.pump)
       .set("grain_wetting", l.slaking)
       .set("in_wort", l.wort)
       .set("in_grain", l.grain)

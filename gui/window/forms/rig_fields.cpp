@@ -37,6 +37,8 @@ std::vector<std::string> finishesOf(std::string_view material) {
 
 std::vector<std::string> stands(std::string_view) { return {"table", "thick floor", "legs"}; }
 
+std::vector<std::string> hoseEnds(std::string_view) { return {"above the wort", "below the wort"}; }
+
 FieldSection vesselSection() {
   return {PlanFields::tr("Kettle"),
           {{.place = "/vessel/inner_diameter", .conversion = converted<Length>},
@@ -58,7 +60,8 @@ FieldSection elementSection() {
           {{.place = "/element/power"},
            {.place = "/element/rated_voltage"},
            {.place = "/element/top_height", .conversion = converted<Length>},
-           {.place = "/boil_power"}}};
+           {.place = "/boil_power"},
+           {.place = "/dead_band", .conversion = converted<TemperatureDifference>}}};
 }
 
 FieldSection lidSection() {
@@ -104,7 +107,10 @@ FieldSection hoseSection(std::size_t layers) {
        {.place = "/recirculation/wall", .conversion = converted<Length>},
        {.place = "/recirculation/material",
         .kind = FieldKind::Choice,
-        .choices = materialsFor<rigs::Use::Hose>}}};
+        .choices = materialsFor<rigs::Use::Hose>},
+       {.place = "/recirculation/returns", .kind = FieldKind::Choice, .choices = hoseEnds},
+       {.place = "/recirculation/flow", .conversion = converted<VolumeFlow>},
+       {.place = "/recirculation/pump_heat"}}};
   addLayers(section, "/recirculation/insulation", layers);
   return section;
 }

@@ -78,8 +78,9 @@ inline FullPlan withOneElement() {
             "open": {"strike": "5 %", "mash": "6 %", "heating": "7 %", "boil": "50 %"}},
     "recirculation": {"hose_length": "1 m", "outer_diameter": "18 mm", "wall": "2 mm",
                       "material": "silicone",
-                      "insulation": [{"material": "cork", "thickness": "5 mm"}, {"R": "R 2"}]},
-    "boil_power": "80 %", "evaporation_factor": 1.1})json");
+                      "insulation": [{"material": "cork", "thickness": "5 mm"}, {"R": "R 2"}],
+                      "returns": "below the wort", "flow": "5 L/min", "pump_heat": "20 W"},
+    "dead_band": "0.5 K", "boil_power": "80 %", "evaporation_factor": 1.1})json");
   rig["supply"] = fullSupply();
   rig["cable"] = fullCable();
   return rig;
