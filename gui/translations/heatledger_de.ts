@@ -1972,8 +1972,28 @@
         <translation>Ein Mantel für %1: %2</translation>
     </message>
     <message>
-        <source>Overload: %1 draws %2 from its circuit of %3. Do not run it like that.</source>
-        <translation>Überlast: %1 zieht %2 aus einem Stromkreis für %3. Betreiben Sie es so nicht.</translation>
+        <source>▲ overload</source>
+        <translation>▲ Überlast</translation>
+    </message>
+    <message>
+        <source>overload</source>
+        <translation>Überlast</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>%1 [%2]</source>
+        <translation>%1 [%2]</translation>
+    </message>
+    <message>
+        <source>[%1] %2</source>
+        <translation>[%1] %2</translation>
+    </message>
+    <message>
+        <source>▲ Overload: %1 draws %2 from its circuit of %3. Do not run it like that.</source>
+        <translation>▲ Überlast: %1 zieht %2 aus einem Stromkreis für %3. Betreiben Sie es so nicht.</translation>
     </message>
 </context>
 <context>
