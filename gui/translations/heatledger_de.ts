@@ -6212,6 +6212,10 @@
         <source>each kettle as it is</source>
         <translation>jeder Kessel, wie er ist</translation>
     </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -7664,6 +7668,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>the bundled example</source>
         <translation>das mitgelieferte Beispiel</translation>
+    </message>
+    <message>
+        <source>Before anything else</source>
+        <translation>Zuallererst</translation>
     </message>
 </context>
 <context>
