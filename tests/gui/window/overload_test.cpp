@@ -70,6 +70,26 @@ TEST_F(TheOverload, IsAtTheFieldsOfItsElementAndCircuit) {
   }
 }
 
+// Of two elements on one circuit both are too much together; on two circuits each has its own.
+TEST_F(TheOverload, IsAtThoseElementsThatTheCircuitFeeds) {
+  type("/rigs/1/elements/1/power", QStringLiteral("1000 W"));
+  ASSERT_TRUE(settles());
+  for (const char* place :
+       {"/rigs/1/element/power!", "/rigs/1/elements/1/power!", "/rigs/1/supply/from!"})
+    EXPECT_NE(mark(QLatin1String(place)), nullptr) << place;
+  choose("/rigs/1/wired", QStringLiteral("two circuits"));
+  choose("/rigs/1/second_supply/from", QStringLiteral("North America 120 V 15 A"));
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(mark(QStringLiteral("overload 1")), nullptr);
+  type("/rigs/1/elements/1/power", QStringLiteral("2500 W"));
+  ASSERT_TRUE(settles());
+  EXPECT_NE(mark(QStringLiteral("overload 1")), nullptr);
+  for (const char* place : {"/rigs/1/elements/1/power!", "/rigs/1/second_supply/from!"})
+    EXPECT_NE(mark(QLatin1String(place)), nullptr) << place;
+  for (const char* place : {"/rigs/1/element/power!", "/rigs/1/supply/from!"})
+    EXPECT_EQ(mark(QLatin1String(place)), nullptr) << place;
+}
+
 TEST_F(TheOverload, IsAtTheHeadOfItsColumnWhereverThatMoves) {
   overload();
   const QLabel* shown = mark(QStringLiteral("overload 1"));
@@ -139,7 +159,11 @@ TEST_F(TheOverload, IsInTheAnswerBeforeItAndInItsTable) {
       }
     }
     EXPECT_EQ(ofRigs, 1);
-    const QStringList notes = gui::asLines(window().page().currentAnswer().notes);
+    // Names stay names, for exports that are read by programs.
+    const gui::ShownAnswer answer = window().page().currentAnswer();
+    EXPECT_FALSE(answer.tables[0].head.join(QLatin1Char('|')).contains(QChar(0x25B2)));
+    EXPECT_EQ(answer.tables[0].marks.value(2), kMark);
+    const QStringList notes = gui::asLines(answer.notes);
     int told = 0;
     for (const QString& note : notes) {
       if (!note.startsWith(QStringLiteral("(b) "))) continue;
