@@ -22,14 +22,19 @@ struct Sentence {
   std::optional<std::size_t> rig;
   rigs::Told text;
   bool goesOn = false;  // about the same rig as the one before: the letter is not said again
+  bool warns = false;   // in heavier letters
 };
 using Block = std::variant<Heading, Sentence, Table>;
 
 struct Answer {
   rigs::Told title;
   std::vector<rigs::Told> sentences;  // the answer in short, numbers first: the window's headline
-  std::vector<Block> blocks;          // rig by rig, then the figures
-  std::vector<Picture> pictures;      // none, one or two
+  std::size_t warnings = 0;           // the first of them, which a reader must not miss
+  // Of rigs that overload their circuit: stands beside the letter wherever the rig does, so that no
+  // figure of it is read without. In the plan's order, "" of the others; none where no rig does.
+  std::vector<rigs::Told> rigMarks;
+  std::vector<Block> blocks;      // rig by rig, then the figures
+  std::vector<Picture> pictures;  // none, one or two
   // What a table has no room for: rules, arithmetic, clauses, sources.
   std::vector<rigs::Told> notes;
   // Never empty where mains, heat, steam or warm wort are concerned.
@@ -49,6 +54,9 @@ struct Answer {
   void show(Table table) { blocks.emplace_back(std::move(table)); }
 
   std::vector<rigs::Told> allCautions() const;  // those of this plan first
+  rigs::Told markOf(std::size_t rig) const;     // "" without one
+  // As people read it behind the rig's letter: its mark first.
+  rigs::Told textOf(const Sentence& sentence) const;
   // All tables in order.
   std::vector<const Table*> tables() const;
 };

@@ -195,17 +195,17 @@ PictureMark ownMark(const Case& of, std::size_t i) {
   if (!boil)
     return {static_cast<int>(i),
             {x, 0.0},
-            letter(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))};
+            of.lettered(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))};
   if (!rolls(of, i))
     return {static_cast<int>(i),
             {x, percentPerHour(boil->shareOfPreBoilPerHour)},
-            letter(i) + ' ' +
+            of.lettered(i) + ' ' +
                 of.text(Told::just(
                     List{{amount(rigs::boilOffRate(*boil)), outcomeWord(of.rig(i).day.outcome)},
                          Joint::Comma}))};
   return {static_cast<int>(i),
           {x, percentPerHour(boil->shareOfPreBoilPerHour)},
-          letter(i) + ' ' + of.text(amount(rigs::boilOffRate(*boil)))};
+          of.lettered(i) + ' ' + of.text(amount(rigs::boilOffRate(*boil)))};
 }
 
 Picture boilOffPicture(const Case& of) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/telling/case.hpp"
 
+#include <algorithm>
 #include <utility>
 #include <variant>
 
@@ -17,6 +18,27 @@ std::string letter(std::size_t rig) {
     letters.insert(letters.begin(), static_cast<char>('a' + (n - 1) % 26));
   }
   return '(' + letters + ')';
+}
+
+bool isOverloaded(const rigs::CircuitLoad& circuit) {
+  return circuit.nameplate.fit == rigs::Fit::DoesNotFit && circuit.nameplate.load.has_value();
+}
+
+rigs::Told overloadMark() { return rigs::Told(TOLD("Answer", "▲ overload")); }
+
+bool Case::isOverloaded(std::size_t i) const {
+  const auto& circuits = rig(i).circuit.circuits;
+  return std::any_of(circuits.begin(), circuits.end(), telling::isOverloaded);
+}
+
+rigs::Argument Case::named(std::size_t i) const {
+  const rigs::Verbatim plain{plainlyNamed(i)};
+  if (!isOverloaded(i)) return plain;
+  return rigs::Told(TOLD("Answer", "%1 [%2]"), plain, overloadMark());
+}
+
+std::string Case::lettered(std::size_t i) const {
+  return isOverloaded(i) ? letter(i) + "▲" : letter(i);
 }
 
 double Case::thickness(physics::Length length) const {

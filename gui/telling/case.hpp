@@ -18,6 +18,12 @@ namespace gui::telling {
 // "(a)", "(b)", ... "(z)", "(aa)".
 std::string letter(std::size_t rig);
 
+// A circuit that its name plates ask for more than it is rated for, by more than their tolerance.
+bool isOverloaded(const rigs::CircuitLoad& circuit);
+// "▲ overload": a word and a shape, for whoever sees no colours, or hears the page. Its space is
+// one that no line breaks at.
+rigs::Told overloadMark();
+
 struct Case {
   const rigs::Solution& solution;
   const rigs::Plan& plan;
@@ -30,8 +36,14 @@ struct Case {
   const rigs::RigSweeps* sweeps(std::size_t i) const {
     return i < solution.sweeps.size() ? &solution.sweeps[i] : nullptr;
   }
-  // As sentences name a rig: "(b) New element, kitchen"; and without its letter.
-  rigs::Verbatim named(std::size_t i) const { return {letter(i) + ' ' + rig(i).name}; }
+  bool isOverloaded(std::size_t i) const;  // any of its circuits
+  // As sentences name a rig: "(b) New element, kitchen", and "(b) New element, kitchen [▲
+  // overload]" of one that overloads its circuit, so that no sentence about it can be read without.
+  rigs::Argument named(std::size_t i) const;
+  // The same where there is no room for more than a letter: "(b)", "(b)▲".
+  std::string lettered(std::size_t i) const;
+  // For programs, and for sentences that tell of the overload itself.
+  std::string plainlyNamed(std::size_t i) const { return letter(i) + ' ' + name(i); }
   const std::string& name(std::size_t i) const { return rig(i).name; }
 
   // For pictures, which are made of numbers and words as the reader has them.

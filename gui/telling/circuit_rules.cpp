@@ -19,13 +19,14 @@ using rigs::Told;
 struct Whose {
   std::size_t rig, circuit;
   bool ofTwo;
+  std::string letter;
 
   bool operator==(const Whose&) const = default;
 };
 
 // "(b)", or "(b) circuit 2" where a rig has two.
 rigs::Argument letterOf(const Whose& whose) {
-  const rigs::Verbatim rig{letter(whose.rig)};
+  const rigs::Verbatim rig{whose.letter};
   if (!whose.ofTwo) return rig;
   return Told(TOLD("Circuit", "%1 circuit %2"), rig,
               rigs::Count{static_cast<long long>(whose.circuit) + 1});
@@ -99,7 +100,7 @@ void eachVerdict(const Case& of, const rigs::CircuitRules* rules, const OfVerdic
     const auto& circuits = of.rig(i).circuit.circuits;
     for (std::size_t k = 0; k < circuits.size(); ++k)
       for (const CircuitVerdict& verdict : circuits[k].verdicts)
-        if (verdict.rules == rules) with(verdict, {i, k, circuits.size() > 1});
+        if (verdict.rules == rules) with(verdict, {i, k, circuits.size() > 1, of.lettered(i)});
   }
 }
 

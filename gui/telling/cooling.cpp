@@ -184,7 +184,7 @@ Picture coolingPicture(const Case& of) {
     if (supposed) return;
     picture.marks.push_back({rig,
                              {physics::inMinutes(night.alone), of.axis(night.morning)},
-                             letter(i) + ' ' + of.text(amount(night.morning))});
+                             of.lettered(i) + ' ' + of.text(amount(night.morning))});
     if (night.passesAfter && *night.passesAfter > physics::seconds(0.0))
       picture.marks.push_back(
           {rig,

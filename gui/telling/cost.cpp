@@ -400,7 +400,7 @@ Told jacketPaysBack(const Case& of, std::size_t i) {
 Told elementPaysBack(const Case& of, std::size_t i) {
   const auto back = rigs::elementPayback(of.plan, of.solution.answers, i);
   if (!back) return {};
-  const rigs::Verbatim against{letter(back->against)};
+  const rigs::Verbatim against{of.lettered(back->against)};
   const rigs::Money price = money(of, *of.plan.tariff.elementPrice);
   if (!back->payback.years) {
     return Told(TOLD("Answer",

@@ -9,6 +9,8 @@
 namespace gui::telling {
 namespace {
 
+using rigs::Told;
+
 std::string field(const Cell& cell, const rigs::Reader& reader) {
   if (!cell) return {};
   const auto number = cellNumber(cell, reader);
@@ -32,6 +34,19 @@ std::vector<std::string> heads(const Table& table, const std::vector<std::string
     all.push_back(csvField(head));
   }
   return all;
+}
+
+// Names stay names for whoever looks them up: that a rig overloads its circuit is a line of its
+// own.
+std::string stateLine(const Answer& answer, const Table& table, const rigs::Reader& reader) {
+  std::vector<std::string> fields{csvField(table.name), "",
+                                  csvField(rigs::tell(Told(TOLD("Answer", "state")), reader)), ""};
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    const bool marked = !answer.markOf(i).empty();
+    fields.push_back(marked ? csvField(rigs::tell(Told(TOLD("Answer", "overload")), reader))
+                            : std::string());
+  }
+  return line(fields);
 }
 
 }  // namespace
@@ -61,6 +76,7 @@ std::string csvOf(const Answer& answer, const std::vector<std::string>& rigNames
     const std::vector<std::string> columns = heads(*table, rigNames, reader);
     if (columns != last) csv += line(columns);
     last = columns;
+    if (table->ofRigs && !answer.rigMarks.empty()) csv += stateLine(answer, *table, reader);
     std::string group;
     for (const Row& row : table->rows) {
       if (row.isHeading()) {

@@ -76,9 +76,9 @@ void addCircuits(const Case& of, Picture& picture) {
       return one.name == name && std::abs(one.most - most) < 0.01 * most;
     });
     if (same == circuits.end()) {
-      circuits.push_back({most, letter(i), name});
+      circuits.push_back({most, of.lettered(i), name});
     } else {
-      same->letters += ' ' + letter(i);
+      same->letters += ' ' + of.lettered(i);
     }
   }
   for (const Circuit& one : circuits)
@@ -171,7 +171,7 @@ Picture pictureOf(const Case& of, Way way) {
     if (!minutes) continue;
     const rigs::Number whole{*minutes, {.significantDigits = 3, .decimals = 0}};
     picture.marks.push_back(
-        {static_cast<int>(i), {own, *minutes}, letter(i) + ' ' + of.text(whole) + " min"});
+        {static_cast<int>(i), {own, *minutes}, of.lettered(i) + ' ' + of.text(whole) + " min"});
     slowest = std::max(slowest, *minutes);
   }
   for (PictureLine& line : beyond)
@@ -185,7 +185,7 @@ Picture pictureOf(const Case& of, Way way) {
     if (minutesOf(of, i, way)) continue;
     picture.marks.push_back({static_cast<int>(i),
                              {ownPlace(of, i), *picture.yTo},
-                             letter(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))});
+                             of.lettered(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))});
   }
   return picture;
 }

@@ -94,7 +94,7 @@ void addLedger(StageTable& t) {
 
 Table stageTable(const Case& of, std::size_t i) {
   const physics::BrewDay& day = of.rig(i).day;
-  StageTable t(of.named(i).text, day);
+  StageTable t(of.plainlyNamed(i), day);
   const auto clock = [&](physics::Time at) { return rigs::Clock{of.plan.startOfDay + at}; };
   t.row(Told(TOLD("Answer", "begins")), [&](const Stage& s) { return clock(s.begin); });
   t.row(Told(TOLD("Answer", "ends")), [&](const Stage& s) { return clock(s.end); });

@@ -219,7 +219,7 @@ Told timeNotWorthItText(const List& why) {
 
 Told savingText(const Case& of, std::size_t i) {
   const JacketEffect& effect = effectOf(of, i);
-  const Verbatim named = of.named(i);
+  const rigs::Argument named = of.named(i);
   if (effect.verdict == JacketVerdict::MakesItBoil)
     return of.planned(i).hasJacket
                ? Told(TOLD("Answer", "%1 only boils with the jacket it has."), named)

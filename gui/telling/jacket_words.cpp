@@ -60,7 +60,7 @@ Told supposedText(const Case& of, std::size_t i) {
 }
 
 Told supposedNamed(const Case& of, std::size_t i) {
-  return Told(TOLD("Answer", "%1 %2"), Verbatim{letter(i)}, supposedText(of, i));
+  return Told(TOLD("Answer", "%1 %2"), Verbatim{of.lettered(i)}, supposedText(of, i));
 }
 
 Told comparedJacket(const Case& of, bool ofBareRigsOnly) {

@@ -10,8 +10,16 @@
 
 namespace gui::telling {
 
-// One sentence for each circuit that its name plates overload, by more than their tolerance; none
-// where all carry what hangs on them.
-std::vector<rigs::Told> overloads(const Case& of);
+struct Overload {
+  std::size_t rig;
+  std::size_t circuit;  // of the rig's: 0, or 1 of two
+  rigs::Told text;      // a sentence that names the rig
+};
+// One for each circuit that its name plates overload, by more than their tolerance; none where all
+// carry what hangs on them.
+std::vector<Overload> overloads(const Case& of);
+// To an answer that is otherwise whole: those sentences in front of all others, and a mark for
+// whatever shows one of these rigs.
+void addOverloads(Answer& answer, const Case& of);
 
 }  // namespace gui::telling

@@ -68,7 +68,9 @@ struct Picture {
   bool xIsClock = false;       // minutes shown as h:mm
   // The window first shown, where it is not simply all the data.
   std::optional<double> xFrom, xTo, yFrom, yTo;
-  bool exactly = false;            // no rounding of these outwards: a piece that a person zoomed to
+  bool exactly = false;  // no rounding of these outwards: a piece that a person zoomed to
+  // Told beside the rig's name, by rig; "" and beyond the last: nothing.
+  std::vector<std::string> rigMarks;
   std::vector<PictureLine> lines;  // Lines
   std::vector<PictureMark> marks;
   std::vector<PictureBand> bands;
@@ -80,6 +82,11 @@ struct Picture {
   std::optional<double> draggable;
   std::string draggableLabel;
 };
+
+inline std::string markOfRig(const Picture& picture, int rig) {
+  const auto i = static_cast<std::size_t>(rig);
+  return i < picture.rigMarks.size() ? picture.rigMarks[i] : std::string();
+}
 
 // What stands at the x axis: of a clock with the unit in which its numbers are told there, "h:min"
 // where people read them and "min" in numbers for programs.

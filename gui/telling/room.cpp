@@ -177,10 +177,11 @@ PictureLine humidityLine(const Case& of, std::size_t i, Picture& picture) {
   for (const physics::RoomPoint& point : room->day.points)
     line.points.push_back({physics::inMinutes(point.time), 100.0 * point.relativeHumidity});
   if (const auto& full = room->day.saturatedAt) {
-    picture.marks.push_back({rig,
-                             {physics::inMinutes(*full), 100.0},
-                             of.text(Told(TOLD("Room", "%1 full %2"), rigs::Verbatim{letter(i)},
-                                          rigs::HoursAndMinutes{*full}))});
+    picture.marks.push_back(
+        {rig,
+         {physics::inMinutes(*full), 100.0},
+         of.text(Told(TOLD("Room", "%1 full %2"), rigs::Verbatim{of.lettered(i)},
+                      rigs::HoursAndMinutes{*full}))});
   }
   return line;
 }
@@ -352,7 +353,7 @@ Told published(const Case& of, std::size_t k) {
     if (!room) continue;
     one = &room->published[k].published;
     (room->published[k].suffices ? enough : tooLittle)
-        .items.emplace_back(rigs::Verbatim{letter(i)});
+        .items.emplace_back(rigs::Verbatim{of.lettered(i)});
   }
   const rigs::Amount flow = airflow(of, one->airflow);
   const rigs::Bundled name{"Room", std::string(one->name)};

@@ -49,7 +49,7 @@ Table sideBySide(const Case& of) {
 Answer summary(const Case& of) {
   Answer answer;
   answer.title = openingOf(of.plan).front();
-  answer.sentences = overloads(of);
+  addOverloads(answer, of);
   addNight(answer, of);
   answer.heading(Told(TOLD("Answer", "Which element does the supply need?")));
   for (std::size_t i = 0; i < of.count(); ++i) {

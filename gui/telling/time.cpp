@@ -62,7 +62,7 @@ PictureLine temperatureLine(const Case& of, std::size_t i) {
 PictureMark boilMark(const Case& of, std::size_t i, const physics::Stage& boil) {
   return {static_cast<int>(i),
           {physics::inMinutes(boil.begin), of.axis(boil.first)},
-          of.text(Told(TOLD("Answer", "%1 boil %2"), rigs::Verbatim{letter(i)},
+          of.text(Told(TOLD("Answer", "%1 boil %2"), rigs::Verbatim{of.lettered(i)},
                        rigs::HoursAndMinutes{boil.begin})),
           of.text(Told(TOLD("Answer", "boil begins")))};
 }
@@ -83,7 +83,8 @@ std::vector<PictureMark> eventMarks(const Case& of, std::size_t i) {
     if (boilFollows(day, s)) continue;
     Told label;
     if (fails) {
-      label = Told(TOLD("Answer", "%1 %2"), rigs::Verbatim{letter(i)}, outcomeWord(day.outcome));
+      label =
+          Told(TOLD("Answer", "%1 %2"), rigs::Verbatim{of.lettered(i)}, outcomeWord(day.outcome));
     }
     marks.push_back({static_cast<int>(i),
                      {physics::inMinutes(stage.end), of.axis(stage.last)},

@@ -33,28 +33,31 @@ class Writer {
     if (!text_.empty()) text_ += '\n';
   }
   void strong(const Told& content) {
-    for (const std::string& part : wrapped(plain(content), prose_))
-      line(style_.bold ? "\033[1m" + part + "\033[0m" : part);
+    for (const std::string& part : wrapped(plain(content), prose_)) line(heavy(part));
   }
   // Continuation lines stand under the first word, not under the lead.
-  void sentence(const std::string& lead, const Told& content) {
+  void sentence(const std::string& lead, const Told& content, bool strongly = false) {
     if (content.empty()) return;
     const std::string first = lead.empty() ? "  " : "  " + lead + ' ';
     const std::string next(displayWidth(first), ' ');
     bool started = false;
     for (const std::string& part : wrapped(plain(content), prose_ - displayWidth(first))) {
-      line((started ? next : first) + part);
+      const std::string whole = (started ? next : first) + part;
+      line(strongly ? heavy(whole) : whole);
       started = true;
     }
   }
-  void table(const Table& content) {
-    const std::vector<std::string> rows = tableLines(content, reader_, width_);
+  void table(const Table& content, const std::vector<Told>& rigMarks) {
+    const std::vector<std::string> rows = tableLines(content, reader_, width_, rigMarks);
     if (!rows.empty()) gap();
     for (const std::string& row : rows) line(plainText(row));
   }
   std::string take() { return std::move(text_); }
 
  private:
+  std::string heavy(const std::string& part) const {
+    return style_.bold ? "\033[1m" + part + "\033[0m" : part;
+  }
   std::string plain(const Told& content) const { return plainText(rigs::tell(content, reader_)); }
   void line(const std::string& content) { text_ += content + '\n'; }
 
@@ -70,15 +73,24 @@ std::string leadOf(const Sentence& sentence) {
   return sentence.goesOn ? std::string(letter.size(), ' ') : letter;
 }
 
-void write(const telling::Block& block, Writer& out) {
+void write(const telling::Block& block, const Answer& of, Writer& out) {
   if (const auto* heading = std::get_if<Heading>(&block)) {
     out.gap();
     out.strong(heading->text);
   } else if (const auto* sentence = std::get_if<Sentence>(&block)) {
-    out.sentence(leadOf(*sentence), sentence->text);
+    out.sentence(leadOf(*sentence), of.textOf(*sentence), sentence->warns);
   } else {
-    out.table(std::get<Table>(block));
+    out.table(std::get<Table>(block), of.rigMarks);
   }
+}
+
+// The first that a page says of a rig.
+void legend(const Page& page, std::size_t rig, Writer& out) {
+  const rigs::Verbatim name{page.rigNames[rig]};
+  const Told mark = page.answer.markOf(rig);
+  out.sentence(telling::letter(rig),
+               mark.empty() ? Told::just(name) : Told(TOLD("Answer", "%1 [%2]"), name, mark),
+               !mark.empty());
 }
 
 void addMissing(const std::vector<Told>& from, std::vector<Told>& to) {
@@ -97,9 +109,12 @@ void Page::add(const Answer& further) {
           const auto* before = std::get_if<Sentence>(&block);
           return before && before->text == sentence;
         });
-    if (!said) answer.say(sentence);
+    if (said) continue;
+    const bool warns = &sentence < further.sentences.data() + further.warnings;
+    answer.blocks.emplace_back(Sentence{.rig = {}, .text = sentence, .warns = warns});
   }
   answer.blocks.insert(answer.blocks.end(), further.blocks.begin(), further.blocks.end());
+  if (answer.rigMarks.empty()) answer.rigMarks = further.rigMarks;
   if (!further.notes.empty()) {
     answer.heading(Told(TOLD("Terminal", "Notes")));
     for (const Told& note : further.notes) answer.say(note);
@@ -122,9 +137,8 @@ std::string pageText(const Page& page, const rigs::Reader& reader, const TextSty
   out.strong(page.title);
   for (const Told& sentence : page.opening) out.sentence("", sentence);
   if (!page.rigNames.empty()) out.gap();
-  for (std::size_t i = 0; i < page.rigNames.size(); ++i)
-    out.sentence(telling::letter(i), Told::just(rigs::Verbatim{page.rigNames[i]}));
-  for (const telling::Block& block : page.answer.blocks) write(block, out);
+  for (std::size_t i = 0; i < page.rigNames.size(); ++i) legend(page, i, out);
+  for (const telling::Block& block : page.answer.blocks) write(block, page.answer, out);
   const std::vector<Told> cautions = page.answer.allCautions();
   if (!cautions.empty()) {
     out.gap();

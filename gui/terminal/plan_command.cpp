@@ -9,6 +9,7 @@
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/case.hpp"
+#include "gui/telling/overload.hpp"
 #include "gui/telling/summary.hpp"
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/problem_text.hpp"
@@ -69,13 +70,30 @@ ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
   return read;
 }
 
+// An overload is no mistake of the document, and no figure is asked for here; yet nobody must go
+// from here to the kettle without a word of it.
+std::vector<Told> overloadsOf(const rigs::Plan& plan, const rigs::Reader& reader) {
+  const rigs::Solution solution{
+      .plan = plan, .answers = rigs::answer(plan, rigs::Depth::Day), .sweeps = {}, .done = {}};
+  std::vector<Told> texts;
+  for (telling::Overload& one : telling::overloads({solution, solution.plan, reader, {}}))
+    texts.push_back(std::move(one.text));
+  return texts;
+}
+
 Finished checked(const ReadPlan& read, const Audience& audience, std::string complaint) {
+  const std::vector<Told> overloads = overloadsOf(*read.plan, audience.reader);
+  std::string said;
+  for (const Told& one : overloads)
+    for (const std::string& line :
+         wrapped(plainText(rigs::tell(one, audience.reader)), audience.style.width))
+      said += (audience.style.bold ? "\033[1m" + line + "\033[0m" : line) + '\n';
   const rigs::Count rigs{static_cast<long long>(read.plan->rigs.size())};
   const Told verdict =
-      read.ofDocument.empty()
+      read.ofDocument.empty() && overloads.empty()
           ? Told(TOLD("Terminal", "%1: no problems; %2 rigs."), read.name, rigs)
           : Told(TOLD("Terminal", "%1: nothing in the way; %2 rigs."), read.name, rigs);
-  return {plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
+  return {said + plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
 }
 
 // The rig whose number was typed, counted from 1; nullopt for what is no rig of the plan.

@@ -32,13 +32,19 @@ std::size_t longestWord(const std::string& text) {
   return longest;
 }
 
+std::size_t widthOf(const std::vector<std::string>& head) {
+  std::size_t width = 0;
+  for (const std::string& line : head) width = std::max(width, displayWidth(line));
+  return width;
+}
+
 // All columns beside each other where that takes no more than words going on under themselves.
-bool standsTogetherNarrow(const std::vector<std::string>& heads, const std::vector<ShownRow>& rows,
-                          std::size_t width, Layout& layout) {
+bool standsTogetherNarrow(const std::vector<std::vector<std::string>>& heads,
+                          const std::vector<ShownRow>& rows, std::size_t width, Layout& layout) {
   const std::size_t label = std::min(layout.label, kNarrowestLabel);
   const std::size_t each = (width - std::min(width, label)) / heads.size();
   std::size_t needed = kNarrowestCell;
-  for (const std::string& head : heads) needed = std::max(needed, displayWidth(head));
+  for (const auto& head : heads) needed = std::max(needed, widthOf(head));
   for (const ShownRow& row : rows)
     for (const std::string& cell : row.cells) needed = std::max(needed, longestWord(cell));
   if (each < needed + kGap) return false;
@@ -48,11 +54,24 @@ bool standsTogetherNarrow(const std::vector<std::string>& heads, const std::vect
   return true;
 }
 
-Layout layoutOf(const std::vector<std::string>& heads, const std::vector<ShownRow>& rows,
-                std::size_t width) {
+// "(c)" above "▲ overload": as narrow as it can be.
+std::vector<std::vector<std::string>> headsOf(const telling::Table& table,
+                                              const rigs::Reader& reader,
+                                              const std::vector<rigs::Told>& rigMarks) {
+  std::vector<std::vector<std::string>> heads;
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    heads.push_back({rigs::tell(table.columns[i], reader)});
+    if (table.ofRigs && i < rigMarks.size() && !rigMarks[i].empty())
+      heads.back().push_back(rigs::tell(rigMarks[i], reader));
+  }
+  return heads;
+}
+
+Layout layoutOf(const std::vector<std::vector<std::string>>& heads,
+                const std::vector<ShownRow>& rows, std::size_t width) {
   const std::size_t widestLabel = std::min(kWidestLabel, std::max<std::size_t>(width / 2, 12));
   Layout layout;
-  for (const std::string& head : heads) layout.cell = std::max(layout.cell, displayWidth(head));
+  for (const auto& head : heads) layout.cell = std::max(layout.cell, widthOf(head));
   for (const ShownRow& row : rows) {
     if (!row.isHeading) layout.label = std::max(layout.label, kInset + displayWidth(row.label));
     for (const std::string& cell : row.cells)
@@ -116,22 +135,25 @@ void addRow(const ShownRow& row, std::size_t first, std::size_t last, const Layo
   }
 }
 
-void addHeads(const std::vector<std::string>& heads, std::size_t first, std::size_t last,
-              const Layout& layout, std::vector<std::string>& lines) {
-  std::string line(layout.label, ' ');
-  for (std::size_t i = first; i < last; ++i)
-    line += std::string(kGap, ' ') + paddedInFront(heads[i], layout.cell);
-  lines.push_back(withoutTrailingSpaces(std::move(line)));
+void addHeads(const std::vector<std::vector<std::string>>& heads, std::size_t first,
+              std::size_t last, const Layout& layout, std::vector<std::string>& lines) {
+  std::size_t height = 1;
+  for (std::size_t i = first; i < last; ++i) height = std::max(height, heads[i].size());
+  for (std::size_t one = 0; one < height; ++one) {
+    std::string line(layout.label, ' ');
+    for (std::size_t i = first; i < last; ++i)
+      line += std::string(kGap, ' ') + paddedInFront(lineOf(heads[i], one), layout.cell);
+    lines.push_back(withoutTrailingSpaces(std::move(line)));
+  }
   lines.push_back(rule(layout.label + (last - first) * (layout.cell + kGap)));
 }
 
 }  // namespace
 
 std::vector<std::string> tableLines(const telling::Table& table, const rigs::Reader& reader,
-                                    std::size_t width) {
+                                    std::size_t width, const std::vector<rigs::Told>& rigMarks) {
   const std::vector<ShownRow> rows = telling::shownRows(table, reader);
-  std::vector<std::string> heads;
-  for (const rigs::Told& head : table.columns) heads.push_back(rigs::tell(head, reader));
+  const auto heads = headsOf(table, reader, rigMarks);
   if (rows.empty() || heads.empty()) return {};
   const Layout layout = layoutOf(heads, rows, width);
   std::vector<std::string> lines;

@@ -13,8 +13,10 @@ namespace gui {
 
 // Lines of at most `width` columns: labels to the left, cells aligned to the right, a thin rule
 // under the column heads. Columns that do not fit beside each other follow in further groups,
-// each with all labels. What stands in the rows is as telling::shownRows() has it.
+// each with all labels. What stands in the rows is as telling::shownRows() has it; `rigMarks`, of a
+// table of rigs, stand below the heads.
 std::vector<std::string> tableLines(const telling::Table& table, const rigs::Reader& reader,
-                                    std::size_t width);
+                                    std::size_t width,
+                                    const std::vector<rigs::Told>& rigMarks = {});
 
 }  // namespace gui

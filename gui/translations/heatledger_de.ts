@@ -1972,8 +1972,28 @@
         <translation>Ein Mantel für %1: %2</translation>
     </message>
     <message>
-        <source>Overload: %1 draws %2 from its circuit of %3. Do not run it like that.</source>
-        <translation>Überlast: %1 zieht %2 aus einem Stromkreis für %3. Betreiben Sie es so nicht.</translation>
+        <source>▲ overload</source>
+        <translation>▲ Überlast</translation>
+    </message>
+    <message>
+        <source>overload</source>
+        <translation>Überlast</translation>
+    </message>
+    <message>
+        <source>state</source>
+        <translation>Zustand</translation>
+    </message>
+    <message>
+        <source>%1 [%2]</source>
+        <translation>%1 [%2]</translation>
+    </message>
+    <message>
+        <source>[%1] %2</source>
+        <translation>[%1] %2</translation>
+    </message>
+    <message>
+        <source>▲ Overload: %1 draws %2 from its circuit of %3. Do not run it like that.</source>
+        <translation>▲ Überlast: %1 zieht %2 aus einem Stromkreis für %3. Betreiben Sie es so nicht.</translation>
     </message>
     <message>
         <source>of that, the pump&apos;s</source>
@@ -6244,6 +6264,10 @@
         <source>each kettle as it is</source>
         <translation>jeder Kessel, wie er ist</translation>
     </message>
+    <message>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -7696,6 +7720,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>the bundled example</source>
         <translation>das mitgelieferte Beispiel</translation>
+    </message>
+    <message>
+        <source>Before anything else</source>
+        <translation>Zuallererst</translation>
     </message>
 </context>
 <context>

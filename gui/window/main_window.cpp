@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "gui/telling/case.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 
@@ -104,7 +105,7 @@ void MainWindow::buildCentre() {
   rows->addWidget(banner_);
 
   auto* top = new QHBoxLayout;
-  questions_ = new QTabBar;
+  questions_ = new QuestionTabs;
   questions_->setObjectName(QStringLiteral("questions"));
   questions_->setDocumentMode(true);
   questions_->setExpanding(false);
@@ -187,12 +188,15 @@ void MainWindow::onDocumentChanged() {
   if (document_.units() != shownUnits_) {
     shownUnits_ = document_.units();
     page_->show(page_->newestSolution(), shownUnits_);
+    showOverloads();
   }
   showState();
 }
 
 void MainWindow::onSolved(const SolutionPtr& solution) {
   page_->show(solution, shownUnits_);
+  forms_->showOverloads(solution);
+  showOverloads();
   showState();
   Q_EMIT answerShown();
 }
@@ -232,14 +236,24 @@ void MainWindow::showState() {
                                 : QString());
 }
 
+// As the page has it, which may still wait for the newest solution.
+void MainWindow::showOverloads() {
+  const ShownAnswer answer = page_->currentAnswer();
+  questions_->setMark(answer.warnings.isEmpty() ? QString() : told(telling::overloadMark()));
+  for (int i = 0; i < questions_->count(); ++i) {
+    const QString title = told(telling::titleOf(questionAt(i)));
+    const QString whole = (QStringList{title} + answer.warnings).join(QLatin1Char('\n'));
+    questions_->setTabToolTip(i, whole);
+    questions_->setAccessibleTabName(i, whole);
+  }
+}
+
 void MainWindow::retranslate() {
   // A word or two each, so that all of them stand in one row; the page asks the whole question.
   for (int i = 0; i < questions_->count(); ++i) {
-    const QString title = told(telling::titleOf(questionAt(i)));
     questions_->setTabText(i, told(telling::shortTitleOf(questionAt(i))));
-    questions_->setTabToolTip(i, title);
-    questions_->setAccessibleTabName(i, title);
   }
+  showOverloads();
   questions_->setAccessibleName(tr("Questions"));
   units_->setItemText(0, tr("Metric units"));
   units_->setItemText(1, tr("US units"));
@@ -258,6 +272,8 @@ void MainWindow::changeEvent(QEvent* event) {
   retranslate();
   forms_->retranslate();
   page_->retranslate();
+  forms_->showOverloads(page_->newestSolution());
+  showOverloads();
   showState();
 }
 

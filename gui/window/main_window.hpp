@@ -6,7 +6,6 @@
 #include <QLabel>
 #include <QMainWindow>
 #include <QSplitter>
-#include <QTabBar>
 #include <QTimer>
 #include <future>
 #include <memory>
@@ -16,6 +15,7 @@
 #include "gui/window/files/recovery.hpp"
 #include "gui/window/forms/plan_forms.hpp"
 #include "gui/window/questions/question_page.hpp"
+#include "gui/window/questions/question_tabs.hpp"
 #include "gui/window/questions/solver.hpp"
 
 namespace gui {
@@ -70,6 +70,7 @@ class MainWindow : public QMainWindow {
   void onYearChanged(int batches);
   void showWanted();
   void showState();
+  void showOverloads();
   void retranslate();
   void restoreLayout();
   void storeLayout();
@@ -103,7 +104,7 @@ class MainWindow : public QMainWindow {
   Recovery recovery_;
   Solver solver_;
   Banner* banner_ = nullptr;
-  QTabBar* questions_ = nullptr;
+  QuestionTabs* questions_ = nullptr;
   QComboBox* units_ = nullptr;
   QLabel* stale_ = nullptr;
   QSplitter* splitter_ = nullptr;

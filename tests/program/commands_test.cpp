@@ -244,6 +244,35 @@ TEST(Program, SurvivesDocumentsThatAreNoPlans) {
   }
 }
 
+// 2500 W at 120 V are 139 % of 15 A.
+TEST(Program, ShowsAnOverloadInTheFirstLinesOfEveryPage) {
+  const Folder folder;
+  std::string plan = contents([&] {
+    const std::string file = folder.file("plan.json");
+    runProgram({"new", file});
+    return file;
+  }());
+  const std::string modest = "\"power\": \"1650 W\"";
+  ASSERT_NE(plan.find(modest), std::string::npos);
+  plan.replace(plan.find(modest), modest.size(), "\"power\": \"2500 W\"");
+  const std::string file = folder.write("overloaded.json", plan);
+  for (const char* command :
+       {"answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room", "check"}) {
+    for (const char* language : {"en", "de"}) {
+      SCOPED_TRACE(std::string(command) + ' ' + language);
+      const Ran ran = runProgram({command, file, "--language", language});
+      EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
+      std::istringstream lines(ran.output);
+      std::string first;
+      std::string line;
+      for (int i = 0; i < 14 && std::getline(lines, line); ++i) first += line + '\n';
+      EXPECT_THAT(first, HasSubstr(language == std::string("de") ? "▲ Überlast: (b) New element"
+                                                                 : "▲ Overload: (b) New element"));
+      EXPECT_THAT(ran.output, Not(HasSubstr("no problems")));
+    }
+  }
+}
+
 TEST(Program, WritesAPlanToStartFromButNeverOverAnother) {
   const Folder folder;
   const std::string file = folder.file("my plan.json");

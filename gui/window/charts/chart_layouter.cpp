@@ -216,8 +216,7 @@ void Layouter::bars() {
     const double thick = std::clamp(std::min(pitch - lineHeight_ - 8.0, 0.45 * pitch), 4.0, 56.0);
     const double from = top + 0.5 * (pitch - lineHeight_ - thick) + lineHeight_;
     layout_.bars.push_back({stack.rig, from, from + thick});
-    const QString name =
-        QStringLiteral("%1 %2").arg(letterOfRig(stack.rig), QString::fromStdString(stack.name));
+    const QString name = rigInPicture(picture_, stack.rig, QString::fromStdString(stack.name));
     Label title{name, {plot.left() + 2.0, from - lineHeight_ - 1.0, 0.0, lineHeight_}};
     title.box.setWidth(std::min(widthOf(name), plot.width() - 2.0));
     layout_.barNames.push_back(title);

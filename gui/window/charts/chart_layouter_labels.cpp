@@ -33,7 +33,11 @@ void Layouter::lineEnds() {
       if (goesOn) runs += clipped(pointsOf(other.points), layout_.window);
     }
     if (runs.isEmpty()) continue;
-    ends.push_back({.text = letterOfRig(line.rig), .box = {}, .index = line.rig});
+    // The name in the legend has the word.
+    const bool marked = !telling::markOfRig(picture_, line.rig).empty();
+    const QString letter = letterOfRig(line.rig);
+    ends.push_back(
+        {.text = marked ? letter + QChar(0x25B2) : letter, .box = {}, .index = line.rig});
     ends.back().anchor = layout_.at(runs.back().back());
   }
   std::stable_sort(ends.begin(), ends.end(), [](const Label& a, const Label& b) {

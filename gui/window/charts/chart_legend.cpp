@@ -50,9 +50,8 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
   for (const PictureLine& line : picture.lines) {
     if (line.faint || line.rig < 0 || seen.contains(line.rig)) continue;
     seen.push_back(line.rig);
-    entries.push_back(
-        {QStringLiteral("%1 %2").arg(letterOfRig(line.rig), QString::fromStdString(line.name)),
-         line.rig, Sample::Line});
+    entries.push_back({rigInPicture(picture, line.rig, QString::fromStdString(line.name)), line.rig,
+                       Sample::Line});
   }
   for (const PictureLine& line : picture.lines) {
     if (line.rig >= 0) continue;

@@ -90,6 +90,13 @@ QString letterOfRig(int rig) {
   return QString::fromStdString(telling::letter(static_cast<std::size_t>(rig)));
 }
 
+QString rigInPicture(const telling::Picture& picture, int rig, const QString& name) {
+  const QString plain =
+      name.isEmpty() ? letterOfRig(rig) : QStringLiteral("%1 %2").arg(letterOfRig(rig), name);
+  const QString mark = QString::fromStdString(telling::markOfRig(picture, rig));
+  return mark.isEmpty() ? plain : QStringLiteral("%1 [%2]").arg(plain, mark);
+}
+
 double contrastRatio(const QColor& a, const QColor& b) {
   const double one = luminance(a) + 0.05;
   const double other = luminance(b) + 0.05;

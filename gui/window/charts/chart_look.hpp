@@ -9,6 +9,8 @@
 #include <QString>
 #include <QVector>
 
+#include "gui/telling/picture.hpp"
+
 namespace gui {
 
 // Everything about a picture's look that is not in the picture.
@@ -31,6 +33,8 @@ QColor inkOn(const QColor& shade);
 QVector<qreal> dashesOfRig(int rig);
 // "(a)", "(b)" ...; rig >= 0
 QString letterOfRig(int rig);
+// "(c) New element, kitchen", with the picture's mark of it where it has one; without a name "(c)".
+QString rigInPicture(const telling::Picture& picture, int rig, const QString& name = {});
 // As WCAG 2.1 defines it, 1 to 21.
 double contrastRatio(const QColor& a, const QColor& b);
 

@@ -168,9 +168,8 @@ QStringList PlanChart::Parts::readOut() const {
 QString PlanChart::Parts::readOutOf(const PictureLine& line, double value,
                                     const ChartWindow& w) const {
   const QString own = QString::fromStdString(line.name);
-  const QString name = line.rig < 0 ? own
-                       : line.faint ? QStringLiteral("%1 %2").arg(letterOfRig(line.rig), own)
-                                    : letterOfRig(line.rig);
+  const QString name =
+      line.rig < 0 ? own : rigInPicture(picture, line.rig, line.faint ? own : QString());
   QString text = QStringLiteral("%1  %2").arg(
       name, withUnit(readingText(value, w.height(), false, look.locale), picture.yUnit));
   const auto phase = std::find_if(line.phases.begin(), line.phases.end(),

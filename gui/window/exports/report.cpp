@@ -86,7 +86,10 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input) 
   QVector<ShownTable> tabled;
   for (const ShownAnswer& answer : answers) {
     if (!said.isEmpty()) pages.keepTogether(kViewBegins);
-    if (!said.contains(answer.headline())) pages.strongParagraph(answer.headline());
+    // What a question warns of it says once, whatever its views.
+    const QString inShort =
+        said.isEmpty() ? answer.headline() : answer.calmSentences().join(QLatin1Char(' '));
+    if (!said.contains(answer.headline())) pages.strongParagraph(inShort);
     said.push_back(answer.headline());
     for (const telling::Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
     for (const ShownTable& table : answer.tables) {
@@ -96,6 +99,15 @@ void addAnswer(ReportPages& pages, Question question, const ReportInput& input) 
     if (!noted.contains(answer.notes)) pages.notes(answer.notes);
     noted.push_back(answer.notes);
   }
+}
+
+// What was put in, with what the answers say of each rig.
+ShownTable marked(ShownTable table, const ReportInput& input) {
+  const rigs::Reader reader = readerOf(input.units);
+  const telling::Answer answer =
+      telling::answerTo(telling::allQuestions().front(), *input.solution, reader, {});
+  table.marks = marksOf(answer, reader);
+  return table;
 }
 
 // Of every view of every question: the general ones, then this plan's own, and the deferral to
@@ -126,17 +138,20 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
           .arg(QLatin1String(kVersion)));
   pages.title(titleOfPlan(input));
   if (!input.planName.isEmpty()) pages.paragraph(ReportWords::tr("Plan: %1").arg(input.planName));
+  // No figure before what must not be run like that.
+  const QStringList overloads = answerOf(telling::allQuestions().front(), input).warnings;
+  if (!overloads.isEmpty()) pages.framed(ReportWords::tr("Before anything else"), overloads, true);
   pages.framed(ReportWords::tr("Take care"), cautionsOf(input));
   pages.heading(ReportWords::tr("The answers in short"));
   for (const Question question : telling::allQuestions()) {
     const ShownAnswer answer = answerOf(question, input);
     pages.strongParagraph(answer.title);
-    pages.paragraph(answer.headline());
+    pages.paragraph(answer.calmSentences().join(QLatin1Char(' ')));
   }
   pages.newPage();
   pages.heading(ReportWords::tr("What was put in"));
   pages.table(dayInputs(plan, input.units));
-  pages.table(rigInputs(plan, input.units));
+  pages.table(marked(rigInputs(plan, input.units), input));
   for (const Question question : telling::allQuestions()) addAnswer(pages, question, input);
   pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());

@@ -174,7 +174,7 @@ QString elementText(const rigs::RigPlan& rig, UnitSystem units) {
 }
 
 ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
-  ShownTable table{.head = {InputWords::tr("Batch and place"), {}}, .rows = {}};
+  ShownTable table{.head = {InputWords::tr("Batch and place"), {}}, .marks = {}, .rows = {}};
   Rows rows(table);
   addBatch(rows, plan.batch, units);
   addPlace(rows, plan, units);
@@ -191,7 +191,7 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
 }
 
 ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
-  ShownTable table{.head = {InputWords::tr("Rigs")}, .rows = {}};
+  ShownTable table{.head = {InputWords::tr("Rigs")}, .marks = {}, .rows = {}};
   for (const rigs::RigPlan& rig : plan.rigs) {
     table.head.push_back(QStringLiteral("%1 %2").arg(
         letterOfRig(static_cast<int>(table.head.size()) - 1), QString::fromStdString(rig.name)));

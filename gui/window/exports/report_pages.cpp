@@ -136,14 +136,14 @@ void ReportPages::notes(const QVector<ShownNote>& items) {
   gap(5.0);
 }
 
-void ReportPages::framed(const QString& heading, const QStringList& items) {
+void ReportPages::framed(const QString& heading, const QStringList& items, bool strongly) {
   const qreal head = lineHeight(strong_) + 2.0 * kIndent;
   const auto linesIn = [&](const QFont& of) {
     QStringList all;
     for (const QString& item : items) all += linesOf(item, of, page_.width() - 2.0 * kIndent);
     return all;
   };
-  QFont font = body_;
+  QFont font = strongly ? strong_ : body_;
   QStringList lines = linesIn(font);
   if (head + heightOf(lines, font) > left()) {
     font = note_;
@@ -202,7 +202,7 @@ void ReportPages::table(const ShownTable& table) {
 qreal ReportPages::narrowestColumn(const ShownTable& table) const {
   const QFontMetricsF plain(body_), bold(strong_);
   qreal widest = kNarrowNumbers;
-  for (const QString& head : table.head.mid(1)) {
+  for (const QString& head : table.head.mid(1) + table.marks) {
     for (const QString& word : head.split(u' ')) {
       widest = qMax(widest, bold.horizontalAdvance(word) + kCellGap);
     }
@@ -226,7 +226,9 @@ void ReportPages::columns(const ShownTable& table, qsizetype from, qsizetype cou
   const auto cellsOf = [&](const QStringList& row) {
     return QStringList{row.value(0)} + row.mid(from, count);
   };
-  const QStringList head = cellsOf(table.head);
+  QStringList heads;
+  for (qsizetype i = 0; i < table.head.size(); ++i) heads.push_back(table.headWithMark(i));
+  const QStringList head = cellsOf(heads);
   const auto drawHead = [&] {
     tableRow(head, widths, strong_);
     rule(0.8);

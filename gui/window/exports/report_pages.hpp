@@ -36,8 +36,9 @@ class ReportPages {
   void list(const QStringList& items);
   // Smaller, below headings of their own.
   void notes(const QVector<ShownNote>& items);
-  // In a frame, so that nobody overlooks it; it goes on over the page's end.
-  void framed(const QString& heading, const QStringList& items);
+  // In a frame, so that nobody overlooks it; it goes on over the page's end. `strongly` in heavier
+  // letters, for what is wrong with this very plan.
+  void framed(const QString& heading, const QStringList& items, bool strongly = false);
   // `height` in points; less where the page is smaller.
   void picture(const telling::Picture& picture, qreal height);
   // More columns than fit follow in further groups, each with the first column.

@@ -75,7 +75,32 @@ QWidget* FieldCell::editor() const {
 void FieldCell::nameFor(const QString& owner) {
   editor()->setAccessibleName(owner.isEmpty() ? field_.label
                                               : tr("%1, %2").arg(field_.label, owner));
-  editor()->setAccessibleDescription(field_.meaning);
+  describe();
+}
+
+// What is wrong before what it means.
+void FieldCell::describe() {
+  QStringList all;
+  if (problem_ && !problem_->text().isEmpty()) all += problem_->text();
+  if (overload_) all += overload_->toolTip();
+  all += field_.meaning;
+  all.removeAll(QString());
+  editor()->setAccessibleDescription(all.join(QLatin1Char('\n')));
+}
+
+void FieldCell::displayOverload(const QString& sentence) {
+  if (sentence.isEmpty() && !overload_) return;
+  if (!overload_) {
+    overload_ = new OverloadMark(editor()->objectName() + QLatin1Char('!'), this);
+    layout_->insertWidget(1, overload_);
+  }
+  overload_->setToolTip(sentence);
+  overload_->setVisible(!sentence.isEmpty());
+  QFont weight = editor()->font();
+  weight.setBold(!sentence.isEmpty());
+  editor()->setFont(weight);
+  showTip(tip_);
+  describe();
 }
 
 void FieldCell::commit() {
@@ -222,8 +247,10 @@ void FieldCell::tellProblemsIn(QVBoxLayout* room, const QString& whose) {
 // A tip may cover the problem beside it, and so says it too.
 void FieldCell::showTip(const QString& tip) {
   tip_ = tip;
-  const QString problem = problem_ ? problem_->text() : QString();
-  editor()->setToolTip(problem.isEmpty() ? tip : problem + QLatin1Char('\n') + tip);
+  QStringList all{problem_ ? problem_->text() : QString(),
+                  overload_ ? overload_->toolTip() : QString(), tip};
+  all.removeAll(QString());
+  editor()->setToolTip(all.join(QLatin1Char('\n')));
 }
 
 void FieldCell::display(const QString& problem, bool isRemark) {
@@ -238,8 +265,7 @@ void FieldCell::display(const QString& problem, bool isRemark) {
   }
   problem_->display(problem, isRemark, whose_);
   showTip(tip_);
-  editor()->setAccessibleDescription(
-      problem.isEmpty() ? field_.meaning : problem + QLatin1Char('\n') + field_.meaning);
+  describe();
 }
 
 }  // namespace gui

@@ -41,6 +41,8 @@ class FieldCell : public QWidget {
   // Where its problems stand instead of below it: a narrow column would break them in too many
   // lines. With whose field it is, since others' stand there too.
   void tellProblemsIn(QVBoxLayout* room, const QString& whose);
+  // That what stands here asks too much of a circuit, or is too little; "" where it does not.
+  void displayOverload(const QString& sentence);
   bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
   void commit();
   // For screen readers: "Power, New element, kitchen".
@@ -52,6 +54,7 @@ class FieldCell : public QWidget {
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
   void showTip(const QString& tip);
+  void describe();
   QString inheritedFrom(const FormState& state) const;
   QString choiceText(const QString& choice) const;
 
@@ -62,6 +65,7 @@ class FieldCell : public QWidget {
   PlanLineEdit* line_ = nullptr;
   PlanComboBox* combo_ = nullptr;
   ProblemLabel* problem_ = nullptr;
+  OverloadMark* overload_ = nullptr;
   QVBoxLayout* layout_ = nullptr;
   QVBoxLayout* room_ = nullptr;
   QString whose_;

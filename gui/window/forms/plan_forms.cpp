@@ -8,6 +8,8 @@
 #include <QVBoxLayout>
 #include <map>
 
+#include "gui/telling/case.hpp"
+#include "gui/telling/overload.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -165,6 +167,18 @@ void PlanForms::refresh() {
 void PlanForms::setProblemsOfTheDay(const rigs::Problems& problems) {
   problemsOfTheDay_ = problems;
   distributeProblems();
+}
+
+void PlanForms::showOverloads(const rigs::SolutionPtr& solution) {
+  std::vector<RigOverload> all;
+  if (solution) {
+    const rigs::Reader reader = readerOf(document_.units());
+    const telling::Case of{*solution, solution->plan, reader, {}};
+    for (const telling::Overload& one : telling::overloads(of))
+      all.push_back({of.name(one.rig), one.circuit, of.rig(one.rig).circuit.circuits.size() > 1,
+                     told(one.text, reader)});
+  }
+  rigs_->showOverloads(std::move(all), state_);
 }
 
 void PlanForms::distributeProblems() {

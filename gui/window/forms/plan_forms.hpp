@@ -10,6 +10,7 @@
 #include "gui/window/files/plan_document.hpp"
 #include "gui/window/forms/field_cell.hpp"
 #include "gui/window/forms/rig_columns.hpp"
+#include "rigs/answers/solution.hpp"
 
 namespace gui {
 
@@ -22,6 +23,8 @@ class PlanForms : public QWidget {
   void commit();  // whatever is being typed, now
   // Contradictions that only a simulation finds.
   void setProblemsOfTheDay(const rigs::Problems& problems);
+  // At the columns and fields of rigs that overload a circuit; null: none is known to.
+  void showOverloads(const rigs::SolutionPtr& solution);
   void retranslate();
   RigColumns& rigColumns() { return *rigs_; }
   QTabWidget& tabs() { return *tabs_; }

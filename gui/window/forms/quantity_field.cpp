@@ -9,6 +9,9 @@
 #include <array>
 #include <cctype>
 
+#include "gui/telling/case.hpp"
+#include "gui/window/words/reader.hpp"
+
 namespace gui {
 
 bool isCustomary(std::string_view text) {
@@ -169,6 +172,16 @@ void ProblemLabel::display(const QString& problem, bool isRemark, const QString&
   weight.setBold(!isRemark);
   setFont(weight);
   setVisible(!sentence.isEmpty());
+}
+
+OverloadMark::OverloadMark(const QString& name, QWidget* parent) : QLabel(parent) {
+  setObjectName(name);
+  setTextFormat(Qt::PlainText);
+  QFont heavy = font();
+  heavy.setBold(true);
+  setFont(heavy);
+  setText(told(telling::overloadMark()));
+  hide();
 }
 
 }  // namespace gui

@@ -85,4 +85,13 @@ class ProblemLabel : public QLabel {
   void display(const QString& problem, bool isRemark, const QString& whose = {});
 };
 
+// "▲ overload", a word, a shape and a weight: at a rig and at what overloads its circuit. Hidden
+// until it is true; the tool tip has the sentence.
+class OverloadMark : public QLabel {
+  Q_OBJECT
+
+ public:
+  explicit OverloadMark(const QString& name, QWidget* parent = nullptr);
+};
+
 }  // namespace gui

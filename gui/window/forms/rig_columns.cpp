@@ -12,6 +12,9 @@
 #include <QSettings>
 #include <algorithm>
 #include <array>
+#include <map>
+#include <string_view>
+#include <utility>
 
 #include "gui/window/charts/chart_look.hpp"
 #include "gui/window/forms/rig_fields.hpp"
@@ -32,6 +35,15 @@ bool startsOpen(const std::string& place) {
                                                           "/vessel",   "/lid",    "/jacket"};
   return std::any_of(kOften.begin(), kOften.end(),
                      [&](std::string_view part) { return place.starts_with(part); });
+}
+
+// Where a plan says what a circuit has to carry, and what it can. The elements of one circuit add
+// up.
+std::vector<std::string_view> fieldsOf(const RigOverload& overload) {
+  if (overload.circuit > 0)
+    return {"/elements/1/power", "/second_supply/from", "/second_supply/current"};
+  if (overload.ofTwo) return {"/element/power", "/supply/from", "/supply/current"};
+  return {"/element/power", "/elements/1/power", "/supply/from", "/supply/current"};
 }
 
 QString settingOf(const std::string& place) {
@@ -99,6 +111,8 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   whole->setTextFormat(Qt::PlainText);
   wholeNames_.push_back(whole);
   rows->addWidget(whole);
+  marks_.push_back(new OverloadMark(QStringLiteral("overload %1").arg(rig)));
+  rows->addWidget(marks_.back());
   if (rig < state.originNames.size() && !state.originNames[rig].empty()) {
     auto* from = new QLabel(
         tr("from %1").arg(catalogueName(QString::fromStdString(state.originNames[rig]))));
@@ -117,6 +131,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   cells_.clear();
   names_.clear();
   wholeNames_.clear();
+  marks_.clear();
   sections_.clear();
   count_ = count;
 
@@ -195,16 +210,49 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
 void RigColumns::refresh(const FormState& state) {
   for (FieldCell* cell : cells_) cell->refresh(state);
   for (std::size_t rig = 0; rig < names_.size(); ++rig) {
-    const QString name =
-        QString::fromStdString(rigNameAt(document_.texts(), rig, state.inherited[rig]));
+    const std::string own = rigNameAt(document_.texts(), rig, state.inherited[rig]);
+    const QString name = QString::fromStdString(own);
     const QString owner = tr("%1 %2").arg(letterOfRig(static_cast<int>(rig)), name);
     names_[rig]->nameFor(owner);
     wholeNames_[rig]->setText(name);
     for (const Section& section : sections_) {
       for (const Row& row : section.rows) static_cast<FieldCell*>(row.cells[rig])->nameFor(owner);
     }
+    markOverloads(rig, own, state);
   }
   showWholeNames();
+}
+
+void RigColumns::showOverloads(std::vector<RigOverload> overloads, const FormState& state) {
+  if (overloads == overloads_) return;
+  overloads_ = std::move(overloads);
+  for (std::size_t rig = 0; rig < marks_.size(); ++rig)
+    markOverloads(rig, rigNameAt(document_.texts(), rig, state.inherited[rig]), state);
+}
+
+void RigColumns::markOverloads(std::size_t rig, const std::string& name, const FormState& state) {
+  QStringList all;
+  std::map<std::string_view, QString> atField;
+  for (const RigOverload& one : overloads_) {
+    if (one.rig != name) continue;
+    all += one.sentence;
+    for (const std::string_view place : fieldsOf(one)) atField[place] = one.sentence;
+  }
+  marks_[rig]->setToolTip(all.join(QLatin1Char('\n')));
+  marks_[rig]->setAccessibleDescription(marks_[rig]->toolTip());
+  marks_[rig]->setVisible(!all.isEmpty());
+  const std::string ofRig = "/rigs/" + std::to_string(rig);
+  for (const Section& section : sections_) {
+    for (const Row& row : section.rows) {
+      auto* cell = static_cast<FieldCell*>(row.cells[rig]);
+      const std::string place = cell->pointer().substr(ofRig.size());
+      const auto found = atField.find(place);
+      const bool stated =
+          document_.texts().contains(ofRig + placeOfElement(document_.texts(), rig, place)) ||
+          state.inherited[rig].contains(place);
+      cell->displayOverload(found != atField.end() && stated ? found->second : QString());
+    }
+  }
 }
 
 void RigColumns::setOpen(Section& section, bool open) {

@@ -35,6 +35,17 @@ class LineSample : public QWidget {
   int rig_;
 };
 
+// That a rig asks more of a circuit than it is rated for. By name: columns may move before the next
+// answer is there.
+struct RigOverload {
+  std::string rig;
+  std::size_t circuit;  // 0, or 1 of two
+  bool ofTwo;
+  QString sentence;
+
+  bool operator==(const RigOverload&) const = default;
+};
+
 class RigColumns : public QScrollArea {
   Q_OBJECT
 
@@ -45,6 +56,8 @@ class RigColumns : public QScrollArea {
   void refresh(const FormState& state);
   const std::vector<FieldCell*>& cells() const { return cells_; }
   void showSectionOf(const FieldCell* cell);
+  // At the heads of their columns, and at the fields that say so much power and so few amperes.
+  void showOverloads(std::vector<RigOverload> overloads, const FormState& state);
 
   // What a person can do to a rig as a whole. Indexes as in the plan.
   void addFromCatalogue(const QString& name);
@@ -73,11 +86,14 @@ class RigColumns : public QScrollArea {
   void setOpen(Section& section, bool open);
   void keepLabelsInSight();
   void showWholeNames();
+  void markOverloads(std::size_t rig, const std::string& name, const FormState& state);
   QMenu* menuFor(std::size_t rig);
   QString focusedField() const;
   void focusSameFieldOf(std::size_t rig, const QString& field);
 
   PlanDocument& document_;
+  std::vector<RigOverload> overloads_;
+  std::vector<QLabel*> marks_;  // a rig's, at the head of its column
   std::vector<FieldCell*> cells_;
   std::vector<FieldCell*> names_;
   std::vector<QLabel*> wholeNames_;

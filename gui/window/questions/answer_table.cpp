@@ -40,7 +40,8 @@ void AnswerTable::fill(const ShownTable& from) {
     setRowCount(rows);
   }
   bool reshaped = !sameShape;  // what may change a height
-  for (int column = 0; column < columns; ++column) reshaped |= setHead(column, from.head[column]);
+  for (int column = 0; column < columns; ++column)
+    reshaped |= setHead(column, from.headWithMark(column), !from.marks.value(column).isEmpty());
   for (int row = 0; row < rows; ++row) {
     const bool heading = from.rows[row].isHeading;
     if (columnSpan(row, 0) != (heading ? columns : 1)) setSpan(row, 0, 1, heading ? columns : 1);
@@ -54,7 +55,7 @@ void AnswerTable::fill(const ShownTable& from) {
   if (reshaped) fit();
 }
 
-bool AnswerTable::setHead(int column, const QString& text) {
+bool AnswerTable::setHead(int column, const QString& text, bool strongly) {
   QTableWidgetItem* head = horizontalHeaderItem(column);
   if (head && head->text() == text) return false;
   if (!head) {
@@ -62,6 +63,9 @@ bool AnswerTable::setHead(int column, const QString& text) {
     setHorizontalHeaderItem(column, head);
   }
   head->setText(text);
+  QFont weight = horizontalHeader()->font();
+  weight.setBold(strongly);
+  head->setFont(weight);
   const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
   // The type has no name for wrapping, the header heeds it all the same.
   using Flags = Qt::Alignment::Int;
@@ -104,7 +108,7 @@ void AnswerTable::fit() {
     if (!title) continue;
     const QRect room(0, 0, std::max(20, head.sectionSize(column) - kHeadEdge), 1000);
     tallest = std::max(
-        tallest, head.fontMetrics()
+        tallest, QFontMetrics(title->font())
                      .boundingRect(room, static_cast<int>(title->textAlignment()), title->text())
                      .height());
   }

@@ -24,7 +24,7 @@ class AnswerTable : public QTableWidget {
 
  private:
   // True where a height may have changed.
-  bool setHead(int column, const QString& text);
+  bool setHead(int column, const QString& text, bool strongly);
   bool setCell(int row, int column, const QString& text, bool heading);
 };
 

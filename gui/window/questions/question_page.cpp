@@ -55,6 +55,7 @@ struct QuestionPage::Parts {
   ShownAnswer shown;  // as it is read
 
   QLabel* title;
+  QLabel* warning;  // never folds away
   QLabel* sentence;
   QToolButton* more;
   QuestionOptions* options;
@@ -121,6 +122,8 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   auto* column = new QVBoxLayout(of);
   title = new QLabel(of);
   title->setTextFormat(Qt::PlainText);
+  warning = label();
+  warning->setObjectName(QStringLiteral("warning"));
   sentence = label();
   more = new QToolButton(of);
   more->setObjectName(QStringLiteral("whole answer"));
@@ -135,6 +138,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   cautions = label();
 
   column->addWidget(title);
+  column->addWidget(warning);
   auto* said = new QHBoxLayout;
   said->addWidget(sentence, 1);
   said->addWidget(more, 0, Qt::AlignTop);
@@ -181,6 +185,7 @@ void QuestionPage::Parts::relabel() {
       QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(QCoreApplication::translate("QuestionPage", "Cautions"));
   sentence->setAccessibleName(QCoreApplication::translate("QuestionPage", "Answer"));
+  warning->setAccessibleName(QCoreApplication::translate("QuestionPage", "Warning"));
   more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
   more->setToolTip(QCoreApplication::translate(
       "QuestionPage", "Shows or folds away what follows the first sentence"));
@@ -244,8 +249,11 @@ void QuestionPage::Parts::putWanted() {
 // In a low window the first sentence decides and the rest folds away, so that the picture and the
 // head of its table are in view. Exports always have all of it.
 void QuestionPage::Parts::say() {
-  const QString all = shown.headline();
-  const QString first = shown.sentences.value(0);
+  const QStringList calm = shown.calmSentences();
+  const QString all = calm.join(QLatin1Char(' '));
+  const QString first = calm.value(0);
+  warning->setText(shown.warnings.join(QLatin1Char('\n')));
+  warning->setVisible(!shown.warnings.isEmpty());
   const QFontMetrics metrics(sentence->font());
   const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
   const int lines =
@@ -260,7 +268,7 @@ void QuestionPage::Parts::say() {
 
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
-  for (QLabel* label : {sentence, cautions}) {
+  for (QLabel* label : {warning, sentence, cautions}) {
     if (still) {
       label->setFixedHeight(label->height());
     } else {
@@ -420,6 +428,8 @@ void QuestionPage::retranslate() {
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);
   parts_->sentence->setFont(said);
+  said.setBold(true);
+  parts_->warning->setFont(said);
   QFont asked = font();
   asked.setBold(true);
   parts_->title->setFont(asked);

@@ -48,9 +48,10 @@ QVector<ShownTable> tablesOf(const Answer& answer, const std::vector<std::string
   ShownTable ofRigs;
   QVector<ShownTable> others;
   for (const Table* table : answer.tables()) {
-    if (!table->ofRigs) others.push_back({headOf(*table, rigNames, reader), {}});
+    if (!table->ofRigs) others.push_back({headOf(*table, rigNames, reader), {}, {}});
     ShownTable& to = table->ofRigs ? ofRigs : others.back();
     if (to.head.isEmpty()) to.head = headOf(*table, rigNames, reader);
+    if (table->ofRigs) to.marks = marksOf(answer, reader);
     addRows(to, *table, reader);
   }
   if (!ofRigs.rows.isEmpty()) others.push_front(ofRigs);
@@ -59,8 +60,9 @@ QVector<ShownTable> tablesOf(const Answer& answer, const std::vector<std::string
 }
 
 // A sentence about a rig stands behind its letter; one that goes on, behind the one before.
-void addSentence(QVector<ShownNote>& notes, const Sentence& sentence, const rigs::Reader& reader) {
-  const QString text = told(sentence.text, reader);
+void addSentence(QVector<ShownNote>& notes, const Answer& of, const Sentence& sentence,
+                 const rigs::Reader& reader) {
+  const QString text = told(of.textOf(sentence), reader);
   if (text.isEmpty()) return;
   if (sentence.goesOn && !notes.isEmpty()) {
     notes.back().text += QLatin1Char(' ') + text;
@@ -77,7 +79,8 @@ QVector<ShownNote> notesOf(const Answer& answer, const rigs::Reader& reader) {
   for (const telling::Block& block : answer.blocks) {
     if (const auto* heading = std::get_if<Heading>(&block))
       notes.push_back({told(heading->text, reader), true});
-    if (const auto* sentence = std::get_if<Sentence>(&block)) addSentence(notes, *sentence, reader);
+    if (const auto* sentence = std::get_if<Sentence>(&block))
+      addSentence(notes, answer, *sentence, reader);
   }
   // Above tables, which stand elsewhere here, a heading has nothing below it.
   const auto isEmptyHeading = [&](qsizetype at) {
@@ -91,7 +94,13 @@ QVector<ShownNote> notesOf(const Answer& answer, const rigs::Reader& reader) {
 
 }  // namespace
 
+QString ShownTable::headWithMark(qsizetype column) const {
+  const QString mark = marks.value(column);
+  return mark.isEmpty() ? head.value(column) : head.value(column) + QLatin1Char('\n') + mark;
+}
+
 QString ShownAnswer::headline() const { return sentences.join(QLatin1Char(' ')); }
+QStringList ShownAnswer::calmSentences() const { return sentences.mid(warnings.size()); }
 
 ShownAnswer shown(const Answer& answer, const std::vector<std::string>& rigNames,
                   const rigs::Reader& reader) {
@@ -101,7 +110,15 @@ ShownAnswer shown(const Answer& answer, const std::vector<std::string>& rigNames
           .tables = tablesOf(answer, rigNames, reader),
           .notes = notesOf(answer, reader),
           .cautions = allTold(answer.cautions, reader),
-          .furtherCautions = allTold(answer.furtherCautions, reader)};
+          .furtherCautions = allTold(answer.furtherCautions, reader),
+          .warnings = allTold(answer.sentences, reader).first(qsizetype(answer.warnings))};
+}
+
+QStringList marksOf(const Answer& answer, const rigs::Reader& reader) {
+  if (answer.rigMarks.empty()) return {};
+  QStringList marks{QString()};  // above the labels
+  for (const rigs::Told& mark : answer.rigMarks) marks += told(mark, reader);
+  return marks;
 }
 
 std::vector<std::string> rigNamesOf(const rigs::Solution& solution) {

@@ -20,9 +20,12 @@ struct ShownTable {
 
     bool operator==(const Row&) const = default;
   };
-  QStringList head;  // above the labels, then of each column
+  QStringList head;   // above the labels, then of each column
+  QStringList marks;  // of each head what must not be overlooked, or ""; empty where none has any
   QVector<Row> rows;
 
+  // As people read it, over several lines.
+  QString headWithMark(qsizetype column) const;
   bool operator==(const ShownTable&) const = default;
 };
 
@@ -42,7 +45,10 @@ struct ShownAnswer {
   QStringList cautions;        // always in sight
   QStringList furtherCautions;
 
-  QString headline() const;  // all its sentences
+  QStringList warnings;  // the first of the sentences, for heavier letters
+
+  QString headline() const;           // all its sentences
+  QStringList calmSentences() const;  // those after the warnings
   // What this plan in particular should heed first.
   QStringList allCautions() const { return furtherCautions + cautions; }
 };
@@ -51,6 +57,10 @@ struct ShownAnswer {
 ShownAnswer shown(const telling::Answer& answer, const std::vector<std::string>& rigNames,
                   const rigs::Reader& reader);
 std::vector<std::string> rigNamesOf(const rigs::Solution& solution);
+
+// What stands with the heads of a table of rigs: first above the labels; empty where no rig has
+// any.
+QStringList marksOf(const telling::Answer& answer, const rigs::Reader& reader);
 
 // Notes line by line.
 QStringList asLines(const QVector<ShownNote>& notes);

@@ -210,3 +210,49 @@ TEST(CataloguePages, NameEveryMaterialWithItsSource) {
   EXPECT_THAT(text, HasSubstr("cork ("));
   EXPECT_FALSE(cataloguePage("beers", reader.units));
 }
+
+// 139 % of a circuit: whoever reads only the first lines of any page has read of it.
+TEST(PageText, BeginsWithAnOverloadWhateverIsAsked) {
+  rigs::Plan plan = test_support::planInCode();
+  for (physics::Rig* rig : {&plan.rigs[0].rig, &plan.rigs[0].bare, &plan.rigs[0].jacketed}) {
+    rig->element = {physics::watts(5100.0), physics::volts(230.0), physics::metres(0.05)};
+    rig->supply = {.nominal = physics::volts(230.0),
+                   .rating = physics::amperes(16.0),
+                   .cableLoop = physics::ohms(0.0)};
+  }
+  std::vector<rigs::Solution> asked{solved(plan)};
+  for (const Question question : telling::allQuestions())
+    asked.push_back(solved(plan, telling::depthOf(question)));
+  for (const std::string& code : telling::languageCodes()) {
+    const rigs::Reader reader{.language = &telling::languageOf(code)};
+    const std::string word = code == "de" ? "Überlast" : "overload";
+    std::vector<Page> pages{pageAbout(plan)};
+    pages.back().add(telling::summary({asked[0], plan, reader, {}}));
+    for (const Question question : telling::allQuestions()) {
+      pages.push_back(pageAbout(plan));
+      pages.back().add(telling::answerTo(question, asked[pages.size() - 1], reader));
+    }
+    for (const Page& page : pages) {
+      const std::string text = pageText(page, reader, {.width = 80, .bold = true});
+      SCOPED_TRACE(text);
+      // The list of rigs, in heavier letters.
+      const std::string listed =
+          "\033[1m  (a) " + page.rigNames[0] + " [▲\u00a0" + word + "]\033[0m";
+      const std::size_t first = text.find(listed);
+      ASSERT_NE(first, std::string::npos);
+      EXPECT_LT(std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(first), '\n'),
+                8);
+      // Then the sentence, before any other, once.
+      const std::string sentence = code == "de" ? "\033[1m  ▲ Überlast: " : "\033[1m  ▲ Overload: ";
+      const std::size_t said = text.find(sentence);
+      ASSERT_NE(said, std::string::npos);
+      EXPECT_LT(std::count(text.begin() + static_cast<std::ptrdiff_t>(first),
+                           text.begin() + static_cast<std::ptrdiff_t>(said), '\n'),
+                static_cast<std::ptrdiff_t>(page.rigNames.size()) + 3);
+      EXPECT_EQ(text.find(sentence, said + 1), std::string::npos);
+      // At the head of its column, and wherever sentences name it.
+      EXPECT_THAT(text.substr(said), HasSubstr("  ▲\u00a0" + word));
+      EXPECT_THAT(text.substr(said), HasSubstr("[▲\u00a0" + word + "]"));
+    }
+  }
+}

@@ -118,3 +118,31 @@ RC_GTEST_PROP(TableLines, StaysWithinAnyWidthAndShowsEveryColumn, ()) {
     RC_ASSERT(count(all, std::to_string(10 + i) + ".5") == 1u);
   }
 }
+
+TEST(TableLines, HaveAMarkBelowTheHeadOfItsRig) {
+  Table t = table(3);
+  const std::vector<Told> marks{Told(), verbatim("▲ overload"), Told()};
+  const auto marked = tableLines(t, {}, 80, marks);
+  const auto plain = tableLines(t, {}, 80);
+  ASSERT_EQ(marked.size(), plain.size() + 1);
+  const std::size_t end = marked[1].find("▲ overload") + std::string("▲ overload").size();
+  EXPECT_EQ(marked[1].size(), end);
+  // The head ends where its mark does; ▲ is one column of three bytes.
+  EXPECT_EQ(marked[0].find('b') + 1, end - 2);
+  EXPECT_EQ(count(marked, "overload"), 1U);
+  t.ofRigs = false;  // these columns are no rigs
+  EXPECT_EQ(tableLines(t, {}, 80, marks), plain);
+}
+
+TEST(TableLines, HaveMarksInEveryGroupOfColumns) {
+  const Table t = table(6);
+  const std::vector<Told> marks(6, verbatim("▲ overload"));
+  for (const std::size_t width : {40U, 60U, 100U}) {
+    std::size_t found = 0;
+    for (const std::string& line : tableLines(t, {}, width, marks)) {
+      EXPECT_LE(displayWidth(line), width) << line;
+      for (std::size_t at = 0; (at = line.find("overload", at)) != std::string::npos; ++at) ++found;
+    }
+    EXPECT_EQ(found, 6U) << width;
+  }
+}

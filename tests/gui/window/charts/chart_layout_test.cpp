@@ -27,6 +27,8 @@ gui::ChartLook look(bool dark, int pixels) {
   return gui::lookOf(palette, font, QLocale(QLocale::German));
 }
 
+const std::string kOverload = "▲\u00a0overload";
+
 struct Case {
   std::string name;
   Picture picture;
@@ -45,6 +47,9 @@ std::vector<Case> allPictures() {
         for (const Picture& picture : test_support::askDemo(question, view, units).pictures) {
           const std::string name(gui::telling::identifierOf(question));
           cases.push_back({name + ' ' + picture.title, picture});
+          if (units != rigs::UnitSystem::SI) continue;
+          cases.push_back({name + " overloaded " + picture.title, picture});
+          cases.back().picture.rigMarks = {"", kOverload, kOverload};
         }
       }
     }
@@ -156,6 +161,29 @@ TEST(ChartLayout, NamesEveryLineAtItsEnd) {
       if (!line.faint && line.rig >= 0 && !line.points.empty()) ++drawn;
     }
     EXPECT_EQ(layout.lineEnds.size(), drawn);
+  }
+}
+
+// In the word of the legend or of its bar, and in the shape at the end of its line.
+TEST(ChartLayout, MarksARigWhereverItNamesIt) {
+  for (const Case& one : allPictures()) {
+    SCOPED_TRACE(one.name);
+    const bool marked = !one.picture.rigMarks.empty();
+    const ChartLayout layout = gui::layOut(one.picture, {840, 420}, look(false, 13));
+    for (const auto* labels : {&layout.legend, &layout.barNames}) {
+      for (const auto& label : *labels) {
+        const bool ofTwo = label.text.startsWith(QStringLiteral("(b) New element, kitchen")) ||
+                           label.text.startsWith(QStringLiteral("(c) New element, jacket"));
+        EXPECT_EQ(label.text.contains(QString::fromStdString('[' + kOverload + ']')),
+                  marked && ofTwo)
+            << label.text.toStdString();
+      }
+    }
+    for (const auto& label : layout.lineEnds) {
+      EXPECT_EQ(label.text.endsWith(QChar(0x25B2)),
+                marked && (label.index == 1 || label.index == 2))
+          << label.text.toStdString();
+    }
   }
 }
 

@@ -49,10 +49,11 @@ class Report : public testing::Test {
     gui::writeReport(path.toStdString(), input);
     return path;
   }
-  QString textOf(const gui::ReportInput& input) {
-    const Said said = run(QStringLiteral("pdftotext"),
-                          {QStringLiteral("-enc"), QStringLiteral("UTF-8"), QStringLiteral("-raw"),
-                           written(input), QStringLiteral("-")});
+  QString textOf(const gui::ReportInput& input, const QStringList& pages = {}) {
+    const Said said =
+        run(QStringLiteral("pdftotext"),
+            pages + QStringList{QStringLiteral("-enc"), QStringLiteral("UTF-8"),
+                                QStringLiteral("-raw"), written(input), QStringLiteral("-")});
     EXPECT_EQ(said.exitCode, 0);
     return said.text;
   }
@@ -97,6 +98,51 @@ TEST_F(Report, HasEveryNumberOfEveryTable) {
       }
     }
   }
+}
+
+// 2500 W at 120 V are 20.8 A of 15 A, 139 %: the first thing that page 1 says, before any figure.
+TEST_F(Report, BeginsWithAnOverloadOnItsFirstPage) {
+  rigs::Plan plan = solvedDemo()->plan;
+  for (physics::Rig* rig : {&plan.rigs[1].rig, &plan.rigs[1].bare, &plan.rigs[1].jacketed})
+    rig->element.rating = physics::watts(2500.0);
+  gui::ReportInput input = demoInput();
+  input.solution = gui::solveAtOnce(plan);
+  const QString warning = squeezed(QStringLiteral(
+      "▲ Overload: (b) New element, kitchen draws 20.8 A from its circuit of 15 A. Do not run it "
+      "like that."));
+  const QStringList first{QStringLiteral("-l"), QStringLiteral("1")};
+
+  const QString page = squeezed(textOf(input, first));
+
+  const qsizetype at = page.indexOf(warning);
+  ASSERT_GE(at, 0) << page.toStdString();
+  EXPECT_EQ(page.count(warning), 1);
+  EXPECT_TRUE(page.contains(QStringLiteral("Beforeanythingelse") + warning));
+  EXPECT_LT(at, page.indexOf(QStringLiteral("Takecare")));
+
+  const QString text = squeezed(textOf(input));
+  // The answers in short name it with its mark, and leave the rest to page 1.
+  const qsizetype from = text.indexOf(QStringLiteral("Theanswersinshort"));
+  const qsizetype to = text.indexOf(QStringLiteral("Whatwasputin"));
+  ASSERT_LT(at, from);
+  ASSERT_LT(from, to);
+  const QString inShort = text.mid(from, to - from);
+  EXPECT_EQ(inShort.count(warning), 0);
+  EXPECT_GT(inShort.count(QStringLiteral("(b)Newelement,kitchen[▲overload]")), 1);
+  EXPECT_FALSE(inShort.contains(QStringLiteral("(c)Newelement,jacketandlid[")));
+  // Each question begins with it, once more.
+  EXPECT_EQ(text.count(warning), 1 + static_cast<qsizetype>(gui::telling::allQuestions().size()));
+  // The heads of what was put in and of every question's table.
+  EXPECT_GT(text.mid(to).count(QStringLiteral("▲overload(")) +
+                text.mid(to).count(QStringLiteral("kitchen▲overload")),
+            8);
+
+  EXPECT_FALSE(textOf(demoInput()).contains(QChar(0x25B2)));
+
+  gui::speak(QStringLiteral("de"));
+  const QString german = squeezed(textOf(input, first));
+  gui::speak(QStringLiteral("en"));
+  EXPECT_TRUE(german.contains(QStringLiteral("Zuallererst▲Überlast:(b)")));
 }
 
 TEST_F(Report, CarriesThePlanUnchanged) {
