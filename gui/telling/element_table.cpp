@@ -90,7 +90,7 @@ void addNow(RigTable& t, const Case& of) {
   t.row(Told(TOLD("Answer", "lost in the cable")),
         load([](const ElectricalLoad& at) { return at.inCable; }),
         {.result = "/day/electrical/in_cable_W"});
-  t.row(Told(TOLD("Answer", "from mash to boil")), [&](std::size_t i) {
+  t.row(Told(TOLD("Answer", "heating before the boil")), [&](std::size_t i) {
     return hoursAndMinutes(rigs::timeOf(of.rig(i).day, physics::StageKind::HeatingToBoil));
   });
   t.row(Told(TOLD("Answer", "and then")),

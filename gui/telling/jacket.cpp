@@ -77,9 +77,9 @@ Told bareStops(const physics::BrewDay& bare) {
     case Stop::Rest:
       return Told(TOLD("Answer", "bare, it stops at %1 on the way to the next rest"), at);
     case Stop::Boil:
-      return Told(TOLD("Answer", "bare, it stops at %1 in the boil"), at);
+      return Told(TOLD("Answer", "bare, it levels off at %1 in the boil"), at);
     case Stop::WayToBoil:
-      return Told(TOLD("Answer", "bare, it stops at %1 on the way to the boil"), at);
+      return Told(TOLD("Answer", "bare, it levels off at %1 on the way to the boil"), at);
   }
   return {};
 }
@@ -92,9 +92,9 @@ Told jacketedStops(const physics::BrewDay& jacketed) {
     case Stop::Rest:
       return Told(TOLD("Answer", "with the jacket it stops at %1 on the way to the next rest"), at);
     case Stop::Boil:
-      return Told(TOLD("Answer", "with the jacket it stops at %1 in the boil"), at);
+      return Told(TOLD("Answer", "with the jacket it levels off at %1 in the boil"), at);
     case Stop::WayToBoil:
-      return Told(TOLD("Answer", "with the jacket it stops at %1 on the way to the boil"), at);
+      return Told(TOLD("Answer", "with the jacket it levels off at %1 on the way to the boil"), at);
   }
   return {};
 }
@@ -112,13 +112,13 @@ Told jacketedStopsAfterStrike(const physics::BrewDay& jacketed, physics::Time st
                        "the next rest"),
                   at, in);
     case Stop::Boil:
-      return Told(
-          TOLD("Answer", "with the jacket it reaches strike in %2, and stops at %1 in the boil"),
-          at, in);
+      return Told(TOLD("Answer",
+                       "with the jacket it reaches strike in %2, and levels off at %1 in the boil"),
+                  at, in);
     case Stop::WayToBoil:
       return Told(TOLD("Answer",
-                       "with the jacket it reaches strike in %2, and stops at %1 on the way to "
-                       "the boil"),
+                       "with the jacket it reaches strike in %2, and levels off at %1 on the way "
+                       "to the boil"),
                   at, in);
   }
   return jacketedStops(jacketed);
@@ -147,8 +147,9 @@ Told stillStops(const JacketEffect& effect) {
     case Stop::Boil:
       return Told(TOLD("Answer", "It still cannot hold the boil: it falls back to %1."), at);
     case Stop::WayToBoil:
-      return Told(TOLD("Answer", "It still does not boil: it stops at %1 on the way to the boil."),
-                  at);
+      return Told(
+          TOLD("Answer", "It still does not boil: it levels off at %1 on the way to the boil."),
+          at);
   }
   return {};
 }

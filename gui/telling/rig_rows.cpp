@@ -118,7 +118,7 @@ void addTimeRows(RigTable& table, const Case& of) {
   };
   table.heading(Told(TOLD("Answer", "Time")));
   table.row(Told(TOLD("Answer", "to strike")), took(StageKind::Strike));
-  table.row(Told(TOLD("Answer", "heating to the boil")), took(StageKind::HeatingToBoil));
+  table.row(Told(TOLD("Answer", "heating before the boil")), took(StageKind::HeatingToBoil));
   table.row(Told(TOLD("Answer", "whole day")),
             [&](std::size_t i) { return hoursAndMinutes(wholeDay(of.rig(i).day)); },
             {.result = "/day/duration_s"});

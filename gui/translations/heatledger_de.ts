@@ -892,10 +892,6 @@
         <translation>im Kabel verloren</translation>
     </message>
     <message>
-        <source>from mash to boil</source>
-        <translation>von der Maische bis zum Kochen</translation>
-    </message>
-    <message>
         <source>Heat needed into the vessel</source>
         <translation>Nötige Wärme im Gefäß</translation>
     </message>
@@ -988,14 +984,6 @@
         <translation>ohne Mantel bleibt es bei %1 auf dem Weg zur nächsten Rast stehen</translation>
     </message>
     <message>
-        <source>bare, it stops at %1 in the boil</source>
-        <translation>ohne Mantel bleibt es bei %1 im Kochen stehen</translation>
-    </message>
-    <message>
-        <source>bare, it stops at %1 on the way to the boil</source>
-        <translation>ohne Mantel bleibt es bei %1 auf dem Weg zum Kochen stehen</translation>
-    </message>
-    <message>
         <source>with the jacket it stops at %1 on the way to strike</source>
         <translation>mit Mantel bleibt es bei %1 auf dem Weg zum Einmaischen stehen</translation>
     </message>
@@ -1004,24 +992,8 @@
         <translation>mit Mantel bleibt es bei %1 auf dem Weg zur nächsten Rast stehen</translation>
     </message>
     <message>
-        <source>with the jacket it stops at %1 in the boil</source>
-        <translation>mit Mantel bleibt es bei %1 im Kochen stehen</translation>
-    </message>
-    <message>
-        <source>with the jacket it stops at %1 on the way to the boil</source>
-        <translation>mit Mantel bleibt es bei %1 auf dem Weg zum Kochen stehen</translation>
-    </message>
-    <message>
         <source>with the jacket it reaches strike in %2, and stops at %1 on the way to the next rest</source>
         <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 auf dem Weg zur nächsten Rast stehen</translation>
-    </message>
-    <message>
-        <source>with the jacket it reaches strike in %2, and stops at %1 in the boil</source>
-        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 im Kochen stehen</translation>
-    </message>
-    <message>
-        <source>with the jacket it reaches strike in %2, and stops at %1 on the way to the boil</source>
-        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 auf dem Weg zum Kochen stehen</translation>
     </message>
     <message>
         <source>It gets further: %1; %2.</source>
@@ -1038,10 +1010,6 @@
     <message>
         <source>It still cannot hold the boil: it falls back to %1.</source>
         <translation>Es kann das Kochen trotzdem nicht halten: Es fällt auf %1 zurück.</translation>
-    </message>
-    <message>
-        <source>It still does not boil: it stops at %1 on the way to the boil.</source>
-        <translation>Es kocht trotzdem nicht: Es bleibt bei %1 auf dem Weg zum Kochen stehen.</translation>
     </message>
     <message>
         <source>bare metal</source>
@@ -2002,6 +1970,38 @@
     <message>
         <source>A time to the boil is the time to the roll; first bubbles show some %1 below it, near %2.</source>
         <translation>Eine Zeit bis zum Kochen meint das Wallen; erste Blasen zeigen sich etwa %1 darunter, bei etwa %2.</translation>
+    </message>
+    <message>
+        <source>bare, it levels off at %1 in the boil</source>
+        <translation>ohne Mantel bleibt es bei %1 im Kochen stehen</translation>
+    </message>
+    <message>
+        <source>bare, it levels off at %1 on the way to the boil</source>
+        <translation>ohne Mantel bleibt es bei %1 auf dem Weg zum Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it levels off at %1 in the boil</source>
+        <translation>mit Mantel bleibt es bei %1 im Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it levels off at %1 on the way to the boil</source>
+        <translation>mit Mantel bleibt es bei %1 auf dem Weg zum Kochen stehen</translation>
+    </message>
+    <message>
+        <source>It still does not boil: it levels off at %1 on the way to the boil.</source>
+        <translation>Es kocht trotzdem nicht: Es bleibt bei %1 auf dem Weg zum Kochen stehen.</translation>
+    </message>
+    <message>
+        <source>heating before the boil</source>
+        <translation>Aufheizen vor dem Kochen</translation>
+    </message>
+    <message>
+        <source>with the jacket it reaches strike in %2, and levels off at %1 in the boil</source>
+        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 im Kochen stehen</translation>
+    </message>
+    <message>
+        <source>with the jacket it reaches strike in %2, and levels off at %1 on the way to the boil</source>
+        <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 auf dem Weg zum Kochen stehen</translation>
     </message>
 </context>
 <context>
