@@ -1,9 +1,75 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/telling/answer.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace gui::telling {
+namespace {
+
+bool isOfAnother(const Block& block, std::size_t rig) {
+  if (const auto* sentence = std::get_if<Sentence>(&block)) {
+    const auto& about = sentence->about;
+    if (!about.empty()) return std::find(about.begin(), about.end(), rig) == about.end();
+    return sentence->rig && *sentence->rig != rig;
+  }
+  const auto* table = std::get_if<Table>(&block);
+  return table && table->rig && *table->rig != rig;
+}
+
+// A table about one rig takes what is said below it along, up to the next heading.
+std::vector<Block> withoutOthers(std::vector<Block> blocks, std::size_t rig) {
+  std::vector<Block> kept;
+  bool belowAnother = false;
+  for (Block& block : blocks) {
+    const auto* sentence = std::get_if<Sentence>(&block);
+    const bool other = isOfAnother(block, rig) || (belowAnother && sentence && !sentence->rig);
+    if (!sentence) belowAnother = other;
+    if (!other) kept.push_back(std::move(block));
+  }
+  return kept;
+}
+
+template <class Things>
+void keepOnly(Things& all, std::size_t rig) {
+  if (rig < all.size()) all = {std::move(all[rig])};
+}
+
+void keepColumn(Table& table, std::size_t rig) {
+  if (!table.ofRigs) return;
+  keepOnly(table.columns, rig);
+  for (Row& row : table.rows) keepOnly(row.cells, rig);
+}
+
+void keepLines(Picture& picture, std::size_t rig) {
+  const auto isOther = [&](const auto& one) { return one.rig != static_cast<int>(rig); };
+  std::erase_if(picture.lines, isOther);
+  std::erase_if(picture.marks, isOther);
+  std::erase_if(picture.stacks, isOther);
+}
+
+// Of those left without anything below them.
+void dropEmptyHeadings(std::vector<Block>& blocks) {
+  std::vector<Block> kept;
+  for (Block& block : blocks) {
+    const bool next = std::holds_alternative<Heading>(block);
+    if (next && !kept.empty() && std::holds_alternative<Heading>(kept.back())) kept.pop_back();
+    kept.push_back(std::move(block));
+  }
+  if (!kept.empty() && std::holds_alternative<Heading>(kept.back())) kept.pop_back();
+  blocks = std::move(kept);
+}
+
+}  // namespace
+
+Answer aboutRig(Answer all, std::size_t rig) {
+  all.blocks = withoutOthers(std::move(all.blocks), rig);
+  for (Block& block : all.blocks)
+    if (auto* table = std::get_if<Table>(&block)) keepColumn(*table, rig);
+  dropEmptyHeadings(all.blocks);
+  for (Picture& picture : all.pictures) keepLines(picture, rig);
+  return all;
+}
 
 std::vector<rigs::Told> Answer::allCautions() const {
   std::vector<rigs::Told> all = furtherCautions;

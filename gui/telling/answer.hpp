@@ -23,6 +23,8 @@ struct Sentence {
   rigs::Told text;
   bool goesOn = false;  // about the same rig as the one before: the letter is not said again
   bool warns = false;   // in heavier letters
+  // Of several rigs, or of what one would be: it names them itself. Empty: of all.
+  std::vector<std::size_t> about = {};
 };
 using Block = std::variant<Heading, Sentence, Table>;
 
@@ -48,6 +50,9 @@ struct Answer {
   void say(std::size_t rig, rigs::Told text) {
     blocks.emplace_back(Sentence{rig, std::move(text)});
   }
+  void sayAbout(std::vector<std::size_t> rigs, rigs::Told text) {
+    blocks.emplace_back(Sentence{.rig = {}, .text = std::move(text), .about = std::move(rigs)});
+  }
   void goOn(std::size_t rig, rigs::Told text) {
     if (!text.empty()) blocks.emplace_back(Sentence{rig, std::move(text), true});
   }
@@ -60,5 +65,9 @@ struct Answer {
   // All tables in order.
   std::vector<const Table*> tables() const;
 };
+
+// What is said of one rig and of all: without the other rigs' sentences, columns, tables and lines.
+// Headline, notes and cautions stay whole: they tell how the rigs compare, and what is dangerous.
+Answer aboutRig(Answer all, std::size_t rig);
 
 }  // namespace gui::telling

@@ -2,6 +2,7 @@
 #include "gui/telling/answer_to.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include "gui/telling/case.hpp"
 #include "gui/telling/overload.hpp"
@@ -65,7 +66,7 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   addOverloads(answer, of);
   answer.title = titleOf(question);
   addCautions(answer, aboutOf(question), solution);
-  return answer;
+  return view.only ? aboutRig(std::move(answer), *view.only) : answer;
 }
 
 void addCautions(Answer& answer, rigs::About about, const rigs::Solution& solution) {

@@ -54,9 +54,20 @@ class ToldOf {
         continue;
       }
       rigs::List all{.items = {}, .joint = rigs::Joint::Comma};
-      for (const Whose& whose : entry.whose) all.items.push_back(letterOf(whose));
-      answer.say(Told(TOLD("Circuit", "%1: %2"), std::move(all), entry.said));
+      std::vector<std::size_t> about;
+      for (const Whose& whose : entry.whose) {
+        all.items.push_back(letterOf(whose));
+        about.push_back(whose.rig);
+      }
+      answer.sayAbout(std::move(about),
+                      Told(TOLD("Circuit", "%1: %2"), std::move(all), entry.said));
     }
+  }
+  std::vector<std::size_t> rigs() const {
+    std::vector<std::size_t> all;
+    for (const Entry& entry : entries_)
+      for (const Whose& whose : entry.whose) all.push_back(whose.rig);
+    return all;
   }
 
  private:
@@ -80,8 +91,9 @@ class ByRule {
   }
   void sayTo(Answer& answer) const {
     for (const Rule& rule : rules_) {
-      answer.say(rule.cite.empty() ? Told(TOLD("Circuit", "· %1"), rule.name)
-                                   : Told(TOLD("Circuit", "· %1 [%2]"), rule.name, rule.cite));
+      answer.sayAbout(rule.of.rigs(),
+                      rule.cite.empty() ? Told(TOLD("Circuit", "· %1"), rule.name)
+                                        : Told(TOLD("Circuit", "· %1 [%2]"), rule.name, rule.cite));
       rule.of.sayTo(answer);
     }
   }

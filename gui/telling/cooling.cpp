@@ -208,7 +208,8 @@ Answer howFarCools(const Case& of) {
   for (std::size_t i = 0; i < of.count(); ++i) any = any || supposedOf(of, i);
   if (any) answer.heading(Told(TOLD("Answer", "What is only supposed")));
   for (std::size_t i = 0; i < of.count(); ++i)
-    if (const Night* night = supposedOf(of, i)) answer.say(supposedNightText(of, i, *night));
+    if (const Night* night = supposedOf(of, i))
+      answer.sayAbout({i}, supposedNightText(of, i, *night));
   answer.pictures = {coolingPicture(of)};
   answer.show(nightTable(of));
   return answer;

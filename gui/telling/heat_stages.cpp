@@ -20,9 +20,10 @@ using rigs::Told;
 // Stages as columns, and the whole day after them where a row adds up.
 class StageTable {
  public:
-  StageTable(std::string name, const physics::BrewDay& day) : day_(day) {
+  StageTable(std::string name, std::size_t rig, const physics::BrewDay& day) : day_(day) {
     table_.name = std::move(name);
     table_.ofRigs = false;
+    table_.rig = rig;
     table_.columns = stageNames(day);
     table_.columns.push_back(Told(TOLD("Answer", "Day")));
   }
@@ -94,7 +95,7 @@ void addLedger(StageTable& t) {
 
 Table stageTable(const Case& of, std::size_t i) {
   const physics::BrewDay& day = of.rig(i).day;
-  StageTable t(of.plainlyNamed(i), day);
+  StageTable t(of.plainlyNamed(i), i, day);
   const auto clock = [&](physics::Time at) { return rigs::Clock{of.plan.startOfDay + at}; };
   t.row(Told(TOLD("Answer", "begins")), [&](const Stage& s) { return clock(s.begin); });
   t.row(Told(TOLD("Answer", "ends")), [&](const Stage& s) { return clock(s.end); });

@@ -2,6 +2,8 @@
 // The questions a person may ask.
 #pragma once
 
+#include <cstddef>
+#include <optional>
 #include <span>
 #include <string_view>
 
@@ -36,7 +38,8 @@ struct QuestionView {
   bool asBars = false;  // WhereHeat: energy of all rigs as stacked bars, else power over time
   // HowFarCools: with the jacket to compare, and of a rig that has one without, too.
   bool supposed = false;
-  bool everyRule = false;  // Circuit: kept rules too, with their arithmetic
+  bool everyRule = false;                // Circuit: kept rules too, with their arithmetic
+  std::optional<std::size_t> only = {};  // the rig that somebody wants to read about alone
 };
 
 }  // namespace gui::telling

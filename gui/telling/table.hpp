@@ -34,6 +34,7 @@ struct Table {
   // What cells refer to by number, "(1)" the first: conditions that no cell has room for. Shown
   // with the table wherever it is.
   std::vector<rigs::Told> legend = {};
+  std::optional<std::size_t> rig = {};  // whom all of it is about
 
   void heading(rigs::Told label) { rows.push_back({.label = std::move(label), .cells = {}}); }
 };

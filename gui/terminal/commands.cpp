@@ -7,8 +7,11 @@
 
 #include "gui/telling/drawing.hpp"
 #include "gui/telling/translations.hpp"
+#include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "gui/terminal/typed_words.hpp"
+#include "rigs/documents/json_cursor.hpp"
+#include "rigs/documents/problem_words.hpp"
 
 namespace gui {
 namespace {
@@ -27,6 +30,7 @@ std::vector<OptionLook> knownOptions() {
                               {"--csv", false},
                               {"--every-rule", false},
                               {"--suppose-jacket", false},
+                              {"--force", false},
                               {"--units"},
                               {"--width"},
                               {"--language"},
@@ -58,20 +62,42 @@ std::vector<Told> asTold(const std::vector<std::string>& words) {
   return all;
 }
 
+// "%1 is no command; perhaps "answer" was meant."
+Told unknownCommand(const std::string& typed) {
+  std::vector<std::string_view> known{"help"};
+  for (const Verb& verb : verbs()) known.push_back(verb.name);
+  const std::string_view near = rigs::nearestWord(typed, known);
+  if (near.empty()) return Told(TOLD("Terminal", "%1 is no command."), Quoted{typed});
+  return Told(TOLD("Terminal", "%1 is no command; perhaps \"%2\" was meant."), Quoted{typed},
+              word(near));
+}
+
+// The same of an option or a word that a command has no use for.
+Told unknownWord(const std::string& typed, const Verb& verb) {
+  std::vector<std::string_view> known;
+  const std::vector<OptionLook> options = knownOptions();
+  if (typed.starts_with('-'))
+    for (const OptionLook& one : options) known.push_back(one.name);
+  const std::string_view near = rigs::nearestWord(typed.substr(0, typed.find('=')), known);
+  if (near.empty())
+    return Told(TOLD("Terminal", "%1 is nothing that \"%2\" knows."), Quoted{typed},
+                word(verb.name));
+  return Told(TOLD("Terminal", "%1 is nothing that \"%2\" knows; perhaps \"%3\" was meant."),
+              Quoted{typed}, word(verb.name), word(near));
+}
+
 Told noCommand(const TypedWords& typed, bool asksHelp) {
   const std::size_t at = asksHelp ? 1 : 0;  // "help brew" is about brew
   if (typed.words.size() <= at) {
     if (typed.unknown.empty())
       return rigs::sentences({Told(TOLD("Terminal", "no command was given.")), tryHelp(nullptr)});
-    return rigs::sentences(
-        {Told(TOLD("Terminal", "%1 is no command."), Quoted{typed.unknown[0]}), tryHelp(nullptr)});
+    return rigs::sentences({unknownCommand(typed.unknown[0]), tryHelp(nullptr)});
   }
   const std::string& first = typed.words[at];
   if (first.ends_with(".json"))
     return Told(TOLD("Terminal", "%1 is no command; for a plan, type: heatledger answer %2"),
-                Quoted{first}, word(first));
-  return rigs::sentences(
-      {Told(TOLD("Terminal", "%1 is no command."), Quoted{first}), tryHelp(nullptr)});
+                Quoted{first}, word(rigs::shownPath(first)));
+  return rigs::sentences({unknownCommand(first), tryHelp(nullptr)});
 }
 
 // A command's request on its way, and what is wrong with it: all of it is told at once.
@@ -110,9 +136,7 @@ void readWords(Reading& reading) {
   words.insert(words.end(), reading.typed.unknown.begin(), reading.typed.unknown.end());
   for (const std::string& unknown : words)
     reading.wrong.push_back(
-        rigs::sentences({Told(TOLD("Terminal", "%1 is nothing that \"%2\" knows."), Quoted{unknown},
-                              word(reading.verb.name)),
-                         tryHelp(&reading.verb)}));
+        rigs::sentences({unknownWord(unknown, reading.verb), tryHelp(&reading.verb)}));
 }
 
 void readForm(Reading& reading) {
@@ -154,6 +178,19 @@ void readOverrides(Reading& reading) {
                                  word(reading.verb.name)));
 }
 
+// After the question is known. What depends on the plan is refused once that is read.
+void refuseUnused(Reading& reading) {
+  if (!isAboutAPlan(reading.verb.command)) return;
+  for (const Override& one : reading.request.overrides) {
+    if (one.option == "--alone" ||
+        dependsOn(one.option, reading.verb.command, reading.request.question))
+      continue;
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "%1: \"%2\" does not depend on it; \"size\" does."), word(one.option),
+             word(reading.verb.name)));
+  }
+}
+
 void readQuestion(Reading& reading) {
   std::vector<std::string> known;
   for (const telling::Question question : telling::allQuestions()) {
@@ -166,6 +203,7 @@ void readQuestion(Reading& reading) {
 
 void readTarget(Reading& reading) {
   reading.request.to = reading.valueOf("--to");
+  reading.request.force = reading.typed.has("--force");
   const bool report = reading.is(Command::Report);
   if (reading.request.to.empty()) {
     reading.wrong.push_back(
@@ -181,9 +219,25 @@ void readTarget(Reading& reading) {
                            rigs::List{{endings.begin(), endings.end()}, rigs::Joint::Or})}));
 }
 
+void readRig(Reading& reading) {
+  if (!reading.typed.has("--rig")) return;
+  reading.request.rig = reading.valueOf("--rig");
+  if (reading.request.rig.empty())
+    reading.wrong.push_back(Told(TOLD("Terminal", "%1 needs a value after it."), word("--rig")));
+  const Command command = reading.verb.command;
+  if (!isAboutAPlan(command) || command == Command::Check || command == Command::Report)
+    reading.wrong.push_back(Told(TOLD("Terminal", "--rig: \"%1\" is not about one rig alone."),
+                                 word(reading.verb.name)));
+  else if (reading.request.form == Form::Json)
+    reading.wrong.push_back(
+        Told(TOLD("Terminal",
+                  "--rig: --json has every rig, each under its name; --csv can have one alone.")));
+}
+
 void readDrawing(Reading& reading) {
+  readRig(reading);
   if (!isDrawn(reading.verb.command)) {
-    for (const char* option : {"--to", "--rig", "--over"})
+    for (const char* option : {"--to", "--force", "--over"})
       if (reading.typed.has(option))
         reading.wrong.push_back(
             Told(TOLD("Terminal", "%1: only \"picture\" and \"report\" know it."), word(option)));
@@ -191,7 +245,6 @@ void readDrawing(Reading& reading) {
   }
   if (reading.is(Command::Picture)) readQuestion(reading);
   readTarget(reading);
-  reading.request.rig = reading.valueOf("--rig");
   const auto over = reading.typed.valueOf("--over").value_or("thickness");
   reading.request.overThickness = over == "thickness";
   if (over != "thickness" && over != "power")
@@ -244,8 +297,8 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
 
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
-  for (const auto& read :
-       {readOptionLooks, readWords, readForm, readShown, readOverrides, readDrawing, askForFile})
+  for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
+                           readDrawing, refuseUnused, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

@@ -28,6 +28,7 @@ struct Request {
   bool supposed = false;     // of Night: with the jacket to compare, too
   // Of pictures and reports: the file, the rig as typed, what a jacket is shown against.
   std::string to, rig;
+  bool force = false;  // over whatever --to names, but the plan
   bool overThickness = true;
   std::optional<telling::Question> question;  // of Picture
   Overrides overrides;

@@ -3,24 +3,10 @@
 
 #include <unistd.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <system_error>
 
 namespace gui {
-namespace {
-
-bool isSet(const char* variable) {
-  const char* value = std::getenv(variable);
-  return value && *value != '\0';
-}
-
-}  // namespace
-
-bool hasScreen() {
-  return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY") || isSet("QT_QPA_PLATFORM");
-}
-
 void becomeDesktop(char** argv) {
   std::error_code failed;
   const std::filesystem::path self = std::filesystem::read_symlink("/proc/self/exe", failed);

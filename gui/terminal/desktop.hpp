@@ -6,8 +6,6 @@
 
 namespace gui {
 
-// Whether there is a screen to open a window on.
-bool hasScreen();
 // Goes on as the other half with the same words; returns only if that is not there.
 void becomeDesktop(char** argv);
 

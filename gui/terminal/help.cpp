@@ -3,6 +3,7 @@
 
 #include <string_view>
 
+#include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "version.hpp"
 
@@ -73,11 +74,19 @@ void addShown(Help& help, const Verb& verb) {
   help.heading(TOLD("Terminal", "How it is shown"));
   help.line("--units SI|US", TOLD("Terminal", "all numbers at once; SI if not given"));
   help.line("--language en|de", TOLD("Terminal", "that of your messages if not given"));
-  if (drawn)
-    help.line("--to FILE", TOLD("Terminal", "what to write; a file of that name is replaced"));
+  if (drawn) {
+    help.line("--to FILE", TOLD("Terminal",
+                                "what to write; replaces what this program wrote of the same kind, "
+                                "and no other file"));
+    help.line("--force",
+              TOLD("Terminal", "replaces whatever stands in --to FILE, but never the plan itself"));
+  }
   if (!drawn && verb.command != Command::New && verb.command != Command::Schema)
     help.line("--json", TOLD("Terminal", "for programs; always in SI, every key names its unit"));
   if (hasTable(verb.command)) help.line("--csv", TOLD("Terminal", "the tables, for spreadsheets"));
+  if (isAboutAPlan(verb.command) && verb.command != Command::Check &&
+      verb.command != Command::Report)
+    help.line("--rig N", TOLD("Terminal", "one rig alone, by number or letter: 2 or b"));
   if (verb.command == Command::Circuit)
     help.line("--every-rule",
               TOLD("Terminal", "the rules that are kept too, each with clause and source"));
@@ -102,12 +111,16 @@ void addQuestions(Help& help) {
   }
 }
 
-void addOverrides(Help& help) {
+void addOverrides(Help& help, const Verb& verb) {
   help.heading(TOLD("Terminal", "What if? (changes the answer, not the file)"));
-  for (const OverrideKind& kind : overrideKinds())
+  for (const OverrideKind& kind : overrideKinds()) {
+    const bool anyQuestion = verb.command == Command::Picture;
+    if (!anyQuestion && kind.option != "--alone" && !dependsOn(kind.option, verb.command, {}))
+      continue;
     help.line(std::string(kind.option) + ' ' + std::string(kind.value),
               Told(TOLD("Terminal", "%1: \"%2\""), Told(kind.about),
                    rigs::Verbatim{std::string(kind.example)}));
+  }
 }
 
 std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& reader) {
@@ -123,7 +136,7 @@ std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& rea
   for (const std::string_view example : verb.examples) help.typed(example);
   addShown(help, verb);
   if (verb.command == Command::Picture) addQuestions(help);
-  if (isAboutAPlan(verb.command)) addOverrides(help);
+  if (isAboutAPlan(verb.command)) addOverrides(help, verb);
   return help.take();
 }
 

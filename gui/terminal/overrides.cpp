@@ -2,6 +2,7 @@
 #include "gui/terminal/overrides.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <functional>
 #include <variant>
 
@@ -29,18 +30,18 @@ std::optional<Q> quantity(const Override& given, const rigs::Range<Q>& range,
                           std::string_view example, rigs::Problems& problems) {
   const auto& [low, high] = range;
   const auto read = rigs::parseQuantity<Q>(given.text);
+  const rigs::AcceptedQuantity accepted{rigs::kKindOf<Q>, rigs::detail::siNumber(low),
+                                        rigs::detail::siNumber(high), std::string(example)};
   if (!read) {
-    const rigs::AcceptedQuantity accepted{rigs::kKindOf<Q>, rigs::detail::siNumber(low),
-                                          rigs::detail::siNumber(high), std::string(example)};
     problems.push_back({rigs::Severity::Error, given.option,
                         rigs::quantityProblem(*read.fault, given.text, accepted)});
     return std::nullopt;
   }
   if (*read < low || high < *read) {
-    problems.push_back({rigs::Severity::Error, given.option,
-                        Told(TOLD("Terminal", "%1 was given; %2 to %3 is accepted, for example %4"),
-                             Quoted{given.text}, rigs::amountLike(low, given.text),
-                             rigs::amountLike(high, given.text), rigs::inQuotes(example))});
+    problems.push_back(
+        {rigs::Severity::Error, given.option,
+         Told(TOLD("Terminal", "%1 was given; %2 is accepted, for example %3"), Quoted{given.text},
+              rigs::acceptedRange(accepted, given.text), rigs::inQuotes(example))});
     return std::nullopt;
   }
   return *read;
@@ -133,8 +134,9 @@ void region(const Override& given, Plan& plan, rigs::Problems& problems) {
 
 // A file that cannot be read is no mistake in the rules: like a plan's, its error is thrown.
 void rulesFile(const Override& given, Plan& plan, rigs::Problems& problems) {
-  static_cast<void>(rigs::readText(given.text, rigs::kLargestRules));
-  if (auto rules = rigs::readRulesFile(given.text, given.option, problems)) {
+  const std::string text = rigs::readText(given.text, rigs::kLargestRules);
+  const std::string name = std::filesystem::path(given.text).filename().string();
+  if (auto rules = rigs::rulesIn(text, name, given.option, problems)) {
     plan.ownRules = std::move(rules);
     plan.region.clear();
   }

@@ -137,7 +137,10 @@ std::string pageText(const Page& page, const rigs::Reader& reader, const TextSty
   out.strong(page.title);
   for (const Told& sentence : page.opening) out.sentence("", sentence);
   if (!page.rigNames.empty()) out.gap();
-  for (std::size_t i = 0; i < page.rigNames.size(); ++i) legend(page, i, out);
+  for (std::size_t i = 0; i < page.rigNames.size(); ++i) {
+    if (page.only && i != *page.only) continue;
+    legend(page, i, out);
+  }
   for (const telling::Block& block : page.answer.blocks) write(block, page.answer, out);
   const std::vector<Told> cautions = page.answer.allCautions();
   if (!cautions.empty()) {
@@ -149,7 +152,8 @@ std::string pageText(const Page& page, const rigs::Reader& reader, const TextSty
 }
 
 std::string pageCsv(const Page& page, const rigs::Reader& reader) {
-  return telling::csvOf(page.answer, page.rigNames, reader);
+  if (!page.only) return telling::csvOf(page.answer, page.rigNames, reader);
+  return telling::csvOf(page.answer, {page.rigNames.at(*page.only)}, reader);
 }
 
 }  // namespace gui

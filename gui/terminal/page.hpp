@@ -2,6 +2,7 @@
 // What a command shows: how it begins, and the answers to one or several questions after another.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,7 @@ struct Page {
   rigs::Told title;
   std::vector<rigs::Told> opening;    // under the title: which plan, which place
   std::vector<std::string> rigNames;  // the legend; letters follow the order
+  std::optional<std::size_t> only;    // the one rig that all of it is about
   // All there is to read, in order; its headline stands among the blocks.
   telling::Answer answer;
 

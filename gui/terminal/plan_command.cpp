@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <string_view>
 #include <utility>
+#include <variant>
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/case.hpp"
@@ -13,11 +14,14 @@
 #include "gui/telling/summary.hpp"
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/problem_text.hpp"
+#include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/plan_check.hpp"
 #include "rigs/answers/search.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/problem_words.hpp"
+#include "rigs/documents/written_files.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "rigs/results/result_json.hpp"
 
@@ -35,6 +39,7 @@ struct ReadPlan {
   Told name;
   std::string document;
   std::optional<rigs::Plan> plan;
+  std::optional<std::size_t> rig;  // that was asked for alone
   rigs::Problems ofOptions, ofDocument;
 
   bool fine() const { return plan && !rigs::hasErrors(ofOptions) && !rigs::hasErrors(ofDocument); }
@@ -48,7 +53,52 @@ struct ReadPlan {
 Told nameOf(const std::string& file) {
   if (file.empty()) return Told(TOLD("Terminal", "the bundled example"));
   if (file == "-") return Told(TOLD("Terminal", "standard input"));
-  return Told::just(rigs::Verbatim{file});
+  return Told::just(rigs::Verbatim{rigs::shownPath(file)});
+}
+
+// The rig that was typed, by number from 1 or by letter from a: "2", "b", "(b)". Problems where
+// the plan has no such rig.
+std::optional<std::size_t> rigFrom(std::string_view typed, std::size_t rigs,
+                                   rigs::Problems& problems) {
+  if (typed.empty()) return std::nullopt;
+  std::string_view inside = typed;
+  if (inside.starts_with('(') && inside.ends_with(')'))
+    inside = inside.substr(1, inside.size() - 2);
+  std::size_t rig = 0;
+  const char* end = inside.data() + inside.size();
+  const auto read = std::from_chars(inside.data(), end, rig);
+  if (inside.size() == 1 && 'a' <= (inside[0] | 0x20) && (inside[0] | 0x20) <= 'z') {
+    rig = static_cast<std::size_t>((inside[0] | 0x20) - 'a' + 1);
+  } else if (read.ec != std::errc() || read.ptr != end) {
+    rig = 0;
+  }
+  if (1 <= rig && rig <= rigs) return rig - 1;
+  const std::string last(1, static_cast<char>('a' + rigs - 1));
+  problems.push_back(
+      {rigs::Severity::Error, "--rig",
+       Told(TOLD("Terminal",
+                 "%1 was given; a whole number from 1 to %2, or a letter from a to %3, is "
+                 "accepted, for example \"2\""),
+            rigs::Quoted{std::string(typed)}, rigs::Count{static_cast<long long>(rigs)},
+            rigs::Verbatim{last})});
+  return std::nullopt;
+}
+
+// A night alone that nothing on the page depends on.
+void refuseUnusedNight(const Request& request, const rigs::Plan& plan, rigs::Problems& problems) {
+  constexpr std::string_view kAlone = "--alone";
+  const bool given = std::any_of(request.overrides.begin(), request.overrides.end(),
+                                 [&](const Override& one) { return one.option == kAlone; });
+  if (!given || dependsOn(kAlone, request.command, request.question)) return;
+  // For programs all nights are in the answer.
+  if (request.command == Command::Answer && request.form == Form::Json) return;
+  if (std::holds_alternative<physics::UnpluggedMash>(plan.batch.mash)) return;
+  problems.push_back(
+      {rigs::Severity::Error, std::string(kAlone),
+       Told(TOLD("Terminal",
+                 "\"%1\" does not depend on it, as this plan leaves its mash plugged in; \"%2\" "
+                 "does"),
+            rigs::Verbatim{std::string(verbOf(request.command).name)}, rigs::Verbatim{"night"})});
 }
 
 ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
@@ -66,6 +116,10 @@ ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
   // after mending the document.
   rigs::Plan none;
   applyOverrides(request.overrides, read.plan ? *read.plan : none, read.ofOptions);
+  if (read.plan) {
+    read.rig = rigFrom(request.rig, read.plan->rigs.size(), read.ofOptions);
+    refuseUnusedNight(request, *read.plan, read.ofOptions);
+  }
   if (read.plan && !rigs::hasErrors(read.ofOptions)) rigs::checkPlan(*read.plan, read.ofDocument);
   return read;
 }
@@ -96,14 +150,24 @@ Finished checked(const ReadPlan& read, const Audience& audience, std::string com
   return {said + plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
 }
 
-// The rig whose number was typed, counted from 1; nullopt for what is no rig of the plan.
-std::optional<int> rigFrom(const std::string& typed, std::size_t rigs) {
-  if (typed.empty()) return 0;
-  const char* end = typed.data() + typed.size();
-  std::size_t rig = 0;
-  const auto read = std::from_chars(typed.data(), end, rig);
-  if (read.ec != std::errc() || read.ptr != end || rig < 1 || rig > rigs) return std::nullopt;
-  return static_cast<int>(rig) - 1;
+// Why --to FILE is not written; nothing where it may be.
+Told whyNotWritten(const Request& request) {
+  const rigs::Verbatim to = rigs::quotedPath(request.to);
+  const std::string plan = request.file == "-" ? "/dev/stdin" : request.file;
+  if (!plan.empty() && rigs::isSameFile(plan, request.to))
+    return Told(TOLD("Terminal",
+                     "--to: %1 is the very plan that is read; nothing was written, and --force "
+                     "changes nothing about that."),
+                to);
+  const rigs::FileContent there = rigs::contentOf(request.to);
+  const rigs::FileContent own = rigs::contentByEnding(request.to);
+  if (request.force || there == own || there == rigs::FileContent::Nothing ||
+      there == rigs::FileContent::NoFile)  // that saving tells of
+    return {};
+  return Told(TOLD("Terminal",
+                   "--to: %1 is there already and is %2; nothing was written. What this program "
+                   "wrote of the same kind is replaced; --force replaces whatever is there."),
+              to, rigs::contentTold(there));
 }
 
 Finished drawn(const Request& request, const ReadPlan& read, const Audience& audience,
@@ -114,15 +178,10 @@ Finished drawn(const Request& request, const ReadPlan& read, const Audience& aud
   if (!draw)
     return complain(Told(TOLD("Terminal", "the part of this program that draws is not installed.")),
                     1);
-  const auto rig = rigFrom(request.rig, read.plan->rigs.size());
-  if (!rig)
-    return complain(
-        Told(TOLD("Terminal", "--rig: %1 was given; a whole number from 1 to %2 is accepted."),
-             rigs::Quoted{request.rig},
-             rigs::Count{static_cast<long long>(read.plan->rigs.size())}),
-        2);
+  if (const Told why = whyNotWritten(request); !why.empty()) return complain(why, 2);
   telling::QuestionView view;
-  view.rig = *rig;
+  view.rig = static_cast<int>(read.rig.value_or(0));
+  view.only = read.rig;
   view.overThickness = request.overThickness;
   view.supposed = request.supposed;
   view.asBars = request.question == Question::WhereHeat && request.rig.empty();
@@ -132,7 +191,7 @@ Finished drawn(const Request& request, const ReadPlan& read, const Audience& aud
         .planName = request.file,
         .document = read.document},
        *read.plan, audience.reader);
-  const Told wrote(TOLD("Terminal", "Wrote %1."), rigs::Verbatim{request.to});
+  const Told wrote(TOLD("Terminal", "Wrote %1."), rigs::Verbatim{rigs::shownPath(request.to)});
   return {plainText(rigs::tell(wrote, audience.reader)) + '\n', {}, 0};
 }
 
@@ -188,8 +247,10 @@ bool supposes(const rigs::Solution& solution) {
       [](const rigs::RigAnswer& rig) { return rig.night && rig.night->supposed.has_value(); });
 }
 
-Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader) {
+Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
+            std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan);
+  page.only = rig;
   if (request.file.empty())
     page.opening.insert(
         page.opening.begin(),
@@ -199,7 +260,7 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
   // Who asks for a jacket's worth asks for what is supposed.
   const bool supposed = request.supposed || request.command == Command::Insulate;
   const telling::QuestionView view{
-      .asBars = true, .supposed = supposed, .everyRule = request.everyRule};
+      .asBars = true, .supposed = supposed, .everyRule = request.everyRule, .only = rig};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
     page.add(telling::answerTo(question, solution, reader, view));
@@ -209,7 +270,10 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
                               "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
                               "that has one, what it would be without.")));
   }
-  if (questions.empty()) page.add(telling::summary({solution, solution.plan, reader, view}));
+  if (questions.empty()) {
+    telling::Answer all = telling::summary({solution, solution.plan, reader, view});
+    page.add(rig ? telling::aboutRig(std::move(all), *rig) : all);
+  }
   return page;
 }
 
@@ -220,7 +284,7 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const rigs::Searches shown = searchesOf(request.command);
   if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;
-  const Page page = pageOf(request, solution, audience.reader);
+  const Page page = pageOf(request, solution, audience.reader, read.rig);
   if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};
   return {pageText(page, audience.reader, audience.style), {}, 0};
 }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <string_view>
+#include <vector>
 
 #include "gui/terminal/screen.hpp"
 #include "gui/terminal/text_layout.hpp"
@@ -27,10 +28,31 @@ Told remarksText(std::ptrdiff_t remarks) {
   return Told(TOLD("Terminal", "%1 remarks"), Count{remarks});
 }
 
-Told countText(const rigs::Problems& problems) {
-  const auto errors = std::count_if(
-      problems.begin(), problems.end(),
-      [](const rigs::Problem& problem) { return problem.severity == rigs::Severity::Error; });
+// The same sentence about several places, in the order of the first ones.
+struct SaidOnce {
+  rigs::Problem problem;
+  std::vector<std::string> places;
+};
+
+std::vector<SaidOnce> saidOnce(const rigs::Problems& problems) {
+  std::vector<SaidOnce> all;
+  for (const rigs::Problem& problem : problems) {
+    const auto same = std::find_if(all.begin(), all.end(), [&](const SaidOnce& one) {
+      return one.problem.severity == problem.severity && one.problem.message == problem.message;
+    });
+    if (same == all.end())
+      all.push_back({problem, {problem.where}});
+    else if (std::find(same->places.begin(), same->places.end(), problem.where) ==
+             same->places.end())
+      same->places.push_back(problem.where);
+  }
+  return all;
+}
+
+Told countText(const std::vector<SaidOnce>& problems) {
+  const auto errors = std::count_if(problems.begin(), problems.end(), [](const SaidOnce& one) {
+    return one.problem.severity == rigs::Severity::Error;
+  });
   const auto remarks = static_cast<std::ptrdiff_t>(problems.size()) - errors;
   rigs::List parts{{}, rigs::Joint::And};
   if (errors > 0) parts.items.emplace_back(errorsText(errors));
@@ -38,12 +60,15 @@ Told countText(const rigs::Problems& problems) {
   return Told::just(std::move(parts));
 }
 
-std::string whereText(const rigs::Problem& problem, const rigs::Reader& reader) {
-  const std::string where = problem.where.empty()
-                                ? rigs::tell(Told(TOLD("Terminal", "whole document")), reader)
-                                : plainText(problem.where);
-  if (problem.severity != rigs::Severity::Warning) return where;
-  return where + ' ' + rigs::tell(Told(TOLD("Terminal", "(remark)")), reader);
+std::string whereText(const SaidOnce& said, const rigs::Reader& reader) {
+  std::string all;
+  for (const std::string& place : said.places) {
+    if (!all.empty()) all += ", ";
+    all += place.empty() ? rigs::tell(Told(TOLD("Terminal", "whole document")), reader)
+                         : plainText(place);
+  }
+  if (said.problem.severity != rigs::Severity::Warning) return all;
+  return all + ' ' + rigs::tell(Told(TOLD("Terminal", "(remark)")), reader);
 }
 
 std::string withFullStop(std::string message) {
@@ -64,11 +89,13 @@ std::string complaintText(const Told& sentence, const rigs::Reader& reader, std:
 std::string problemText(const rigs::Problems& problems, const Told& name,
                         const rigs::Reader& reader, std::size_t width) {
   if (problems.empty()) return {};
+  const std::vector<SaidOnce> all = saidOnce(problems);
   std::string text =
-      plainText(rigs::tell(name, reader)) + ": " + rigs::tell(countText(problems), reader) + '\n';
-  for (const rigs::Problem& problem : problems) {
-    text += "  " + whereText(problem, reader) + '\n';
-    const std::string message = withFullStop(plainText(rigs::tell(problem.message, reader)));
+      plainText(rigs::tell(name, reader)) + ": " + rigs::tell(countText(all), reader) + '\n';
+  for (const SaidOnce& said : all) {
+    for (const std::string& line : wrapped(whereText(said, reader), usable(width, 2)))
+      text += "  " + line + '\n';
+    const std::string message = withFullStop(plainText(rigs::tell(said.problem.message, reader)));
     for (const std::string& line : wrapped(message, usable(width, 4))) text += "    " + line + '\n';
   }
   return text;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/terminal/program.hpp"
 
-#include <fcntl.h>
 #include <unistd.h>
 
 #include <algorithm>
@@ -18,9 +17,11 @@
 #include "gui/terminal/help.hpp"
 #include "gui/terminal/plan_command.hpp"
 #include "gui/terminal/problem_text.hpp"
+#include "gui/terminal/screen.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "version.hpp"
 
@@ -74,32 +75,16 @@ Audience audienceOf(const Request& request, Audience audience, rigs::Problems& p
   return audience;
 }
 
-void writeNewPlan(const std::string& file) {
-  try {
-    rigs::savePlan(file, rigs::newPlanText());
-  } catch (...) {
-    ::unlink(file.c_str());
-    throw;
-  }
-}
-
 Finished newPlan(const Request& request, const Audience& audience) {
-  // Taking the name first keeps two people, or a link, from losing a file.
-  const int file = ::open(request.file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-  if (file < 0 && errno == EEXIST)
+  // Made in one step, so that two people, or a link, lose no file, and nobody finds half a plan.
+  if (!rigs::createText(request.file, rigs::newPlanText()))
     return {{},
             complaint(Told(TOLD("Terminal", "%1 is there already; nothing was written."),
-                           Quoted{request.file}),
+                           rigs::quotedPath(request.file)),
                       audience),
             1};
-  if (file >= 0) {
-    ::close(file);
-    writeNewPlan(request.file);
-  } else {
-    rigs::savePlan(request.file, rigs::newPlanText());  // tells why it cannot
-  }
   const Told wrote(TOLD("Terminal", "Wrote %1. Edit it, then type:  heatledger answer %1"),
-                   Verbatim{request.file});
+                   Verbatim{rigs::shownPath(request.file)});
   return {plainText(rigs::tell(wrote, audience.reader)) + '\n', {}, 0};
 }
 
@@ -184,11 +169,26 @@ std::span<const char* const> wordsOf(int argc, const char* const* argv) {
   return std::span(argv, static_cast<std::size_t>(argc)).subspan(1);
 }
 
+// The plan where nothing but its name was typed; "" for anything else.
+std::string planAlone(std::span<const char* const> words) {
+  if (words.size() == 2 && std::string_view(words[0]) == "--") words = words.subspan(1);
+  if (words.size() != 1 || !std::string_view(words[0]).ends_with(".json")) return {};
+  return words[0];
+}
+
+Told whyNoWindow() {
+  return hasScreen()
+             ? Told(TOLD("Terminal",
+                         "the part of this program that has a window is not installed; the answer "
+                         "stands here."))
+             : Told(TOLD("Terminal", "no display was found; the answer stands here."));
+}
+
 }  // namespace
 
 bool asksForWindow(int argc, const char* const* argv) {
   const auto words = wordsOf(argc, argv);
-  return words.empty() || (words.size() == 1 && std::string_view(words[0]).ends_with(".json"));
+  return words.empty() || !planAlone(words).empty();
 }
 
 bool asksForDrawing(int argc, const char* const* argv) {
@@ -200,12 +200,19 @@ bool asksForDrawing(int argc, const char* const* argv) {
 int runInTerminal(int argc, const char* const* argv, telling::Draw draw) {
   // A reader who leaves early is told about by write(), not by a signal.
   std::signal(SIGPIPE, SIG_IGN);
-  const CommandLine line = readCommandLine(wordsOf(argc, argv), telling::languageFromEnvironment());
+  const auto words = wordsOf(argc, argv);
+  const std::string plan = planAlone(words);
+  const char* const asked[] = {"answer", "--", plan.c_str()};
+  const CommandLine line =
+      readCommandLine(plan.empty() ? words : std::span(asked), telling::languageFromEnvironment());
   const Audience terminal{
       {.units = rigs::UnitSystem::SI, .language = &telling::languageOf(line.language)},
       screenStyle()};
   Finished finished = std::visit(Doing{terminal, draw}, line.asked);
+  if (!plan.empty()) finished.complaint = complaint(whyNoWindow(), terminal) + finished.complaint;
   if (!rigs::writeAll(STDOUT_FILENO, finished.output)) {
+    // Who has read enough, as "head" has, has nothing to complain about.
+    if (errno == EPIPE) return finished.exitCode;
     finished.complaint += complaint(Told(TOLD("Terminal", "the answer could not be written: %1."),
                                          Verbatim{std::generic_category().message(errno)}),
                                     terminal);

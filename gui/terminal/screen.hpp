@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the output stands on: how wide it is, and whether it can be bold.
+// What the output stands on: how wide it is, whether it can be bold, whether windows open beside
+// it.
 #pragma once
 
 #include <cstddef>
@@ -20,5 +21,8 @@ std::optional<std::size_t> columnsFrom(std::string_view text);
 
 // Of standard output. COLUMNS is a person's wish, for pipes too; a terminal knows better.
 TextStyle screenStyle();
+
+// Whether there is a display to open a window on.
+bool hasScreen();
 
 }  // namespace gui

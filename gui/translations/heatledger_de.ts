@@ -6181,6 +6181,102 @@
         <source>%1, or leave it out and name a file with rules of your own as &quot;rules&quot; (--rules at the terminal)</source>
         <translation>%1, oder lassen Sie das weg und nennen Sie eine Datei mit eigenen Regeln als &quot;rules&quot; (--rules am Terminal)</translation>
     </message>
+    <message>
+        <source>%1 is a link that leads out of the plan&apos;s folder</source>
+        <translation>%1 ist eine Verknüpfung, die aus dem Ordner des Plans hinausführt</translation>
+    </message>
+    <message>
+        <source>a picture that this program drew (SVG)</source>
+        <translation>ein Bild, das dieses Programm gezeichnet hat (SVG)</translation>
+    </message>
+    <message>
+        <source>a picture that this program drew (PNG)</source>
+        <translation>ein Bild, das dieses Programm gezeichnet hat (PNG)</translation>
+    </message>
+    <message>
+        <source>a table that this program wrote (CSV)</source>
+        <translation>eine Tabelle, die dieses Programm geschrieben hat (CSV)</translation>
+    </message>
+    <message>
+        <source>the numbers of a picture that this program wrote (JSON)</source>
+        <translation>die Zahlen eines Bildes, die dieses Programm geschrieben hat (JSON)</translation>
+    </message>
+    <message>
+        <source>a report that this program wrote (PDF)</source>
+        <translation>ein Bericht, den dieses Programm geschrieben hat (PDF)</translation>
+    </message>
+    <message>
+        <source>a result that this program wrote (JSON)</source>
+        <translation>ein Ergebnis, das dieses Programm geschrieben hat (JSON)</translation>
+    </message>
+    <message>
+        <source>a plan</source>
+        <translation>ein Plan</translation>
+    </message>
+    <message>
+        <source>a JSON document that this program did not write</source>
+        <translation>ein JSON-Dokument, das dieses Programm nicht geschrieben hat</translation>
+    </message>
+    <message>
+        <source>a picture that this program did not draw (SVG)</source>
+        <translation>ein Bild, das dieses Programm nicht gezeichnet hat (SVG)</translation>
+    </message>
+    <message>
+        <source>a picture that this program did not draw (PNG)</source>
+        <translation>ein Bild, das dieses Programm nicht gezeichnet hat (PNG)</translation>
+    </message>
+    <message>
+        <source>a PDF document that this program did not write</source>
+        <translation>ein PDF-Dokument, das dieses Programm nicht geschrieben hat</translation>
+    </message>
+    <message>
+        <source>no file that could be replaced</source>
+        <translation>keine Datei, die sich ersetzen ließe</translation>
+    </message>
+    <message>
+        <source>a file that this program did not write</source>
+        <translation>eine Datei, die dieses Programm nicht geschrieben hat</translation>
+    </message>
+    <message>
+        <source>%1 names no region</source>
+        <translation>%1 benennt keine Region</translation>
+    </message>
+    <message>
+        <source>%1, or leave it out</source>
+        <translation>%1, oder lassen Sie es weg</translation>
+    </message>
+    <message>
+        <source>the document begins with more than one byte-order mark</source>
+        <translation>das Dokument beginnt mit mehr als einer Bytereihenfolge-Marke</translation>
+    </message>
+    <message>
+        <source>save it as UTF-8 without any</source>
+        <translation>speichern Sie es als UTF-8 ohne eine solche</translation>
+    </message>
+    <message>
+        <source>%1 is half of a character</source>
+        <translation>%1 ist ein halbes Zeichen</translation>
+    </message>
+    <message>
+        <source>write the character itself, or both of its halves</source>
+        <translation>schreiben Sie das Zeichen selbst oder seine beiden Hälften</translation>
+    </message>
+    <message>
+        <source>%1 stands for no character</source>
+        <translation>%1 steht für kein Zeichen</translation>
+    </message>
+    <message>
+        <source>a backslash itself is written twice</source>
+        <translation>ein umgekehrter Schrägstrich selbst wird doppelt geschrieben</translation>
+    </message>
+    <message>
+        <source>%1 is negative</source>
+        <translation>%1 ist negativ</translation>
+    </message>
+    <message>
+        <source>only prices by &quot;times&quot; may be</source>
+        <translation>nur Preise nach &quot;times&quot; dürfen es sein</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -6822,10 +6918,6 @@
         <translation>--rig N: nur Anlage N, über die Zeit</translation>
     </message>
     <message>
-        <source>--rig: %1 was given; a whole number from 1 to %2 is accepted.</source>
-        <translation>--rig: %1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2.</translation>
-    </message>
-    <message>
         <source>1 problem</source>
         <translation>1 Problem</translation>
     </message>
@@ -7126,10 +7218,6 @@
         <translation>was an einem Plan falsch ist, und sonst nichts</translation>
     </message>
     <message>
-        <source>what to write; a file of that name is replaced</source>
-        <translation>was geschrieben wird; eine Datei dieses Namens wird ersetzt</translation>
-    </message>
-    <message>
         <source>whether the circuit carries it, rule by rule, with the clauses</source>
         <translation>ob der Stromkreis es trägt, Regel für Regel, mit den Abschnitten</translation>
     </message>
@@ -7152,10 +7240,6 @@
     <message>
         <source>your own copy of it, to edit</source>
         <translation>Ihre eigene Kopie davon, zum Bearbeiten</translation>
-    </message>
-    <message>
-        <source>%1 was given; %2 to %3 is accepted, for example %4</source>
-        <translation>%1 wurde angegeben; möglich ist %2 bis %3, zum Beispiel %4</translation>
     </message>
     <message>
         <source>no font is installed to draw with; fonts-dejavu-core has one</source>
@@ -7184,6 +7268,66 @@
     <message>
         <source>how far it cools with the plan&apos;s jacket to compare, too; and without the one that a rig has</source>
         <translation>wie weit es auch mit dem Mantel zum Vergleichen abkühlt, und ohne den, den eine Anlage hat</translation>
+    </message>
+    <message>
+        <source>--to: %1 is the very plan that is read; nothing was written, and --force changes nothing about that.</source>
+        <translation>--to: %1 ist der gelesene Plan selbst; geschrieben wurde nichts, und auch --force ändert daran nichts.</translation>
+    </message>
+    <message>
+        <source>--to: %1 is there already and is %2; nothing was written. What this program wrote of the same kind is replaced; --force replaces whatever is there.</source>
+        <translation>--to: %1 gibt es schon, und zwar ist es %2; geschrieben wurde nichts. Was dieses Programm von derselben Art geschrieben hat, wird ersetzt; --force ersetzt, was auch immer dort steht.</translation>
+    </message>
+    <message>
+        <source>what to write; replaces what this program wrote of the same kind, and no other file</source>
+        <translation>was geschrieben wird; ersetzt, was dieses Programm von derselben Art geschrieben hat, und keine andere Datei</translation>
+    </message>
+    <message>
+        <source>replaces whatever stands in --to FILE, but never the plan itself</source>
+        <translation>ersetzt, was auch immer in --to FILE steht, aber nie den Plan selbst</translation>
+    </message>
+    <message>
+        <source>%1 was given; %2 is accepted, for example %3</source>
+        <translation>%1 wurde angegeben; möglich ist %2, zum Beispiel %3</translation>
+    </message>
+    <message>
+        <source>%1 was given; a whole number from 1 to %2, or a letter from a to %3, is accepted, for example &quot;2&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2 oder ein Buchstabe von a bis %3, zum Beispiel &quot;2&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; does not depend on it, as this plan leaves its mash plugged in; &quot;%2&quot; does</source>
+        <translation>&quot;%1&quot; hängt davon nicht ab, weil dieser Plan seine Maische am Strom lässt; &quot;%2&quot; schon</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; does not depend on it; &quot;size&quot; does.</source>
+        <translation>%1: &quot;%2&quot; hängt davon nicht ab; &quot;size&quot; schon.</translation>
+    </message>
+    <message>
+        <source>--rig: &quot;%1&quot; is not about one rig alone.</source>
+        <translation>--rig: Bei &quot;%1&quot; geht es nicht um eine einzelne Anlage.</translation>
+    </message>
+    <message>
+        <source>--rig: --json has every rig, each under its name; --csv can have one alone.</source>
+        <translation>--rig: --json hat jede Anlage unter ihrem Namen; --csv kann eine allein haben.</translation>
+    </message>
+    <message>
+        <source>%1 is no command; perhaps &quot;%2&quot; was meant.</source>
+        <translation>%1 ist kein Befehl; vielleicht war &quot;%2&quot; gemeint.</translation>
+    </message>
+    <message>
+        <source>%1 is nothing that &quot;%2&quot; knows; perhaps &quot;%3&quot; was meant.</source>
+        <translation>%1 kennt &quot;%2&quot; nicht; vielleicht war &quot;%3&quot; gemeint.</translation>
+    </message>
+    <message>
+        <source>the part of this program that has a window is not installed; the answer stands here.</source>
+        <translation>Der Teil dieses Programms mit dem Fenster ist nicht installiert; die Antwort steht hier.</translation>
+    </message>
+    <message>
+        <source>no display was found; the answer stands here.</source>
+        <translation>Es wurde keine Anzeige gefunden; die Antwort steht hier.</translation>
+    </message>
+    <message>
+        <source>one rig alone, by number or letter: 2 or b</source>
+        <translation>eine Anlage allein, nach Nummer oder Buchstabe: 2 oder b</translation>
     </message>
 </context>
 <context>
@@ -7624,6 +7768,18 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>&amp;Dark</source>
         <translation>&amp;Dunkel</translation>
+    </message>
+    <message>
+        <source>This plan was not computed: %1. What is shown is the last answer.</source>
+        <translation>Dieser Plan wurde nicht berechnet: %1. Gezeigt wird die letzte Antwort.</translation>
+    </message>
+    <message>
+        <source>Nothing was written.</source>
+        <translation>Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 is the plan that is open. Choose another name.</source>
+        <translation>%1 ist der geöffnete Plan. Wählen Sie einen anderen Namen.</translation>
     </message>
 </context>
 <context>
@@ -8133,6 +8289,17 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>removing a rig</source>
         <translation>Entfernen einer Anlage</translation>
+    </message>
+</context>
+<context>
+    <name>gui::Solver</name>
+    <message>
+        <source>there was not enough memory for it</source>
+        <translation>der Speicher reichte dafür nicht</translation>
+    </message>
+    <message>
+        <source>the system had no thread left for it</source>
+        <translation>das System hatte keinen Thread dafür übrig</translation>
     </message>
 </context>
 </TS>

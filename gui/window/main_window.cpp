@@ -68,6 +68,10 @@ MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
     if (edition == document_.edition()) forms_->setProblemsOfTheDay(problems);
     showState();
   });
+  connect(&solver_, &Solver::failed, this, [this](const rigs::Told& why, int edition) {
+    unsolved_ = edition == document_.edition() ? why : rigs::Told();
+    showState();
+  });
   connect(&solver_, &Solver::busyChanged, this, [this](bool busy) {
     busy_ = busy;
     showState();
@@ -182,6 +186,7 @@ void MainWindow::onDocumentChanged() {
   }
   if (document_.edition() != askedEdition_) {
     askedEdition_ = document_.edition();
+    unsolved_ = {};
     if (document_.plan()) solver_.solve(document_.plan(), document_.edition());
     showWanted();
   }
@@ -227,9 +232,12 @@ void MainWindow::onYearChanged(int batches) {
 
 void MainWindow::showState() {
   const int errors = forms_->errorCount();
-  stale_->setVisible(errors > 0);
-  stale_->setText(page_->solution() ? tr("This answers the plan as it last was without problems.")
-                                    : tr("There is no answer yet: the plan has problems."));
+  const bool unsolved = errors == 0 && !unsolved_.empty();
+  stale_->setVisible(errors > 0 || unsolved);
+  stale_->setText(unsolved ? tr("This plan was not computed: %1. What is shown is the last answer.")
+                                 .arg(told(unsolved_))
+                  : page_->solution() ? tr("This answers the plan as it last was without problems.")
+                                      : tr("There is no answer yet: the plan has problems."));
   status_->setText(errors == 1  ? tr("1 problem in the plan")
                    : errors > 1 ? tr("%1 problems in the plan").arg(errors)
                    : busy_      ? tr("Computing")

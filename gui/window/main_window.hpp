@@ -41,6 +41,7 @@ class MainWindow : public QMainWindow {
   bool savePlanAs(const QString& path);
   // What is seen, in the format of the file's ending. Numbers as JSON are written a moment later.
   void exportSeen(const QString& path);
+  void saveReport(const QString& path);
   void setQuestion(telling::Question question);
   void setUnits(rigs::UnitSystem units);
   // Asks about plans that an earlier window lost.
@@ -88,6 +89,7 @@ class MainWindow : public QMainWindow {
   void complain(const QString& what, const QString& why);
   void exportNumbersOrPicture(const QString& ending, const QString& filter);
   void confirmSaved(const QString& path);
+  bool isOpenPlan(const QString& path);  // and says so
   void exportReport();
   void print();
   // window_menus.cpp
@@ -103,6 +105,7 @@ class MainWindow : public QMainWindow {
   PlanDocument document_;
   Recovery recovery_;
   Solver solver_;
+  rigs::Told unsolved_;  // why the plan as it is has no answer
   Banner* banner_ = nullptr;
   QuestionTabs* questions_ = nullptr;
   QComboBox* units_ = nullptr;

@@ -9,6 +9,8 @@
 #include <QSettings>
 #include <QStatusBar>
 
+#include <system_error>
+
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
 #include "gui/window/main_window.hpp"
@@ -210,7 +212,7 @@ void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& fi
 }
 
 void MainWindow::exportSeen(const QString& path) {
-  if (!page_->solution()) return;
+  if (!page_->solution() || isOpenPlan(path)) return;
   const ChartLook paper = paperLook(locale());
   ChartLook look = paper;
   if (!QSettings().value(QLatin1String(kOnPaper), false).toBool()) {
@@ -224,6 +226,8 @@ void MainWindow::exportSeen(const QString& path) {
       exportAnswer(path.toStdString(), seen, look);
     } catch (const rigs::FileError& error) {
       return error.told();
+    } catch (const std::exception& error) {  // no memory, no thread
+      return rigs::Told::just(rigs::Verbatim{error.what()});
     }
     return {};
   };
@@ -240,11 +244,25 @@ void MainWindow::exportSeen(const QString& path) {
     return;
   }
   // The terminal's very numbers are computed anew for it, which takes longer than a click may.
-  exporting_ = std::async(std::launch::async, [this, write, tell] {
-    const rigs::Told problem = write();
-    QMetaObject::invokeMethod(
-        this, [tell, problem] { tell(problem); }, Qt::QueuedConnection);
-  });
+  try {
+    exporting_ = std::async(std::launch::async, [this, write, tell] {
+      const rigs::Told problem = write();
+      QMetaObject::invokeMethod(
+          this, [tell, problem] { tell(problem); }, Qt::QueuedConnection);
+    });
+  } catch (const std::system_error&) {  // no thread is left: then it takes its time
+    tell(write());
+  }
+}
+
+// The dialogs ask before they replace a file; over the plan that is open nobody means to write.
+bool MainWindow::isOpenPlan(const QString& path) {
+  if (document_.path().isEmpty() ||
+      !rigs::isSameFile(document_.path().toStdString(), path.toStdString()))
+    return false;
+  complain(tr("Nothing was written."),
+           tr("%1 is the plan that is open. Choose another name.").arg(document_.displayName()));
+  return true;
 }
 
 void MainWindow::confirmSaved(const QString& path) {
@@ -260,6 +278,11 @@ void MainWindow::exportReport() {
       this, tr("Save the report"), QStringLiteral("report.pdf"), tr("PDF documents (*.pdf)"));
   if (path.isEmpty()) return;
   if (QFileInfo(path).suffix().isEmpty()) path += QStringLiteral(".pdf");
+  saveReport(path);
+}
+
+void MainWindow::saveReport(const QString& path) {
+  if (!page_->wholeSolution() || isOpenPlan(path)) return;
   try {
     writeReport(path.toStdString(), {.solution = page_->wholeSolution(),
                                      .units = shownUnits_,
@@ -276,6 +299,7 @@ void MainWindow::print() {
   QPrinter printer;
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
+  if (!printer.outputFileName().isEmpty() && isOpenPlan(printer.outputFileName())) return;
   if (!paintReport(printer, {.solution = page_->wholeSolution(),
                              .units = shownUnits_,
                              .planName = document_.displayName(),

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <exception>
+#include <system_error>
 #include <utility>
 
 namespace rigs {
@@ -27,7 +28,13 @@ thread_local const void* currentLoop = nullptr;
 }  // namespace
 
 Pool::Pool(std::size_t helpers) {
-  for (std::size_t i = 0; i < helpers; ++i) helpers_.emplace_back([this] { help(); });
+  helpers_.reserve(helpers);
+  // With fewer threads than cores everything takes longer and comes to the same.
+  try {
+    while (helpers_.size() < helpers) helpers_.emplace_back([this] { help(); });
+  } catch (const std::system_error&) {
+    return;
+  }
 }
 
 Pool::~Pool() {

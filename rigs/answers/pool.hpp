@@ -16,7 +16,7 @@ namespace rigs {
 
 class Pool {
  public:
-  // Threads that help those who call.
+  // Threads that help those who call: so many, or as many as the system grants.
   explicit Pool(std::size_t helpers);
   ~Pool();  // no loop is running any more
   Pool(const Pool&) = delete;

@@ -6,19 +6,24 @@
 
 namespace rigs {
 
-std::shared_ptr<const CircuitRules> readRulesFile(const std::filesystem::path& path,
-                                                  const std::string& where, Problems& problems) {
+std::shared_ptr<const CircuitRules> rulesIn(std::string_view text, const std::string& name,
+                                            const std::string& where, Problems& problems) {
   Problems found;
-  std::optional<CircuitRules> rules;
+  const auto rules = readRules(text, found);
+  for (const Problem& p : found) problems.push_back({p.severity, where, withinFile(name, p)});
+  return rules ? std::make_shared<const CircuitRules>(*rules) : nullptr;
+}
+
+std::shared_ptr<const CircuitRules> readRulesFile(const std::filesystem::path& folder,
+                                                  const std::filesystem::path& path,
+                                                  const std::string& where, Problems& problems) {
   try {
-    rules = readRules(readText(path, kLargestRules), found);
+    return rulesIn(readWithin(folder, folder / path, kLargestRules), path.filename().string(),
+                   where, problems);
   } catch (const FileError& error) {
     problems.push_back({Severity::Error, where, error.told()});
     return nullptr;
   }
-  const std::string name = path.filename().string();
-  for (const Problem& p : found) problems.push_back({p.severity, where, withinFile(name, p)});
-  return rules ? std::make_shared<const CircuitRules>(std::move(*rules)) : nullptr;
 }
 
 }  // namespace rigs

@@ -340,10 +340,7 @@ std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
     return std::nullopt;
   }
   const auto& text = node_->get_ref<const std::string&>();
-  // What could be kept of it, for an example.
-  std::string plain = text;
-  std::replace_if(plain.begin(), plain.end(), isControl, ' ');
-  plain = firstCharacters(plain, std::min<std::size_t>(longest, 24));
+  const std::string plain = plainExample(text, longest);
   if (const std::size_t count = characters(text); count > longest) {
     error(withQuoted(
         advised(Told(TOLD("Problem", "%1 is too long with %2 characters"), Quoted{text},
@@ -359,6 +356,16 @@ std::optional<std::string> JsonCursor::asText(std::size_t longest) const {
     return std::nullopt;
   }
   return text;
+}
+
+// The table's, as not every text is a name; else what could be kept of the text itself.
+std::string JsonCursor::plainExample(std::string text, std::size_t longest) const {
+  if (const auto own = exampleAt(where_)) return std::string(own->text);
+  std::replace_if(text.begin(), text.end(), isControl, ' ');
+  text = firstCharacters(text, std::min<std::size_t>(longest, 24));
+  text.erase(text.find_last_not_of(' ') + 1);
+  text.erase(0, text.find_first_not_of(' '));
+  return text.empty() ? std::string(textExample(key())) : text;
 }
 
 std::optional<double> JsonCursor::number(std::string_view key, Range<double> range) const {

@@ -136,6 +136,7 @@ class JsonCursor {
  private:
   JsonCursor at(const nlohmann::ordered_json& node, std::string where) const;
   std::optional<Example> exampleAt(const std::string& place) const;
+  std::string plainExample(std::string text, std::size_t longest) const;
   std::string textAt(const std::string& place, std::string_view key) const;
   std::string listAt(const std::string& place, std::string_view key) const;
   Verbatim numberAt(const std::string& place, const Range<double>& range) const;

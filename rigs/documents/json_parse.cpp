@@ -2,8 +2,10 @@
 #include "rigs/documents/json_parse.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <cstdint>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <set>
 #include <vector>
 
@@ -88,6 +90,54 @@ std::size_t firstTooDeep(std::string_view bytes) {
   return std::string_view::npos;
 }
 
+struct BrokenEscape {
+  std::size_t at;
+  bool isHalf;  // of a character that takes two
+};
+
+// The four hexadecimal digits of "\uXXXX" at `at`; nullopt for anything else.
+std::optional<unsigned> unicodeEscape(std::string_view bytes, std::size_t at) {
+  if (bytes.substr(at, 2) != "\\u" || at + 6 > bytes.size()) return std::nullopt;
+  unsigned code = 0;
+  const char* end = bytes.data() + at + 6;
+  const auto read = std::from_chars(end - 4, end, code, 16);
+  return read.ptr == end && read.ec == std::errc() ? std::optional(code) : std::nullopt;
+}
+
+// The first backslash within texts that begins none of JSON's escapes (RFC 8259, section 7), or
+// only half of a character.
+std::optional<BrokenEscape> firstBrokenEscape(std::string_view bytes) {
+  bool inText = false;
+  for (std::size_t i = 0; i < bytes.size(); ++i) {
+    if (bytes[i] == '"') inText = !inText;
+    if (!inText || bytes[i] != '\\') continue;
+    const std::size_t at = i++;
+    if (i < bytes.size() && std::string_view("\"\\/bfnrt").find(bytes[i]) != std::string_view::npos)
+      continue;
+    const auto code = unicodeEscape(bytes, at);
+    if (!code) return BrokenEscape{at, false};
+    i = at + 5;
+    const bool first = 0xd800 <= *code && *code < 0xdc00;
+    if (first) {
+      const auto second = unicodeEscape(bytes, at + 6);
+      if (!second || *second < 0xdc00 || *second > 0xdfff) return BrokenEscape{at, true};
+      i = at + 11;
+    } else if (0xdc00 <= *code && *code <= 0xdfff) {
+      return BrokenEscape{at, true};
+    }
+  }
+  return std::nullopt;
+}
+
+Told brokenEscape(std::string_view bytes, const BrokenEscape& broken) {
+  const Quoted what{std::string(bytes.substr(broken.at, broken.isHalf ? 6 : 2))};
+  return broken.isHalf
+             ? advised(Told(TOLD("Problem", "%1 is half of a character"), what),
+                       Told(TOLD("Problem", "write the character itself, or both of its halves")))
+             : advised(Told(TOLD("Problem", "%1 stands for no character"), what),
+                       Told(TOLD("Problem", "a backslash itself is written twice")));
+}
+
 // A first pass without a tree: finds syntax errors with their place, and repeated keys, of which
 // the tree would keep one without a word.
 class Inspector : public nlohmann::json_sax<Json> {
@@ -127,6 +177,9 @@ class Inspector : public nlohmann::json_sax<Json> {
 
   bool parse_error(std::size_t position, const std::string& token,
                    const nlohmann::detail::exception& exception) override {
+    if (const auto broken = firstBrokenEscape(bytes_.substr(0, std::min(position, bytes_.size())));
+        broken && token.starts_with('"') && position > 0)
+      return place(broken->at, brokenEscape(bytes_, *broken)), false;
     constexpr int kNumberTooLarge = 406;  // the library's number for out_of_range of a number
     const std::size_t offset = position == 0 ? 0 : position - 1;  // of the last byte read
     if (offset >= bytes_.size()) {
@@ -238,7 +291,12 @@ JsonDocument parseJson(std::string_view bytes, Problems& problems) {
     return refuse(
         advised(Told(TOLD("Problem", "the document is not in UTF-8, but probably in UTF-16")),
                 Told(TOLD("Problem", "save it as UTF-8"))));
-  if (bytes.starts_with("\xef\xbb\xbf")) bytes.remove_prefix(3);
+  constexpr std::string_view kByteOrderMark = "\xef\xbb\xbf";
+  if (bytes.starts_with(kByteOrderMark)) bytes.remove_prefix(kByteOrderMark.size());
+  if (bytes.starts_with(kByteOrderMark))
+    return refuse(
+        advised(Told(TOLD("Problem", "the document begins with more than one byte-order mark")),
+                Told(TOLD("Problem", "save it as UTF-8 without any"))));
   if (bytes.find_first_not_of(" \t\r\n") == std::string_view::npos)
     return refuse(Told(TOLD("Problem", "the document is empty")));
   if (const std::size_t at = firstNotUtf8(bytes); at != std::string_view::npos)

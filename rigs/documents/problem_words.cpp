@@ -7,6 +7,21 @@ namespace rigs {
 
 Verbatim inQuotes(std::string_view text) { return {'"' + std::string(text) + '"'}; }
 
+std::string shownPath(std::string_view path) {
+  constexpr std::size_t kLongest = 400;  // bytes: a name of 255, and the folders that tell it apart
+  constexpr std::size_t kBeginning = 100, kEnd = 150;
+  if (path.size() <= kLongest) return std::string(path);
+  const auto continues = [&](std::size_t at) {
+    return (static_cast<unsigned char>(path[at]) & 0xc0) == 0x80;
+  };
+  std::size_t first = kBeginning, last = path.size() - kEnd;
+  while (first > 0 && continues(first)) --first;
+  while (last + 1 < path.size() && continues(last)) ++last;
+  return std::string(path.substr(0, first)) + "…" + std::string(path.substr(last));
+}
+
+Verbatim quotedPath(std::string_view path) { return inQuotes(shownPath(path)); }
+
 Told advised(Told found, Told advice) {
   return Told(TOLD("Problem", "%1; %2"), std::move(found), std::move(advice));
 }

@@ -14,6 +14,10 @@ namespace rigs {
 
 // A text of ours as it may be written in a document. What a person wrote is Quoted instead.
 Verbatim inQuotes(std::string_view text);
+// A path as messages show it: in full, but for its middle where nobody would read to the end.
+std::string shownPath(std::string_view path);
+// The same between quotation marks.
+Verbatim quotedPath(std::string_view path);
 
 // "found; advice"
 Told advised(Told found, Told advice);

@@ -281,9 +281,20 @@ std::string exampleFor(const QuantityFault& fault, const AcceptedQuantity& accep
   return accepted.example;
 }
 
-// In the unit of `like`; in the reader's where that is empty.
-Told rangeOf(const AcceptedQuantity& accepted, const std::string& like) {
+// Whether a number is one that people say: none of "0.000694 d" and "43200000 mm".
+bool readsWell(double number) {
+  const double size = std::abs(number);
+  return !std::isfinite(number) || size == 0.0 || (0.01 <= size && size < 1e5);
+}
+
+// In the unit of what was written where both ends read well in it; else in the reader's. Times
+// always read well in theirs: "1 min to 12 h".
+Told rangeOf(const AcceptedQuantity& accepted, std::string like) {
   const FormatOptions digits{.significantDigits = 4, .decimals = {}};
+  const auto inUnit = [&](double si) { return detail::numberLike(accepted.kind, si, like); };
+  if (accepted.kind == QuantityKind::Time || !readsWell(inUnit(accepted.min)) ||
+      !readsWell(inUnit(accepted.max)))
+    like.clear();
   return rangeTold(accepted.min, accepted.max, Amount{accepted.kind, accepted.min, digits, like},
                    Amount{accepted.kind, accepted.max, digits, like});
 }
@@ -312,6 +323,10 @@ Told outOfRange(std::string_view text, const AcceptedQuantity& accepted) {
   return withExample(advised(Told(TOLD("Problem", "%1 is out of range"), Quoted{written}),
                              Told(TOLD("Problem", "accepted is %1"), rangeOf(accepted, written))),
                      inQuotes(accepted.example));
+}
+
+Told acceptedRange(const AcceptedQuantity& accepted, std::string_view like) {
+  return rangeOf(accepted, std::string(like));
 }
 
 Told rangeTold(double min, double max, Argument low, Argument high) {

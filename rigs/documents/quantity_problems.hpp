@@ -28,8 +28,10 @@ Told quantityProblem(const QuantityFault& fault, std::string_view text,
                      const AcceptedQuantity& accepted);
 
 // `text` was understood and lies outside. The ends are told in its own unit, since that is what
-// they are held against.
+// they are held against, where that gives numbers that people say.
 Told outOfRange(std::string_view text, const AcceptedQuantity& accepted);
+// "1 min to 12 h" alone, beside a text such as `like`.
+Told acceptedRange(const AcceptedQuantity& accepted, std::string_view like);
 
 // "10 to 50", or "5 or more" where one end is infinite.
 Told rangeTold(double min, double max, Argument low, Argument high);

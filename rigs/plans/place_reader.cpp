@@ -31,9 +31,15 @@ std::optional<std::shared_ptr<const CircuitRules>> readOwnRules(const JsonCursor
                                   inQuotes("my-region.json")));
     return std::nullopt;
   }
-  auto rules = readRulesFile(folder / relative, at.where() + "/rules", problems);
+  auto rules = readRulesFile(folder, relative, at.where() + "/rules", problems);
   if (!rules) return std::nullopt;
   return rules;
+}
+
+std::vector<std::string_view> knownRegions() {
+  std::vector<std::string_view> known;
+  for (const CircuitRules& one : bundledRules()) known.push_back(one.region);
+  return known;
 }
 
 // Which rules a place names; "" for none, nullopt for a name that is not there.
@@ -41,6 +47,12 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
   const auto region = at.optionalText("region", "", kLongestName);
   const auto edition = at.optionalText("edition", "", kLongestName);
   if (!region || !edition) return std::nullopt;
+  if (region->empty() && at.has("region")) {
+    at.error("region",
+             advised(Told(TOLD("Problem", "%1 names no region"), Quoted{*region}),
+                     Told(TOLD("Problem", "%1, or leave it out"), writeOneOf(knownRegions()))));
+    return std::nullopt;
+  }
   if (region->empty()) {
     if (edition->empty() || (own && *edition == own->edition)) return region;
     at.error("edition", Told(TOLD("Problem", "an edition of rules needs a \"region\"")));
@@ -54,8 +66,7 @@ std::optional<std::string> readRegion(const JsonCursor& at, const CircuitRules* 
     return std::nullopt;
   }
   if (!rules) {
-    std::vector<std::string_view> known;
-    for (const CircuitRules& one : bundledRules()) known.push_back(one.region);
+    const std::vector<std::string_view> known = knownRegions();
     at.error(
         "region",
         perhapsMeant(advised(Told(TOLD("Problem", "%1 is no region with electrical rules here"),

@@ -20,7 +20,7 @@ std::string_view partOf(std::string_view pointer) {
 }
 
 // "" where there is none.
-std::string originNamed(const std::string& name, fs::path& folder) {
+std::string originNamed(const std::string& name, const fs::path& root, fs::path& folder) {
   if (!name.ends_with(".json")) {
     const GenericRig* generic = catalogue().rig(name);
     return generic ? std::string(generic->document) : std::string();
@@ -31,7 +31,7 @@ std::string originNamed(const std::string& name, fs::path& folder) {
   const fs::path path = folder / relative;
   folder = path.parent_path();
   try {
-    std::string text = readText(path);
+    std::string text = readWithin(root, path);
     Problems problems;
     return parseJson(text, problems) ? text : std::string();
   } catch (const FileError&) {
@@ -47,7 +47,7 @@ std::vector<std::string> originsOf(std::string_view document, std::size_t index,
   fs::path here = folder;
   auto name = textAt(document, rigPointer(index) + "/from");
   while (name && origins.size() < kLongestChain) {
-    std::string origin = originNamed(*name, here);
+    std::string origin = originNamed(*name, folder, here);
     if (origin.empty()) break;
     name = textAt(origin, "/from");
     origins.push_back(std::move(origin));

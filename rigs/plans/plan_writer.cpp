@@ -23,7 +23,7 @@ std::string newPlanText() { return std::string(demoPlanText()); }
 void savePlan(const std::filesystem::path& path, std::string_view document) {
   std::string text(document);
   if (!text.ends_with('\n')) text += '\n';
-  saveText(path, text);
+  saveKeepingBefore(path, text);
 }
 
 }  // namespace rigs

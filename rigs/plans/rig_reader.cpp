@@ -33,6 +33,7 @@ class Bases {
   // The rig, then what it is from, then what that is from.
   std::vector<JsonCursor> follow(const JsonCursor& rig, const fs::path& folder) {
     std::vector<JsonCursor> layers{rig};
+    root_ = folder;
     fs::path here = folder;
     while (layers.back().has("from")) {
       const auto base = open(layers.back(), here);
@@ -89,8 +90,9 @@ class Bases {
     std::error_code ignored;
     const fs::path path = folder / relative;
     if (!fs::exists(path, ignored)) {
-      at.error("from", advised(Told(TOLD("Problem", "%1 is not there"), Quoted{name}),
-                               Told(TOLD("Problem", "looked for %1"), Verbatim{path.string()})));
+      at.error("from",
+               advised(Told(TOLD("Problem", "%1 is not there"), Quoted{name}),
+                       Told(TOLD("Problem", "looked for %1"), Verbatim{shownPath(path.string())})));
       return std::nullopt;
     }
     const fs::path real = fs::weakly_canonical(path, ignored);
@@ -107,7 +109,7 @@ class Bases {
     folder = path.parent_path();
     try {
       constexpr std::size_t kLargestRig = std::size_t{256} * 1024;
-      return add(at, name, readText(path, kLargestRig));
+      return add(at, name, readWithin(root_, path, kLargestRig));
     } catch (const FileError& error) {
       at.error("from", error.told());
       return std::nullopt;
@@ -129,6 +131,7 @@ class Bases {
   }
 
   std::deque<Base> bases_;  // cursors keep pointing into them while more are added
+  fs::path root_;           // the plan's folder
   std::vector<fs::path> files_;
 };
 

@@ -49,7 +49,23 @@ struct Price {
   std::string currency;
 };
 
-// "0.28 EUR/kWh", "0,28 €/kWh", "$0.15/kWh".
+// Takes a minus away that stands before or behind a currency: "-$0.15", "EUR -0.15".
+bool takeMinus(std::string_view& before) {
+  constexpr std::string_view kMinuses[] = {"-", "−"};
+  for (const std::string_view minus : kMinuses) {
+    if (before.starts_with(minus)) {
+      before = trimmed(before.substr(minus.size()));
+      return true;
+    }
+    if (before.ends_with(minus)) {
+      before = trimmed(before.substr(0, before.size() - minus.size()));
+      return true;
+    }
+  }
+  return false;
+}
+
+// "0.28 EUR/kWh", "0,28 €/kWh", "$0.15/kWh", "-0.02 EUR/kWh".
 std::optional<Price> priceFrom(std::string_view text) {
   text = trimmed(text);
   const std::size_t slash = text.find('/');
@@ -61,7 +77,8 @@ std::optional<Price> priceFrom(std::string_view text) {
   const std::size_t last = money.find_last_of("0123456789");
   std::string number(money.substr(first, last + 1 - first));
   if (const std::size_t comma = number.find(','); comma != std::string::npos) number[comma] = '.';
-  const std::string_view before = trimmed(money.substr(0, first));
+  std::string_view before = trimmed(money.substr(0, first));
+  const bool negative = takeMinus(before);
   const std::string_view after = trimmed(money.substr(last + 1));
   if (before.empty() == after.empty()) return std::nullopt;
   const std::string_view currency = before.empty() ? after : before;
@@ -77,6 +94,7 @@ std::optional<Price> priceFrom(std::string_view text) {
   const auto read =
       std::from_chars(number.data(), end, price.perKilowattHour, std::chars_format::fixed);
   if (read.ec != std::errc() || read.ptr != end) return std::nullopt;
+  if (negative && price.perKilowattHour > 0.0) price.perKilowattHour = -price.perKilowattHour;
   price.currency = currency;
   return price;
 }
@@ -105,10 +123,13 @@ Told noPrice(Time from, Time to) {
       Told(TOLD("Problem", "cover the whole day")));
 }
 
+// On some exchanges an hour's price falls below nothing; a household's only price does not.
+enum class Sign { Positive, Any };
+
 // Every price of one tariff, in one currency.
 class Prices {
  public:
-  std::optional<double> read(const JsonCursor& at) {
+  std::optional<double> read(const JsonCursor& at, Sign sign) {
     const auto text = at.text("price", kLongestName);
     if (!text) return std::nullopt;
     const auto price = priceFrom(*text);
@@ -116,6 +137,13 @@ class Prices {
       at.error("price",
                withExample(advised(Told(TOLD("Problem", "%1 is no price of energy"), Quoted{*text}),
                                    Told(TOLD("Problem", "write number, currency and \"/kWh\""))),
+                           inQuotes("0.28 EUR/kWh")));
+      return std::nullopt;
+    }
+    if (price->perKilowattHour < 0.0 && sign == Sign::Positive) {
+      at.error("price",
+               withExample(advised(Told(TOLD("Problem", "%1 is negative"), Quoted{*text}),
+                                   Told(TOLD("Problem", "only prices by \"times\" may be"))),
                            inQuotes("0.28 EUR/kWh")));
       return std::nullopt;
     }
@@ -145,7 +173,7 @@ std::vector<PriceWindow> readDay(const JsonCursor& times, std::string_view day, 
     at.warnAboutKeysExcept(keysOf("/tariff/times/weekday/*"));
     const auto from = readClock(at, "from", {});
     const auto to = readClock(at, "to", {});
-    const auto price = prices.read(at);
+    const auto price = prices.read(at, Sign::Any);
     good = good && price;
     if (!from || !to) {
       timed = false;
@@ -205,7 +233,7 @@ void readTiers(const JsonCursor& at, Tariff& tariff, Prices& prices) {
                                   Told(TOLD("Problem", "leave \"up_to\" of the last tier out"))));
     const auto upTo =
         last ? std::nullopt : std::optional<Energy>(tier.quantity<Energy>("up_to", kMonths));
-    const auto price = prices.read(tier);
+    const auto price = prices.read(tier, Sign::Positive);
     if (upTo && *upTo <= before)
       tier.error("up_to", Told(TOLD("Problem",
                                     "this tier ends at %1, where the one before has ended already"),
@@ -258,7 +286,7 @@ bool readPrices(const JsonCursor& at, Tariff& tariff) {
     readTiers(at, tariff, prices);
     good = !tariff.tiers.empty();
   } else {
-    const auto price = prices.read(at);
+    const auto price = prices.read(at, Sign::Positive);
     good = price.has_value();
     tariff.perKilowattHour = price.value_or(0.0);
   }

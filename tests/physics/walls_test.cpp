@@ -438,14 +438,14 @@ TEST(WarmedFin, IsATextbookFinOrAPlainWallAtItsLimits) {
 // Against the equation itself, theta'' = [cool theta - warm (warmth - theta)]/(k t), solved on a
 // grid with theta given at the foot and no slope at the end.
 TEST(WarmedFin, SolvesItsEquation) {
-  constexpr int kCells = 4000;
+  constexpr std::size_t kCells = 4000;
   const WarmedFin fin = strip(0.12, 40.0, 7.0);
-  const double dx = 0.12 / kCells;
+  const double dx = 0.12 / double(kCells);
   const double b = 47.0 / 0.015 * dx * dx;
   const double source = 40.0 * 33.0 / 0.015 * dx * dx;
   // Cell centres; Thomas' elimination.
   std::vector<double> c(kCells), d(kCells);
-  for (int i = 0; i < kCells; ++i) {
+  for (std::size_t i = 0; i < kCells; ++i) {
     const double below = i == 0 ? 2.0 : 1.0;
     const double above = i == kCells - 1 ? 0.0 : 1.0;
     const double fed = source + (i == 0 ? 2.0 * 46.0 : 0.0);
@@ -455,7 +455,7 @@ TEST(WarmedFin, SolvesItsEquation) {
   }
   double theta = 0.0;
   double sum = 0.0;
-  for (int i = kCells - 1; i >= 0; --i) {
+  for (std::size_t i = kCells; i-- > 0;) {
     theta = d[i] + c[i] * theta;
     sum += theta * dx;
   }

@@ -327,13 +327,6 @@ TEST(Program, SaysThatTheDiskIsFull) {
   EXPECT_THAT(ran.complaint, HasSubstr("could not be written"));
 }
 
-TEST(Program, EndsQuietlyEnoughWhenNobodyReads) {
-  const Ran ran =
-      runProgram({"answer"}, {.standardInput = {}, .outputTo = {}, .readerLeaves = true});
-  EXPECT_EQ(ran.exitCode, 1);
-  EXPECT_THAT(ran.complaint, HasSubstr("could not be written"));
-}
-
 TEST(Language, IsTheOneThatIsAskedForElseTheEnvironments) {
   const Ran asked = runProgram({"day", "--language", "de"});
   EXPECT_EQ(asked.exitCode, 0) << asked.complaint;

@@ -169,4 +169,23 @@ std::string nameOf(const testing::TestParamInfo<fs::path>& document) {
 
 INSTANTIATE_TEST_SUITE_P(All, Document, testing::ValuesIn(documents()), nameOf);
 
+// "`Suite.Name`" of every promise is a test of ours.
+TEST(PromisesPage, NamesTestsThatExist) {
+  std::string sources;
+  for (const auto& entry : fs::recursive_directory_iterator(kSource / "tests"))
+    if (entry.path().extension() == ".cpp")
+      sources += test_support::contents(entry.path().string());
+  static const std::regex kName("`([A-Z][A-Za-z]+)\\.([A-Z][A-Za-z0-9]+)`");
+  const std::string page = test_support::contents((kSource / "docs/promises.md").string());
+  std::size_t named = 0;
+  for (std::sregex_iterator at(page.begin(), page.end(), kName), end; at != end; ++at, ++named) {
+    const std::string suite = (*at)[1], name = (*at)[2];
+    bool found = false;
+    for (const char* macro : {"TEST(", "TEST_F(", "TEST_P("})
+      found = found || sources.find(macro + suite + ", " + name + ")") != std::string::npos;
+    EXPECT_TRUE(found) << suite << '.' << name;
+  }
+  EXPECT_GT(named, 30U);
+}
+
 }  // namespace

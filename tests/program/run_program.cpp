@@ -2,9 +2,18 @@
 #include "tests/program/run_program.hpp"
 
 #include <fcntl.h>
+#include <linux/filter.h>
+#include <linux/seccomp.h>
+#include <sys/prctl.h>
+#include <sys/resource.h>
+#include <sys/socket.h>
+#include <sys/syscall.h>
 #include <sys/wait.h>
 #include <unistd.h>
+
 #include <cctype>
+#include <cstddef>
+#include <cstdint>
 #include <cstdio>
 
 #include <csignal>
@@ -16,6 +25,22 @@
 
 namespace test_support {
 namespace {
+
+// From now on: any socket of IPv4 or IPv6 ends this process and those it becomes.
+void endOnNetwork() {
+  constexpr auto kOf = [](std::size_t member) { return static_cast<std::uint32_t>(member); };
+  sock_filter steps[] = {BPF_STMT(BPF_LD | BPF_W | BPF_ABS, kOf(offsetof(seccomp_data, nr))),
+                         BPF_JUMP(BPF_JMP | BPF_JEQ | BPF_K, SYS_socket, 0, 4),
+                         BPF_STMT(BPF_LD | BPF_W | BPF_ABS, kOf(offsetof(seccomp_data, args))),
+                         BPF_JUMP(BPF_JMP | BPF_JEQ | BPF_K, AF_INET, 1, 0),
+                         BPF_JUMP(BPF_JMP | BPF_JEQ | BPF_K, AF_INET6, 0, 1),
+                         BPF_STMT(BPF_RET | BPF_K, SECCOMP_RET_KILL_PROCESS),
+                         BPF_STMT(BPF_RET | BPF_K, SECCOMP_RET_ALLOW)};
+  const sock_fprog program{.len = std::size(steps), .filter = steps};
+  if (::prctl(PR_SET_NO_NEW_PRIVS, 1, 0, 0, 0) != 0 ||
+      ::prctl(PR_SET_SECCOMP, SECCOMP_MODE_FILTER, &program) != 0)
+    ::_exit(126);
+}
 
 // A temporary file that is gone once it is closed; pipes would need reading while writing.
 int scratch() {
@@ -70,6 +95,16 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
     std::signal(SIGPIPE, SIG_DFL);
     ::setenv("LC_ALL", stage.locale.c_str(), 1);
     stage.columns.empty() ? ::unsetenv("COLUMNS") : ::setenv("COLUMNS", stage.columns.c_str(), 1);
+    if (!stage.hasDisplay) {
+      for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) ::unsetenv(name);
+    }
+    if (stage.endsOnNetwork) endOnNetwork();
+    if (stage.endsAfter > 0) {
+      const rlimit tight{.rlim_cur = stage.endsAfter, .rlim_max = stage.endsAfter};
+      const rlimit none{.rlim_cur = 0, .rlim_max = 0};
+      ::setrlimit(RLIMIT_FSIZE, &tight);
+      ::setrlimit(RLIMIT_CORE, &none);
+    }
     ::execv(argv[0], argv.data());
     ::_exit(127);
   }

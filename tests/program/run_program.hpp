@@ -19,6 +19,10 @@ struct Stage {
   std::string columns = {};        // the environment's COLUMNS; unset if empty
   bool readerLeaves = false;       // standard output is a pipe that nobody reads
   std::string locale = "C.UTF-8";  // the environment's LC_ALL
+  // Bytes after which the system ends the program while it writes a file; 0 for no such limit.
+  unsigned long endsAfter = 0;
+  bool endsOnNetwork = false;  // the system ends it when it opens a socket of the internet
+  bool hasDisplay = true;      // as this test has; else none is to be found
 };
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});
 

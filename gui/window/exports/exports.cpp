@@ -11,6 +11,7 @@
 #include "gui/window/exports/text_flow.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/documents/written_files.hpp"
 
 namespace gui {
 namespace {
@@ -83,7 +84,12 @@ QSize sheetSize(const ShownAnswer& answer, int width, const ChartLook& look) {
   return {width, static_cast<int>(std::ceil(sheetHeight(answer, width, look)))};
 }
 
-QByteArray png(const QImage& image) {
+QString text(std::string_view utf8) {
+  return QString::fromUtf8(utf8.data(), static_cast<qsizetype>(utf8.size()));
+}
+
+QByteArray png(QImage image) {
+  image.setText(QStringLiteral("Software"), text(rigs::kOwnPngMark));
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
@@ -109,7 +115,7 @@ QByteArray contents(const std::filesystem::path& path, const SeenAnswer& seen,
   throw rigs::FileError(rigs::Told(
       TOLD("gui::Exports",
            "%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted"),
-      rigs::inQuotes(path.string())));
+      rigs::quotedPath(path.string())));
 }
 
 }  // namespace
@@ -149,7 +155,10 @@ QByteArray answerSvg(const ShownAnswer& answer, int width, const ChartLook& look
   QPainter painter(&generator);
   paintSheet(painter, QRectF(QPointF(), QSizeF(size)), answer, look);
   painter.end();
-  return bytes;
+  // By which a later export knows that it may replace this file.
+  const qsizetype declared = bytes.indexOf("?>");
+  const auto mark = static_cast<qsizetype>(rigs::kOwnSvgMark.size());
+  return bytes.insert(declared < 0 ? 0 : declared + 2, rigs::kOwnSvgMark.data(), mark);
 }
 
 void exportAnswer(const std::filesystem::path& path, const SeenAnswer& seen,

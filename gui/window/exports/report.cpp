@@ -14,6 +14,7 @@
 #include "gui/window/questions/shown_answer.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/written_files.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
 
@@ -167,7 +168,9 @@ QByteArray reportPdf(const ReportInput& input) {
   QPdfWriter writer(&buffer);
   writer.setResolution(kDotsPerInch);
   writer.setTitle(titleOfPlan(input));
-  writer.setCreator(QStringLiteral("Heat Ledger ") + QLatin1String(kVersion));
+  // By which a later report knows that it may replace this file.
+  writer.setCreator(QString::fromUtf8(std::string(rigs::kOwnReportMark).c_str()) +
+                    QLatin1String(kVersion));
   const bool us = input.units == rigs::UnitSystem::UsCustomary;
   writer.setPageSize(QPageSize(us ? QPageSize::Letter : QPageSize::A4));
   writer.setPageMargins(QMarginsF());

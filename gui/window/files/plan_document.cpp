@@ -132,8 +132,9 @@ void PlanDocument::startAnew(std::string text) {
 
 void PlanDocument::open(const QString& path) {
   const QString absolute = QFileInfo(path).absoluteFilePath();
-  std::string text = rigs::readText(systemPath(absolute));
+  std::string text = rigs::readFile(systemPath(absolute));
   requireJson(absolute, text);
+  rigs::removeStaleDrafts(systemPath(absolute).parent_path());
   std::string copy = text;
   begin(std::move(copy), absolute, std::move(text));
 }
@@ -142,7 +143,7 @@ void PlanDocument::restore(std::string text, const QString& path) {
   requireJson(path, text);
   std::string onDisk;
   try {
-    if (!path.isEmpty()) onDisk = rigs::readText(systemPath(path));
+    if (!path.isEmpty()) onDisk = rigs::readFile(systemPath(path));
   } catch (const rigs::FileError&) {
     // Gone since: the restored plan is the only copy, and saving writes the file again.
   }
@@ -183,7 +184,7 @@ bool sameDocument(std::string_view a, std::string_view b) {
 bool PlanDocument::isFileAsKnown() const {
   if (path_.isEmpty()) return true;
   try {
-    const std::string onDisk = rigs::readText(systemPath(path_));
+    const std::string onDisk = rigs::readFile(systemPath(path_));
     return sameDocument(onDisk, savedText_) || sameDocument(onDisk, refusedText_);
   } catch (const rigs::FileError&) {
     return !QFileInfo::exists(path_);  // nothing there that could be lost
@@ -191,7 +192,7 @@ bool PlanDocument::isFileAsKnown() const {
 }
 
 void PlanDocument::reload() {
-  std::string text = rigs::readText(systemPath(path_));
+  std::string text = rigs::readFile(systemPath(path_));
   requireJson(path_, text);
   savedText_ = text;
   refusedText_.clear();
@@ -201,7 +202,7 @@ void PlanDocument::reload() {
 
 void PlanDocument::keepMine() {
   try {
-    refusedText_ = rigs::readText(systemPath(path_));
+    refusedText_ = rigs::readFile(systemPath(path_));
   } catch (const rigs::FileError&) {
     refusedText_.clear();
   }

@@ -30,6 +30,7 @@ Recovery::Recovery(const QString& folder) : folder_(folder) {
   QDir().mkpath(folder_);
   // What was typed is nobody else's business.
   QFile::setPermissions(folder_, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+  rigs::removeStaleDrafts(folder_.toStdString());
   file_ = QDir(folder_).filePath(QUuid::createUuid().toString(QUuid::WithoutBraces) +
                                  QLatin1String(kSuffix));
   lock_ = lockFor(file_);
@@ -64,7 +65,7 @@ QVector<Leftover> Recovery::leftovers() {
     auto lock = lockFor(file);
     if (!lock->tryLock(0)) continue;  // its window lives, or another one is asking just now
     try {
-      const std::string all = rigs::readText(file.toStdString());
+      const std::string all = rigs::readFile(file.toStdString());
       const std::size_t end = std::min(all.find('\n'), all.size() - 1);
       if (all.empty()) continue;
       found.push_back({.file = file,

@@ -3,6 +3,9 @@
 
 #include <QMetaObject>
 #include <chrono>
+#include <exception>
+#include <new>
+#include <system_error>
 #include <utility>
 
 #include "rigs/answers/search.hpp"
@@ -15,12 +18,35 @@ namespace {
 // The hand rests: time for what nobody looks at yet.
 constexpr std::chrono::milliseconds kPause{120};
 
+rigs::Told whatWentWrong(const std::exception_ptr& error) {
+  try {
+    std::rethrow_exception(error);
+  } catch (const std::bad_alloc&) {
+    return rigs::Told(TOLD("gui::Solver", "there was not enough memory for it"));
+  } catch (const std::system_error&) {
+    return rigs::Told(TOLD("gui::Solver", "the system had no thread left for it"));
+  } catch (const std::exception& other) {
+    return rigs::Told::just(rigs::Verbatim{other.what()});
+  }
+}
+
 }  // namespace
 
 Solver::Solver(QObject* parent) : QObject(parent) {
   qRegisterMetaType<SolutionPtr>("gui::SolutionPtr");
   qRegisterMetaType<rigs::Problems>("rigs::Problems");
-  worker_ = std::thread([this] { work(); });
+  beginWork();
+}
+
+// False without a thread to be had; the next plan tries again.
+bool Solver::beginWork() {
+  if (worker_.joinable()) return true;
+  try {
+    worker_ = std::thread([this] { work(); });
+  } catch (const std::system_error&) {
+    return false;
+  }
+  return true;
 }
 
 Solver::~Solver() {
@@ -29,10 +55,19 @@ Solver::~Solver() {
     ending_ = true;
   }
   wake_.notify_all();
-  worker_.join();
+  if (worker_.joinable()) worker_.join();
+}
+
+void Solver::tell(const rigs::Told& why, int edition) {
+  QMetaObject::invokeMethod(
+      this, [this, why, edition] { Q_EMIT failed(why, edition); }, Qt::QueuedConnection);
 }
 
 void Solver::solve(std::shared_ptr<const rigs::Plan> plan, int edition) {
+  if (!beginWork()) {
+    tell(rigs::Told(TOLD("gui::Solver", "the system had no thread left for it")), edition);
+    return;
+  }
   {
     const std::lock_guard lock(mutex_);
     waiting_ = Job{std::move(plan), edition};
@@ -57,7 +92,7 @@ bool Solver::isOutdated() {
 }
 
 void Solver::work() {
-  rigs::Memory memory;
+  auto memory = std::make_unique<rigs::Memory>();
   for (;;) {
     Job job;
     {
@@ -71,7 +106,13 @@ void Solver::work() {
       waiting_.reset();
       busy_ = true;
     }
-    compute(job, memory);
+    // Nothing may leave a thread: that would end the program, and the plan with it.
+    try {
+      compute(job, *memory);
+    } catch (...) {
+      tell(whatWentWrong(std::current_exception()), job.edition);
+      memory = std::make_unique<rigs::Memory>();  // the old one may hold half of something
+    }
   }
 }
 

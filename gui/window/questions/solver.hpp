@@ -37,6 +37,9 @@ class Solver : public QObject {
   bool isIdle() const;
 
  Q_SIGNALS:
+  // On the interface thread: there will be no solution of this plan, for want of memory or of a
+  // thread. What was shown before still holds for its own plan, and the next plan is tried anew.
+  void failed(const rigs::Told& why, int edition);
   // On the interface thread, never older than the last one. First without the searches that are
   // not known yet, then with those that are looked at, then with all.
   void solved(gui::SolutionPtr solution);
@@ -44,15 +47,19 @@ class Solver : public QObject {
   void checked(rigs::Problems problems, int edition);
   void busyChanged(bool busy);
 
- private:
+ protected:
   struct Job {
     std::shared_ptr<const rigs::Plan> plan;
     int edition = 0;
   };
+  // On the worker thread; `memory` is what it found before.
+  virtual void compute(const Job& job, rigs::Memory& memory);
+
+ private:
+  bool beginWork();
   void work();
+  void tell(const rigs::Told& why, int edition);
   bool isOutdated();
-  // `memory` is of the worker thread: what it found before.
-  void compute(const Job& job, rigs::Memory& memory);
   void show(rigs::Solution&& now, int edition);
 
   mutable std::mutex mutex_;
@@ -72,3 +79,4 @@ SolutionPtr solveAtOnce(const rigs::Plan& plan);
 
 Q_DECLARE_METATYPE(gui::SolutionPtr)
 Q_DECLARE_METATYPE(rigs::Problems)
+Q_DECLARE_METATYPE(rigs::Told)

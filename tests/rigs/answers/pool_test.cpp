@@ -2,9 +2,13 @@
 #include "rigs/answers/pool.hpp"
 
 #include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include <atomic>
 #include <chrono>
+#include <fstream>
 #include <numeric>
 #include <stdexcept>
 #include <string>
@@ -149,6 +153,34 @@ TEST(ThePool, LetsAnExceptionThroughNestedLoops) {
                            }),
               "within");
   }
+}
+
+// A machine that has no thread left: in a process of its own, whose memory ends before the stacks
+// of so many do.
+TEST(ThePool, WorksWithTheThreadsThereAre) {
+  const pid_t child = ::fork();
+  if (child == 0) {
+    const rlimit none{.rlim_cur = 0, .rlim_max = 0};
+    ::setrlimit(RLIMIT_CORE, &none);
+    std::ifstream status("/proc/self/statm");
+    rlim_t pages = 0;
+    status >> pages;
+    const rlim_t most = pages * static_cast<rlim_t>(::sysconf(_SC_PAGESIZE)) + (rlim_t{64} << 20);
+    const rlimit tight{.rlim_cur = most, .rlim_max = most};
+    ::setrlimit(RLIMIT_AS, &tight);
+    try {
+      Pool pool(500);
+      std::atomic<int> done = 0;
+      pool.forEach(1000, [&](std::size_t) { ++done; });
+      ::_exit(done == 1000 ? 0 : 1);
+    } catch (...) {
+      ::_exit(2);
+    }
+  }
+  int status = 0;
+  ::waitpid(child, &status, 0);
+  ASSERT_TRUE(WIFEXITED(status)) << "ended by signal " << WTERMSIG(status);
+  EXPECT_EQ(WEXITSTATUS(status), 0);
 }
 
 }  // namespace

@@ -33,7 +33,7 @@ class RulesFile : public testing::Test {
   }
   std::shared_ptr<const CircuitRules> read() {
     std::ofstream(folder_ / "mine.json") << rules_.dump(2);
-    return readRulesFile(folder_ / "mine.json", "/place/rules", problems_);
+    return readRulesFile(folder_, "mine.json", "/place/rules", problems_);
   }
 
   fs::path folder_;
@@ -96,7 +96,7 @@ TEST_F(RulesFile, JudgesThePlansCircuits) {
 }
 
 TEST_F(RulesFile, IsNotThere) {
-  EXPECT_FALSE(readRulesFile(folder_ / "none.json", "/place/rules", problems_));
+  EXPECT_FALSE(readRulesFile(folder_, "none.json", "/place/rules", problems_));
   ASSERT_EQ(problems_.size(), 1u);
   EXPECT_EQ(problems_[0].where, "/place/rules");
   EXPECT_THAT(inEnglish(problems_[0].message), HasSubstr("none.json\" is not there"));

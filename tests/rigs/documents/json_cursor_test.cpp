@@ -102,7 +102,7 @@ TEST(JsonCursor, ReportsEveryProblemWithItsPlace) {
       d.problems,
       ElementsAre(
           error("/elements/0/power",
-                R"("90 kW" is out of range; accepted is 0.001 kW to 50 kW, e.g. "3000 W")"),
+                R"("90 kW" is out of range; accepted is 1 W to 50 kW, e.g. "3000 W")"),
           error("/elements/1/power",
                 R"("3000" has no unit; write it with one of W, kW, hp, Btu/h, e.g. "3000 W")"),
           error("/elements/2/power", R"("27 L" is a volume; a power is needed, e.g. "3000 W")"),

@@ -33,7 +33,7 @@ TEST(QuantityProblem, SaysWhatIsAcceptedWhereNothingElseIsAdvised) {
             R"("1/0 m" has a fraction without a value; 3.281 ft to 16404 ft is accepted, )"
             R"(e.g. "120 m")");
   EXPECT_EQ(refusedLength("1e308 km"), R"("1e308 km" is too large or too small a number; )"
-                                       R"(0.001 km to 5 km is accepted, e.g. "120 m")");
+                                       R"(1 m to 5000 m is accepted, e.g. "120 m")");
   EXPECT_EQ(refusedLength("5 MM"), R"("5 MM" has the unit "MM", where capitals change the size; )"
                                    R"(write "mm", e.g. "120 m")");
 }

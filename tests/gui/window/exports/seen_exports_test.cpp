@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Exported from the window as it is seen: its zoom, its colours, and a word when it is done.
 #include <QApplication>
+#include <QFileInfo>
 #include <QImage>
 #include <QJsonDocument>
 #include <QSettings>
@@ -89,6 +90,25 @@ TEST_F(TheSeen, ComplainsAboutAPlaceItCannotWriteTo) {
   answerBoxWith(QMessageBox::Ok);
   window().exportSeen(fileIn("nowhere/seen.svg"));
   EXPECT_EQ(boxes_, 1);
+}
+
+// However the file's name is written, and though a file dialog was told to replace it.
+TEST_F(TheSeen, IsNeverWrittenOverTheOpenPlan) {
+  const QString plan = fileIn("my-plan.json");
+  ASSERT_TRUE(window().savePlanAs(plan));
+  ASSERT_TRUE(settles());
+  const std::string before = readFile(plan);
+  ASSERT_TRUE(QFile::link(plan, fileIn("link.pdf")));
+  for (const QString& path :
+       {plan, fileIn("../" + QFileInfo(folder_.path()).fileName() + "/my-plan.json")}) {
+    answerBoxWith(QMessageBox::Ok);
+    window().exportSeen(path);
+  }
+  answerBoxWith(QMessageBox::Ok);
+  window().saveReport(fileIn("link.pdf"));
+  EXPECT_EQ(boxes_, 3);
+  QTest::qWait(50);
+  EXPECT_EQ(readFile(plan), before);
 }
 
 }  // namespace

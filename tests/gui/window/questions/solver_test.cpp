@@ -2,10 +2,22 @@
 #include "gui/window/questions/solver.hpp"
 
 #include <gtest/gtest.h>
+#include <sys/resource.h>
+#include <unistd.h>
 
+#include <QLabel>
 #include <QSignalSpy>
 #include <QTest>
+#include <cerrno>
+#include <fstream>
 #include <functional>
+#include <future>
+#include <new>
+#include <optional>
+#include <stdexcept>
+#include <system_error>
+#include <thread>
+#include <vector>
 
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -215,6 +227,96 @@ TEST(TheSolver, TellsWhatOnlyTheSimulationFinds) {
   EXPECT_TRUE(rigs::hasErrors(checked[0][0].value<rigs::Problems>()));
   EXPECT_EQ(checked[0][1].toInt(), 3);
   EXPECT_EQ(solved.count(), 0);
+}
+
+// Fails as a machine does that has run out of something, at one edition.
+class FailingSolver : public Solver {
+ public:
+  std::function<void()> fails;
+  int failsAt = 1;
+
+ protected:
+  void compute(const Job& job, rigs::Memory& memory) override {
+    if (job.edition == failsAt) fails();
+    Solver::compute(job, memory);
+  }
+};
+
+TEST(TheSolver, TellsWhatTheMachineRanOutOfAndGoesOn) {
+  const std::pair<std::function<void()>, const char*> cases[] = {
+      {[] { throw std::bad_alloc(); }, "there was not enough memory for it"},
+      {[] { throw std::system_error(EAGAIN, std::generic_category()); },
+       "the system had no thread left for it"},
+      {[] { throw std::domain_error("something else"); }, "something else"}};
+  for (const auto& [fails, why] : cases) {
+    FailingSolver solver;
+    solver.fails = fails;
+    QSignalSpy solved(&solver, &Solver::solved);
+    QSignalSpy failed(&solver, &Solver::failed);
+    solver.solve(planWithBoil("60 min"), 1);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return failed.count() == 1; }, 60000));
+    EXPECT_EQ(rigs::inEnglish(failed[0][0].value<rigs::Told>()), why);
+    EXPECT_EQ(failed[0][1].toInt(), 1);
+    EXPECT_EQ(solved.count(), 0);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    solver.solve(planWithBoil("61 min"), 2);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() >= 1; }, 60000));
+    EXPECT_EQ(solutionsOf(solved).back()->edition, 2);
+  }
+}
+
+// Of a machine whose last thread is taken; the limit is lifted before anything else needs memory.
+TEST(TheSolver, TellsThatThereIsNoThreadToBeginWith) {
+  rlimit before{};
+  ::getrlimit(RLIMIT_AS, &before);
+  std::ifstream status("/proc/self/statm");
+  rlim_t pages = 0;
+  status >> pages;
+  rlimit tight = before;
+  tight.rlim_cur = (pages + 256) * static_cast<rlim_t>(::sysconf(_SC_PAGESIZE));
+  const auto plan = planWithBoil("60 min");
+  std::promise<void> over;
+  const std::shared_future<void> end = over.get_future().share();
+  std::vector<std::thread> others;
+  others.reserve(1000);
+  ::setrlimit(RLIMIT_AS, &tight);
+  try {
+    while (others.size() < 1000) others.emplace_back([end] { end.wait(); });
+  } catch (const std::system_error&) {  // as wanted
+  }
+  std::optional<Solver> solver(std::in_place);
+  ::setrlimit(RLIMIT_AS, &before);
+  ASSERT_LT(others.size(), 1000U);
+  QSignalSpy failed(&*solver, &Solver::failed);
+  QSignalSpy checked(&*solver, &Solver::checked);
+  ::setrlimit(RLIMIT_AS, &tight);
+  solver->solve(plan, 1);
+  ::setrlimit(RLIMIT_AS, &before);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return failed.count() == 1; }, 60000));
+  EXPECT_EQ(failed[0][1].toInt(), 1);
+  EXPECT_TRUE(solver->isIdle());
+  solver->solve(plan, 2);  // there is one again
+  EXPECT_TRUE(QTest::qWaitFor([&] { return checked.count() == 1; }, 60000));
+  over.set_value();
+  for (std::thread& one : others) one.join();
+}
+
+class TheWindowWithoutAnAnswer : public test_support::WindowTest {};
+
+TEST_F(TheWindowWithoutAnAnswer, SaysSoAndKeepsTheLastOne) {
+  ASSERT_TRUE(settles());
+  const auto before = window().page().newestSolution();
+  auto* line = window().findChild<QLabel*>(QStringLiteral("stale"));
+  ASSERT_TRUE(line);
+  EXPECT_TRUE(line->isHidden());
+  Q_EMIT window().solver().failed(rigs::Told::just(rigs::Verbatim{"no memory"}),
+                                  document().edition());
+  EXPECT_FALSE(line->isHidden());
+  EXPECT_TRUE(line->text().contains(QStringLiteral("was not computed: no memory")));
+  EXPECT_EQ(window().page().newestSolution(), before);
+  type("/batch/boil", "75 min");
+  EXPECT_TRUE(line->isHidden());
+  ASSERT_TRUE(settles());
 }
 
 }  // namespace

@@ -221,11 +221,13 @@ TEST(ToldProblem, IsGermanForWhatTheSystemAnswers) {
 TEST(ToldProblem, IsGermanForRulesFiles) {
   const InGerman german;
   const QTemporaryDir folder;
-  const std::string path = folder.filePath(QStringLiteral("my region.json")).toStdString();
+  const std::string name = "my region.json";
+  const std::string in = folder.path().toStdString();
+  const std::string path = in + '/' + name;
   const auto problemsOf = [&](const std::string& text) {
     rigs::saveText(path, text);
     rigs::Problems problems;
-    EXPECT_FALSE(rigs::readRulesFile(path, "/place/rules", problems)) << text;
+    EXPECT_FALSE(rigs::readRulesFile(in, name, "/place/rules", problems)) << text;
     EXPECT_FALSE(problems.empty()) << text;
     return problems;
   };
@@ -245,7 +247,7 @@ TEST(ToldProblem, IsGermanForRulesFiles) {
       document[Json::json_pointer(entry.key())] = wrong;
       rigs::Problems problems;
       rigs::saveText(path, document.dump());
-      static_cast<void>(rigs::readRulesFile(path, "/place/rules", problems));
+      static_cast<void>(rigs::readRulesFile(in, name, "/place/rules", problems));
       expectGerman(problems);
       told += problems.size();
     }
@@ -265,7 +267,7 @@ TEST(ToldProblem, IsGermanForRulesFiles) {
   }
   expectGerman(problemsOf(std::string(2 * 1024 * 1024, ' ')));
   rigs::Problems none;
-  EXPECT_FALSE(rigs::readRulesFile("/nonexistent/rules.json", "/place/rules", none));
+  EXPECT_FALSE(rigs::readRulesFile("/nonexistent", "rules.json", "/place/rules", none));
   expectGerman(none);
 }
 
