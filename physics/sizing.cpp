@@ -110,22 +110,28 @@ std::optional<Power> spareOf(const BrewDay& day) {
   return std::nullopt;
 }
 
+bool rolls(Days& days, Power p) { return days.told(p).outcome == Outcome::Done; }
+
+// Between a power whose day does not roll and one whose day does.
+Power leastBetween(Days& days, Power low, Power high) {
+  while (high - low > kJustEnough * high) {
+    const Power middle = 0.5 * (low + high);
+    (rolls(days, middle) ? high : low) = middle;
+  }
+  return high;
+}
+
 // Upwards from a power whose day does not roll to the least that does: the rest of a search that
 // heat alone does not decide, as where a weak element takes so long that it stands dry.
 std::optional<Power> leastByTrying(Days& days, Power tooLittle) {
-  const auto rolls = [&](Power p) { return days.told(p).outcome == Outcome::Done; };
   Power low = tooLittle;
   Power high = low;
   do {
     if (high >= kStrongestElement) return std::nullopt;
     low = high;
     high = std::min(1.05 * high, kStrongestElement);
-  } while (!rolls(high));
-  while (high - low > kJustEnough * high) {
-    const Power middle = 0.5 * (low + high);
-    (rolls(middle) ? high : low) = middle;
-  }
-  return high;
+  } while (!rolls(days, high));
+  return leastBetween(days, low, high);
 }
 
 // Least power that gets through every stage and rolls. With it another amount of water may be
@@ -140,19 +146,26 @@ std::optional<Power> leastForTheDay(const Rig& rig, const Batch& batch, const Pl
   Days days(rig, batch, place);
   Power power = *strong.leastToBoil;
   Power beforeTheBoil = watts(0.0);  // what strike and rests take, where that is more
+  Power stopped = watts(0.0);        // the most that still stops there
   for (int i = 0; i < 8; ++i) {
     const BrewDay day = days.with((1.0 + kJustEnough) * power);
     const auto spare = spareOf(day);
     if (!spare) break;
     const Power least = day.electrical.delivered - *spare;
-    if (!day.finished()) beforeTheBoil = std::max(beforeTheBoil, least);
+    if (!day.finished()) {
+      beforeTheBoil = std::max(beforeTheBoil, least);
+      stopped = std::max(stopped, day.electrical.delivered);
+    }
     const Power before = power;
     power = std::max(least, beforeTheBoil);
     if (abs(power - before) < 0.1 * kJustEnough * power) break;
   }
+  const bool boils = power > beforeTheBoil;
   power *= 1.0 + kJustEnough;
-  if (days.told(power).outcome == Outcome::Done) return power;
-  return leastByTrying(days, power);
+  if (!rolls(days, power)) return leastByTrying(days, power);
+  // What strike takes was read off days with another amount of water: it is a bound, no fixed
+  // point.
+  return boils ? power : leastBetween(days, stopped, power);
 }
 
 // The least power whose day is not short of what is asked; every answer also gets through the day.

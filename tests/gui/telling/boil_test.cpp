@@ -62,7 +62,7 @@ TEST(BoilsEnough, BeginsWithTheHardestBoil) {
 TEST(BoilsEnough, TellsOnceWhyARigDoesNotBoil) {
   const std::string said = test_support::saidOf(askedBoil(), 0);
   EXPECT_FALSE(holds(said, "cannot hold")) << said;
-  EXPECT_TRUE(said.starts_with("1.3 L/h evaporate, 5.3 %/h, without rolling.")) << said;
+  EXPECT_TRUE(said.starts_with("1.26 L/h evaporate, 5.14 %/h, without rolling.")) << said;
   EXPECT_TRUE(holds(said, "is the least that makes it roll")) << said;
   EXPECT_TRUE(holds(test_support::saidOf(askedBoil(), 1), " in the end, from a gravity of 1.0"));
 }
@@ -105,7 +105,7 @@ TEST(BoilsEnough, MarksTheOperatingPointOnItsCurve) {
     const auto rig = static_cast<std::size_t>(mark.rig);
     const auto& boil = sweptDemo().answers.rigs[rig].day.boil;
     if (rig == 0) {
-      EXPECT_EQ(mark.label, "(a) 5.3 %/h, no boil");
+      EXPECT_EQ(mark.label, "(a) 5.14 %/h, no boil");
     }
     ASSERT_TRUE(boil);
     EXPECT_NEAR(mark.at.y, 100.0 * boil->shareOfPreBoilPerHour, 1e-9);

@@ -168,7 +168,7 @@ TEST(Summary, TellsAnOvernightPlansNightFirst) {
   for (const char* label : {"after 10 min", "after 20 min", "after 30 min", "after 5 h"})
     EXPECT_NE(test_support::rowOf(*answer.tables().at(0), label), nullptr) << label;
   EXPECT_EQ(cell(*answer.tables().at(0), "heating to the boil", 0),
-            cell(*answer.tables().at(1), "heating to the boil", 0));
+            cell(*answer.tables().at(1), "heating before the boil", 0));
   // A plan that holds its rests has no night to tell.
   EXPECT_EQ(summary(demoCase()).tables().size(), 1U);
 }

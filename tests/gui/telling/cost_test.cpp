@@ -195,8 +195,8 @@ TEST(WhatCost, TellsEachRigOnce) {
   const std::string text = spokenBlocks(whatCost(caseOf(demoDays(), kSi)));
   EXPECT_THAT(text,
               AllOf(HasSubstr("(a) no boil: 0.80 USD for 4.73 kWh from the wall, 0.035 USD/L.\n"),
-                    HasSubstr("(b) 0.91 USD for 5.34 kWh from the wall, 0.039 USD/L.\n"),
-                    HasSubstr("(d) 1.07 USD for 6.28 kWh from the wall, 0.046 USD/L.\n")));
+                    HasSubstr("(b) 0.91 USD for 5.32 kWh from the wall, 0.039 USD/L.\n"),
+                    HasSubstr("(d) 1.07 USD for 6.27 kWh from the wall, 0.046 USD/L.\n")));
 }
 
 TEST(WhatCost, PointsToTheSameFiguresOfTheResult) {

@@ -129,7 +129,7 @@ TEST(WhereHeat, TellsStagesByTheClock) {
   const Table* table = tableNamed(answer, "(a) Old element, kitchen");
   ASSERT_NE(table, nullptr);
   EXPECT_EQ(cell(*table, "begins", 0), "09:00");
-  EXPECT_EQ(cell(*table, "ends", 0), "11:28");
+  EXPECT_EQ(cell(*table, "ends", 0), "11:27");
   EXPECT_EQ(cell(*table, "ends", table->columns.size() - 1), "–");
   EXPECT_EQ(cell(*table, "takes", table->columns.size() - 1), "6:49");
 }

@@ -53,7 +53,7 @@ TEST(JacketVerdictText, TellsHowMuchFurtherAJacketGets) {
   ASSERT_EQ(own.rig().jacket->verdict, JacketVerdict::GetsFurther);
   const std::string text =
       inEnglish(rigs::sentences({jacketSavingText(own.get(), 0), jacketVerdictText(own.get(), 0)}));
-  EXPECT_TRUE(holds(text, "It gets further: bare, it levels off at ")) << text;
+  EXPECT_TRUE(holds(text, "It gets further: bare, it stops at ")) << text;
   EXPECT_TRUE(holds(text, " on the way to strike; with the jacket it reaches strike in ")) << text;
   for (const char* never : {"from the wall", "Not worth it", "EUR"})
     EXPECT_FALSE(holds(text, never)) << text;
