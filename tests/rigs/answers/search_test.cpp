@@ -139,7 +139,7 @@ TEST(Memory, KeepsTheCurvesWhenOnlyAGoalChanges) {
   Memory memory;
   Plan plan = demoBoiledAnHour();
   const Solution before = solvedWith(memory, plan);
-  plan.goals.boilWithin = minutes(30.0);
+  plan.goals.boilWithin = minutes(25.0);
   Search search(plan, memory);
   EXPECT_EQ(search.done(), (Searches{false, true, true, true, true, false}));
   search.addDays();

@@ -76,7 +76,7 @@ TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
   ASSERT_TRUE(before);
   solved.clear();
   auto plan = std::make_shared<rigs::Plan>(before->plan);
-  plan->goals.boilWithin = physics::minutes(30.0);
+  plan->goals.boilWithin = physics::minutes(25.0);
   solver.solve(plan, 2);
   ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
   QTest::qWait(20);
