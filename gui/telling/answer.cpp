@@ -5,6 +5,11 @@
 
 namespace gui::telling {
 
+void Answer::dropLetters() {
+  lettered = false;
+  for (Picture& picture : pictures) picture.lettered = false;
+}
+
 std::vector<rigs::Told> Answer::allCautions() const {
   std::vector<rigs::Told> all = furtherCautions;
   all.insert(all.end(), cautions.begin(), cautions.end());
