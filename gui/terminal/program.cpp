@@ -21,6 +21,7 @@
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/plans/plan_starts.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "version.hpp"
 
@@ -74,16 +75,24 @@ Audience audienceOf(const Request& request, Audience audience, rigs::Problems& p
   return audience;
 }
 
-void writeNewPlan(const std::string& file) {
+// In the units that were asked for; what we bundle is written in SI.
+std::string newText(const Request& request, rigs::UnitSystem units) {
+  const std::string text = rigs::planStartText(request.like).value_or(rigs::newPlanText());
+  return units == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text);
+}
+
+void writeNewPlan(const std::string& file, const std::string& text) {
   try {
-    rigs::savePlan(file, rigs::newPlanText());
+    rigs::savePlan(file, text);
   } catch (...) {
     ::unlink(file.c_str());
     throw;
   }
 }
 
-Finished newPlan(const Request& request, const Audience& audience) {
+Finished newPlan(const Request& request, const Audience& audience, const rigs::Problems& problems) {
+  if (!problems.empty()) return wrongOptions(problems, audience);
+  const std::string text = newText(request, audience.reader.units);
   // Taking the name first keeps two people, or a link, from losing a file.
   const int file = ::open(request.file.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
   if (file < 0 && errno == EEXIST)
@@ -94,9 +103,9 @@ Finished newPlan(const Request& request, const Audience& audience) {
             1};
   if (file >= 0) {
     ::close(file);
-    writeNewPlan(request.file);
+    writeNewPlan(request.file, text);
   } else {
-    rigs::savePlan(request.file, rigs::newPlanText());  // tells why it cannot
+    rigs::savePlan(request.file, text);  // tells why it cannot
   }
   const Told wrote(TOLD("Terminal", "Wrote %1. Edit it, then type:  heatledger answer %1"),
                    Verbatim{request.file});
@@ -144,7 +153,7 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
   try {
     switch (request.command) {
       case Command::New:
-        return newPlan(request, audience);
+        return newPlan(request, audience, problems);
       case Command::List:
         return list(request, audience, std::move(problems));
       case Command::Schema:
