@@ -225,7 +225,7 @@ class Schemas(unittest.TestCase):
             (["batch"], None),
             (["batch", "boil"], 60),
             (["place", "room"], None),
-            (["rigs"], plan["rigs"][:1]),
+            (["rigs"], []),
             (["rigs", 0, "name"], ""),
             (["rigs", 0, "wired"], "star"),
             (["tariff"], {"dated": "2026-01"}),
