@@ -8100,6 +8100,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>The kettle&apos;s room stays as stated: it neither warms up nor steams up. What the vapour does to its air is a question of its own.</source>
         <translation>Für den Kessel bleibt der Raum wie angegeben: Er wird weder warm noch feucht. Was der Dampf mit seiner Luft macht, ist eine eigene Frage.</translation>
     </message>
+    <message>
+        <source>Rig</source>
+        <translation>Anlage</translation>
+    </message>
 </context>
 <context>
     <name>gui::ReportPages</name>

@@ -187,7 +187,7 @@ TEST(OneRig, HasNoRowWithoutAFigureForWantOfAnother) {
 
 TEST(OneRig, IsCalledByItsName) {
   const Answer time = answerTo(Question::HowLong, ofOneRig().front(), {});
-  EXPECT_TRUE(test_support::holds(test_support::inShort(time), "with Kettle, 2.2 kW, from cold"));
+  EXPECT_TRUE(test_support::holds(test_support::inShort(time), "with My kettle, from cold"));
   EXPECT_EQ(csvOf(time, {"Kettle"}, {}).substr(0, 30), "table,group,figure,unit,Kettle");
 }
 
