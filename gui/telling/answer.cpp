@@ -71,6 +71,11 @@ Answer aboutRig(Answer all, std::size_t rig) {
   return all;
 }
 
+void Answer::dropLetters() {
+  lettered = false;
+  for (Picture& picture : pictures) picture.lettered = false;
+}
+
 std::vector<rigs::Told> Answer::allCautions() const {
   std::vector<rigs::Told> all = furtherCautions;
   all.insert(all.end(), cautions.begin(), cautions.end());

@@ -30,6 +30,7 @@ using Block = std::variant<Heading, Sentence, Table>;
 
 struct Answer {
   rigs::Told title;
+  bool lettered = true;               // rigs have letters; not the only one of a plan
   std::vector<rigs::Told> sentences;  // the answer in short, numbers first: the window's headline
   std::size_t warnings = 0;           // the first of them, which a reader must not miss
   // Of rigs that overload their circuit: stands beside the letter wherever the rig does, so that no
@@ -58,6 +59,8 @@ struct Answer {
   }
   void show(Table table) { blocks.emplace_back(std::move(table)); }
 
+  // Of a plan with one rig, which needs no letter to be told from others.
+  void dropLetters();
   std::vector<rigs::Told> allCautions() const;  // those of this plan first
   rigs::Told markOf(std::size_t rig) const;     // "" without one
   // As people read it behind the rig's letter: its mark first.

@@ -63,6 +63,7 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
                 const QuestionView& view) {
   const Case of{solution, solution.plan, reader, view};
   Answer answer = of.count() > 0 ? answered(question, of) : Answer{};
+  if (of.isAlone()) answer.dropLetters();
   addOverloads(answer, of);
   answer.title = titleOf(question);
   addCautions(answer, aboutOf(question), solution);

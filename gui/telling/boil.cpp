@@ -193,19 +193,17 @@ PictureMark ownMark(const Case& of, std::size_t i) {
   const double x = of.axis(rigs::ratingAt(rig.element, rig.supply.nominal));
   const physics::BoilFigures* boil = boilOf(of, i);
   if (!boil)
-    return {static_cast<int>(i),
-            {x, 0.0},
-            of.lettered(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))};
+    return {
+        static_cast<int>(i), {x, 0.0}, of.lettered(i, of.text(outcomeWord(of.rig(i).day.outcome)))};
   if (!rolls(of, i))
     return {static_cast<int>(i),
             {x, percentPerHour(boil->shareOfPreBoilPerHour)},
-            of.lettered(i) + ' ' +
-                of.text(Told::just(
-                    List{{amount(rigs::boilOffRate(*boil)), outcomeWord(of.rig(i).day.outcome)},
-                         Joint::Comma}))};
+            of.lettered(i, of.text(Told::just(List{{amount(rigs::boilOffRate(*boil)),
+                                                    outcomeWord(of.rig(i).day.outcome)},
+                                                   Joint::Comma})))};
   return {static_cast<int>(i),
           {x, percentPerHour(boil->shareOfPreBoilPerHour)},
-          of.lettered(i) + ' ' + of.text(amount(rigs::boilOffRate(*boil)))};
+          of.lettered(i, of.text(amount(rigs::boilOffRate(*boil))))};
 }
 
 Picture boilOffPicture(const Case& of) {

@@ -38,7 +38,13 @@ rigs::Argument Case::named(std::size_t i) const {
 }
 
 std::string Case::lettered(std::size_t i) const {
-  return isOverloaded(i) ? letter(i) + "▲" : letter(i);
+  const std::string own = isAlone() ? std::string() : letter(i);
+  return isOverloaded(i) ? own + "▲" : own;
+}
+
+std::string Case::lettered(std::size_t i, const std::string& text) const {
+  const std::string own = lettered(i);
+  return own.empty() ? text : own + ' ' + text;
 }
 
 double Case::thickness(physics::Length length) const {
@@ -74,7 +80,7 @@ Extremes extremesOf(const Case& of,
 RigTable::RigTable(std::string name, const Case& of) : count_(of.count()) {
   table_.name = std::move(name);
   for (std::size_t i = 0; i < count_; ++i)
-    table_.columns.push_back(rigs::Told::just(rigs::Verbatim{letter(i)}));
+    table_.columns.push_back(rigs::Told::just(rigs::Verbatim{of.isAlone() ? "" : letter(i)}));
 }
 
 void RigTable::add(Row row, std::optional<int> decimals) {

@@ -31,6 +31,8 @@ struct Case {
   QuestionView view;
 
   std::size_t count() const { return solution.answers.rigs.size(); }
+  // A plan of one rig: it is called by its name, without a letter, and compared with nothing.
+  bool isAlone() const { return count() == 1; }
   const rigs::RigAnswer& rig(std::size_t i) const { return solution.answers.rigs[i]; }
   const rigs::RigPlan& planned(std::size_t i) const { return plan.rigs[i]; }
   const rigs::RigSweeps* sweeps(std::size_t i) const {
@@ -39,11 +41,16 @@ struct Case {
   bool isOverloaded(std::size_t i) const;  // any of its circuits
   // As sentences name a rig: "(b) New element, kitchen", and "(b) New element, kitchen [▲
   // overload]" of one that overloads its circuit, so that no sentence about it can be read without.
+  // Of a rig alone its name: "New element, kitchen".
   rigs::Argument named(std::size_t i) const;
-  // The same where there is no room for more than a letter: "(b)", "(b)▲".
+  // The same where there is no room for more than a letter: "(b)", "(b)▲"; "", "▲" of one alone.
   std::string lettered(std::size_t i) const;
+  // The same before a text: "(b) 35 min"; "35 min" of a rig alone.
+  std::string lettered(std::size_t i, const std::string& text) const;
   // For programs, and for sentences that tell of the overload itself.
-  std::string plainlyNamed(std::size_t i) const { return letter(i) + ' ' + name(i); }
+  std::string plainlyNamed(std::size_t i) const {
+    return isAlone() ? name(i) : letter(i) + ' ' + name(i);
+  }
   const std::string& name(std::size_t i) const { return rig(i).name; }
 
   // For pictures, which are made of numbers and words as the reader has them.
@@ -77,8 +84,9 @@ struct RowOptions {
   std::string result = {};
 };
 
-// A table with the rigs as columns, filled row by row. `of` takes a rig's index and gives a cell,
-// a quantity, words, or an optional one of these: see cellOf().
+// A table with the rigs as columns, filled row by row; the column of a rig alone has no head. `of`
+// takes a rig's index and gives a cell, a quantity, words, or an optional one of these: see
+// cellOf().
 class RigTable {
  public:
   RigTable(std::string name, const Case& of);

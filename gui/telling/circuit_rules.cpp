@@ -24,12 +24,13 @@ struct Whose {
   bool operator==(const Whose&) const = default;
 };
 
-// "(b)", or "(b) circuit 2" where a rig has two.
+// "(b)", or "(b) circuit 2" where a rig has two; "circuit 2" of a rig alone.
 rigs::Argument letterOf(const Whose& whose) {
   const rigs::Verbatim rig{whose.letter};
   if (!whose.ofTwo) return rig;
-  return Told(TOLD("Circuit", "%1 circuit %2"), rig,
-              rigs::Count{static_cast<long long>(whose.circuit) + 1});
+  const rigs::Count circuit{static_cast<long long>(whose.circuit) + 1};
+  if (whose.letter.empty()) return Told(TOLD("Circuit", "circuit %1"), circuit);
+  return Told(TOLD("Circuit", "%1 circuit %2"), rig, circuit);
 }
 
 template <class T, class Is>
@@ -46,6 +47,13 @@ class ToldOf {
     entry.said = said;
     if (std::find(entry.whose.begin(), entry.whose.end(), whose) == entry.whose.end())
       entry.whose.push_back(whose);
+  }
+  // What is said once, of a rig alone that no mark has to stand beside; nullptr where there is
+  // more.
+  const Told* ofOneAlone() const {
+    if (entries_.size() != 1 || entries_.front().whose.size() != 1) return nullptr;
+    const Whose& whose = entries_.front().whose.front();
+    return whose.letter.empty() && !whose.ofTwo ? &entries_.front().said : nullptr;
   }
   void sayTo(Answer& answer) const {
     for (const Entry& entry : entries_) {
@@ -91,9 +99,13 @@ class ByRule {
   }
   void sayTo(Answer& answer) const {
     for (const Rule& rule : rules_) {
-      answer.sayAbout(rule.of.rigs(),
-                      rule.cite.empty() ? Told(TOLD("Circuit", "· %1"), rule.name)
-                                        : Told(TOLD("Circuit", "· %1 [%2]"), rule.name, rule.cite));
+      Told title = rule.cite.empty() ? Told(TOLD("Circuit", "· %1"), rule.name)
+                                     : Told(TOLD("Circuit", "· %1 [%2]"), rule.name, rule.cite);
+      if (const Told* said = rule.of.ofOneAlone()) {
+        answer.say(Told(TOLD("Circuit", "%1: %2"), std::move(title), *said));
+        continue;
+      }
+      answer.sayAbout(rule.of.rigs(), std::move(title));
       rule.of.sayTo(answer);
     }
   }

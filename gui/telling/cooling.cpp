@@ -55,10 +55,18 @@ Told coolsText(const Night& night) {
 }
 
 Told supposedNightText(const Case& of, std::size_t i, const Night& night) {
-  return rigs::sentences(
-      {Told(TOLD("Answer", "%1: %2 after %3 unplugged, from %4."), supposedNamed(of, i),
-            amount(night.morning), roughly(night.alone), amount(night.first)),
-       holdingText(night)});
+  const auto morning = amount(night.morning);
+  const auto first = amount(night.first);
+  const Told alone = of.planned(i).hasJacket
+                         ? Told(TOLD("Answer", "If it were bare: %1 after %2 unplugged, from %3."),
+                                morning, roughly(night.alone), first)
+                         : Told(TOLD("Answer", "If it had %4: %1 after %2 unplugged, from %3."),
+                                morning, roughly(night.alone), first, jacketInShort(of, i));
+  return rigs::sentences({of.isAlone()
+                              ? alone
+                              : Told(TOLD("Answer", "%1: %2 after %3 unplugged, from %4."),
+                                     supposedNamed(of, i), morning, roughly(night.alone), first),
+                          holdingText(night)});
 }
 
 std::vector<Told> coolingInShort(const Case& of) {
@@ -67,7 +75,9 @@ std::vector<Told> coolingInShort(const Case& of) {
     return night ? std::optional(physics::inCelsius(night->morning)) : std::nullopt;
   });
   if (e.counted == 0)
-    return {Told(TOLD("Answer", "No rig of this plan has a mash that could be left alone."))};
+    return {of.isAlone()
+                ? Told(TOLD("Answer", "This plan has no mash that could be left alone."))
+                : Told(TOLD("Answer", "No rig of this plan has a mash that could be left alone."))};
   const auto after = [&](std::size_t i, const rigs::Template<3>& text) {
     const Night& night = *nightOf(of, i);
     return Told(text, amount(night.morning), of.named(i), roughly(night.alone));
@@ -184,7 +194,7 @@ Picture coolingPicture(const Case& of) {
     if (supposed) return;
     picture.marks.push_back({rig,
                              {physics::inMinutes(night.alone), of.axis(night.morning)},
-                             of.lettered(i) + ' ' + of.text(amount(night.morning))});
+                             of.lettered(i, of.text(amount(night.morning)))});
     if (night.passesAfter && *night.passesAfter > physics::seconds(0.0))
       picture.marks.push_back(
           {rig,

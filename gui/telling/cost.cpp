@@ -244,6 +244,7 @@ void addElementPayback(RigTable& table, const Case& of) {
     return isDone(of, i) ? moneyCell(of, *price / std::max(brewsPerYear(of.plan), 1.0))
                          : std::nullopt;
   });
+  if (of.isAlone()) return;  // it is paid back against another rig
   table.row(Told(TOLD("Answer", "saves in a year")),
             [&](std::size_t i) {
               const auto found = back(i);
@@ -337,8 +338,12 @@ std::vector<Told> costInShort(const Case& of) {
     }
     if (Told start = startSentence(of, e.least); !start.empty()) told.push_back(std::move(start));
   } else if (e.counted > 0) {
-    told.push_back(Told(TOLD("Answer", "%1 a batch with %2, the least; the plan gives no price."),
-                        energy(e.least), of.named(e.least)));
+    told.push_back(
+        Told(e.least == e.most
+                 ? rigs::Template<2>(TOLD("Answer", "%1 a batch with %2; the plan gives no price."))
+                 : rigs::Template<2>(
+                       TOLD("Answer", "%1 a batch with %2, the least; the plan gives no price.")),
+             energy(e.least), of.named(e.least)));
     if (e.least != e.most)
       told.push_back(
           Told(TOLD("Answer", "%1 with %2, the most."), energy(e.most), of.named(e.most)));

@@ -30,7 +30,7 @@ std::vector<std::string> heads(const Table& table, const std::vector<std::string
   std::vector<std::string> all{"table", "group", "figure", "unit"};
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     std::string head = rigs::tell(table.columns[i], reader);
-    if (table.ofRigs && i < rigNames.size()) head += ' ' + rigNames[i];
+    if (table.ofRigs && i < rigNames.size()) head += (head.empty() ? "" : " ") + rigNames[i];
     all.push_back(csvField(head));
   }
   return all;

@@ -82,7 +82,8 @@ void addCircuits(const Case& of, Picture& picture) {
     }
   }
   for (const Circuit& one : circuits)
-    picture.limits.push_back({one.most, one.letters + ' ' + one.name});
+    picture.limits.push_back(
+        {one.most, one.letters.empty() ? one.name : one.letters + ' ' + one.name});
 }
 
 PictureLine timesAgainstPower(const Case& of, std::size_t i, Way way) {
@@ -171,7 +172,7 @@ Picture pictureOf(const Case& of, Way way) {
     if (!minutes) continue;
     const rigs::Number whole{*minutes, {.significantDigits = 3, .decimals = 0}};
     picture.marks.push_back(
-        {static_cast<int>(i), {own, *minutes}, of.lettered(i) + ' ' + of.text(whole) + " min"});
+        {static_cast<int>(i), {own, *minutes}, of.lettered(i, of.text(whole) + " min")});
     slowest = std::max(slowest, *minutes);
   }
   for (PictureLine& line : beyond)
@@ -185,7 +186,7 @@ Picture pictureOf(const Case& of, Way way) {
     if (minutesOf(of, i, way)) continue;
     picture.marks.push_back({static_cast<int>(i),
                              {ownPlace(of, i), *picture.yTo},
-                             of.lettered(i) + ' ' + of.text(outcomeWord(of.rig(i).day.outcome))});
+                             of.lettered(i, of.text(outcomeWord(of.rig(i).day.outcome)))});
   }
   return picture;
 }

@@ -217,7 +217,8 @@ Answer whereHeat(const Case& of) {
   answer.show(heatTable(of));
   if (!of.view.asBars) answer.show(powerTable(of, rig));
   for (std::size_t i = 0; i < of.count(); ++i) {
-    answer.heading(Told::just(of.named(i)));
+    answer.heading(of.isAlone() ? Told(TOLD("Answer", "The day, stage by stage"))
+                                : Told::just(of.named(i)));
     answer.show(stageTable(of, i));
     answer.say(ledgerText(of.rig(i).day));
   }

@@ -281,7 +281,9 @@ std::vector<Told> jacketInShort(const Case& of) {
     const bool compares = effect->savedFromWall && effect->savedToBoil;
     return compares ? physics::inSeconds(*effect->savedToBoil) : -1e9;
   });
-  if (e.counted == 0) return {Told(TOLD("Answer", "No rig of this plan has a jacket to compare."))};
+  if (e.counted == 0)
+    return {of.isAlone() ? Told(TOLD("Answer", "This plan has no jacket to compare."))
+                         : Told(TOLD("Answer", "No rig of this plan has a jacket to compare."))};
   std::vector<Told> told{savingText(of, e.most)};
   if (e.least != e.most) told.push_back(savingText(of, e.least));
   return told;

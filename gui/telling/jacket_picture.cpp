@@ -170,8 +170,7 @@ void markBoth(const Case& of, std::size_t i, Figure figure, PictureLine& asItIs,
     const PicturePoint at{placeOf(of, i, has), *y};
     const std::string text = of.text(
         rigs::Number{*y, {.significantDigits = 3, .decimals = figure == Figure::Time ? 0 : 2}});
-    picture.marks.push_back(
-        {static_cast<int>(i), at, of.lettered(i) + ' ' + text + ' ' + picture.yUnit});
+    picture.marks.push_back({static_cast<int>(i), at, of.lettered(i, text + ' ' + picture.yUnit)});
     addPoint(asItIs, at);
   }
   if (const auto y = value(!has)) {

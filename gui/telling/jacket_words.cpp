@@ -60,7 +60,9 @@ Told supposedText(const Case& of, std::size_t i) {
 }
 
 Told supposedNamed(const Case& of, std::size_t i) {
-  return Told(TOLD("Answer", "%1 %2"), Verbatim{of.lettered(i)}, supposedText(of, i));
+  const std::string own = of.lettered(i);
+  if (own.empty()) return supposedText(of, i);
+  return Told(TOLD("Answer", "%1 %2"), Verbatim{own}, supposedText(of, i));
 }
 
 Told comparedJacket(const Case& of, bool ofBareRigsOnly) {

@@ -68,6 +68,7 @@ struct Picture {
   bool xIsClock = false;       // minutes shown as h:mm
   // The window first shown, where it is not simply all the data.
   std::optional<double> xFrom, xTo, yFrom, yTo;
+  bool lettered = true;  // rigs are told apart by letters; not the only one of a plan
   bool exactly = false;  // no rounding of these outwards: a piece that a person zoomed to
   // Told beside the rig's name, by rig; "" and beyond the last: nothing.
   std::vector<std::string> rigMarks;

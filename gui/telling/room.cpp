@@ -180,8 +180,7 @@ PictureLine humidityLine(const Case& of, std::size_t i, Picture& picture) {
     picture.marks.push_back(
         {rig,
          {physics::inMinutes(*full), 100.0},
-         of.text(Told(TOLD("Room", "%1 full %2"), rigs::Verbatim{of.lettered(i)},
-                      rigs::HoursAndMinutes{*full}))});
+         of.lettered(i, of.text(Told(TOLD("Room", "full %1"), rigs::HoursAndMinutes{*full})))});
   }
   return line;
 }
@@ -359,6 +358,12 @@ Told published(const Case& of, std::size_t k) {
   const rigs::Bundled name{"Room", std::string(one->name)};
   const rigs::Bundled source{"Room", std::string(one->source)};
   const rigs::Bundled status{"Phrases", std::string(one->status)};
+  if (of.isAlone()) {
+    return Told(enough.items.empty()
+                    ? rigs::Template<4>(TOLD("Room", "%1: %2, too little [%3; %4]"))
+                    : rigs::Template<4>(TOLD("Room", "%1: %2, enough [%3; %4]")),
+                flow, name, source, status);
+  }
   if (enough.items.empty())
     return Told(TOLD("Room", "%1: %2, too little for all [%3; %4]"), flow, name, source, status);
   if (tooLittle.items.empty())

@@ -49,6 +49,7 @@ Table sideBySide(const Case& of) {
 Answer summary(const Case& of) {
   Answer answer;
   answer.title = openingOf(of.plan).front();
+  if (of.isAlone()) answer.dropLetters();
   addOverloads(answer, of);
   addNight(answer, of);
   answer.heading(Told(TOLD("Answer", "Which element does the supply need?")));
@@ -62,7 +63,8 @@ Answer summary(const Case& of) {
     answer.say(i, rigs::sentences({boilText(of, i), costText(of, i)}));
     for (Told& text : whatWouldBoilTexts(of, i)) answer.goOn(i, std::move(text));
   }
-  answer.heading(Told(TOLD("Answer", "Side by side")));
+  answer.heading(of.isAlone() ? Told(TOLD("Answer", "All figures"))
+                              : Told(TOLD("Answer", "Side by side")));
   answer.show(sideBySide(of));
   addCautions(answer, rigs::About::Answer, of.solution);
   return answer;

@@ -60,11 +60,11 @@ PictureLine temperatureLine(const Case& of, std::size_t i) {
 }
 
 PictureMark boilMark(const Case& of, std::size_t i, const physics::Stage& boil) {
-  return {static_cast<int>(i),
-          {physics::inMinutes(boil.begin), of.axis(boil.first)},
-          of.text(Told(TOLD("Answer", "%1 boil %2"), rigs::Verbatim{of.lettered(i)},
-                       rigs::HoursAndMinutes{boil.begin})),
-          of.text(Told(TOLD("Answer", "boil begins")))};
+  return {
+      static_cast<int>(i),
+      {physics::inMinutes(boil.begin), of.axis(boil.first)},
+      of.lettered(i, of.text(Told(TOLD("Answer", "boil %1"), rigs::HoursAndMinutes{boil.begin}))),
+      of.text(Told(TOLD("Answer", "boil begins")))};
 }
 
 // The end of heating, where the boil has a mark of its own.
@@ -81,14 +81,11 @@ std::vector<PictureMark> eventMarks(const Case& of, std::size_t i) {
     const bool fails = !rigs::finished(day, stage);
     if (stage.kind == StageKind::Boil && !fails) marks.push_back(boilMark(of, i, stage));
     if (boilFollows(day, s)) continue;
-    Told label;
-    if (fails) {
-      label =
-          Told(TOLD("Answer", "%1 %2"), rigs::Verbatim{of.lettered(i)}, outcomeWord(day.outcome));
-    }
+    std::string label;
+    if (fails) label = of.lettered(i, of.text(outcomeWord(day.outcome)));
     marks.push_back({static_cast<int>(i),
                      {physics::inMinutes(stage.end), of.axis(stage.last)},
-                     of.text(label),
+                     std::move(label),
                      of.text(eventAtEnd(day, s))});
   }
   return marks;

@@ -12,6 +12,7 @@
 #include "gui/terminal/typed_words.hpp"
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/plan_starts.hpp"
 
 namespace gui {
 namespace {
@@ -36,7 +37,8 @@ std::vector<OptionLook> knownOptions() {
                               {"--language"},
                               {"--to"},
                               {"--rig"},
-                              {"--over"}};
+                              {"--over"},
+                              {"--like"}};
   for (const OverrideKind& kind : overrideKinds()) all.push_back({kind.option});
   return all;
 }
@@ -251,6 +253,20 @@ void readDrawing(Reading& reading) {
     reading.wrong.push_back(onlyAccepted("--over", over, asTold({"thickness", "power"})));
 }
 
+// A start for a new plan: one of the bundled ones, by name.
+void readStart(Reading& reading) {
+  const auto like = reading.typed.valueOf("--like");
+  if (!like) return;
+  if (!reading.is(Command::New)) {
+    reading.wrong.push_back(Told(TOLD("Terminal", "--like: only \"new\" knows it.")));
+    return;
+  }
+  const std::vector<std::string> known = rigs::planStartNames();
+  reading.request.like = *like;
+  if (std::find(known.begin(), known.end(), *like) == known.end())
+    reading.wrong.push_back(onlyAccepted("--like", *like, asTold(known)));
+}
+
 void askForFile(Reading& reading) {
   if (!reading.request.file.empty()) return;
   if (reading.is(Command::New) || reading.is(Command::Check))
@@ -298,7 +314,7 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
   for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
-                           readDrawing, refuseUnused, askForFile})
+                           readDrawing, readStart, refuseUnused, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

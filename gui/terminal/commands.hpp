@@ -20,6 +20,7 @@ enum class Form { Text, Json, Csv };
 struct Request {
   Command command = Command::Answer;
   std::string file;     // plan to read, or file to write; "" for the bundled example
+  std::string like;     // of New: the bundled plan to start from; "" for the example
   std::string subject;  // of List: "materials"; of Schema: "rules"
   Form form = Form::Text;
   std::string units = "SI";  // as typed

@@ -5,6 +5,7 @@
 
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
+#include "rigs/plans/plan_starts.hpp"
 #include "version.hpp"
 
 namespace gui {
@@ -99,6 +100,14 @@ void addShown(Help& help, const Verb& verb) {
             TOLD("Terminal", "columns of text; the terminal's, COLUMNS, or 80, if not given"));
 }
 
+void addStarts(Help& help) {
+  rigs::List names{.items = {}, .joint = rigs::Joint::Or};
+  for (std::string& name : rigs::planStartNames())
+    names.items.emplace_back(rigs::Verbatim{std::move(name)});
+  help.heading(TOLD("Terminal", "What to start from"));
+  help.line("--like NAME", Told(TOLD("Terminal", "another plan than the example: %1"), names));
+}
+
 void addQuestions(Help& help) {
   help.heading(TOLD("Terminal", "Questions"));
   for (const telling::Question question : telling::allQuestions()) {
@@ -134,6 +143,7 @@ std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& rea
                        "input.")));
   help.heading(TOLD("Terminal", "Examples"));
   for (const std::string_view example : verb.examples) help.typed(example);
+  if (verb.command == Command::New) addStarts(help);
   addShown(help, verb);
   if (verb.command == Command::Picture) addQuestions(help);
   if (isAboutAPlan(verb.command)) addOverrides(help, verb);

@@ -67,8 +67,8 @@ class Writer {
   std::string text_;
 };
 
-std::string leadOf(const Sentence& sentence) {
-  if (!sentence.rig) return {};
+std::string leadOf(const Sentence& sentence, const Answer& of) {
+  if (!sentence.rig || !of.lettered) return {};
   const std::string letter = telling::letter(*sentence.rig);
   return sentence.goesOn ? std::string(letter.size(), ' ') : letter;
 }
@@ -78,7 +78,7 @@ void write(const telling::Block& block, const Answer& of, Writer& out) {
     out.gap();
     out.strong(heading->text);
   } else if (const auto* sentence = std::get_if<Sentence>(&block)) {
-    out.sentence(leadOf(*sentence), of.textOf(*sentence), sentence->warns);
+    out.sentence(leadOf(*sentence, of), of.textOf(*sentence), sentence->warns);
   } else {
     out.table(std::get<Table>(block), of.rigMarks);
   }
@@ -88,7 +88,7 @@ void write(const telling::Block& block, const Answer& of, Writer& out) {
 void legend(const Page& page, std::size_t rig, Writer& out) {
   const rigs::Verbatim name{page.rigNames[rig]};
   const Told mark = page.answer.markOf(rig);
-  out.sentence(telling::letter(rig),
+  out.sentence(page.answer.lettered ? telling::letter(rig) : "",
                mark.empty() ? Told::just(name) : Told(TOLD("Answer", "%1 [%2]"), name, mark),
                !mark.empty());
 }
@@ -129,6 +129,7 @@ Page pageAbout(const rigs::Plan& plan) {
   page.title = page.opening.front();
   page.opening.erase(page.opening.begin());
   for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(rig.name);
+  page.answer.lettered = page.rigNames.size() > 1;
   return page;
 }
 

@@ -143,10 +143,15 @@ Finished checked(const ReadPlan& read, const Audience& audience, std::string com
          wrapped(plainText(rigs::tell(one, audience.reader)), audience.style.width))
       said += (audience.style.bold ? "\033[1m" + line + "\033[0m" : line) + '\n';
   const rigs::Count rigs{static_cast<long long>(read.plan->rigs.size())};
+  const bool fine = read.ofDocument.empty() && overloads.empty();
   const Told verdict =
-      read.ofDocument.empty() && overloads.empty()
-          ? Told(TOLD("Terminal", "%1: no problems; %2 rigs."), read.name, rigs)
-          : Told(TOLD("Terminal", "%1: nothing in the way; %2 rigs."), read.name, rigs);
+      rigs.value == 1
+          ? Told(fine ? rigs::Template<1>(TOLD("Terminal", "%1: no problems; one rig."))
+                      : rigs::Template<1>(TOLD("Terminal", "%1: nothing in the way; one rig.")),
+                 read.name)
+          : Told(fine ? rigs::Template<2>(TOLD("Terminal", "%1: no problems; %2 rigs."))
+                      : rigs::Template<2>(TOLD("Terminal", "%1: nothing in the way; %2 rigs.")),
+                 read.name, rigs);
   return {said + plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
 }
 

@@ -22,6 +22,7 @@
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/plan_starts.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "version.hpp"
 
@@ -75,9 +76,16 @@ Audience audienceOf(const Request& request, Audience audience, rigs::Problems& p
   return audience;
 }
 
-Finished newPlan(const Request& request, const Audience& audience) {
+// In the units that were asked for; what we bundle is written in SI.
+std::string newText(const Request& request, rigs::UnitSystem units) {
+  const std::string text = rigs::planStartText(request.like).value_or(rigs::newPlanText());
+  return units == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text);
+}
+
+Finished newPlan(const Request& request, const Audience& audience, const rigs::Problems& problems) {
+  if (!problems.empty()) return wrongOptions(problems, audience);
   // Made in one step, so that two people, or a link, lose no file, and nobody finds half a plan.
-  if (!rigs::createText(request.file, rigs::newPlanText()))
+  if (!rigs::createText(request.file, newText(request, audience.reader.units)))
     return {{},
             complaint(Told(TOLD("Terminal", "%1 is there already; nothing was written."),
                            rigs::quotedPath(request.file)),
@@ -129,7 +137,7 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
   try {
     switch (request.command) {
       case Command::New:
-        return newPlan(request, audience);
+        return newPlan(request, audience, problems);
       case Command::List:
         return list(request, audience, std::move(problems));
       case Command::Schema:

@@ -143,7 +143,8 @@ void addHeads(const std::vector<std::vector<std::string>>& heads, std::size_t fi
     std::string line(layout.label, ' ');
     for (std::size_t i = first; i < last; ++i)
       line += std::string(kGap, ' ') + paddedInFront(lineOf(heads[i], one), layout.cell);
-    lines.push_back(withoutTrailingSpaces(std::move(line)));
+    line = withoutTrailingSpaces(std::move(line));
+    if (!line.empty()) lines.push_back(std::move(line));  // a rig alone has no head
   }
   lines.push_back(rule(layout.label + (last - first) * (layout.cell + kGap)));
 }

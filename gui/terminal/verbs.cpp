@@ -39,7 +39,9 @@ constexpr std::array<Text, 2> kReport{
     "heatledger report my-plan.json --to day.pdf",
     "heatledger report my-plan.json --language de --units US --to tag.pdf"};
 constexpr std::array<Text, 1> kCheck{"heatledger check my-plan.json"};
-constexpr std::array<Text, 1> kNew{"heatledger new my-plan.json"};
+constexpr std::array<Text, 3> kNew{"heatledger new my-plan.json",
+                                   "heatledger new my-plan.json --like one-kettle",
+                                   "heatledger new my-plan.json --like night-unplugged --units US"};
 constexpr std::array<Text, 3> kList{"heatledger list materials", "heatledger list supplies",
                                     "heatledger list tariffs"};
 constexpr std::array<Text, 3> kSchema{"heatledger schema > plan.schema.json",

@@ -404,10 +404,6 @@
         <translation>Temperatur, %1</translation>
     </message>
     <message>
-        <source>%1 boil %2</source>
-        <translation>%1 kocht %2</translation>
-    </message>
-    <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
@@ -2003,6 +1999,34 @@
         <source>with the jacket it reaches strike in %2, and levels off at %1 on the way to the boil</source>
         <translation>mit Mantel erreicht es das Einmaischen in %2 und bleibt bei %1 auf dem Weg zum Kochen stehen</translation>
     </message>
+    <message>
+        <source>boil %1</source>
+        <translation>kocht %1</translation>
+    </message>
+    <message>
+        <source>All figures</source>
+        <translation>Alle Zahlen</translation>
+    </message>
+    <message>
+        <source>If it were bare: %1 after %2 unplugged, from %3.</source>
+        <translation>Angenommen ohne Mantel: %1 nach %2 ohne Strom, von %3 an.</translation>
+    </message>
+    <message>
+        <source>If it had %4: %1 after %2 unplugged, from %3.</source>
+        <translation>Mit angenommenem Mantel (%4): %1 nach %2 ohne Strom, von %3 an.</translation>
+    </message>
+    <message>
+        <source>This plan has no mash that could be left alone.</source>
+        <translation>Dieser Plan hat keine Maische, die allein bleiben könnte.</translation>
+    </message>
+    <message>
+        <source>This plan has no jacket to compare.</source>
+        <translation>Dieser Plan hat keinen Mantel zum Vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1 a batch with %2; the plan gives no price.</source>
+        <translation>%1 je Sud mit %2; der Plan nennt keinen Preis.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -2491,10 +2515,6 @@
         <translation>1500 W für beide Steckdosen eines Paars zusammen</translation>
     </message>
     <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
-    </message>
-    <message>
         <source>Brazil 127 V 10 A</source>
         <translation>Brasilien 127 V 10 A</translation>
     </message>
@@ -2893,6 +2913,10 @@
         <source>Time</source>
         <translation>Zeit</translation>
     </message>
+    <message>
+        <source>circuit %1</source>
+        <translation>Stromkreis %1</translation>
+    </message>
 </context>
 <context>
     <name>Goal</name>
@@ -2978,18 +3002,6 @@
     <message>
         <source>Vents, drains and lids stay open while it heats: at %1 trapped steam would already push on a lid of %2 like a weight of %3.</source>
         <translation>Öffnungen, Abläufe und Deckel bleiben beim Heizen offen: Bei %1 würde eingeschlossener Dampf auf einen Deckel von %2 schon drücken wie ein Gewicht von %3.</translation>
-    </message>
-    <message>
-        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, the slowest (%1) would take about %2 to come down to %3 and %4 more to %5 (one time constant of %6, an estimate). Food service allows 2 h for that, a time constant of %7 here, and 6 h to %8, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 h. Cool quickly and pitch promptly.</source>
-        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, bräuchte der langsamste (%1) etwa %2 bis %3 und %4 mehr bis %5 (eine Zeitkonstante von %6, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, hier eine Zeitkonstante von %7, und 6 h bis %8, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %9fache. Schnell kühlen und bald anstellen.</translation>
-    </message>
-    <message>
-        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, the slowest (%1) would take about %2 to come down to %3 and %4 more to %5 (one time constant of %6, an estimate). Food service allows 2 h for that, a time constant of %7 here, and 6 h to %8 (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 h. Cool quickly and pitch promptly.</source>
-        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, bräuchte der langsamste (%1) etwa %2 bis %3 und %4 mehr bis %5 (eine Zeitkonstante von %6, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, hier eine Zeitkonstante von %7, und 6 h bis %8 (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %9fache. Schnell kühlen und bald anstellen.</translation>
-    </message>
-    <message>
-        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, the slowest (%1) would never come down to %2 in this room (one time constant of %3, an estimate). Food service allows 2 h for that, and 6 h to %4, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly and pitch promptly.</source>
-        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, käme der langsamste (%1) in diesem Raum nie auf %2 herunter (eine Zeitkonstante von %3, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, und 6 h bis %4, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %5fache. Schnell kühlen und bald anstellen.</translation>
     </message>
     <message>
         <source>United States</source>
@@ -3638,6 +3650,26 @@
     <message>
         <source>Wet places, kitchens and outdoor sockets need a residual-current device of 30 mA or less.</source>
         <translation>Feuchte Orte, Küchen und Steckdosen im Freien brauchen eine Fehlerstrom-Schutzeinrichtung (RCD) von 30 mA oder weniger.</translation>
+    </message>
+    <message>
+        <source>it</source>
+        <translation>er</translation>
+    </message>
+    <message>
+        <source>the slowest (%1)</source>
+        <translation>der langsamste (%1)</translation>
+    </message>
+    <message>
+        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, %1 would take about %2 to come down to %3 and %4 more to %5 (one time constant of %6, an estimate). Food service allows 2 h for that, a time constant of %7 here, and 6 h to %8, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 h. Cool quickly and pitch promptly.</source>
+        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, bräuchte %1 etwa %2 bis %3 und %4 mehr bis %5 (eine Zeitkonstante von %6, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, hier eine Zeitkonstante von %7, und 6 h bis %8, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %9fache. Schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, %1 would take about %2 to come down to %3 and %4 more to %5 (one time constant of %6, an estimate). Food service allows 2 h for that, a time constant of %7 here, and 6 h to %8 (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %9 times as much after 2 h. Cool quickly and pitch promptly.</source>
+        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, bräuchte %1 etwa %2 bis %3 und %4 mehr bis %5 (eine Zeitkonstante von %6, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, hier eine Zeitkonstante von %7, und 6 h bis %8 (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %9fache. Schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, %1 would never come down to %2 in this room (one time constant of %3, an estimate). Food service allows 2 h for that, and 6 h to %4, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly and pitch promptly.</source>
+        <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, käme %1 in diesem Raum nie auf %2 herunter (eine Zeitkonstante von %3, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, und 6 h bis %4, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %5fache. Schnell kühlen und bald anstellen.</translation>
     </message>
 </context>
 <context>
@@ -4655,10 +4687,6 @@
         <translation>Worauf die Fragen nach der Größe zielen.</translation>
     </message>
     <message>
-        <source>What is compared: 2 to 12 rigs, side by side.</source>
-        <translation>Was verglichen wird: 2 bis 12 Anlagen nebeneinander.</translation>
-    </message>
-    <message>
         <source>Which kind of document this is.</source>
         <translation>Welche Art von Dokument dies ist.</translation>
     </message>
@@ -4873,6 +4901,10 @@
     <message>
         <source>How far a held rest falls below its temperature before the controller heats again, 0 to 10 K; it is half of that too cold on average.</source>
         <translation>Wie weit eine gehaltene Rast unter ihre Temperatur fällt, bevor der Regler wieder heizt, 0 bis 10 K; im Mittel ist sie um die Hälfte davon zu kalt.</translation>
+    </message>
+    <message>
+        <source>The rigs: 1 to 12, side by side.</source>
+        <translation>Die Anlagen: 1 bis 12, nebeneinander.</translation>
     </message>
 </context>
 <context>
@@ -6416,10 +6448,6 @@
         <translation>Relative Feuchte, %</translation>
     </message>
     <message>
-        <source>%1 full %2</source>
-        <translation>%1 voll %2</translation>
-    </message>
-    <message>
         <source>%1, what the airflow is to hold</source>
         <translation>%1, was der Luftstrom halten soll</translation>
     </message>
@@ -6678,6 +6706,18 @@
     <message>
         <source>Time since the start</source>
         <translation>Zeit seit dem Beginn</translation>
+    </message>
+    <message>
+        <source>full %1</source>
+        <translation>voll %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, too little [%3; %4]</source>
+        <translation>%1: %2, zu wenig [%3; %4]</translation>
+    </message>
+    <message>
+        <source>%1: %2, enough [%3; %4]</source>
+        <translation>%1: %2, genug [%3; %4]</translation>
     </message>
 </context>
 <context>
@@ -7328,6 +7368,26 @@
     <message>
         <source>one rig alone, by number or letter: 2 or b</source>
         <translation>eine Anlage allein, nach Nummer oder Buchstabe: 2 oder b</translation>
+    </message>
+    <message>
+        <source>%1: no problems; one rig.</source>
+        <translation>%1: keine Probleme; eine Anlage.</translation>
+    </message>
+    <message>
+        <source>%1: nothing in the way; one rig.</source>
+        <translation>%1: nichts im Weg; eine Anlage.</translation>
+    </message>
+    <message>
+        <source>--like: only &quot;new&quot; knows it.</source>
+        <translation>--like: Das kennt nur &quot;new&quot;.</translation>
+    </message>
+    <message>
+        <source>What to start from</source>
+        <translation>Womit begonnen wird</translation>
+    </message>
+    <message>
+        <source>another plan than the example: %1</source>
+        <translation>ein anderer Plan als das Beispiel: %1</translation>
     </message>
 </context>
 <context>
@@ -8196,6 +8256,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>The kettle&apos;s room stays as stated: it neither warms up nor steams up. What the vapour does to its air is a question of its own.</source>
         <translation>Für den Kessel bleibt der Raum wie angegeben: Er wird weder warm noch feucht. Was der Dampf mit seiner Luft macht, ist eine eigene Frage.</translation>
     </message>
+    <message>
+        <source>Rig</source>
+        <translation>Anlage</translation>
+    </message>
 </context>
 <context>
     <name>gui::ReportPages</name>
@@ -8225,10 +8289,6 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>from %1</source>
         <translation>aus %1</translation>
-    </message>
-    <message>
-        <source>%1 %2</source>
-        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Duplicate</source>
@@ -8289,6 +8349,14 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>removing a rig</source>
         <translation>Entfernen einer Anlage</translation>
+    </message>
+    <message>
+        <source>What to do with this rig</source>
+        <translation>Was mit dieser Anlage geschehen soll</translation>
+    </message>
+    <message>
+        <source>Remove (a plan needs at least one rig)</source>
+        <translation>Entfernen (ein Plan braucht mindestens eine Anlage)</translation>
     </message>
 </context>
 <context>

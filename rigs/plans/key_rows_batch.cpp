@@ -54,11 +54,11 @@ Part plan() {
            .example = R"({"boil_within": "45 min", "boil_off": "8 %/h"})",
            .meaning = TOLD("PlanFields", "What the sizing questions aim at.")},
           {.name = "rigs",
-           .value = list("2", "12"),
+           .value = list("1", "12"),
            .need = Need::Required,
            .example = R"([{"name": "A", "from": "40 L steel kettle"}, )"
                       R"({"name": "B", "from": "60 L steel kettle"}])",
-           .meaning = TOLD("PlanFields", "What is compared: 2 to 12 rigs, side by side.")}}};
+           .meaning = TOLD("PlanFields", "The rigs: 1 to 12, side by side.")}}};
 }
 
 Part format() {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What a plan document says, read: one batch, one place, two or more rigs.
+// What a plan document says, read: one batch, one place, one or more rigs.
 #pragma once
 
 #include <filesystem>

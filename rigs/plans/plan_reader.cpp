@@ -47,8 +47,8 @@ std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path&
                               const Jacket* compared, Problems& problems) {
   std::vector<RigPlan> rigs;
   if (!isStated(at, "rigs")) return rigs;
-  // One rig alone is no comparison, and more columns than twelve nobody reads.
-  const auto entries = at.objects("rigs", {2, 12});
+  // More columns than twelve nobody reads.
+  const auto entries = at.objects("rigs", {1, 12});
   if (!entries) return rigs;
   std::vector<std::string> names;
   for (const JsonCursor& entry : *entries) {

@@ -98,15 +98,17 @@ Amount rough(physics::Time time) {
 Amount degrees(double celsius) { return amount(physics::celsius(celsius), kTwoDigits); }
 
 Told coolingText(const std::string& name, const NoChill& cool, const Plan& plan) {
-  const Verbatim who{name};
+  const Told who = plan.rigs.size() == 1
+                       ? Told(TOLD("Phrases", "it"))
+                       : Told(TOLD("Phrases", "the slowest (%1)"), Verbatim{name});
   const Number grown{growth(physics::hours(2.0), physics::minutes(20.0))};
   const auto needed = timeConstantForFood(plan.place.room);
   // Air too warm for 21 °C is too warm for 5 °C.
   if (!cool.toTwentyOne || !cool.toHotHolding || !needed) {
     return Told(TOLD("Phrases",
                      "The plan says nothing of cooling, and no hours after the boil are "
-                     "counted. Left in the kettle to cool by itself, lid as in the mash, the "
-                     "slowest (%1) would never come down to %2 in this room (one time constant "
+                     "counted. Left in the kettle to cool by itself, lid as in the mash, %1 "
+                     "would never come down to %2 in this room (one time constant "
                      "of %3, an estimate). Food service allows 2 h for that, and 6 h to %4, "
                      "which air of this room never gives (FDA Food Code 3-501.14). What "
                      "doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly "
@@ -118,7 +120,7 @@ Told coolingText(const std::string& name, const NoChill& cool, const Plan& plan)
           ? Template<9>(TOLD("Phrases",
                              "The plan says nothing of cooling, and no hours after the boil are "
                              "counted. Left in the kettle to cool by itself, lid as in the mash, "
-                             "the slowest (%1) would take about %2 to come down to %3 and %4 more "
+                             "%1 would take about %2 to come down to %3 and %4 more "
                              "to %5 (one time constant of %6, an estimate). Food service allows "
                              "2 h for that, a time constant of %7 here, and 6 h to %8 (FDA Food "
                              "Code 3-501.14). What doubles every 20 min (USDA) is %9 times as "
@@ -126,7 +128,7 @@ Told coolingText(const std::string& name, const NoChill& cool, const Plan& plan)
           : Template<9>(TOLD("Phrases",
                              "The plan says nothing of cooling, and no hours after the boil are "
                              "counted. Left in the kettle to cool by itself, lid as in the mash, "
-                             "the slowest (%1) would take about %2 to come down to %3 and %4 more "
+                             "%1 would take about %2 to come down to %3 and %4 more "
                              "to %5 (one time constant of %6, an estimate). Food service allows "
                              "2 h for that, a time constant of %7 here, and 6 h to %8, which air "
                              "of this room never gives (FDA Food Code 3-501.14). What doubles "

@@ -167,7 +167,7 @@ class Schemas(unittest.TestCase):
         self.assertEqual(alone, within)
 
     def test_accept_the_bundled_plan_and_those_of_the_documentation(self):
-        for path in bundled("demo/*.json"):
+        for path in bundled("demo/*.json") + bundled("starts/*.json"):
             with self.subTest(path.name):
                 self.accept(schema("plan"), read(path), path.name)
         plans = 0
@@ -225,7 +225,7 @@ class Schemas(unittest.TestCase):
             (["batch"], None),
             (["batch", "boil"], 60),
             (["place", "room"], None),
-            (["rigs"], plan["rigs"][:1]),
+            (["rigs"], []),
             (["rigs", 0, "name"], ""),
             (["rigs", 0, "wired"], "star"),
             (["tariff"], {"dated": "2026-01"}),

@@ -35,9 +35,10 @@ void Layouter::lineEnds() {
     if (runs.isEmpty()) continue;
     // The name in the legend has the word.
     const bool marked = !telling::markOfRig(picture_, line.rig).empty();
-    const QString letter = letterOfRig(line.rig);
-    ends.push_back(
-        {.text = marked ? letter + QChar(0x25B2) : letter, .box = {}, .index = line.rig});
+    const QString letter = picture_.lettered ? letterOfRig(line.rig) : QString();
+    const QString text = marked ? letter + QChar(0x25B2) : letter;
+    if (text.isEmpty()) continue;
+    ends.push_back({.text = text, .box = {}, .index = line.rig});
     ends.back().anchor = layout_.at(runs.back().back());
   }
   std::stable_sort(ends.begin(), ends.end(), [](const Label& a, const Label& b) {

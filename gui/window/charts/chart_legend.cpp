@@ -35,7 +35,7 @@ void addFaint(const Picture& picture, qsizetype rigs, QVector<LegendEntry>& entr
   }
   for (const Named& one : all) {
     // One name that every rig's thin line has needs no letters.
-    const bool ofAll = all.size() == 1 && one.letters.size() == rigs;
+    const bool ofAll = !picture.lettered || (all.size() == 1 && one.letters.size() == rigs);
     const QString name = QString::fromStdString(one.name);
     entries.push_back({ofAll ? name : one.letters.join(QLatin1Char(' ')) + QLatin1Char(' ') + name,
                        one.first, Sample::FaintLine});

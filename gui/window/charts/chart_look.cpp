@@ -90,9 +90,13 @@ QString letterOfRig(int rig) {
   return QString::fromStdString(telling::letter(static_cast<std::size_t>(rig)));
 }
 
+QString rigOf(std::size_t rigs, int rig, const QString& name) {
+  return rigs > 1 ? QStringLiteral("%1 %2").arg(letterOfRig(rig), name) : name;
+}
+
 QString rigInPicture(const telling::Picture& picture, int rig, const QString& name) {
-  const QString plain =
-      name.isEmpty() ? letterOfRig(rig) : QStringLiteral("%1 %2").arg(letterOfRig(rig), name);
+  const QString letter = picture.lettered ? letterOfRig(rig) : QString();
+  const QString plain = QStringLiteral("%1 %2").arg(letter, name).trimmed();
   const QString mark = QString::fromStdString(telling::markOfRig(picture, rig));
   return mark.isEmpty() ? plain : QStringLiteral("%1 [%2]").arg(plain, mark);
 }

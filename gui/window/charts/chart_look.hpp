@@ -33,6 +33,8 @@ QColor inkOn(const QColor& shade);
 QVector<qreal> dashesOfRig(int rig);
 // "(a)", "(b)" ...; rig >= 0
 QString letterOfRig(int rig);
+// "(b) New element, kitchen"; of the only one of `rigs`, its name.
+QString rigOf(std::size_t rigs, int rig, const QString& name);
 // "(c) New element, kitchen", with the picture's mark of it where it has one; without a name "(c)".
 QString rigInPicture(const telling::Picture& picture, int rig, const QString& name = {});
 // As WCAG 2.1 defines it, 1 to 21.

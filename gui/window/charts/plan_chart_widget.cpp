@@ -169,7 +169,9 @@ QString PlanChart::Parts::readOutOf(const PictureLine& line, double value,
                                     const ChartWindow& w) const {
   const QString own = QString::fromStdString(line.name);
   const QString name =
-      line.rig < 0 ? own : rigInPicture(picture, line.rig, line.faint ? own : QString());
+      line.rig < 0
+          ? own
+          : rigInPicture(picture, line.rig, line.faint || !picture.lettered ? own : QString());
   QString text = QStringLiteral("%1  %2").arg(
       name, withUnit(readingText(value, w.height(), false, look.locale), picture.yUnit));
   const auto phase = std::find_if(line.phases.begin(), line.phases.end(),

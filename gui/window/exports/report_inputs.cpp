@@ -191,10 +191,11 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
 }
 
 ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
-  ShownTable table{.head = {InputWords::tr("Rigs")}, .marks = {}, .rows = {}};
+  const QString head = plan.rigs.size() == 1 ? InputWords::tr("Rig") : InputWords::tr("Rigs");
+  ShownTable table{.head = {head}, .marks = {}, .rows = {}};
   for (const rigs::RigPlan& rig : plan.rigs) {
-    table.head.push_back(QStringLiteral("%1 %2").arg(
-        letterOfRig(static_cast<int>(table.head.size()) - 1), QString::fromStdString(rig.name)));
+    table.head.push_back(rigOf(plan.rigs.size(), static_cast<int>(table.head.size()) - 1,
+                               QString::fromStdString(rig.name)));
   }
   const auto row = [&](const QString& what, const auto& of) {
     QStringList cells{what};

@@ -50,7 +50,7 @@ struct VariantOf {
 std::string withVariant(const std::string& document, const rigs::Texts& texts,
                         const VariantOf& wanted);
 
-inline constexpr std::size_t kFewestRigs = 2;
+inline constexpr std::size_t kFewestRigs = 1;
 inline constexpr std::size_t kMostRigs = 12;
 
 }  // namespace gui

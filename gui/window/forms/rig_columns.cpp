@@ -82,14 +82,15 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   rows->setContentsMargins(0, 0, 0, 0);
   rows->setSpacing(2);
   auto* top = new QHBoxLayout;
-  auto* letter = new QLabel(letterOfRig(static_cast<int>(rig)));
-  top->addWidget(letter);
+  const QString letter = letterOfRig(static_cast<int>(rig));
+  if (count_ > 1) top->addWidget(new QLabel(letter));
   top->addWidget(new LineSample(static_cast<int>(rig)), 1);
   auto* menu = new QToolButton;
   menu->setText(QStringLiteral("⋯"));
   menu->setObjectName(QStringLiteral("rig menu %1").arg(rig));
   menu->setToolTip(tr("Duplicate, move or remove this rig"));
-  menu->setAccessibleName(tr("What to do with rig %1").arg(letter->text()));
+  menu->setAccessibleName(count_ > 1 ? tr("What to do with rig %1").arg(letter)
+                                     : tr("What to do with this rig"));
   menu->setPopupMode(QToolButton::InstantPopup);
   menu->setAutoRaise(true);
   menu->setMenu(menuFor(rig));
@@ -174,7 +175,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
       grid->addWidget(one.problems, row + 1, kLabelColumn, 1, static_cast<int>(count) + 1);
       for (std::size_t rig = 0; rig < count; ++rig) {
         auto* cell = new FieldCell(document_, field, rig);
-        cell->tellProblemsIn(problems, letterOfRig(static_cast<int>(rig)));
+        cell->tellProblemsIn(problems, count > 1 ? letterOfRig(static_cast<int>(rig)) : QString());
         cells_.push_back(cell);
         one.cells.push_back(cell);
         grid->addWidget(cell, row, static_cast<int>(rig) + 1);
@@ -212,7 +213,7 @@ void RigColumns::refresh(const FormState& state) {
   for (std::size_t rig = 0; rig < names_.size(); ++rig) {
     const std::string own = rigNameAt(document_.texts(), rig, state.inherited[rig]);
     const QString name = QString::fromStdString(own);
-    const QString owner = tr("%1 %2").arg(letterOfRig(static_cast<int>(rig)), name);
+    const QString owner = rigOf(names_.size(), static_cast<int>(rig), name);
     names_[rig]->nameFor(owner);
     wholeNames_[rig]->setText(name);
     for (const Section& section : sections_) {
@@ -324,8 +325,10 @@ QMenu* RigColumns::menuFor(std::size_t rig) {
   menu->addAction(tr("Move to the right"), this, [this, rig] { move(rig, 1); })
       ->setEnabled(rig + 1 < count_);
   menu->addSeparator();
-  menu->addAction(tr("Remove"), this, [this, rig] { remove(rig); })
-      ->setEnabled(count_ > kFewestRigs);
+  const bool mayRemove = count_ > kFewestRigs;
+  menu->addAction(mayRemove ? tr("Remove") : tr("Remove (a plan needs at least one rig)"), this,
+                  [this, rig] { remove(rig); })
+      ->setEnabled(mayRemove);
   return menu;
 }
 

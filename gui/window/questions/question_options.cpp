@@ -62,10 +62,9 @@ bool isFirstKind(Question question, const QuestionView& view) {
 QStringList namesOf(const rigs::SolutionPtr& solution) {
   QStringList names;
   if (!solution) return names;
-  for (const rigs::RigAnswer& rig : solution->answers.rigs) {
-    names += QStringLiteral("%1 %2").arg(letterOfRig(static_cast<int>(names.size())),
-                                         QString::fromStdString(rig.name));
-  }
+  const auto& all = solution->answers.rigs;
+  for (const rigs::RigAnswer& rig : all)
+    names += rigOf(all.size(), static_cast<int>(names.size()), QString::fromStdString(rig.name));
   return names;
 }
 
@@ -152,8 +151,10 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   p.question = question;
   p.view = view;
   const bool kinds = hasKinds(question);
-  // Bars show every rig, but the sentence is still about one.
-  const bool oneRig = question == Question::WhereHeat;
+  // Bars show every rig, but the sentence is still about one; where there is one, nothing is
+  // chosen.
+  const bool alone = solution && solution->answers.rigs.size() == 1;
+  const bool oneRig = question == Question::WhereHeat && !alone;
   const bool jacket = question == Question::WorthJacket ||
                       (question == Question::HowFarCools && supposesOne(solution));
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();

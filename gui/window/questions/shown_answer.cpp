@@ -29,7 +29,7 @@ QStringList headOf(const Table& table, const std::vector<std::string>& rigNames,
     QString column = told(table.columns[i], reader);
     if (table.ofRigs && i < rigNames.size())
       column += QLatin1Char(' ') + QString::fromStdString(rigNames[i]);
-    head += column;
+    head += column.trimmed();
   }
   return head;
 }
@@ -66,7 +66,7 @@ void addSentence(QVector<ShownNote>& notes, const Answer& of, const Sentence& se
   if (text.isEmpty()) return;
   if (sentence.goesOn && !notes.isEmpty()) {
     notes.back().text += QLatin1Char(' ') + text;
-  } else if (sentence.rig) {
+  } else if (sentence.rig && of.lettered) {
     const QString letter = QString::fromStdString(telling::letter(*sentence.rig));
     notes.push_back({letter + QLatin1Char(' ') + text});
   } else {

@@ -59,10 +59,10 @@ TEST(UnfinishedText, TellsWhereADayLevelsOffAndWhy) {
   EXPECT_NE(Ended(Outcome::Steams).text().find("evaporates almost as much as if it rolled."),
             std::string::npos);
   EXPECT_EQ(Ended(Outcome::Steams).named(),
-            "82.5 °C is where (a) Urn levels off: it steams without rolling, since at 100 °C it "
+            "82.5 °C is where Urn levels off: it steams without rolling, since at 100 °C it "
             "would lose 1537 W and gets 797 W.");
   EXPECT_EQ(Ended(Outcome::DoesNotReachStrike).named(),
-            "82.5 °C is where (a) Urn levels off, short of the strike temperature: at 100 °C it "
+            "82.5 °C is where Urn levels off, short of the strike temperature: at 100 °C it "
             "would lose 1537 W and gets 797 W.");
   EXPECT_EQ(Ended(Outcome::DoesNotReachRest).text().substr(0, 33),
             "Does not reach the next rest. 82.");
@@ -105,7 +105,7 @@ TEST(UnfinishedText, TellsOfTooLittleAndTooHotWater) {
   EXPECT_EQ(Ended(Outcome::UncoversElement).text(),
             "Uncovers its element: 3 L is left when the day stops here.");
   EXPECT_EQ(Ended(Outcome::StrikeTooHot).named().substr(0, 51),
-            "101 °C would be needed to strike with (a) Urn: the");
+            "101 °C would be needed to strike with Urn: the wat");
 }
 
 TEST(UnfinishedText, SaysNothingOfADayThatWasDone) {

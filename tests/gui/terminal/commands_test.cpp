@@ -158,3 +158,15 @@ TEST(Verbs, AreFoundByNameAndByCommand) {
   }
   EXPECT_EQ(verbCalled("brew"), nullptr);
 }
+
+TEST(CommandLine, KnowsWhatANewPlanMayStartFrom) {
+  EXPECT_EQ(requestOf({"new", "mine.json", "--like", "one-kettle"}).like, "one-kettle");
+  EXPECT_EQ(requestOf({"new", "mine.json"}).like, "");
+  const auto unknown = wrongOf({"new", "mine.json", "--like", "two-kettles"});
+  ASSERT_EQ(unknown.size(), 1u);
+  for (const char* name :
+       {"large-batch", "night-unplugged", "one-kettle", "two-circuits", "two-voltages"})
+    EXPECT_THAT(unknown[0], HasSubstr(name));
+  EXPECT_THAT(wrongOf({"answer", "--like", "one-kettle"}),
+              ElementsAre(HasSubstr("only \"new\" knows it")));
+}

@@ -38,6 +38,7 @@ TEST(Help, ShowsTheOptionsThatACommandKnows) {
   for (const Command command : {Command::Night, Command::Picture})
     EXPECT_THAT(about(command), HasSubstr("--suppose-jacket"));
   EXPECT_THAT(about(Command::Insulate), Not(HasSubstr("--suppose-jacket")));
+  EXPECT_THAT(about(Command::New), HasSubstr("night-unplugged"));
 }
 
 TEST(Help, StaysWithinTheWidthInEveryLanguage) {

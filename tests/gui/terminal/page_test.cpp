@@ -105,6 +105,28 @@ TEST(PageText, ReadsFromTheTitleToTheCautions) {
             "  · It is hot.\n");
 }
 
+// A rig alone has no letter, and its column no head.
+TEST(PageText, ReadsWithoutLettersOfARigAlone) {
+  rigs::Plan plan = test_support::planInCode();
+  plan.rigs.resize(1);
+  const rigs::Solution alone = solved(plan);
+  for (const rigs::Reader& reader : allReaders()) {
+    std::vector<Page> pages{pageAbout(plan)};
+    pages[0].add(telling::summary({alone, plan, reader, {}}));
+    for (const Question question : telling::allQuestions()) {
+      pages.push_back(pageAbout(plan));
+      pages.back().add(telling::answerTo(question, alone, reader, {.asBars = true}));
+    }
+    for (const Page& page : pages) {
+      const std::string text = pageText(page, reader, {});
+      EXPECT_THAT(text, HasSubstr("\n  Urn\n"));
+      EXPECT_THAT(text, Not(HasSubstr("(a)")));
+      EXPECT_THAT(text, Not(HasSubstr("\n\n\n")));
+      EXPECT_THAT(pageCsv(page, reader), Not(HasSubstr("(a)")));
+    }
+  }
+}
+
 TEST(Page, TellsACautionOfTwoAnswersOnceAndItsOwnTitleNever) {
   Page page;
   page.title = word("Ale");

@@ -15,7 +15,7 @@
 namespace rigs {
 namespace {
 
-using Json = nlohmann::ordered_json;
+using Document = nlohmann::ordered_json;
 
 double between(double low, double high) {
   return low + (high - low) * static_cast<double>(*rc::gen::inRange(0, 1'000'001)) * 1e-6;
@@ -32,7 +32,7 @@ std::string written(double number, const char* unit) {
 // the International Table Btu's are exact by definition, and so is that (1055.05585262 J).
 class TwoDocuments {
  public:
-  Json metric, customary;
+  Document metric, customary;
 
   void litres(const char* at, double n) { both(at, n, "L", n / 3.785411784, "gal"); }
   void kilograms(const char* at, double n) { both(at, n, "kg", n / 0.45359237, "lb"); }
@@ -49,15 +49,15 @@ class TwoDocuments {
     const double one = 0.3048 * 0.3048 * 3600.0 / 1.8 / 1055.05585262;  // m2 K/W
     both(at, n, "m2*K/W", n / one, "ft2*h*degF/Btu");
   }
-  void same(const char* at, const Json& value) {
-    metric[Json::json_pointer(at)] = value;
-    customary[Json::json_pointer(at)] = value;
+  void same(const char* at, const Document& value) {
+    metric[Document::json_pointer(at)] = value;
+    customary[Document::json_pointer(at)] = value;
   }
 
  private:
   void both(const char* at, double si, const char* siUnit, double us, const char* usUnit) {
-    metric[Json::json_pointer(at)] = written(si, siUnit);
-    customary[Json::json_pointer(at)] = written(us, usUnit);
+    metric[Document::json_pointer(at)] = written(si, siUnit);
+    customary[Document::json_pointer(at)] = written(us, usUnit);
   }
 };
 
@@ -107,7 +107,7 @@ TwoDocuments somePlan() {
   return d;
 }
 
-std::optional<Plan> read(const Json& document) {
+std::optional<Plan> read(const Document& document) {
   Problems problems;
   auto plan = readPlan(document.dump(), "/nonexistent", problems);
   for (const Problem& problem : problems)

@@ -103,12 +103,19 @@ TEST_F(TheColumns, MoveByKeyboardTheRigThatHasTheFocus) {
   EXPECT_EQ(names()[1], before[2]);
 }
 
-TEST_F(TheColumns, AreNeverFewerThanTwo) {
+TEST_F(TheColumns, AreNeverFewerThanOne) {
   action(3, "Remove")->trigger();
   action(2, "Remove")->trigger();
   EXPECT_EQ(names().size(), 2U);
-  EXPECT_FALSE(action(0, "Remove")->isEnabled());
+  action(1, "Remove")->trigger();
+  ASSERT_EQ(names().size(), 1U);
   EXPECT_NE(document().plan(), nullptr);
+  // The last one stays, and why is said where a person looks for it.
+  EXPECT_EQ(action(0, "Remove"), nullptr);
+  QAction* last = action(0, "Remove (a plan needs at least one rig)");
+  ASSERT_NE(last, nullptr);
+  EXPECT_FALSE(last->isEnabled());
+  undo();
   undo();
   undo();
   EXPECT_EQ(names().size(), 4U);
