@@ -2919,6 +2919,21 @@
     </message>
 </context>
 <context>
+    <name>Differences</name>
+    <message>
+        <source>not stated</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2 → %3</source>
+        <translation>%1 %2 → %3</translation>
+    </message>
+</context>
+<context>
     <name>Goal</name>
     <message>
         <source>to strike within %1</source>
@@ -7840,6 +7855,26 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>%1 is the plan that is open. Choose another name.</source>
         <translation>%1 ist der geöffnete Plan. Wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <source>Its copy is from %1 today.</source>
+        <translation>Die Kopie ist von heute, %1 Uhr.</translation>
+    </message>
+    <message>
+        <source>Its copy is from %1 on %2.</source>
+        <translation>Die Kopie ist von %2, %1 Uhr.</translation>
+    </message>
+    <message>
+        <source>Its values are those of the file.</source>
+        <translation>Ihre Werte sind die der Datei.</translation>
+    </message>
+    <message>
+        <source>1 value differs from the file: %1.</source>
+        <translation>1 Wert ist anders als in der Datei: %1.</translation>
+    </message>
+    <message>
+        <source>%1 values differ from the file: %2.</source>
+        <translation>%1 Werte sind anders als in der Datei: %2.</translation>
     </message>
 </context>
 <context>

@@ -81,12 +81,15 @@ MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
   connect(&document_, &PlanDocument::fileChanged, this, [this] {
     setWindowTitle(tr("%1[*] - Heat Ledger").arg(document_.displayName()));
     setWindowModified(document_.isModified());
-    autosave_.start();
+    noteUnsaved();
   });
   connect(&document_, &PlanDocument::changedOnDisk, this, &MainWindow::askAboutFile);
+  connect(&document_, &PlanDocument::changed, this, &MainWindow::noteUnsaved);
+  connect(&document_, &PlanDocument::beingTyped, this, &MainWindow::noteUnsaved);
   autosave_.setSingleShot(true);
   autosave_.setInterval(kAutosaveDelay);
-  connect(&autosave_, &QTimer::timeout, this, &MainWindow::autosave);
+  connect(&autosave_, &QTimer::timeout, this, &MainWindow::keepCopy);
+  keepCopyAtEveryEnd();
   retranslate();
   restoreLayout();
   Q_EMIT document_.fileChanged();
@@ -98,7 +101,11 @@ MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
       Qt::QueuedConnection);
 }
 
-MainWindow::~MainWindow() { disconnect(&document_, nullptr, this, nullptr); }
+MainWindow::~MainWindow() {
+  disconnect(&document_, nullptr, this, nullptr);
+  // The fields outlive the document: as they lose the focus they would give it what they hold.
+  forms_->commit();
+}
 
 void MainWindow::buildCentre() {
   auto* centre = new QWidget;
@@ -316,6 +323,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->ignore();
     return;
   }
+  closed_ = true;
   autosave_.stop();
   recovery_.discard();
   storeLayout();

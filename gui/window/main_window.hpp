@@ -51,7 +51,8 @@ class MainWindow : public QMainWindow {
 
   // Setting: pictures are exported black on white, whatever the window looks like.
   static constexpr const char* kOnPaper = "exports on paper";
-  static constexpr int kAutosaveDelay = 1000;  // ms after a change
+  // ms from the first change that has no safety copy to the copy, whatever is changed meanwhile.
+  static constexpr int kAutosaveDelay = 1000;
 
  Q_SIGNALS:
   void answerShown();  // a solution has reached the page
@@ -83,7 +84,9 @@ class MainWindow : public QMainWindow {
   bool chooseAndSave();
   void remember(const QString& path);
   void fillRecent(QMenu& menu);
-  void autosave();
+  void noteUnsaved();
+  void keepCopy();
+  void keepCopyAtEveryEnd();
   void askAboutFile(bool gone);
   void restore(const Leftover& leftover);
   void complain(const QString& what, const QString& why);
@@ -115,6 +118,7 @@ class MainWindow : public QMainWindow {
   QuestionPage* page_ = nullptr;
   QLabel* status_ = nullptr;
   QTimer autosave_;
+  bool closed_ = false;  // in order: nothing is left to keep
   rigs::UnitSystem shownUnits_ = rigs::UnitSystem::SI;
   int askedEdition_ = 0;
   bool busy_ = false;

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What the window does with files: opening, saving, recovering, handing out.
+#include <QApplication>
+#include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -13,9 +15,11 @@
 
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
+#include "gui/window/forms/plan_differences.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
 namespace gui {
@@ -25,6 +29,34 @@ constexpr int kRecentFiles = 8;
 constexpr int kConfirmationStays = 8000;  // ms
 
 QString planFilter() { return MainWindow::tr("Plans (*.json);;All files (*)"); }
+
+QString tellWritten(const QDateTime& when) {
+  const QString clock = when.toString(QStringLiteral("HH:mm"));
+  if (when.date() == QDate::currentDate())
+    return MainWindow::tr("Its copy is from %1 today.").arg(clock);
+  return MainWindow::tr("Its copy is from %1 on %2.")
+      .arg(clock, QLocale().toString(when.date(), QLocale::LongFormat));
+}
+
+// What restoring would change in the file; "" where there is no file to compare with.
+QString tellDifferences(const Leftover& leftover) {
+  if (leftover.path.isEmpty()) return {};
+  PlanDifferences differences;
+  try {
+    differences = differencesOf(rigs::readFile(leftover.path.toStdString()), leftover.text);
+  } catch (const rigs::FileError&) {
+    return {};
+  } catch (const rigs::EditError&) {
+    return {};  // one of them is no JSON by now
+  }
+  if (differences.count == 0) return MainWindow::tr("Its values are those of the file.");
+  QStringList shown = differences.first;
+  if (shown.size() < differences.count) shown += QStringLiteral("…");
+  const QString all = shown.join(QStringLiteral("; "));
+  return differences.count == 1 ? MainWindow::tr("1 value differs from the file: %1.").arg(all)
+                                : MainWindow::tr("%1 values differ from the file: %2.")
+                                      .arg(QString::number(differences.count), all);
+}
 
 }  // namespace
 
@@ -138,16 +170,41 @@ void MainWindow::fillRecent(QMenu& menu) {
   if (recent.isEmpty()) menu.addAction(tr("No plans yet"))->setEnabled(false);
 }
 
-void MainWindow::autosave() {
-  if (!document_.isModified()) {
+// Later changes do not put it off: somebody who types without a pause would have no copy at all.
+void MainWindow::noteUnsaved() {
+  if (!autosave_.isActive() && !closed_) autosave_.start();
+}
+
+void MainWindow::keepCopy() {
+  autosave_.stop();
+  if (closed_) return;
+  const std::string text = forms_->textAsTyped();
+  if (document_.isSaved(text)) {
     recovery_.discard();
     return;
   }
   try {
-    recovery_.keep(document_.text(), document_.path());
+    recovery_.keep(text, document_.path());
   } catch (const rigs::FileError& error) {
     status_->setText(tr("No safety copy could be kept: %1.").arg(told(error.told())));
   }
+}
+
+// Where nobody may be left to ask: the program or the session is ended from outside. And where the
+// reader turns to something else, which may be to switch the machine off.
+void MainWindow::keepCopyAtEveryEnd() {
+  connect(qApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState now) {
+    if (now != Qt::ApplicationActive) keepCopy();
+  });
+  // Directly, since the session waits for no event.
+  connect(
+      qApp, &QGuiApplication::commitDataRequest, this, [this] { keepCopy(); },
+      Qt::DirectConnection);
+  connect(qApp, &QCoreApplication::aboutToQuit, this, [this] {
+    if (closed_) return;
+    keepCopy();
+    storeLayout();
+  });
 }
 
 void MainWindow::askAboutFile(bool gone) {
@@ -180,7 +237,11 @@ void MainWindow::offerLeftovers() {
   const Leftover first = leftovers.front();
   const QString name =
       first.path.isEmpty() ? tr("a plan that was never saved") : QFileInfo(first.path).fileName();
-  banner_->ask(Banner::Subject::Leftover, tr("A window ended without saving %1.").arg(name),
+  const QString text = QStringList{tr("A window ended without saving %1.").arg(name),
+                                   tellWritten(first.written), tellDifferences(first)}
+                           .join(QLatin1Char(' '))
+                           .trimmed();
+  banner_->ask(Banner::Subject::Leftover, text,
                {{tr("Restore it"), [this, first] { restore(first); }},
                 {tr("Throw it away"),
                  [this, first] {

@@ -8,6 +8,7 @@
 #include <clocale>
 
 #include "gui/window/appearance.hpp"
+#include "gui/window/ending_signals.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/words/language.hpp"
 #include "version.hpp"
@@ -25,6 +26,7 @@ int runWindow(int argc, char** argv, const std::string& plan) {
   wearChosenAppearance();
   speak(QSettings().value(QStringLiteral("language"), systemLanguage()).toString());
   MainWindow window(QString::fromStdString(plan));
+  const EndingSignals ending;
   window.show();
   QTimer::singleShot(0, &window, &MainWindow::offerLeftovers);
   return QApplication::exec();

@@ -3,9 +3,11 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QDateTime>
 #include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
+#include <utility>
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/window/charts/plan_chart.hpp"
@@ -161,6 +163,28 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   return pages.isFine();
 }
 
+namespace {
+
+// Who sets SOURCE_DATE_EPOCH (seconds since 1970, reproducible-builds.org) wants the same bytes at
+// any time. The writer takes the clock's and cannot be told another; digits for digits, nothing
+// moves to another place in the file, as its table of places demands.
+QByteArray withDateAsked(QByteArray pdf) {
+  bool isSet = false;
+  const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
+  const QDateTime date = QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC);
+  if (!isSet || date.date().year() < 1970 || date.date().year() > 9999) return pdf;
+  static const QByteArray kBefore = "/CreationDate (D:";
+  const qsizetype at = pdf.indexOf(kBefore);
+  if (at < 0) return pdf;
+  const qsizetype begin = at + kBefore.size();
+  const qsizetype length = pdf.indexOf(')', begin) - begin;
+  QByteArray stamp = date.toString(QStringLiteral("yyyyMMddHHmmss")).toLatin1();
+  stamp += length == stamp.size() + 1 ? "Z" : "+00'00'";
+  return stamp.size() == length ? pdf.replace(begin, length, stamp) : pdf;
+}
+
+}  // namespace
+
 QByteArray reportPdf(const ReportInput& input) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
@@ -178,7 +202,7 @@ QByteArray reportPdf(const ReportInput& input) {
     writer.addFileAttachment(QStringLiteral("plan.json"), input.document,
                              QStringLiteral("application/json"));
   }
-  return paintReport(writer, input) ? bytes : QByteArray();
+  return paintReport(writer, input) ? withDateAsked(std::move(bytes)) : QByteArray();
 }
 
 void writeReport(const std::filesystem::path& path, const ReportInput& input) {

@@ -42,7 +42,8 @@ class PlanDocument : public QObject {
   QString path() const { return path_; }  // "" if never saved
   QString displayName() const;
   std::filesystem::path folder() const;  // where relative references are looked up
-  bool isModified() const { return state_.text != savedText_; }
+  bool isModified() const { return !isSaved(state_.text); }
+  bool isSaved(const std::string& text) const { return text == savedText_; }
   QUndoStack& undoStack() { return stack_; }
 
   // One step. Steps with the same key, one after another, become one: typing in a field.
@@ -65,6 +66,7 @@ class PlanDocument : public QObject {
 
  Q_SIGNALS:
   void changed();      // text or units
+  void beingTyped();   // in a field, which will change the text a moment later
   void fileChanged();  // path or modified
   void changedOnDisk(bool gone);
 

@@ -71,7 +71,8 @@ QVector<Leftover> Recovery::leftovers() {
       found.push_back({.file = file,
                        .path = QString::fromUtf8(QByteArray::fromPercentEncoding(
                            QByteArray::fromStdString(all.substr(0, end)))),
-                       .text = all.substr(end + 1)});
+                       .text = all.substr(end + 1),
+                       .written = info.lastModified()});
       taken_.push_back(std::move(lock));
     } catch (const rigs::FileError&) {
       continue;  // unreadable is as good as gone

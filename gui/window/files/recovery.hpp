@@ -3,6 +3,7 @@
 // lock says whether the window it belongs to still lives.
 #pragma once
 
+#include <QDateTime>
 #include <QLockFile>
 #include <QString>
 #include <QVector>
@@ -15,6 +16,7 @@ struct Leftover {
   QString file;  // the copy
   QString path;  // of the plan it was opened from; "" if never saved
   std::string text;
+  QDateTime written;  // local time
 };
 
 class Recovery {

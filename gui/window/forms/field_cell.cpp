@@ -61,6 +61,7 @@ FieldCell::FieldCell(PlanDocument& document, PlanField field, std::optional<std:
     line_->setMinimumWidth(64);
     connect(line_, &PlanLineEdit::committed, this, &FieldCell::apply);
     connect(line_, &PlanLineEdit::left, this, [this] { ++visit_; });
+    connect(line_, &QLineEdit::textEdited, &document_, &PlanDocument::beingTyped);
   }
   if (field_.kind == FieldKind::Shown) line_->setReadOnly(true);
   editor()->setObjectName(QString::fromStdString(pointer_));
@@ -107,8 +108,13 @@ void FieldCell::commit() {
   if (line_) line_->commit();
 }
 
-void FieldCell::apply(const QString& typed) {
-  if (typed == shown_) return;  // typed and taken back
+std::string FieldCell::textAsTyped() const {
+  if (!line_ || !line_->isBeingTyped()) return document_.text();
+  return textWith(line_->text()).value_or(document_.text());
+}
+
+std::optional<std::string> FieldCell::textWith(const QString& typed) const {
+  if (typed == shown_) return std::nullopt;  // typed and taken back
   static const std::vector<std::string> kNoOrigins;
   FieldOwner owner{.rig = rig_, .origins = &kNoOrigins};
   std::vector<std::string> origins;
@@ -117,13 +123,18 @@ void FieldCell::apply(const QString& typed) {
     owner.origins = &origins;
   }
   const std::string written = typed.toStdString();
-  std::string text;
   try {
-    text = withField(document_.text(), {owner, field_, written});
+    return withField(document_.text(), {owner, field_, written});
   } catch (const rigs::EditError&) {
-    return;  // a file with, say, a number where an object belongs; its own problem says so
+    // A file with, say, a number where an object belongs; its own problem says so.
+    return std::nullopt;
   }
-  document_.change(tr("change of %1").arg(field_.label), std::move(text),
+}
+
+void FieldCell::apply(const QString& typed) {
+  std::optional<std::string> text = textWith(typed);
+  if (!text) return;
+  document_.change(tr("change of %1").arg(field_.label), std::move(*text),
                    QString::fromStdString(pointer_) + QLatin1Char('#') + QString::number(visit_));
 }
 

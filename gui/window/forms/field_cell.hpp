@@ -45,11 +45,14 @@ class FieldCell : public QWidget {
   void displayOverload(const QString& sentence);
   bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
   void commit();
+  // The document as it will be once what is being typed here is committed.
+  std::string textAsTyped() const;
   // For screen readers: "Power, New element, kitchen".
   void nameFor(const QString& owner);
 
  private:
   void apply(const QString& typed);
+  std::optional<std::string> textWith(const QString& typed) const;  // nothing: no change
   void refreshShown();
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);

@@ -23,12 +23,15 @@ int entryNumber(const std::string& place) {
   return number;
 }
 
+QString labelOf(const rigs::Key& key, const std::string& place) {
+  const QString label = fieldWord(key.label);
+  return label.contains(QLatin1String("%1")) ? label.arg(entryNumber(place)) : label;
+}
+
 void addWords(PlanField& field, const std::string& root) {
   const rigs::Key* key = rigs::keyAt(root + field.place);
   assert(key != nullptr);
-  field.label = fieldWord(key->label);
-  if (field.label.contains(QLatin1String("%1")))
-    field.label = field.label.arg(entryNumber(field.place));
+  field.label = labelOf(*key, field.place);
   field.meaning = fieldWord(key->meaning);
   field.usual =
       key->standard.empty()
@@ -42,6 +45,11 @@ std::vector<FieldSection> inWords(std::vector<FieldSection> sections, const std:
   for (FieldSection& section : sections)
     for (PlanField& field : section.fields) addWords(field, root);
   return sections;
+}
+
+QString labelAt(const std::string& place) {
+  const rigs::Key* key = rigs::keyAt(place);
+  return key ? labelOf(*key, place) : QString();
 }
 
 }  // namespace gui

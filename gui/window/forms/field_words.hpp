@@ -13,4 +13,8 @@ namespace gui {
 // fields' places begin at `root`: "" for the plan, "/rigs/*" for a rig.
 std::vector<FieldSection> inWords(std::vector<FieldSection> sections, const std::string& root);
 
+// What a form calls the value at a place of a plan ("/rigs/0/element/power"); "" where none shows
+// it.
+QString labelAt(const std::string& place);
+
 }  // namespace gui

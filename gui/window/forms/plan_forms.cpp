@@ -104,6 +104,12 @@ void PlanForms::commit() {
   if (auto* line = qobject_cast<PlanLineEdit*>(focusWidget())) line->commit();
 }
 
+std::string PlanForms::textAsTyped() const {
+  const QWidget* typedIn = focusWidget();
+  const auto* cell = qobject_cast<const FieldCell*>(typedIn ? typedIn->parentWidget() : nullptr);
+  return cell ? cell->textAsTyped() : document_.text();
+}
+
 void PlanForms::build() {
   state_ = formStateOf(document_);
   lengths_ = listLengths(document_.texts(), state_.inherited);

@@ -20,7 +20,8 @@ class PlanForms : public QWidget {
  public:
   explicit PlanForms(PlanDocument& document, QWidget* parent = nullptr);
 
-  void commit();  // whatever is being typed, now
+  void commit();                    // whatever is being typed, now
+  std::string textAsTyped() const;  // the document, with what is being typed
   // Contradictions that only a simulation finds.
   void setProblemsOfTheDay(const rigs::Problems& problems);
   // At the columns and fields of rigs that overload a circuit; null: none is known to.

@@ -40,8 +40,9 @@ class PlanLineEdit : public QLineEdit {
 
   // What the plan says. Left alone while the person is typing something else here.
   void display(const QString& text);
-  void commit();                      // now, if something was typed
-  static constexpr int kPause = 250;  // ms after the last key
+  void commit();                                // now, if something was typed
+  bool isBeingTyped() const { return typed_; }  // and not yet committed
+  static constexpr int kPause = 250;            // ms after the last key
 
  Q_SIGNALS:
   void committed(const QString& text);

@@ -4,11 +4,37 @@
 #include <QApplication>
 #include <QDir>
 #include <QTest>
+#include <QTimer>
 #include <cstdio>
 
 #include "gui/window/main_window.hpp"
+#include "gui/window/window_program.hpp"
 
 namespace test_support {
+namespace {
+
+void typeAtOnce() {
+  for (QWidget* widget : QApplication::topLevelWidgets()) {
+    auto* field = widget->findChild<QLineEdit*>(QStringLiteral("/rigs/0/element/power"));
+    if (!field || !QTest::qWaitForWindowExposed(widget)) continue;
+    field->setFocus();
+    field->selectAll();
+    QTest::keyClicks(field, QStringLiteral("7 kW"));
+    std::puts("typed");
+    std::fflush(stdout);
+  }
+}
+
+// The program makes its application object itself and then runs: this is the way in between.
+void typeOnceItRuns() { QTimer::singleShot(1000, typeAtOnce); }
+
+}  // namespace
+
+int typeInProgram(int argc, char** argv, const char* data, const char* plan) {
+  qputenv("XDG_DATA_HOME", data);
+  qAddPreRoutine(typeOnceItRuns);
+  return gui::runWindow(argc, argv, plan);
+}
 
 int typeAndWait(const char* folder, const char* plan) {
   const QString path = QString::fromLocal8Bit(plan);

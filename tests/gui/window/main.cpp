@@ -23,6 +23,9 @@ int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("XDG_RUNTIME_DIR"))
     qputenv("XDG_RUNTIME_DIR", home.path().toLocal8Bit());
 
+  if (argc == 4 && std::strcmp(argv[1], test_support::kTypeInProgram) == 0)
+    return test_support::typeInProgram(argc, argv, argv[2], argv[3]);
+
   QApplication app(argc, argv);
   std::setlocale(LC_NUMERIC, "C");
   QApplication::setOrganizationName(QStringLiteral("heatledger-tests"));

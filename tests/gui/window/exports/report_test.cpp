@@ -10,6 +10,7 @@
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <QTest>
 
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/words/language.hpp"
@@ -60,6 +61,20 @@ class Report : public testing::Test {
 
   QTemporaryDir folder_;
 };
+
+// Two moments apart by more than the seconds that a date has.
+TEST_F(Report, IsTheSameToTheByteWhereItsDateIsAsked) {
+  qputenv("SOURCE_DATE_EPOCH", "1700000000");
+  const QByteArray first = gui::reportPdf(demoInput());
+  QTest::qWait(1100);
+  const QByteArray second = gui::reportPdf(demoInput());
+  qunsetenv("SOURCE_DATE_EPOCH");
+  const QByteArray now = gui::reportPdf(demoInput());
+  EXPECT_TRUE(first == second);
+  EXPECT_TRUE(first.contains("/CreationDate (D:20231114221320"));
+  EXPECT_FALSE(now.contains("/CreationDate (D:20231114221320"));
+  EXPECT_EQ(now.size(), first.size());
+}
 
 TEST_F(Report, SaysEveryAnswerInputAssumptionAndCaution) {
   const QString text = squeezed(textOf(demoInput()));
