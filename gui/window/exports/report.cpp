@@ -4,9 +4,11 @@
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QHashFunctions>
 #include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
+#include <optional>
 #include <utility>
 
 #include "gui/telling/answer_to.hpp"
@@ -168,11 +170,15 @@ namespace {
 // Who sets SOURCE_DATE_EPOCH (seconds since 1970, reproducible-builds.org) wants the same bytes at
 // any time. The writer takes the clock's and cannot be told another; digits for digits, nothing
 // moves to another place in the file, as its table of places demands.
-QByteArray withDateAsked(QByteArray pdf) {
+std::optional<QDateTime> dateAsked() {
   bool isSet = false;
   const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
   const QDateTime date = QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC);
-  if (!isSet || date.date().year() < 1970 || date.date().year() > 9999) return pdf;
+  if (!isSet || date.date().year() < 1970 || date.date().year() > 9999) return std::nullopt;
+  return date;
+}
+
+QByteArray withDate(QByteArray pdf, const QDateTime& date) {
   static const QByteArray kBefore = "/CreationDate (D:";
   const qsizetype at = pdf.indexOf(kBefore);
   if (at < 0) return pdf;
@@ -186,6 +192,9 @@ QByteArray withDateAsked(QByteArray pdf) {
 }  // namespace
 
 QByteArray reportPdf(const ReportInput& input) {
+  const std::optional<QDateTime> date = dateAsked();
+  // The writer puts fonts in the order of a hash, which is another one in each process.
+  if (date) QHashSeed::setDeterministicGlobalSeed();
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
@@ -202,7 +211,8 @@ QByteArray reportPdf(const ReportInput& input) {
     writer.addFileAttachment(QStringLiteral("plan.json"), input.document,
                              QStringLiteral("application/json"));
   }
-  return paintReport(writer, input) ? withDateAsked(std::move(bytes)) : QByteArray();
+  if (!paintReport(writer, input)) return {};
+  return date ? withDate(std::move(bytes), *date) : bytes;
 }
 
 void writeReport(const std::filesystem::path& path, const ReportInput& input) {

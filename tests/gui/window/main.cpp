@@ -12,6 +12,7 @@
 #include <cstring>
 
 #include "tests/gui/window/crash_child.hpp"
+#include "tests/gui/window/report_child.hpp"
 
 int main(int argc, char** argv) {
   if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM") &&
@@ -39,6 +40,8 @@ int main(int argc, char** argv) {
   QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));
   if (argc == 4 && std::strcmp(argv[1], test_support::kTypeAndWait) == 0)
     return test_support::typeAndWait(argv[2], argv[3]);
+  if (argc == 3 && std::strcmp(argv[1], test_support::kWriteReport) == 0)
+    return test_support::writeDemoReport(argv[2]);
   testing::InitGoogleMock(&argc, argv);
   return RUN_ALL_TESTS();
 }
