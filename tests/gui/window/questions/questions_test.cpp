@@ -110,7 +110,8 @@ TEST_F(TheWindow, SupposesAJacketOnlyWhenThatIsChosen) {
   ASSERT_TRUE(settles());
   auto& page = window().page();
   const auto thin = [&] {
-    const auto& lines = page.currentAnswer().pictures[0].lines;
+    const gui::telling::Answer answer = page.currentAnswer();
+    const auto& lines = answer.pictures[0].lines;
     return std::count_if(lines.begin(), lines.end(), [](const auto& line) { return line.faint; });
   };
   EXPECT_EQ(thin(), 0);
