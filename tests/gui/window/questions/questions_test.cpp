@@ -110,7 +110,7 @@ TEST_F(TheWindow, SupposesAJacketOnlyWhenThatIsChosen) {
   ASSERT_TRUE(settles());
   auto& page = window().page();
   const auto thin = [&] {
-    const gui::telling::Answer answer = page.currentAnswer();
+    const gui::ShownAnswer answer = page.currentAnswer();
     const auto& lines = answer.pictures[0].lines;
     return std::count_if(lines.begin(), lines.end(), [](const auto& line) { return line.faint; });
   };
