@@ -125,8 +125,9 @@ bool Day::mash() {
     return true;
   }
   for (const MashRest& next : std::get<HeldMash>(batch_.mash).rests) {
-    // Mixing meets the first rest but for rounding.
-    if (next.temperature - now_.wort > kelvins(1e-9) && !ramp(next.temperature)) return false;
+    // Mixing meets the first rest but for rounding; within its dead band a controller does not
+    // heat.
+    if (heldAt(next) - now_.wort > kelvins(1e-9) && !ramp(next.temperature)) return false;
     if (!rest(next)) return false;
   }
   return true;
@@ -168,9 +169,8 @@ bool Day::rest(const MashRest& rest) {
   const LidAndPump set{.open = vessel().open.mash, .pumped = true};
   Stage stage = begin(StageKind::Rest);
   stage.goal = rest.temperature;
-  // A controller cannot cool: what is too hot coasts down first, within the rest's time. With a
-  // dead band it holds the mean of where it switches on and off.
-  const Temperature held = rest.temperature - 0.5 * conditions_.rig.deadBand;
+  // A controller cannot cool: what is too hot coasts down first, within the rest's time.
+  const Temperature held = heldAt(rest);
   if (now_.wort > held) {
     phase(stage, {.control = Control::Off,
                   .losses = lossModel(set),

@@ -60,6 +60,10 @@ class Day {
   void leaveAlone(const UnpluggedMash& mash);
   bool ramp(Temperature goal);
   bool rest(const MashRest& rest);
+  // The mean of where a controller with a dead band switches on and off.
+  Temperature heldAt(const MashRest& rest) const {
+    return rest.temperature - 0.5 * conditions_.rig.deadBand;
+  }
   // Wort going round for so long; false if that uncovers the element.
   bool hold(Stage& stage, Time longest);
   void liftGrain();

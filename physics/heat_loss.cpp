@@ -327,23 +327,21 @@ void HeatLossModel::enterStage(Length fill, double openFraction, Length hoseLeng
   }
 }
 
-// Between rim and wort stands moist air which warms the wall's inner face, here by the given share
-// of what it would without that wall; the wall's foot is as hot as the wort. The outside is cooled
-// as where the inner face is as warm as that air.
-FinFlows HeatLossModel::openDryWall(Temperature liquid, const WellAir& well, double share,
-                                    Length dry) {
+// Between rim and wort stands moist air which warms the wall's inner face; the wall's foot is as
+// hot as the wort. The outside is cooled as where the inner face is as warm as that air.
+WarmedFin HeatLossModel::openDryWall(Temperature liquid, const WellAir& well, Length dry) {
   const Temperature room = room_.air.temperature;
   // At the room's temperature nothing flows; what the films would be there is asked beside it.
   constexpr TemperatureDifference kBeside = kelvins(1e-3);
   const TemperatureDifference warmth = well.temperature - room;
   const TemperatureDifference asked = abs(warmth) < kBeside ? kBeside : warmth;
-  return flowsThrough({.width = pi * diameter_,
-                       .length = dry,
-                       .along = wallAlong_,
-                       .warm = well.film,
-                       .cool = throughDryWall(room + asked) / asked,
-                       .foot = liquid - room,
-                       .warmth = share * warmth});
+  return {.width = pi * diameter_,
+          .length = dry,
+          .along = wallAlong_,
+          .warm = well.film,
+          .cool = throughDryWall(room + asked) / asked,
+          .foot = liquid - room,
+          .warmth = warmth};
 }
 
 // The well of moist air stands between two alike resistances, each half of that to what the surface
@@ -361,10 +359,12 @@ void HeatLossModel::openMouth(Temperature liquid, const SurfaceAir& water, Speci
   Power escapes = mouth_ * flux * latent;
   if (dry > metres(0.0)) {
     const WellAir well = wellAir(water, saturatedInRoom_, latent, room_.air.pressure);
-    const Power drawn = std::max(openDryWall(liquid, well, 1.0, dry).warmed, watts(0.0));
+    WarmedFin wall = openDryWall(liquid, well, dry);
+    const Power drawn = std::max(flowsThrough(wall).warmed, watts(0.0));
     const double share =
         escapes > watts(0.0) ? static_cast<double>(escapes / (escapes + 0.5 * drawn)) : 0.0;
-    flows.lost[Path::DryWall] = open_ * openDryWall(liquid, well, share, dry).cooled;
+    wall.warmth = share * wall.warmth;
+    flows.lost[Path::DryWall] = open_ * flowsThrough(wall).cooled;
     escapes -= 0.5 * share * drawn;
   }
   flows.lost[Path::Evaporation] = open_ * escapes;

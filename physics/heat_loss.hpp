@@ -82,8 +82,8 @@ struct HeatFlows {
 // radiation from wort to lid and dry wall, which pass it on to the room; what condenses drips
 // back. A part-open lid mixes the two by area.
 //
-// While wort is pumped through a hose that returns above it, the open surface evaporates by
-// surfaceRenewal(Motion::Pumped) more, however long the hose.
+// While wort is pumped through a hose that returns above it, the open surface evaporates
+// surfaceRenewal(Motion::Pumped) times as much, however long the hose.
 //
 // The film on the wetted side keeps the length it was constructed with, while areas follow the
 // fill: 1 % of fill is 0.3 % of the film. Not for two threads at once: it remembers the last
@@ -159,7 +159,7 @@ class HeatLossModel {
   }
   void openMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Length dry,
                  HeatFlows& flows);
-  FinFlows openDryWall(Temperature liquid, const WellAir& well, double share, Length dry);
+  WarmedFin openDryWall(Temperature liquid, const WellAir& well, Length dry);
   HeatFlux throughDryWall(Temperature inside);
   void closedMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Area dryArea,
                    double share, HeatFlows& flows);

@@ -39,7 +39,7 @@ rigs::Argument Case::named(std::size_t i) const {
 
 std::string Case::lettered(std::size_t i) const {
   const std::string own = isAlone() ? std::string() : letter(i);
-  return isOverloaded(i) ? own + "▲" : own;
+  return isOverloaded(i) ? own + std::string(kMarkShape) : own;
 }
 
 std::string Case::lettered(std::size_t i, const std::string& text) const {

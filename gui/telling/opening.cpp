@@ -62,9 +62,11 @@ Told placeText(const rigs::Plan& plan) {
   const physics::Temperature boiling = physics::boilingPoint(0.0, plan.place.pressure);
   const rigs::Amount boils = amount(boiling);
   const Told signs(TOLD("Answer",
-                        "A time to the boil is the time to the roll; first bubbles show some %1 "
-                        "below it, near %2."),
-                   amount(physics::kFirstBubblesBelow), amount(physics::firstBubbles(boiling)));
+                        "A time to the boil is the time to the roll; first bubbles show %1 to %2 "
+                        "below it, near %3."),
+                   amount(physics::kFirstBubblesBelowAtLeast),
+                   amount(physics::kFirstBubblesBelowAtMost),
+                   amount(physics::firstBubbles(boiling)));
   if (!plan.altitude)
     return rigs::sentences(
         {Told(TOLD("Answer", "Room %1, water %2; water boils at %3 here."), room, water, boils),

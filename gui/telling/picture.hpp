@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gui::telling {
@@ -83,6 +84,9 @@ struct Picture {
   std::optional<double> draggable;
   std::string draggableLabel;
 };
+
+// What stands for such a mark where there is no room for its word.
+inline constexpr std::string_view kMarkShape = "▲";
 
 inline std::string markOfRig(const Picture& picture, int rig) {
   const auto i = static_cast<std::size_t>(rig);

@@ -68,7 +68,7 @@ std::optional<std::size_t> rigFrom(std::string_view typed, std::size_t rigs,
   const char* end = inside.data() + inside.size();
   const auto read = std::from_chars(inside.data(), end, rig);
   if (inside.size() == 1 && 'a' <= (inside[0] | 0x20) && (inside[0] | 0x20) <= 'z') {
-    rig = static_cast<std::size_t>((inside[0] | 0x20) - 'a' + 1);
+    rig = 1 + static_cast<std::size_t>((inside[0] | 0x20) - 'a');
   } else if (read.ec != std::errc() || read.ptr != end) {
     rig = 0;
   }

@@ -1964,10 +1964,6 @@
         <translation>davon von der Pumpe</translation>
     </message>
     <message>
-        <source>A time to the boil is the time to the roll; first bubbles show some %1 below it, near %2.</source>
-        <translation>Eine Zeit bis zum Kochen meint das Wallen; erste Blasen zeigen sich etwa %1 darunter, bei etwa %2.</translation>
-    </message>
-    <message>
         <source>bare, it levels off at %1 in the boil</source>
         <translation>ohne Mantel bleibt es bei %1 im Kochen stehen</translation>
     </message>
@@ -2026,6 +2022,10 @@
     <message>
         <source>%1 a batch with %2; the plan gives no price.</source>
         <translation>%1 je Sud mit %2; der Plan nennt keinen Preis.</translation>
+    </message>
+    <message>
+        <source>A time to the boil is the time to the roll; first bubbles show %1 to %2 below it, near %3.</source>
+        <translation>Eine Zeit bis zum Kochen meint das Wallen; erste Blasen zeigen sich %1 bis %2 darunter, bei etwa %3.</translation>
     </message>
 </context>
 <context>

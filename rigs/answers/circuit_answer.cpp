@@ -37,10 +37,7 @@ CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, co
   const CircuitDetails& details = detailsOf(rig, circuit);
   const auto all = rulesFor(plan, details);
   // What rules grant is in their verdicts.
-  Current byRules = feed.supply.rating;
-  for (const CircuitRules* rules : all)
-    for (const LongUse& rule : rules->longUse)
-      byRules = std::min(byRules, rule.share * feed.supply.rating);
+  const Current byRules = shareGrantedBy(all) * feed.supply.rating;
   const Current granted = longUseCurrent(plan, rig, circuit);
   if (!within(byRules, granted)) load.granted = granted;
   for (const CircuitRules* rules : all) {

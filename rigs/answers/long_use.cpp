@@ -14,14 +14,18 @@ std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails
   return stated ? std::vector<const CircuitRules*>{stated} : std::vector<const CircuitRules*>{};
 }
 
+double shareGrantedBy(const std::vector<const CircuitRules*>& all) {
+  double share = 1.0;
+  for (const CircuitRules* rules : all)
+    for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
+  return share;
+}
+
 double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
   static const CircuitDetails kNone;
   const CircuitPlan* own = circuit < rig.circuits.size() ? &rig.circuits[circuit] : nullptr;
-  double share = circuit == 0 ? rig.continuousShare : own ? own->continuousShare : 1.0;
-  for (const CircuitRules* rules : rulesFor(plan, own ? own->details : kNone)) {
-    for (const LongUse& rule : rules->longUse) share = std::min(share, rule.share);
-  }
-  return share;
+  const double stated = circuit == 0 ? rig.continuousShare : own ? own->continuousShare : 1.0;
+  return std::min(stated, shareGrantedBy(rulesFor(plan, own ? own->details : kNone)));
 }
 
 physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit) {

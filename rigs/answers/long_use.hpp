@@ -15,6 +15,9 @@ namespace rigs {
 // Empty where nothing applies.
 std::vector<const CircuitRules*> rulesFor(const Plan& plan, const CircuitDetails& details);
 
+// The least share of a circuit's rating that any of them grants to long use; 1 where none says.
+double shareGrantedBy(const std::vector<const CircuitRules*>& all);
+
 // The share of a circuit's rating that the plan states for long use, or what the rules that judge
 // it grant, whichever is less. `circuit` is 0, or 1 where the rig has a second.
 double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit);

@@ -9,9 +9,9 @@ namespace rigs {
 std::shared_ptr<const CircuitRules> rulesIn(std::string_view text, const std::string& name,
                                             const std::string& where, Problems& problems) {
   Problems found;
-  const auto rules = readRules(text, found);
+  auto rules = readRules(text, found);
   for (const Problem& p : found) problems.push_back({p.severity, where, withinFile(name, p)});
-  return rules ? std::make_shared<const CircuitRules>(*rules) : nullptr;
+  return rules ? std::make_shared<const CircuitRules>(std::move(*rules)) : nullptr;
 }
 
 std::shared_ptr<const CircuitRules> readRulesFile(const std::filesystem::path& folder,

@@ -78,8 +78,9 @@ struct Teller {
   }
   std::string operator()(const Clock& c) const {
     const long minutes = std::lround(physics::inMinutes(c.sinceMidnight));
-    const long days = minutes / (24 * 60);
-    const long left = minutes % (24 * 60);
+    constexpr long kDay = 24L * 60L;
+    const long days = minutes / kDay;
+    const long left = minutes % kDay;
     const std::string clock = twoDigits(left / 60) + ':' + twoDigits(left % 60);
     return days > 0 ? '+' + std::to_string(days) + " d " + clock : clock;
   }

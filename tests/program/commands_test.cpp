@@ -6,8 +6,10 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <iterator>
 #include <nlohmann/json.hpp>
 #include <sstream>
+#include <vector>
 
 #include "tests/program/run_program.hpp"
 
@@ -256,8 +258,10 @@ TEST(Program, ShowsAnOverloadInTheFirstLinesOfEveryPage) {
   ASSERT_NE(plan.find(modest), std::string::npos);
   plan.replace(plan.find(modest), modest.size(), "\"power\": \"2500 W\"");
   const std::string file = folder.write("overloaded.json", plan);
-  for (const char* command :
-       {"answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room", "check"}) {
+  std::vector<const char*> commands(std::begin(test_support::kPages),
+                                    std::end(test_support::kPages));
+  commands.push_back("check");
+  for (const char* command : commands) {
     for (const char* language : {"en", "de"}) {
       SCOPED_TRACE(std::string(command) + ' ' + language);
       const Ran ran = runProgram({command, file, "--language", language});

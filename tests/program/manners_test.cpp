@@ -130,8 +130,7 @@ TEST(Manners, AcceptTheNightOfAPlanThatHasOne) {
 }
 
 TEST(Manners, ShowOneRigAloneOnEveryPage) {
-  for (const char* page :
-       {"answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room"}) {
+  for (const char* page : test_support::kPages) {
     SCOPED_TRACE(page);
     const Ran ran = runProgram({page, "--rig", "2"});
     EXPECT_EQ(ran.exitCode, 0) << ran.complaint;

@@ -47,8 +47,7 @@ class Night : public testing::Test {
 TEST_F(Night, IsTheOneThatThePlanHasOnEveryPage) {
   for (const char* command : {"answer", "night", "insulate"})
     EXPECT_THAT(ask({command}).output, HasSubstr(" after 10 h unplugged")) << command;
-  for (const char* command :
-       {"answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room"}) {
+  for (const char* command : test_support::kPages) {
     const std::string output = ask({command, "--width", "400"}).output;
     EXPECT_THAT(output, Not(HasSubstr("1 h 30 min"))) << command;
     EXPECT_THAT(output, HasSubstr(" of its 10 h unplugged (Bare)")) << command;

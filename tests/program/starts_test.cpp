@@ -3,6 +3,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <iterator>
+#include <vector>
+
 #include "tests/program/run_program.hpp"
 
 namespace {
@@ -60,8 +63,10 @@ TEST(Program, AnswersAPlanOfOneRigOnEveryPageWithoutComparing) {
   const Folder folder;
   const std::string file = folder.file("plan.json");
   runProgram({"new", file, "--like", "one-kettle"});
-  for (const char* command :
-       {"answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room", "check"}) {
+  std::vector<const char*> commands(std::begin(test_support::kPages),
+                                    std::end(test_support::kPages));
+  commands.push_back("check");
+  for (const char* command : commands) {
     for (const char* language : {"en", "de"}) {
       SCOPED_TRACE(std::string(command) + ' ' + language);
       const Ran ran = runProgram({command, file, "--language", language});

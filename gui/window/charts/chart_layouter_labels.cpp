@@ -36,7 +36,8 @@ void Layouter::lineEnds() {
     // The name in the legend has the word.
     const bool marked = !telling::markOfRig(picture_, line.rig).empty();
     const QString letter = picture_.lettered ? letterOfRig(line.rig) : QString();
-    const QString text = marked ? letter + QChar(0x25B2) : letter;
+    const QString text =
+        marked ? letter + QString::fromStdString(std::string(telling::kMarkShape)) : letter;
     if (text.isEmpty()) continue;
     ends.push_back({.text = text, .box = {}, .index = line.rig});
     ends.back().anchor = layout_.at(runs.back().back());
