@@ -12,7 +12,6 @@ namespace physics {
 namespace {
 
 // What this program calls worth it: common sense thresholds, own judgement, stated in the docs.
-constexpr double kWorthwhileShareOfTime = 0.05;
 constexpr double kWorthwhileShareOfEnergy = 0.05;
 constexpr TemperatureDifference kWorthwhileWarmth = kelvins(3.0);
 constexpr double kThinSkinSaving = 0.20;

@@ -20,6 +20,10 @@ struct LossPair {
   double sideShareSaved() const { return 1.0 - static_cast<double>(jacketedSide / bareSide); }
 };
 
+// Of the time to strike or from mash to boil, what must be saved to be called worth it: common
+// sense, own judgement.
+inline constexpr double kWorthwhileShareOfTime = 0.05;
+
 enum class JacketVerdict {
   MakesItBoil,  // the bare rig stops before its day is done, the jacketed one does not
   GetsFurther,  // both stop before the day is done, the jacketed rig in a later stage

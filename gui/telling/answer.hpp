@@ -22,7 +22,6 @@ struct Sentence {
   std::optional<std::size_t> rig;
   rigs::Told text;
   bool goesOn = false;  // about the same rig as the one before: the letter is not said again
-  bool warns = false;   // in heavier letters
   // Of several rigs, or of what one would be: it names them itself. Empty: of all.
   std::vector<std::size_t> about = {};
 };

@@ -268,6 +268,18 @@ Told boilText(const Case& of, std::size_t i) {
       {evaporatesText(of, i), unfinishedText(of, i), edgeText(of, i), unmetText(of, i)});
 }
 
+Told boilInBrief(const Case& of, std::size_t i) {
+  const physics::BrewDay& day = of.rig(i).day;
+  if (!day.boil) return boilText(of, i);
+  Told fallsBack;
+  if (!rolls(of, i) && day.levelsOff)
+    fallsBack = day.startsBoiling()
+                    ? Told(TOLD("Answer", "It comes to the boil, but falls back towards %1."),
+                           amount(day.levelsOff->at))
+                    : Told(TOLD("Answer", "It levels off at %1."), amount(day.levelsOff->at));
+  return rigs::sentences({evaporatesText(of, i), fallsBack, unmetText(of, i)});
+}
+
 Answer boilsEnough(const Case& of) {
   Answer answer;
   answer.sentences = boilInShort(of);

@@ -261,8 +261,8 @@ void sayReadings(Answer& answer, const Case& of) {
   bool any = false;
   for (std::size_t i = 0; i < of.count(); ++i) any |= !of.rig(i).circuit.readings.empty();
   if (!any) return;
-  answer.heading(
-      Told(TOLD("Circuit", "What would each reading allow, and how long is the day then?")));
+  answer.heading(Told(
+      TOLD("Circuit", "What would each way of counting allow, and how long is the day then?")));
   for (std::size_t i = 0; i < of.count(); ++i) sayLimits(answer, i, of.rig(i).circuit);
   answer.heading(Told(TOLD("Circuit", "What is the shortest day within the current?")));
   for (std::size_t i = 0; i < of.count(); ++i) {
@@ -288,7 +288,7 @@ void addReadings(RigTable& table, const Case& of, Conditions& conditions) {
                 {.result = found.result("/circuit/" + list, key)});
     }
   };
-  rows(Told(TOLD("Circuit", "Largest element under each reading")), &ReadingRow::largest,
+  rows(Told(TOLD("Circuit", "Largest element by each way of counting")), &ReadingRow::largest,
        "readings", "largest_element_W");
   rows(Told(TOLD("Circuit", "From mash to boil with it")), &ReadingRow::toBoil, "readings",
        "mash_to_boil_s");

@@ -14,6 +14,7 @@ namespace {
 using physics::StageKind;
 using physics::Temperature;
 using rigs::amount;
+using rigs::asChosen;
 using rigs::Night;
 using rigs::roughly;
 using rigs::Told;
@@ -51,7 +52,7 @@ Told heatUpText(const Case& of, std::size_t i) {
 
 Told coolsText(const Night& night) {
   return Told(TOLD("Answer", "%1 after %2 unplugged, from %3."), amount(night.morning),
-              roughly(night.alone), amount(night.first));
+              asChosen(night.alone), amount(night.first));
 }
 
 Told supposedNightText(const Case& of, std::size_t i, const Night& night) {
@@ -59,13 +60,13 @@ Told supposedNightText(const Case& of, std::size_t i, const Night& night) {
   const auto first = amount(night.first);
   const Told alone = of.planned(i).hasJacket
                          ? Told(TOLD("Answer", "If it were bare: %1 after %2 unplugged, from %3."),
-                                morning, roughly(night.alone), first)
+                                morning, asChosen(night.alone), first)
                          : Told(TOLD("Answer", "If it had %4: %1 after %2 unplugged, from %3."),
-                                morning, roughly(night.alone), first, jacketInShort(of, i));
+                                morning, asChosen(night.alone), first, jacketInShort(of, i));
   return rigs::sentences({of.isAlone()
                               ? alone
                               : Told(TOLD("Answer", "%1: %2 after %3 unplugged, from %4."),
-                                     supposedNamed(of, i), morning, roughly(night.alone), first),
+                                     supposedNamed(of, i), morning, asChosen(night.alone), first),
                           holdingText(night)});
 }
 
@@ -80,7 +81,7 @@ std::vector<Told> coolingInShort(const Case& of) {
                 : Told(TOLD("Answer", "No rig of this plan has a mash that could be left alone."))};
   const auto after = [&](std::size_t i, const rigs::Template<3>& text) {
     const Night& night = *nightOf(of, i);
-    return Told(text, amount(night.morning), of.named(i), roughly(night.alone));
+    return Told(text, amount(night.morning), of.named(i), asChosen(night.alone));
   };
   if (e.least == e.most)
     return {after(e.least, TOLD("Answer", "%1 after %3 unplugged is where %2 comes to."))};
@@ -113,11 +114,11 @@ void addNight(RigTable& table, const Case& of, const std::string& place, const W
   row(Told(TOLD("Answer", "left alone at")), "/first_C", [](const Night& n) { return n.first; });
   const auto& readings = readingsOf(of);
   for (std::size_t k = 0; k + 1 < readings.size(); ++k)
-    row(Told(TOLD("Answer", "after %1"), roughly(readings[k].alone)),
+    row(Told(TOLD("Answer", "after %1"), asChosen(readings[k].alone)),
         "/readings/" + std::to_string(k) + "/wort_C",
         [k](const Night& n) { return n.readings.at(k).wort; });
   if (!readings.empty())
-    row(Told(TOLD("Answer", "in the end, after %1"), roughly(readings.back().alone)), "/morning_C",
+    row(Told(TOLD("Answer", "in the end, after %1"), asChosen(readings.back().alone)), "/morning_C",
         [](const Night& n) { return n.morning; });
 }
 

@@ -16,10 +16,10 @@ namespace {
 
 using physics::PowerAnswer;
 using rigs::amount;
+using rigs::asChosen;
 using rigs::inWholeWatts;
 using rigs::Joint;
 using rigs::List;
-using rigs::roughly;
 using rigs::SizingAnswer;
 using rigs::Template;
 using rigs::Told;
@@ -30,6 +30,7 @@ struct Wish {
   Told words;
   PowerAnswer takes;
   bool met;
+  bool ofTheRoll = false;  // nothing that a kettle which does not roll could meet
 };
 bool isWithin(const std::optional<physics::Time>& time, physics::Time most) {
   return time && *time <= most;
@@ -37,7 +38,7 @@ bool isWithin(const std::optional<physics::Time>& time, physics::Time most) {
 std::vector<Wish> wishesOf(const Case& of, std::size_t i) {
   const rigs::Goals& goals = of.plan.goals;
   const SizingAnswer& sizing = *of.rig(i).sizing;
-  const auto within = roughly(goals.boilWithin);
+  const auto within = asChosen(goals.boilWithin);
   const physics::BrewDay& day = of.rig(i).day;
   const bool inTime = isWithin(rigs::timeToBoil(day), goals.boilWithin);
   std::vector<Wish> wishes;
@@ -48,17 +49,17 @@ std::vector<Wish> wishesOf(const Case& of, std::size_t i) {
     wishes.push_back({Told(TOLD("Goal", "to strike within %1"), within), sizing.toStrikeWithin,
                       isWithin(rigs::timeOf(day, physics::StageKind::Strike), goals.boilWithin)});
     wishes.push_back({Told(TOLD("Goal", "to come from mash to boil within %1"), within),
-                      sizing.toBoilWithin, inTime});
+                      sizing.toBoilWithin, inTime, true});
   } else {
-    wishes.push_back(
-        {Told(TOLD("Goal", "to be at the boil within %1"), within), sizing.toBoilWithin, inTime});
+    wishes.push_back({Told(TOLD("Goal", "to be at the boil within %1"), within),
+                      sizing.toBoilWithin, inTime, true});
   }
   // What evaporates without rolling is no boil-off that is meant.
   const bool harder = day.outcome == physics::Outcome::Done && day.boil &&
                       day.boil->shareOfPreBoilPerHour >= (1.0 - 1e-9) * goals.boilOffPerHour;
   wishes.push_back(
       {Told(TOLD("Goal", "to boil off %1"), amount(rigs::perHour(goals.boilOffPerHour))),
-       sizing.forBoilOff, harder});
+       sizing.forBoilOff, harder, true});
   return wishes;
 }
 
@@ -108,13 +109,13 @@ Told allTakesText(const Case& of, std::size_t i, const PowerAnswer& needed) {
   const auto heat = inWholeWatts(*needed.power);
   const auto element = rigs::elementFor(rig, needed);
   if (!element)
-    return Told(TOLD("Answer", "All of it takes %1, more than this cable can carry."), heat);
+    return Told(TOLD("Answer", "Together that takes %1, more than this cable can carry."), heat);
   const auto rated = inWholeWatts(element->rating);
   if (!rigs::otherVoltage(rig)) {
-    return Told(TOLD("Answer", "All of it takes %1, from an element rated %2 at %3."), heat, rated,
-                amount(element->ratedAt));
+    return Told(TOLD("Answer", "Together that takes %1, from an element rated %2 at %3."), heat,
+                rated, amount(element->ratedAt));
   }
-  return Told(TOLD("Answer", "All of it takes %1, from an element rated %2 at %3 (%4 at %5)."),
+  return Told(TOLD("Answer", "Together that takes %1, from an element rated %2 at %3 (%4 at %5)."),
               heat, rated, amount(element->ratedAt),
               inWholeWatts(rigs::ratingAt(*element, rig.element.ratedAt)),
               amount(rig.element.ratedAt));
@@ -161,73 +162,6 @@ Told currentText(const Case& of, std::size_t i) {
   if (!cable) return Told(TOLD("Answer", "%1 flow through %2."), current(0), through(0));
   return Told(TOLD("Answer", "%1 flow through %2; %3 stay in the cable."), current(0), through(0),
               inWholeWatts(lost));
-}
-
-Told tooMuchText(const rigs::Finding& load, std::size_t circuit, bool ofTwo) {
-  const Template<3> text =
-      !ofTwo         ? Template<3>(TOLD("Answer",
-                                        "Codes count %1, the cable aside: too much for its circuit of %2; "
-                                                "%3."))
-      : circuit == 0 ? Template<3>(TOLD("Answer",
-                                        "Codes count %1, the cable aside: too much for its first "
-                                        "circuit of %2; %3."))
-                     : Template<3>(TOLD("Answer",
-                                        "Codes count %1, the cable aside: too much for its second "
-                                        "circuit of %2; %3."));
-  return Told(text, rigs::closely(*load.load), rigs::closely(*load.limit), rigs::deviceText(load));
-}
-
-// Neither yes nor no.
-Told onTheEdgeText(const rigs::Finding& load, std::size_t circuit, bool ofTwo) {
-  const Template<3> text =
-      !ofTwo         ? Template<3>(TOLD("Answer",
-                                        "Codes count %1, the cable aside: on the edge of its circuit of "
-                                                "%2; %3. Have the current measured, or leave room with less "
-                                                "power."))
-      : circuit == 0 ? Template<3>(TOLD("Answer",
-                                        "Codes count %1, the cable aside: on the edge of its first "
-                                        "circuit of %2; %3. Have the current measured, or leave "
-                                        "room with less power."))
-                     : Template<3>(TOLD("Answer",
-                                        "Codes count %1, the cable aside: on the edge of its "
-                                        "second circuit of %2; %3. Have the current measured, or "
-                                        "leave room with less power."));
-  return Told(text, rigs::closely(*load.load), rigs::closely(*load.limit), rigs::deviceText(load));
-}
-
-Told tooLongText(const Case& of, std::size_t i, std::size_t circuit, const rigs::Finding& load) {
-  const auto drawn = amount(*load.load);
-  const auto rated = amount(*load.limit);
-  const auto granted = amount(rigs::longUseCurrent(of.plan, of.planned(i), circuit));
-  if (load.fit != rigs::Fit::Fits)
-    return Told(TOLD("Answer", "Rules grant it no more than %1 in long use."), granted);
-  return Told(rigs::feedsOf(of.planned(i).rig).size() < 2
-                  ? Template<3>(TOLD("Answer",
-                                     "Codes count %1, the cable aside: within its %2 circuit, but "
-                                     "more than the %3 that rules grant to long use."))
-              : circuit == 0
-                  ? Template<3>(TOLD("Answer",
-                                     "Codes count %1, the cable aside: within its first %2 "
-                                     "circuit, but more than the %3 that rules grant to long use."))
-                  : Template<3>(TOLD("Answer",
-                                     "Codes count %1, the cable aside: within its second %2 "
-                                     "circuit, but more than the %3 that rules grant to long "
-                                     "use.")),
-              drawn, rated, granted);
-}
-
-// As codes count it: at the nominal voltage, the cable left out.
-Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
-  const rigs::RigPlan& plan = of.planned(i);
-  const bool ofTwo = rigs::feedsOf(plan.rig).size() > 1;
-  const rigs::Finding load = rigs::nameplate(of.plan, plan, circuit);
-  if (load.fit == rigs::Fit::DoesNotFit) return tooMuchText(load, circuit, ofTwo);
-  std::vector<Told> all;
-  if (load.fit == rigs::Fit::OnTheEdge) all.push_back(onTheEdgeText(load, circuit, ofTwo));
-  const physics::Current granted = rigs::longUseCurrent(of.plan, plan, circuit);
-  if (!rigs::within(*load.load, granted) && granted < *load.limit)
-    all.push_back(tooLongText(of, i, circuit, load));
-  return rigs::sentences(std::move(all));
 }
 
 // --- The answer in short.
@@ -325,49 +259,6 @@ Told elementText(const Case& of, std::size_t i) {
               inWholeWatts(element.rating), amount(rig.supply.nominal));
 }
 
-Told circuitText(const Case& of, std::size_t i) {
-  std::vector<Told> all;
-  for (std::size_t k = 0; k < rigs::feedsOf(of.planned(i).rig).size(); ++k)
-    all.push_back(overloadText(of, i, k));
-  return rigs::sentences(std::move(all));
-}
-
-Told besideCircuit(const Case& of, std::size_t i, Told text) {
-  Told circuit = circuitText(of, i);
-  if (circuit.empty()) return text;
-  return rigs::worstNameplate(of.plan, of.planned(i)) == rigs::Fit::DoesNotFit
-             ? rigs::sentences({std::move(circuit), std::move(text)})
-             : rigs::sentences({std::move(text), std::move(circuit)});
-}
-
-Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
-  const rigs::RigPlan& plan = of.planned(i);
-  const bool two = plan.rig.second.has_value();
-  switch (rigs::carries(of.plan, plan, wanted)) {
-    case rigs::Carries::Yes:
-      if (rigs::longUseCurrent(of.plan, plan) < plan.rig.supply.rating) {
-        return two ? Told(TOLD("Answer", "Its circuits carry that, in long use too."))
-                   : Told(TOLD("Answer", "Its circuit carries that, in long use too."));
-      }
-      return two ? Told(TOLD("Answer", "Its circuits carry that."))
-                 : Told(TOLD("Answer", "Its circuit carries that."));
-    case rigs::Carries::ForShortUseOnly: {
-      if (two) return Told(TOLD("Answer", "Its circuits carry that for short use only."));
-      const auto element = rigs::elementFor(plan.rig, wanted);
-      if (!element) return Told(TOLD("Answer", "Its circuit carries that for short use only."));
-      return Told(TOLD("Answer",
-                       "Its circuit carries that for short use only: it draws %1, and rules grant "
-                       "%2 to long use."),
-                  amount(physics::branchCurrent(*element, plan.rig.supply)),
-                  amount(rigs::longUseCurrent(of.plan, plan)));
-    }
-    case rigs::Carries::No:
-      return two ? Told(TOLD("Answer", "Its circuits do not carry that."))
-                 : Told(TOLD("Answer", "Its circuit does not carry that."));
-  }
-  return {};
-}
-
 Told enoughText(const Case& of, std::size_t i) {
   const bool overloaded = rigs::worstNameplate(of.plan, of.planned(i)) == rigs::Fit::DoesNotFit;
   const Fare fare = fareOf(of, i);
@@ -380,12 +271,61 @@ Told enoughText(const Case& of, std::size_t i) {
   const PowerAnswer needed = rigs::neededPower(*of.rig(i).sizing);
   if (!needed.power) return rigs::sentences(std::move(all));
   if (fare.missed.items.empty() && !overloaded) {
-    all.push_back(Told(TOLD("Answer", "All of it takes %1."), inWholeWatts(*needed.power)));
+    all.push_back(Told(TOLD("Answer", "Together that takes %1."), inWholeWatts(*needed.power)));
     return rigs::sentences(std::move(all));
   }
   all.push_back(allTakesText(of, i, needed));
   if (rigs::elementFor(of.planned(i).rig, needed)) all.push_back(carriesText(of, i, needed));
   return rigs::sentences(std::move(all));
+}
+
+namespace {
+
+// The element to buy for all wishes together, and whether its circuit carries it.
+Told takesInShort(const Case& of, std::size_t i, const PowerAnswer& needed) {
+  const physics::Rig& rig = of.planned(i).rig;
+  const auto element = rigs::elementFor(rig, needed);
+  if (!element) return allTakesText(of, i, needed);
+  const auto tell = [&](const Template<3>& text) {
+    return Told(text, inWholeWatts(*needed.power), inWholeWatts(element->rating),
+                amount(element->ratedAt));
+  };
+  switch (rigs::carries(of.plan, of.planned(i), needed)) {
+    case rigs::Carries::Yes:
+      return tell(
+          TOLD("Answer", "That takes %1: an element of %2 at %3, which its circuit carries."));
+    case rigs::Carries::ForShortUseOnly:
+      return tell(TOLD("Answer",
+                       "That takes %1: an element of %2 at %3, which its circuit carries for short "
+                       "use only."));
+    case rigs::Carries::No:
+      break;
+  }
+  return tell(
+      TOLD("Answer", "That takes %1: an element of %2 at %3, more than its circuit carries."));
+}
+
+}  // namespace
+
+Told enoughInShort(const Case& of, std::size_t i) {
+  const bool overloaded = rigs::worstNameplate(of.plan, of.planned(i)) == rigs::Fit::DoesNotFit;
+  const bool rolls = of.rig(i).day.outcome == physics::Outcome::Done;
+  List missed{{}, Joint::And};
+  bool impossible = false;
+  for (Wish& wish : wishesOf(of, i)) {
+    if (wish.met) continue;
+    impossible = impossible || !wish.takes.power;
+    // What does not roll is neither early at the boil nor boils off.
+    if (rolls || !wish.ofTheRoll) missed.items.emplace_back(std::move(wish.words));
+  }
+  if (impossible) return enoughText(of, i);  // what is in the way is to be told
+  if (missed.items.empty())
+    return overloaded ? Told(TOLD("Answer",
+                                  "On a circuit that carries it, it would be enough for all that "
+                                  "is wanted of it."))
+                      : Told(TOLD("Answer", "Enough for all that is wanted of it."));
+  return rigs::sentences({Told(TOLD("Answer", "Too little %1."), std::move(missed)),
+                          takesInShort(of, i, rigs::neededPower(*of.rig(i).sizing))});
 }
 
 Told largestText(const Case& of, std::size_t i) {
@@ -451,6 +391,20 @@ std::vector<Told> whatWouldBoilTexts(const Case& of, std::size_t i) {
                          amount(*what.levelWithJacket), jacketWords(of, i)));
   }
   return texts;
+}
+
+Told whatWouldBoilInShort(const Case& of, std::size_t i) {
+  if (!of.rig(i).whatWouldBoil) return {};
+  const physics::WhatWouldBoil& what = *of.rig(i).whatWouldBoil;
+  List ways{{}, Joint::Or};
+  if (what.power) ways.items.emplace_back(inWholeWatts(*what.power));
+  if (what.jacketBoils) ways.items.emplace_back(Told(TOLD("Answer", "a jacket")));
+  if (what.openFraction)
+    ways.items.emplace_back(
+        Told(TOLD("Answer", "%1 of the mouth open at most, but never shut"),
+             amount(*what.openFraction, {.significantDigits = 2, .decimals = {}})));
+  if (ways.items.empty()) return Told(TOLD("Answer", "No element would make it roll."));
+  return Told(TOLD("Answer", "It would roll with %1."), std::move(ways));
 }
 
 Answer whichElement(const Case& of) {

@@ -21,12 +21,15 @@ rigs::Told besideCircuit(const Case& of, std::size_t rig, rigs::Told text);
 // Which of the plan's goals the element is enough for, and which element would be for all of them.
 // Never begins with "Enough" where the element overloads its circuit. Needs the rig's sizing.
 rigs::Told enoughText(const Case& of, std::size_t rig);
+// The same in a line or two, for pages about several questions: only what it is too little for.
+rigs::Told enoughInShort(const Case& of, std::size_t rig);
 // Whether the rig's circuits carry a power found by a search, and for how long.
 rigs::Told carriesText(const Case& of, std::size_t rig, const physics::PowerAnswer& wanted);
 // The largest batch and what stopped it there; nothing before it is searched for.
 rigs::Told largestText(const Case& of, std::size_t rig);
-// For a rig that does not boil: what would change it, one sentence each.
+// For a rig that does not boil: what would change it, one sentence each; and all in one.
 std::vector<rigs::Told> whatWouldBoilTexts(const Case& of, std::size_t rig);
+rigs::Told whatWouldBoilInShort(const Case& of, std::size_t rig);
 
 // The largest element that the rig's first circuit carries, as rated at its supply's voltage.
 physics::Power mostOnCircuit(const Case& of, std::size_t rig);

@@ -135,7 +135,7 @@ Picture axes(const Case& of, Way way) {
           : Told(TOLD("Answer", "Minutes to strike; dotted: what a circuit carries")));
   picture.draggable = physics::inMinutes(of.plan.goals.boilWithin);
   picture.draggableLabel =
-      of.text(Told(TOLD("Answer", "wanted: %1"), rigs::roughly(of.plan.goals.boilWithin)));
+      of.text(Told(TOLD("Answer", "wanted: %1"), rigs::asChosen(of.plan.goals.boilWithin)));
   picture.yFrom = 0.0;
   return picture;
 }

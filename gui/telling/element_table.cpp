@@ -13,7 +13,7 @@ namespace {
 
 using physics::PowerAnswer;
 using rigs::amount;
-using rigs::roughly;
+using rigs::asChosen;
 using rigs::SizingAnswer;
 using rigs::Template;
 using rigs::Told;
@@ -23,7 +23,7 @@ Told wishLabel(const Case& of, PowerAnswer SizingAnswer::*wish) {
   if (wish == &SizingAnswer::toBoilAtAll) return Told(TOLD("Answer", "to boil at all"));
   if (wish == &SizingAnswer::forBoilOff)
     return Told(TOLD("Answer", "to boil off %1"), amount(rigs::perHour(goals.boilOffPerHour)));
-  const auto within = roughly(goals.boilWithin);
+  const auto within = asChosen(goals.boilWithin);
   if (wish == &SizingAnswer::toStrikeWithin)
     return Told(TOLD("Answer", "to strike within %1"), within);
   return Told(hasGrain(of) ? Template<1>(TOLD("Answer", "from mash to boil within %1"))

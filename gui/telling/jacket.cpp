@@ -16,6 +16,7 @@ using physics::JacketVerdict;
 using physics::StageKind;
 using rigs::amount;
 using rigs::Argument;
+using rigs::asChosen;
 using rigs::inWholeWatts;
 using rigs::Joint;
 using rigs::List;
@@ -206,14 +207,36 @@ List reasons(const rigs::RigPlan& plan, const JacketEffect& effect) {
   return all;
 }
 
+rigs::Amount theRule() { return percent(physics::kWorthwhileShareOfTime); }
+
 Told notWorthItText(const List& why) {
-  return why.items.empty() ? Told(TOLD("Answer", "Not worth it."))
-                           : Told(TOLD("Answer", "Not worth it: %1."), why);
+  if (why.items.empty())
+    return Told(TOLD("Answer", "Not worth it: no more than %1 of the time."), theRule());
+  return Told(TOLD("Answer", "Not worth it, no more than %1 of the time: %2."), theRule(), why);
 }
 
 Told timeNotWorthItText(const List& why) {
-  return why.items.empty() ? Told(TOLD("Answer", "Not worth it for the time."))
-                           : Told(TOLD("Answer", "Not worth it for the time: %1."), why);
+  if (why.items.empty())
+    return Told(TOLD("Answer", "Not worth it for the time: no more than %1 of it."), theRule());
+  return Told(TOLD("Answer", "Not worth it for the time, no more than %1 of it: %2."), theRule(),
+              why);
+}
+
+// "Worth it: 12 % of the time from mash to boil", and where the rule stands beside it.
+Told worthItText(const JacketEffect& effect, bool withRule) {
+  const auto share = rigs::shareOfHeatingSaved(effect);
+  const bool ofTheBoil = share && *share > physics::kWorthwhileShareOfTime;
+  if (!withRule)
+    return ofTheBoil ? Told(TOLD("Answer", "Worth it: %1 of the time from mash to boil."),
+                            percent(*share))
+                     : Told(TOLD("Answer", "Worth it for the time to strike."));
+  return ofTheBoil
+             ? Told(TOLD("Answer",
+                         "Worth it: %1 of the time from mash to boil, where more than %2 counts "
+                         "as worth it."),
+                    percent(*share), theRule())
+             : Told(TOLD("Answer", "Worth it for the time to strike: more than %1 of it."),
+                    theRule());
 }
 
 // --- The answer in short.
@@ -248,8 +271,9 @@ Told savingText(const Case& of, std::size_t i) {
   const auto cost = rigs::moneySaved(effect.bare, effect.jacketed, of.plan);
   const Argument saved = cost ? Argument(rigs::Money{sign * *cost, of.plan.tariff.currency})
                               : Argument(amount(sign * *effect.savedFromWall));
-  const auto tell = [&](const Template<4>& text) {
-    return Told(text, roughly(sign * *effect.savedToBoil), saved, named, jacketNamed(of, i));
+  const auto tell = [&](const Template<5>& text) {
+    return Told(text, roughly(sign * *effect.savedToBoil), saved, named, jacketNamed(of, i),
+                theRule());
   };
   switch (effect.verdict) {
     case JacketVerdict::MakesItBoil:
@@ -257,19 +281,20 @@ Told savingText(const Case& of, std::size_t i) {
     case JacketVerdict::Worthwhile:
       return tell(TOLD("Answer",
                        "%1 from mash to boil and %2 a batch is what %4 saves with %3: "
-                       "worth it."));
+                       "worth it, more than %5 of a heat-up."));
     case JacketVerdict::TimeNotWorthIt:
       return tell(TOLD("Answer",
-                       "%1 from mash to boil and %2 a batch is what %4 saves with %3: "
-                       "not worth it for the time, but for the heat it holds."));
+                       "%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth "
+                       "it for the time, no more than %5 of it, but for the heat it holds."));
     case JacketVerdict::NotWorthIt:
       if (costs)
-        return tell(TOLD("Answer",
+        return Told(TOLD("Answer",
                          "%1 more from mash to boil and %2 more a batch is what %4 costs with "
-                         "%3: not worth it."));
+                         "%3: not worth it."),
+                    roughly(-*effect.savedToBoil), saved, named, jacketNamed(of, i));
       return tell(TOLD("Answer",
                        "%1 from mash to boil and %2 a batch is what %4 saves with %3: "
-                       "not worth it."));
+                       "not worth it, no more than %5 of a heat-up."));
   }
   return {};
 }
@@ -319,10 +344,8 @@ void tellEachRig(Answer& answer, const Case& of, bool any) {
   }
 }
 
-}  // namespace
-
-Told jacketSavingText(const Case& of, std::size_t i) {
-  const JacketEffect& effect = effectOf(of, i);
+// Times to strike and from mash to boil that can be compared.
+List heatUpSavings(const JacketEffect& effect) {
   List all{{}, Joint::Semicolon};
   const auto toBoil = rigs::timeToBoil(effect.bare);
   if (effect.savedToBoil && toBoil)
@@ -330,12 +353,57 @@ Told jacketSavingText(const Case& of, std::size_t i) {
   const auto toStrike = rigs::timeOf(effect.bare, StageKind::Strike);
   if (effect.savedToStrike && toStrike)
     all.items.emplace_back(savedToStrikeText(*effect.savedToStrike, *toStrike));
+  return all;
+}
+
+// What is saved of heat-ups and from the wall; nothing where some of it is lost, or nothing can be
+// compared.
+List savedInBrief(const JacketEffect& effect) {
+  const physics::Time none = physics::seconds(0.0);
+  const auto toBoil = rigs::timeToBoil(effect.bare);
+  const auto toStrike = rigs::timeOf(effect.bare, StageKind::Strike);
+  const bool loses = (effect.savedToBoil && *effect.savedToBoil < none) ||
+                     (effect.savedToStrike && *effect.savedToStrike < none) ||
+                     (effect.savedFromWall && *effect.savedFromWall < physics::joules(0.0));
+  List all{{}, Joint::Comma};
+  if (loses) return all;
+  if (effect.savedToBoil && toBoil)
+    all.items.emplace_back(Told(TOLD("Answer", "%1 of %2 from mash to boil"),
+                                roughly(*effect.savedToBoil), roughly(*toBoil)));
+  if (effect.savedToStrike && toStrike)
+    all.items.emplace_back(Told(TOLD("Answer", "%1 of %2 to strike"),
+                                roughly(*effect.savedToStrike), roughly(*toStrike)));
+  if (effect.savedFromWall)
+    all.items.emplace_back(amount(*effect.savedFromWall, {.significantDigits = 2, .decimals = {}}));
+  return all;
+}
+
+}  // namespace
+
+Told jacketSavingText(const Case& of, std::size_t i) {
+  const JacketEffect& effect = effectOf(of, i);
+  List all = heatUpSavings(effect);
   all.items.emplace_back(savedAtBoilText(effect.atBoil));
   if (effect.savedFromWall) all.items.emplace_back(savedFromWallText(*effect.savedFromWall));
   const Told jacket = jacketInShort(of, i);
   return of.planned(i).hasJacket
              ? Told(TOLD("Answer", "Its jacket (%1): %2."), jacket, std::move(all))
              : Told(TOLD("Answer", "If it had %1: %2."), jacket, std::move(all));
+}
+
+Told comparedAndRule(const Told& jacket) {
+  return Told(TOLD("Answer", "Compared: %1; over %2 is worth it."), jacket, theRule());
+}
+
+Told jacketInBrief(const Case& of, std::size_t i) {
+  const JacketEffect& effect = effectOf(of, i);
+  const List saved = savedInBrief(effect);
+  const Told saving = saved.items.empty()       ? jacketSavingText(of, i)
+                      : of.planned(i).hasJacket ? Told(TOLD("Answer", "It saves %1."), saved)
+                                                : Told(TOLD("Answer", "It would save %1."), saved);
+  if (effect.verdict != JacketVerdict::Worthwhile)
+    return rigs::sentences({saving, jacketVerdictText(of, i)});
+  return rigs::sentences({saving, worthItText(effect, false), stillStops(effect)});
 }
 
 Told jacketVerdictText(const Case& of, std::size_t i) {
@@ -349,19 +417,13 @@ Told jacketVerdictText(const Case& of, std::size_t i) {
                   amount(effect.bare.levelsOff->at));
     case JacketVerdict::GetsFurther:
       return getsFurtherText(effect);
-    case JacketVerdict::Worthwhile: {
-      const auto share = rigs::shareOfHeatingSaved(effect);
-      return rigs::sentences(
-          {share ? Told(TOLD("Answer", "Worth it: %1 of the time from mash to boil."),
-                        percent(*share))
-                 : Told(TOLD("Answer", "Worth it for the time to strike.")),
-           stillStops(effect)});
-    }
+    case JacketVerdict::Worthwhile:
+      return rigs::sentences({worthItText(effect, true), stillStops(effect)});
     case JacketVerdict::TimeNotWorthIt:
       return rigs::sentences(
           {timeNotWorthItText(reasons(of.planned(i), effect)),
            Told(TOLD("Answer", "But %1 instead of %2 after %3 unplugged."),
-                amount(effect.jacketedAfter), amount(effect.bareAfter), roughly(effect.alone)),
+                amount(effect.jacketedAfter), amount(effect.bareAfter), asChosen(effect.alone)),
            stillStops(effect)});
     case JacketVerdict::NotWorthIt:
       return rigs::sentences({notWorthItText(reasons(of.planned(i), effect)), stillStops(effect)});

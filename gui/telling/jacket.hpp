@@ -32,8 +32,12 @@ rigs::Told jacketNamed(const Case& of, std::size_t rig);
 
 // Both for rigs that have a comparison. Minutes, watts and energy that the jacket saves:
 rigs::Told jacketSavingText(const Case& of, std::size_t rig);
-// Whether that is worth it, and why.
+// Whether that is worth it, by what rule, and why.
 rigs::Told jacketVerdictText(const Case& of, std::size_t rig);
+// Both in a line or two, where the jacket and the rule are told beforehand.
+rigs::Told jacketInBrief(const Case& of, std::size_t rig);
+// What is compared, and what of a heat-up must be saved to be called worth it.
+rigs::Told comparedAndRule(const rigs::Told& jacket);
 
 // By the name of "insulate" in spreadsheets.
 Table jacketTable(const Case& of);

@@ -11,7 +11,7 @@ namespace gui::telling {
 namespace {
 
 using rigs::amount;
-using rigs::roughly;
+using rigs::asChosen;
 using rigs::Told;
 
 Told titleOf(const rigs::Plan& plan) {
@@ -37,12 +37,12 @@ Told sizeText(const physics::Batch& batch) {
 Told mashText(const physics::Batch& batch) {
   if (const auto* left = std::get_if<physics::UnpluggedMash>(&batch.mash)) {
     return Told(TOLD("Answer", "mashed from %1 for %2 unplugged"), amount(left->start),
-                roughly(left->duration));
+                asChosen(left->duration));
   }
   rigs::List rests{{}, rigs::Joint::Comma};
   for (const physics::MashRest& rest : std::get<physics::HeldMash>(batch.mash).rests) {
     rests.items.emplace_back(
-        Told(TOLD("Answer", "%1 for %2"), amount(rest.temperature), roughly(rest.duration)));
+        Told(TOLD("Answer", "%1 for %2"), amount(rest.temperature), asChosen(rest.duration)));
   }
   if (rests.items.empty()) return {};
   return Told(TOLD("Answer", "mashed at %1"), std::move(rests));
@@ -52,7 +52,7 @@ Told batchText(const physics::Batch& batch) {
   rigs::List parts{{sizeText(batch)}, rigs::Joint::Comma};
   if (hasGrain(batch)) parts.items.emplace_back(mashText(batch));
   if (batch.boil > physics::seconds(0.0))
-    parts.items.emplace_back(Told(TOLD("Answer", "boiled %1"), roughly(batch.boil)));
+    parts.items.emplace_back(Told(TOLD("Answer", "boiled %1"), asChosen(batch.boil)));
   return Told(TOLD("Answer", "%1."), std::move(parts));
 }
 
@@ -61,12 +61,9 @@ Told placeText(const rigs::Plan& plan) {
   const rigs::Amount water = amount(plan.place.water);
   const physics::Temperature boiling = physics::boilingPoint(0.0, plan.place.pressure);
   const rigs::Amount boils = amount(boiling);
-  const Told signs(TOLD("Answer",
-                        "A time to the boil is the time to the roll; first bubbles show %1 to %2 "
-                        "below it, near %3."),
-                   amount(physics::kFirstBubblesBelowAtLeast),
-                   amount(physics::kFirstBubblesBelowAtMost),
-                   amount(physics::firstBubbles(boiling)));
+  const Told signs(
+      TOLD("Answer", "A time to the boil is to the roll; first bubbles show %1 to %2 below."),
+      amount(physics::kFirstBubblesBelowAtLeast), amount(physics::kFirstBubblesBelowAtMost));
   if (!plan.altitude)
     return rigs::sentences(
         {Told(TOLD("Answer", "Room %1, water %2; water boils at %3 here."), room, water, boils),

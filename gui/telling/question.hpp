@@ -38,6 +38,7 @@ struct QuestionView {
   bool asBars = false;  // WhereHeat: energy of all rigs as stacked bars, else power over time
   // HowFarCools: with the jacket to compare, and of a rig that has one without, too.
   bool supposed = false;
+  bool allFigures = false;               // of all questions side by side: for spreadsheets
   bool everyRule = false;                // Circuit: kept rules too, with their arithmetic
   std::optional<std::size_t> only = {};  // the rig that somebody wants to read about alone
 };

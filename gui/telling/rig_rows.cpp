@@ -80,7 +80,7 @@ void addSecondCircuit(RigTable& table, const Case& of) {
             }));
 }
 
-void addElementRows(RigTable& table, const Case& of) {
+void addElementRows(RigTable& table, const Case& of, Rows rows) {
   table.heading(Told(TOLD("Answer", "Element")));
   table.row(Told(TOLD("Answer", "element rated")),
             [&](std::size_t i) { return of.planned(i).rig.element.rating; },
@@ -91,12 +91,14 @@ void addElementRows(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "supply")),
             [&](std::size_t i) { return of.planned(i).rig.supply.nominal; },
             {.decimals = 0, .result = "/supply/nominal_V"});
-  table.row(Told(TOLD("Answer", "current")),
-            [&](std::size_t i) { return of.rig(i).day.electrical.current; },
-            {.result = "/day/electrical/current_A"});
-  table.row(Told(TOLD("Answer", "circuit")),
-            [&](std::size_t i) { return of.planned(i).rig.supply.rating; },
-            {.result = "/supply/rating_A"});
+  if (rows == Rows::All) {
+    table.row(Told(TOLD("Answer", "current")),
+              [&](std::size_t i) { return of.rig(i).day.electrical.current; },
+              {.result = "/day/electrical/current_A"});
+    table.row(Told(TOLD("Answer", "circuit")),
+              [&](std::size_t i) { return of.planned(i).rig.supply.rating; },
+              {.result = "/supply/rating_A"});
+  }
   addSecondCircuit(table, of);
   table.row(Told(TOLD("Answer", "reaches the vessel")),
             [&](std::size_t i) { return of.rig(i).day.electrical.delivered; },
@@ -111,7 +113,7 @@ void addElementRows(RigTable& table, const Case& of) {
             {.result = searched ? "/sizing/to_boil_at_all/power_W" : "/day/least_to_boil_W"});
 }
 
-void addTimeRows(RigTable& table, const Case& of) {
+void addTimeRows(RigTable& table, const Case& of, Rows rows) {
   const auto took = [&of](StageKind kind) {
     return
         [&of, kind](std::size_t i) { return hoursAndMinutes(rigs::timeOf(of.rig(i).day, kind)); };
@@ -122,6 +124,7 @@ void addTimeRows(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "whole day")),
             [&](std::size_t i) { return hoursAndMinutes(wholeDay(of.rig(i).day)); },
             {.result = "/day/duration_s"});
+  if (rows != Rows::All) return;
   table.row(Told(TOLD("Answer", "over at, begun %1"), rigs::Clock{of.plan.startOfDay}),
             [&](std::size_t i) {
               const auto whole = wholeDay(of.rig(i).day);
@@ -129,16 +132,17 @@ void addTimeRows(RigTable& table, const Case& of) {
             });
 }
 
-void addWortRows(RigTable& table, const Case& of) {
+void addWortRows(RigTable& table, const Case& of, Rows rows) {
   table.heading(Told(TOLD("Answer", "Wort, volumes at %1"), rigs::amount(physics::celsius(20.0))));
   table.row(Told(TOLD("Answer", "water poured")),
             [&](std::size_t i) { return of.rig(i).day.water; }, {.result = "/day/water_L"});
-  table.row(Told(TOLD("Answer", "when the grain is lifted")),
-            [&](std::size_t i) {
-              const physics::BrewDay& day = of.rig(i).day;
-              return cellIf(begins(day, StageKind::HeatingToBoil), day.liftedCold);
-            },
-            {.result = "/day/lifted_cold_L"});
+  if (rows == Rows::All)
+    table.row(Told(TOLD("Answer", "when the grain is lifted")),
+              [&](std::size_t i) {
+                const physics::BrewDay& day = of.rig(i).day;
+                return cellIf(begins(day, StageKind::HeatingToBoil), day.liftedCold);
+              },
+              {.result = "/day/lifted_cold_L"});
   table.row(Told(TOLD("Answer", "before the boil")),
             [&](std::size_t i) {
               const physics::BrewDay& day = of.rig(i).day;
@@ -151,12 +155,14 @@ void addWortRows(RigTable& table, const Case& of) {
               return cellIf(day.finished(), day.resultCold);
             },
             {.result = "/day/result_cold_L"});
-  table.row(Told(TOLD("Answer", "gravity before the boil")),
-            [&](std::size_t i) {
-              const physics::BrewDay& day = of.rig(i).day;
-              return gravityIf(begins(day, StageKind::Boil), day.preBoilGravity);
-            },
-            {.result = "/day/pre_boil_gravity"});
+  if (rows == Rows::All)
+    table.row(Told(TOLD("Answer", "gravity before the boil")),
+              [&](std::size_t i) {
+                const physics::BrewDay& day = of.rig(i).day;
+                return gravityIf(begins(day, StageKind::Boil), day.preBoilGravity);
+              },
+              {.result = "/day/pre_boil_gravity"});
+  if (rows != Rows::All) return;
   table.row(Told(TOLD("Answer", "gravity in the end")),
             [&](std::size_t i) {
               const physics::BrewDay& day = of.rig(i).day;
@@ -165,7 +171,7 @@ void addWortRows(RigTable& table, const Case& of) {
             {.result = "/day/result_gravity"});
 }
 
-void addBoilRows(RigTable& table, const Case& of) {
+void addBoilRows(RigTable& table, const Case& of, Rows rows) {
   using physics::BoilFigures;
   const auto ofBoil = [&of](const auto& figure) {
     return [&of, figure](std::size_t i) {
@@ -185,6 +191,14 @@ void addBoilRows(RigTable& table, const Case& of) {
                                     : Cell(word);
             },
             {.result = "/day/boil/vigour"});
+  table.row(Told(TOLD("Answer", "boil-off")),
+            ofBoil([](const BoilFigures& b) { return rigs::boilOffRate(b); }),
+            {.result = "/day/boil/share_of_pre_boil_per_h"});
+  if (rows != Rows::All) return;
+  table.row(Told(TOLD("Answer", "boil-off by volume, cold")),
+            ofBoil([](const BoilFigures& b) { return b.coldBoilOff; }),
+            {.decimals = of.reader.units == rigs::UnitSystem::SI ? 2 : 3,
+             .result = "/day/boil/boil_off_cold_L_per_h"});
   table.row(Told(TOLD("Answer", "wort")),
             ofBoil([](const BoilFigures& b) { return b.temperature; }),
             {.result = "/day/boil/temperature_C"});
@@ -194,13 +208,6 @@ void addBoilRows(RigTable& table, const Case& of) {
               return level ? std::optional(level->at) : std::nullopt;
             },
             {.result = "/day/levels_off/at_C"});
-  table.row(Told(TOLD("Answer", "boil-off")),
-            ofBoil([](const BoilFigures& b) { return rigs::boilOffRate(b); }),
-            {.result = "/day/boil/share_of_pre_boil_per_h"});
-  table.row(Told(TOLD("Answer", "boil-off by volume, cold")),
-            ofBoil([](const BoilFigures& b) { return b.coldBoilOff; }),
-            {.decimals = of.reader.units == rigs::UnitSystem::SI ? 2 : 3,
-             .result = "/day/boil/boil_off_cold_L_per_h"});
   table.row(Told(TOLD("Answer", "boil-off by weight")),
             ofBoil([](const BoilFigures& b) { return b.evaporation; }),
             {.result = "/day/boil/evaporation_kg_per_h"});
@@ -216,7 +223,7 @@ void addBoilRows(RigTable& table, const Case& of) {
              .result = ofLitres(of, "/day/boil/net_per_litre_W")});
 }
 
-void addCostRows(RigTable& table, const Case& of) {
+void addCostRows(RigTable& table, const Case& of, Rows rows) {
   const rigs::Tariff& tariff = of.plan.tariff;
   table.heading(Told(TOLD("Answer", "From the wall")));
   table.row(Told(TOLD("Answer", "whole day")),
@@ -224,6 +231,7 @@ void addCostRows(RigTable& table, const Case& of) {
             {.result = "/day/total/from_wall_kWh"});
   table.row(Told(TOLD("Answer", "cost")),
             [&](std::size_t i) { return moneyOf(of.rig(i).cost, tariff); }, {.result = "/cost"});
+  if (rows != Rows::All) return;
   const auto one = rigs::fromNumberIn<physics::Volume>(1.0, of.reader.units);
   table.row(Told(TOLD("Answer", "cost of the wort")),
             [&](std::size_t i) { return numberCell(rigs::costPer(of.rig(i), one), 3); },

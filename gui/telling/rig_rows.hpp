@@ -10,16 +10,19 @@
 
 namespace gui::telling {
 
+// All rows of a group, or the few that decide between rigs.
+enum class Rows { All, Deciding };
+
 // Ratings, currents and what reaches the vessel.
-void addElementRows(RigTable& table, const Case& of);
+void addElementRows(RigTable& table, const Case& of, Rows rows = Rows::All);
 // Without a heading; of rigs that have two circuits, no rows where none has.
 void addSecondCircuit(RigTable& table, const Case& of);
 // To strike, to the boil, and the whole day.
-void addTimeRows(RigTable& table, const Case& of);
-void addWortRows(RigTable& table, const Case& of);
-void addBoilRows(RigTable& table, const Case& of);
+void addTimeRows(RigTable& table, const Case& of, Rows rows = Rows::All);
+void addWortRows(RigTable& table, const Case& of, Rows rows = Rows::All);
+void addBoilRows(RigTable& table, const Case& of, Rows rows = Rows::All);
 // From the wall, and its price.
-void addCostRows(RigTable& table, const Case& of);
+void addCostRows(RigTable& table, const Case& of, Rows rows = Rows::All);
 // Where the heat of the whole day went, and that every joule is accounted for.
 void addLedgerRows(RigTable& table, const Case& of);
 

@@ -12,16 +12,12 @@
 #include "gui/telling/overload.hpp"
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/words.hpp"
+#include "rigs/answers/nameplate.hpp"
 
 namespace gui::telling {
 namespace {
 
 using rigs::Told;
-
-Told jacketText(const Case& of, std::size_t i) {
-  if (!of.rig(i).jacket) return Told(TOLD("Answer", "No jacket to compare."));
-  return rigs::sentences({jacketSavingText(of, i), jacketVerdictText(of, i)});
-}
 
 // Of a plan that is itself left alone, first of all: whoever comes back to it in the morning asks
 // that before anything else.
@@ -33,14 +29,48 @@ void addNight(Answer& answer, const Case& of) {
   answer.show(nightTable(of));
 }
 
+void addElements(Answer& answer, const Case& of) {
+  answer.heading(Told(TOLD("Answer", "Which element does the supply need?")));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    Told text = rigs::sentences({elementText(of, i), enoughInShort(of, i)});
+    // What the verdict above has no room for: when its fuse acts, and what to do.
+    const bool fits = rigs::worstNameplate(of.plan, of.planned(i)) == rigs::Fit::Fits;
+    answer.say(i, fits ? std::move(text) : besideCircuit(of, i, std::move(text)));
+  }
+}
+
+// What is the same of all rigs is said once: the jacket, and what counts as worth it.
+void addJackets(Answer& answer, const Case& of) {
+  answer.heading(Told(TOLD("Answer", "Does insulation shorten the heat-up?")));
+  const Told common = comparedJacket(of, false);
+  if (!common.empty()) answer.say(comparedAndRule(common));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    if (!of.rig(i).jacket) {
+      answer.say(i, Told(TOLD("Answer", "No jacket to compare.")));
+    } else {
+      answer.say(i, common.empty()
+                        ? rigs::sentences({jacketSavingText(of, i), jacketVerdictText(of, i)})
+                        : jacketInBrief(of, i));
+    }
+  }
+}
+
+void addBoils(Answer& answer, const Case& of) {
+  answer.heading(Told(TOLD("Answer", "How much boils off, and what does a batch cost?")));
+  for (std::size_t i = 0; i < of.count(); ++i)
+    answer.say(
+        i, rigs::sentences({boilInBrief(of, i), whatWouldBoilInShort(of, i), costInBrief(of, i)}));
+}
+
 Table sideBySide(const Case& of) {
   RigTable table("answer", of);
-  addElementRows(table, of);
-  addTimeRows(table, of);
-  addWortRows(table, of);
-  addBoilRows(table, of);
-  addCostRows(table, of);
-  addLedgerRows(table, of);
+  const Rows rows = of.view.allFigures ? Rows::All : Rows::Deciding;
+  addElementRows(table, of, rows);
+  addTimeRows(table, of, rows);
+  addWortRows(table, of, rows);
+  addBoilRows(table, of, rows);
+  addCostRows(table, of, rows);
+  if (rows == Rows::All) addLedgerRows(table, of);
   return table.take();
 }
 
@@ -52,18 +82,10 @@ Answer summary(const Case& of) {
   if (of.isAlone()) answer.dropLetters();
   addOverloads(answer, of);
   addNight(answer, of);
-  answer.heading(Told(TOLD("Answer", "Which element does the supply need?")));
-  for (std::size_t i = 0; i < of.count(); ++i) {
-    answer.say(i, besideCircuit(of, i, rigs::sentences({elementText(of, i), enoughText(of, i)})));
-  }
-  answer.heading(Told(TOLD("Answer", "Does insulation shorten the heat-up?")));
-  for (std::size_t i = 0; i < of.count(); ++i) answer.say(i, jacketText(of, i));
-  answer.heading(Told(TOLD("Answer", "How much boils off, and what does a batch cost?")));
-  for (std::size_t i = 0; i < of.count(); ++i) {
-    answer.say(i, rigs::sentences({boilText(of, i), costText(of, i)}));
-    for (Told& text : whatWouldBoilTexts(of, i)) answer.goOn(i, std::move(text));
-  }
-  answer.heading(of.isAlone() ? Told(TOLD("Answer", "All figures"))
+  addElements(answer, of);
+  addJackets(answer, of);
+  addBoils(answer, of);
+  answer.heading(of.isAlone() ? Told(TOLD("Answer", "The figures that decide"))
                               : Told(TOLD("Answer", "Side by side")));
   answer.show(sideBySide(of));
   addCautions(answer, rigs::About::Answer, of.solution);

@@ -326,6 +326,13 @@ Told costText(const Case& of, std::size_t rig) {
               money(*each), rigs::Verbatim{of.unit<physics::Volume>()});
 }
 
+Told costInBrief(const Case& of, std::size_t rig) {
+  const rigs::RigAnswer& answer = of.rig(rig);
+  if (!answer.cost || !answer.day.finished()) return costText(of, rig);
+  return Told(TOLD("Answer", "%1 for %2."), rigs::Money{*answer.cost, of.plan.tariff.currency},
+              amount(answer.day.total.fromWall(), {.significantDigits = 3, .decimals = {}}));
+}
+
 rigs::Amount percent(double share) {
   return rigs::amount(share, {.significantDigits = 2, .decimals = {}});
 }

@@ -30,6 +30,7 @@ std::vector<rigs::Told> unfinishedOfAll(const Case& of);  // named
 rigs::Told edgeText(const Case& of, std::size_t rig);
 // What a day takes from the wall and costs; what was spent by then, of a day that stopped.
 rigs::Told costText(const Case& of, std::size_t rig);
+rigs::Told costInBrief(const Case& of, std::size_t rig);  // without that of a litre
 
 // "12 %": a share to two digits.
 rigs::Amount percent(double share);

@@ -29,6 +29,7 @@ std::vector<OptionLook> knownOptions() {
                               {"--version", false},
                               {"--json", false},
                               {"--csv", false},
+                              {"--brief", false},
                               {"--every-rule", false},
                               {"--suppose-jacket", false},
                               {"--force", false},
@@ -161,6 +162,12 @@ void readForm(Reading& reading) {
 void readShown(Reading& reading) {
   reading.request.units = reading.typed.valueOf("--units").value_or(reading.request.units);
   reading.request.width = reading.valueOf("--width");
+  reading.request.brief = reading.typed.has("--brief");
+  if (reading.request.brief && !reading.is(Command::Answer))
+    reading.wrong.push_back(Told(TOLD("Terminal", "--brief: only \"answer\" knows it.")));
+  else if (reading.request.brief && reading.request.form != Form::Text)
+    reading.wrong.push_back(Told(
+        TOLD("Terminal", "--brief: what is for programs or spreadsheets is never shortened.")));
   reading.request.everyRule = reading.typed.has("--every-rule");
   if (reading.request.everyRule && !reading.is(Command::Circuit))
     reading.wrong.push_back(Told(TOLD("Terminal", "--every-rule: only \"circuit\" knows it.")));

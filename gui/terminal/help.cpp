@@ -88,6 +88,8 @@ void addShown(Help& help, const Verb& verb) {
   if (isAboutAPlan(verb.command) && verb.command != Command::Check &&
       verb.command != Command::Report)
     help.line("--rig N", TOLD("Terminal", "one rig alone, by number or letter: 2 or b"));
+  if (verb.command == Command::Answer)
+    help.line("--brief", TOLD("Terminal", "one verdict a rig, and no more"));
   if (verb.command == Command::Circuit)
     help.line("--every-rule",
               TOLD("Terminal", "the rules that are kept too, each with clause and source"));

@@ -2,6 +2,7 @@
 #include "gui/terminal/page.hpp"
 
 #include <algorithm>
+#include <utility>
 #include <variant>
 
 #include "gui/telling/case.hpp"
@@ -33,11 +34,13 @@ class Writer {
     if (!text_.empty()) text_ += '\n';
   }
   void strong(const Told& content) {
+    underHeading_ = true;
     for (const std::string& part : wrapped(plain(content), prose_)) line(heavy(part));
   }
   // Continuation lines stand under the first word, not under the lead.
   void sentence(const std::string& lead, const Told& content, bool strongly = false) {
     if (content.empty()) return;
+    underHeading_ = false;
     const std::string first = lead.empty() ? "  " : "  " + lead + ' ';
     const std::string next(displayWidth(first), ' ');
     bool started = false;
@@ -49,7 +52,8 @@ class Writer {
   }
   void table(const Table& content, const std::vector<Told>& rigMarks) {
     const std::vector<std::string> rows = tableLines(content, reader_, width_, rigMarks);
-    if (!rows.empty()) gap();
+    if (!rows.empty() && !underHeading_) gap();
+    underHeading_ = false;
     for (const std::string& row : rows) line(plainText(row));
   }
   std::string take() { return std::move(text_); }
@@ -65,6 +69,7 @@ class Writer {
   TextStyle style_;
   std::size_t width_, prose_;
   std::string text_;
+  bool underHeading_ = false;
 };
 
 std::string leadOf(const Sentence& sentence, const Answer& of) {
@@ -78,7 +83,7 @@ void write(const telling::Block& block, const Answer& of, Writer& out) {
     out.gap();
     out.strong(heading->text);
   } else if (const auto* sentence = std::get_if<Sentence>(&block)) {
-    out.sentence(leadOf(*sentence, of), of.textOf(*sentence), sentence->warns);
+    out.sentence(leadOf(*sentence, of), of.textOf(*sentence));
   } else {
     out.table(std::get<Table>(block), of.rigMarks);
   }
@@ -88,9 +93,10 @@ void write(const telling::Block& block, const Answer& of, Writer& out) {
 void legend(const Page& page, std::size_t rig, Writer& out) {
   const rigs::Verbatim name{page.rigNames[rig]};
   const Told mark = page.answer.markOf(rig);
-  out.sentence(page.answer.lettered ? telling::letter(rig) : "",
-               mark.empty() ? Told::just(name) : Told(TOLD("Answer", "%1 [%2]"), name, mark),
-               !mark.empty());
+  Told text = mark.empty() ? Told::just(name) : Told(TOLD("Answer", "%1 [%2]"), name, mark);
+  if (rig < page.verdicts.size())
+    text = Told(TOLD("Terminal", "%1: %2."), std::move(text), page.verdicts[rig]);
+  out.sentence(page.answer.lettered ? telling::letter(rig) : "", text, !mark.empty());
 }
 
 void addMissing(const std::vector<Told>& from, std::vector<Told>& to) {
@@ -102,16 +108,17 @@ void addMissing(const std::vector<Told>& from, std::vector<Told>& to) {
 
 void Page::add(const Answer& further) {
   if (!further.title.empty() && further.title != title) answer.heading(further.title);
-  for (const Told& sentence : further.sentences) {
+  const auto firstOfRest =
+      further.sentences.begin() + static_cast<std::ptrdiff_t>(further.warnings);
+  addMissing({further.sentences.begin(), firstOfRest}, warnings);
+  for (auto sentence = firstOfRest; sentence != further.sentences.end(); ++sentence) {
     // What opens several questions is said once a page.
     const bool said =
         std::any_of(answer.blocks.begin(), answer.blocks.end(), [&](const telling::Block& block) {
           const auto* before = std::get_if<Sentence>(&block);
-          return before && before->text == sentence;
+          return before && before->text == *sentence;
         });
-    if (said) continue;
-    const bool warns = &sentence < further.sentences.data() + further.warnings;
-    answer.blocks.emplace_back(Sentence{.rig = {}, .text = sentence, .warns = warns});
+    if (!said) answer.say(*sentence);
   }
   answer.blocks.insert(answer.blocks.end(), further.blocks.begin(), further.blocks.end());
   if (answer.rigMarks.empty()) answer.rigMarks = further.rigMarks;
@@ -133,10 +140,21 @@ Page pageAbout(const rigs::Plan& plan) {
   return page;
 }
 
+std::string verdictsAlone(const Page& page, const rigs::Reader& reader, const TextStyle& style) {
+  Writer out(reader, style);
+  out.strong(page.title);
+  for (const Told& warning : page.warnings) out.sentence("", warning, true);
+  for (std::size_t i = 0; i < page.rigNames.size(); ++i)
+    if (!page.only || i == *page.only) legend(page, i, out);
+  for (const Told& caution : page.vital) out.sentence("·", caution);
+  return out.take();
+}
+
 std::string pageText(const Page& page, const rigs::Reader& reader, const TextStyle& style) {
   Writer out(reader, style);
   out.strong(page.title);
   for (const Told& sentence : page.opening) out.sentence("", sentence);
+  for (const Told& warning : page.warnings) out.sentence("", warning, true);
   if (!page.rigNames.empty()) out.gap();
   for (std::size_t i = 0; i < page.rigNames.size(); ++i) {
     if (page.only && i != *page.only) continue;

@@ -17,7 +17,10 @@ struct Page {
   rigs::Told title;
   std::vector<rigs::Told> opening;    // under the title: which plan, which place
   std::vector<std::string> rigNames;  // the legend; letters follow the order
-  std::optional<std::size_t> only;    // the one rig that all of it is about
+  std::vector<rigs::Told> verdicts;   // behind the names, or none
+  std::vector<rigs::Told> warnings;   // before anything is said of any rig
+  std::vector<rigs::Told> vital;    // of the cautions, what stands even where all else is left out
+  std::optional<std::size_t> only;  // the one rig that all of it is about
   // All there is to read, in order; its headline stands among the blocks.
   telling::Answer answer;
 
@@ -29,6 +32,8 @@ Page pageAbout(const rigs::Plan& plan);
 
 // Whatever stands in a page, no control character of it reaches the terminal.
 std::string pageText(const Page& page, const rigs::Reader& reader, const TextStyle& style);
+// A line or two a rig under the title, and of the cautions those that every verdict hangs on.
+std::string verdictsAlone(const Page& page, const rigs::Reader& reader, const TextStyle& style);
 std::string pageCsv(const Page& page, const rigs::Reader& reader);
 
 }  // namespace gui

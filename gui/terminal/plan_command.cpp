@@ -12,6 +12,7 @@
 #include "gui/telling/case.hpp"
 #include "gui/telling/overload.hpp"
 #include "gui/telling/summary.hpp"
+#include "gui/telling/verdict.hpp"
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/relevance.hpp"
@@ -23,6 +24,7 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/documents/written_files.hpp"
 #include "rigs/plans/plan_writer.hpp"
+#include "rigs/results/cautions.hpp"
 #include "rigs/results/result_json.hpp"
 
 namespace gui {
@@ -252,6 +254,16 @@ bool supposes(const rigs::Solution& solution) {
       [](const rigs::RigAnswer& rig) { return rig.night && rig.night->supposed.has_value(); });
 }
 
+// A verdict about current hangs on an electrician's, and a night on what it does to wort.
+std::vector<Told> vitalCautions(const rigs::Solution& solution) {
+  std::vector<Told> all{Told(TOLD(
+      "Terminal", "Mains current kills. For planning only: have a licensed electrician check."))};
+  if (!rigs::hasOwnNight(solution.plan)) return all;
+  for (rigs::Caution& one : rigs::cautionsFor(rigs::About::Answer, solution.plan, solution.answers))
+    if (one.topic == "left warm") all.push_back(std::move(one.text));
+  return all;
+}
+
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan);
@@ -264,8 +276,11 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
   // All rigs, as a picture of which no rig was asked for.
   // Who asks for a jacket's worth asks for what is supposed.
   const bool supposed = request.supposed || request.command == Command::Insulate;
-  const telling::QuestionView view{
-      .asBars = true, .supposed = supposed, .everyRule = request.everyRule, .only = rig};
+  const telling::QuestionView view{.asBars = true,
+                                   .supposed = supposed,
+                                   .allFigures = request.form == Form::Csv,
+                                   .everyRule = request.everyRule,
+                                   .only = rig};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
     page.add(telling::answerTo(question, solution, reader, view));
@@ -276,7 +291,11 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
                               "that has one, what it would be without.")));
   }
   if (questions.empty()) {
-    telling::Answer all = telling::summary({solution, solution.plan, reader, view});
+    const telling::Case of{solution, solution.plan, reader, view};
+    for (std::size_t i = 0; i < of.count(); ++i)
+      page.verdicts.push_back(telling::verdictText(of, i));
+    page.vital = vitalCautions(solution);
+    telling::Answer all = telling::summary(of);
     page.add(rig ? telling::aboutRig(std::move(all), *rig) : all);
   }
   return page;
@@ -291,6 +310,7 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
   if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;
   const Page page = pageOf(request, solution, audience.reader, read.rig);
   if (request.form == Form::Csv) return {pageCsv(page, audience.reader), {}, 0};
+  if (request.brief) return {verdictsAlone(page, audience.reader, audience.style), {}, 0};
   return {pageText(page, audience.reader, audience.style), {}, 0};
 }
 

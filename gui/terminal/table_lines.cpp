@@ -41,12 +41,17 @@ std::size_t widthOf(const std::vector<std::string>& head) {
 // All columns beside each other where that takes no more than words going on under themselves.
 bool standsTogetherNarrow(const std::vector<std::vector<std::string>>& heads,
                           const std::vector<ShownRow>& rows, std::size_t width, Layout& layout) {
-  const std::size_t label = std::min(layout.label, kNarrowestLabel);
-  const std::size_t each = (width - std::min(width, label)) / heads.size();
   std::size_t needed = kNarrowestCell;
   for (const auto& head : heads) needed = std::max(needed, widthOf(head));
   for (const ShownRow& row : rows)
     for (const std::string& cell : row.cells) needed = std::max(needed, longestWord(cell));
+  const auto eachBeside = [&](std::size_t label) {
+    return (width - std::min(width, label)) / heads.size();
+  };
+  // Rather a word of a cell under another than a label over two lines.
+  std::size_t label = layout.label;
+  if (eachBeside(label) < needed + kGap) label = std::min(layout.label, kNarrowestLabel);
+  const std::size_t each = eachBeside(label);
   if (each < needed + kGap) return false;
   layout.cell = std::min(layout.cell, each - kGap);
   layout.label = std::min(layout.label, width - heads.size() * (layout.cell + kGap));

@@ -100,14 +100,6 @@
         <translation>Verwenden Sie einen Fehlerstromschutz (FI, RCD) und einen guten Schutzleiter; prüfen Sie ihn vor jedem Gebrauch. Löst er aus, hören Sie auf und suchen Sie den Grund.</translation>
     </message>
     <message>
-        <source>Keep the element covered with liquid whenever it is on; dry, it burns out in seconds.</source>
-        <translation>Das Heizelement muss immer mit Flüssigkeit bedeckt sein, solange es eingeschaltet ist; trocken brennt es in Sekunden durch.</translation>
-    </message>
-    <message>
-        <source>Never close, clamp or block a vessel that is being heated, and never shut the lid on a boil.</source>
-        <translation>Ein Gefäß, das beheizt wird, nie verschließen, verspannen oder verstopfen, und beim Kochen nie den Deckel schließen.</translation>
-    </message>
-    <message>
         <source>Stay with the kettle: foam rises fast when the boil begins.</source>
         <translation>Bleiben Sie beim Kessel: Schaum steigt schnell, wenn das Kochen beginnt.</translation>
     </message>
@@ -696,18 +688,6 @@
         <translation>Genug, um %1.</translation>
     </message>
     <message>
-        <source>All of it takes %1, more than this cable can carry.</source>
-        <translation>Alles zusammen braucht %1, mehr, als dieses Kabel bringen kann.</translation>
-    </message>
-    <message>
-        <source>All of it takes %1, from an element rated %2 at %3.</source>
-        <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3.</translation>
-    </message>
-    <message>
-        <source>All of it takes %1, from an element rated %2 at %3 (%4 at %5).</source>
-        <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3 (%4 bei %5).</translation>
-    </message>
-    <message>
         <source>%1 flow through %2, and %3 through %4.</source>
         <translation>%1 fließen durch %2 und %3 durch %4.</translation>
     </message>
@@ -722,18 +702,6 @@
     <message>
         <source>%1 flow through %2; %3 stay in the cable.</source>
         <translation>%1 fließen durch %2; %3 bleiben im Kabel.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: within its %2 circuit, but more than the %3 that rules grant to long use.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: within its first %2 circuit, but more than the %3 that rules grant to long use.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der erste Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: within its second %2 circuit, but more than the %3 that rules grant to long use.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: Der zweite Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
     </message>
     <message>
         <source>No element up to %1 is enough for %2 %3.</source>
@@ -806,10 +774,6 @@
     <message>
         <source>No element up to %1 is enough %2.</source>
         <translation>Kein Heizelement bis %1 genügt, um %2.</translation>
-    </message>
-    <message>
-        <source>All of it takes %1.</source>
-        <translation>Alles zusammen braucht %1.</translation>
     </message>
     <message>
         <source>No batch boils off %1.</source>
@@ -1046,22 +1010,6 @@
     <message>
         <source>of the %1 lost at the boil most leaves by the open surface</source>
         <translation>von den %1, die beim Kochen verloren gehen, geht das meiste durch die offene Oberfläche</translation>
-    </message>
-    <message>
-        <source>Not worth it.</source>
-        <translation>Es lohnt sich nicht.</translation>
-    </message>
-    <message>
-        <source>Not worth it: %1.</source>
-        <translation>Es lohnt sich nicht: %1.</translation>
-    </message>
-    <message>
-        <source>Not worth it for the time.</source>
-        <translation>Der Zeit wegen lohnt es sich nicht.</translation>
-    </message>
-    <message>
-        <source>Not worth it for the time: %1.</source>
-        <translation>Der Zeit wegen lohnt es sich nicht: %1.</translation>
     </message>
     <message>
         <source>saved of the side&apos;s own loss</source>
@@ -1672,30 +1620,6 @@
         <translation>Es kann das Kochen nicht halten.</translation>
     </message>
     <message>
-        <source>Codes count %1, the cable aside: too much for its circuit of %2; %3.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den Stromkreis mit %2; %3.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its first circuit of %2; %3.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den ersten Stromkreis mit %2; %3.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: too much for its second circuit of %2; %3.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: zu viel für den zweiten Stromkreis mit %2; %3.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: on the edge of its circuit of %2; %3. Have the current measured, or leave room with less power.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: on the edge of its first circuit of %2; %3. Have the current measured, or leave room with less power.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des ersten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
-    </message>
-    <message>
-        <source>Codes count %1, the cable aside: on the edge of its second circuit of %2; %3. Have the current measured, or leave room with less power.</source>
-        <translation>Normen zählen %1, das Kabel außer Acht gelassen: an der Grenze des zweiten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
-    </message>
-    <message>
         <source>Rules grant it no more than %1 in long use.</source>
         <translation>Auf Dauer lassen Regeln nicht mehr als %1 zu.</translation>
     </message>
@@ -1738,18 +1662,6 @@
     <message>
         <source>%1 after %3 with %2, the warmest.</source>
         <translation>%1 nach %3 mit %2, am wärmsten.</translation>
-    </message>
-    <message>
-        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth it for the time, but for the heat it holds.</source>
-        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich nicht der Zeit wegen, aber für die Wärme, die er hält.</translation>
-    </message>
-    <message>
-        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth it.</source>
-        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich nicht.</translation>
-    </message>
-    <message>
-        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: worth it.</source>
-        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich.</translation>
     </message>
     <message>
         <source>%1 is as far as %2 gets with the jacket it has: it still does not boil.</source>
@@ -2000,10 +1912,6 @@
         <translation>kocht %1</translation>
     </message>
     <message>
-        <source>All figures</source>
-        <translation>Alle Zahlen</translation>
-    </message>
-    <message>
         <source>If it were bare: %1 after %2 unplugged, from %3.</source>
         <translation>Angenommen ohne Mantel: %1 nach %2 ohne Strom, von %3 an.</translation>
     </message>
@@ -2024,8 +1932,260 @@
         <translation>%1 je Sud mit %2; der Plan nennt keinen Preis.</translation>
     </message>
     <message>
-        <source>A time to the boil is the time to the roll; first bubbles show %1 to %2 below it, near %3.</source>
-        <translation>Eine Zeit bis zum Kochen meint das Wallen; erste Blasen zeigen sich %1 bis %2 darunter, bei etwa %3.</translation>
+        <source>It comes to the boil, but falls back towards %1.</source>
+        <translation>Es kommt zum Kochen, fällt aber zurück auf %1.</translation>
+    </message>
+    <message>
+        <source>It levels off at %1.</source>
+        <translation>Es bleibt bei %1 stehen.</translation>
+    </message>
+    <message>
+        <source>%1 of the mouth open at most, but never shut</source>
+        <translation>höchstens %1 freier Öffnung, aber nie ganz geschlossen</translation>
+    </message>
+    <message>
+        <source>Enough for all that is wanted of it.</source>
+        <translation>Genug für das, was verlangt wird.</translation>
+    </message>
+    <message>
+        <source>It would roll with %1.</source>
+        <translation>Es wallte mit %1.</translation>
+    </message>
+    <message>
+        <source>On a circuit that carries it, it would be enough for all that is wanted of it.</source>
+        <translation>An einem Stromkreis, der das trägt, wäre es genug für das, was verlangt wird.</translation>
+    </message>
+    <message>
+        <source>That takes %1: an element of %2 at %3, more than its circuit carries.</source>
+        <translation>Das braucht %1: ein Heizelement mit %2 bei %3, mehr, als der Stromkreis trägt.</translation>
+    </message>
+    <message>
+        <source>That takes %1: an element of %2 at %3, which its circuit carries for short use only.</source>
+        <translation>Das braucht %1: ein Heizelement mit %2 bei %3, das der Stromkreis nur für kurze Zeit trägt.</translation>
+    </message>
+    <message>
+        <source>That takes %1: an element of %2 at %3, which its circuit carries.</source>
+        <translation>Das braucht %1: ein Heizelement mit %2 bei %3, das der Stromkreis trägt.</translation>
+    </message>
+    <message>
+        <source>Together that takes %1, from an element rated %2 at %3 (%4 at %5).</source>
+        <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3 (%4 bei %5).</translation>
+    </message>
+    <message>
+        <source>Together that takes %1, from an element rated %2 at %3.</source>
+        <translation>Alles zusammen braucht %1, von einem Heizelement mit %2 bei %3.</translation>
+    </message>
+    <message>
+        <source>Together that takes %1, more than this cable can carry.</source>
+        <translation>Alles zusammen braucht %1, mehr, als dieses Kabel bringen kann.</translation>
+    </message>
+    <message>
+        <source>Together that takes %1.</source>
+        <translation>Alles zusammen braucht %1.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: on the edge of its circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: an der Grenze des Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: on the edge of its first circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: an der Grenze des ersten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: on the edge of its second circuit of %2; %3. Have the current measured, or leave room with less power.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: an der Grenze des zweiten Stromkreises mit %2; %3. Lassen Sie den Strom messen, oder halten Sie mit weniger Leistung Abstand.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: too much for its circuit of %2; %3.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: zu viel für den Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: too much for its first circuit of %2; %3.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: zu viel für den ersten Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: too much for its second circuit of %2; %3.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: zu viel für den zweiten Stromkreis mit %2; %3.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: within its %2 circuit, but more than the %3 that rules grant to long use.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: Der Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: within its first %2 circuit, but more than the %3 that rules grant to long use.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: Der erste Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
+    </message>
+    <message>
+        <source>By its name plate it draws %1: within its second %2 circuit, but more than the %3 that rules grant to long use.</source>
+        <translation>Nach dem Typenschild nimmt es %1 auf: Der zweite Stromkreis mit %2 trägt das, aber es ist mehr als die %3, die Regeln auf Dauer zulassen.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth it for the time, no more than %5 of it, but for the heat it holds.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich nicht der Zeit wegen, von der es höchstens %5 sind, aber für die Wärme, die er hält.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: not worth it, no more than %5 of a heat-up.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich nicht, höchstens %5 eines Aufheizens.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: worth it, more than %5 of a heat-up.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Er lohnt sich, mehr als %5 eines Aufheizens.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 from mash to boil</source>
+        <translation>%1 von %2 von der Maische bis zum Kochen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 to strike</source>
+        <translation>%1 von %2 bis zum Einmaischen</translation>
+    </message>
+    <message>
+        <source>Compared: %1; over %2 is worth it.</source>
+        <translation>Verglichen wird %1; mehr als %2 lohnen sich.</translation>
+    </message>
+    <message>
+        <source>It saves %1.</source>
+        <translation>Er spart %1.</translation>
+    </message>
+    <message>
+        <source>It would save %1.</source>
+        <translation>Er würde %1 sparen.</translation>
+    </message>
+    <message>
+        <source>Not worth it for the time, no more than %1 of it: %2.</source>
+        <translation>Der Zeit wegen lohnt es sich nicht, höchstens %1 davon: %2.</translation>
+    </message>
+    <message>
+        <source>Not worth it for the time: no more than %1 of it.</source>
+        <translation>Der Zeit wegen lohnt es sich nicht: höchstens %1 davon.</translation>
+    </message>
+    <message>
+        <source>Not worth it, no more than %1 of the time: %2.</source>
+        <translation>Es lohnt sich nicht, höchstens %1 der Zeit: %2.</translation>
+    </message>
+    <message>
+        <source>Not worth it: no more than %1 of the time.</source>
+        <translation>Es lohnt sich nicht: höchstens %1 der Zeit.</translation>
+    </message>
+    <message>
+        <source>Worth it for the time to strike: more than %1 of it.</source>
+        <translation>Es lohnt sich für die Zeit bis zum Einmaischen: mehr als %1 davon.</translation>
+    </message>
+    <message>
+        <source>Worth it: %1 of the time from mash to boil, where more than %2 counts as worth it.</source>
+        <translation>Es lohnt sich: %1 der Zeit von der Maische bis zum Kochen, wo mehr als %2 als lohnend gelten.</translation>
+    </message>
+    <message>
+        <source>A time to the boil is to the roll; first bubbles show %1 to %2 below.</source>
+        <translation>Eine Zeit bis zum Kochen meint das Wallen; erste Blasen zeigen sich %1 bis %2 darunter.</translation>
+    </message>
+    <message>
+        <source>The figures that decide</source>
+        <translation>Die Zahlen, die entscheiden</translation>
+    </message>
+    <message>
+        <source>%1 after %2 unplugged</source>
+        <translation>%1 nach %2 ohne Strom</translation>
+    </message>
+    <message>
+        <source>%1 fits its %2 circuit</source>
+        <translation>%1 passen zum Stromkreis mit %2</translation>
+    </message>
+    <message>
+        <source>%1 fits its %2 circuit on conditions: see &quot;circuit&quot;</source>
+        <translation>%1 passen nur bedingt zum Stromkreis mit %2: siehe „circuit“</translation>
+    </message>
+    <message>
+        <source>%1 is on the edge of its %2 circuit</source>
+        <translation>%1 sind an der Grenze des Stromkreises mit %2</translation>
+    </message>
+    <message>
+        <source>%1 is too much for its %2 circuit</source>
+        <translation>%1 sind zu viel für den Stromkreis mit %2</translation>
+    </message>
+    <message>
+        <source>%1 is too much for long use of its %2 circuit</source>
+        <translation>%1 sind auf Dauer zu viel für den Stromkreis mit %2</translation>
+    </message>
+    <message>
+        <source>%1 is within its %2 circuit, but not within its rules: see &quot;circuit&quot;</source>
+        <translation>%1 trägt der Stromkreis mit %2, aber nicht nach den Regeln: siehe „circuit“</translation>
+    </message>
+    <message>
+        <source>%1 is within its %2 circuit, by name plates alone</source>
+        <translation>%1 trägt der Stromkreis mit %2, allein nach den Typenschildern</translation>
+    </message>
+    <message>
+        <source>cannot strike: the water would have to be %1</source>
+        <translation>kann nicht einmaischen: Das Wasser müsste %1 haben</translation>
+    </message>
+    <message>
+        <source>does not finish its day</source>
+        <translation>kommt nicht ans Ende des Tages</translation>
+    </message>
+    <message>
+        <source>never gets warm enough to strike: it levels off at %1</source>
+        <translation>wird nie warm genug zum Einmaischen: Es bleibt bei %1 stehen</translation>
+    </message>
+    <message>
+        <source>never reaches its next rest: it levels off at %1</source>
+        <translation>erreicht die nächste Rast nie: Es bleibt bei %1 stehen</translation>
+    </message>
+    <message>
+        <source>never rolls, with no element at all</source>
+        <translation>wallt nie, mit keinem Heizelement</translation>
+    </message>
+    <message>
+        <source>never rolls: %1 of the %2 it needs</source>
+        <translation>wallt nie: %1 von nötigen %2</translation>
+    </message>
+    <message>
+        <source>no more than simmers from %1</source>
+        <translation>siedet ab %1 nur leise</translation>
+    </message>
+    <message>
+        <source>on the edge of rolling with %1, as %2 to %3 may be needed</source>
+        <translation>steht beim Wallen mit %1 auf der Kippe, da %2 bis %3 nötig sein können</translation>
+    </message>
+    <message>
+        <source>over at %1</source>
+        <translation>fertig um %1</translation>
+    </message>
+    <message>
+        <source>rolls fiercely from %1</source>
+        <translation>wallt ab %1 heftig</translation>
+    </message>
+    <message>
+        <source>rolls gently from %1</source>
+        <translation>wallt ab %1 sanft</translation>
+    </message>
+    <message>
+        <source>rolls steadily from %1</source>
+        <translation>wallt ab %1 stetig</translation>
+    </message>
+    <message>
+        <source>rolls strongly from %1</source>
+        <translation>wallt ab %1 kräftig</translation>
+    </message>
+    <message>
+        <source>steams without rolling: %1 of the %2 that rolling takes</source>
+        <translation>dampft, ohne zu wallen: %1 von dazu nötigen %2</translation>
+    </message>
+    <message>
+        <source>uncovers its element, which would burn out: %1 is left</source>
+        <translation>legt das Heizelement frei, das durchbrennen würde: %1 sind noch übrig</translation>
+    </message>
+    <message>
+        <source>%1 for %2.</source>
+        <translation>%1 für %2.</translation>
+    </message>
+    <message>
+        <source>Keep the element covered whenever it is on; dry, it burns out in seconds.</source>
+        <translation>Das Heizelement muss bedeckt sein, solange es an ist; trocken brennt es in Sekunden durch.</translation>
+    </message>
+    <message>
+        <source>Never close, clamp or block a heated vessel, or shut the lid on a boil.</source>
+        <translation>Ein beheiztes Gefäß nie verschließen, verspannen oder verstopfen, beim Kochen nie den Deckel schließen.</translation>
     </message>
 </context>
 <context>
@@ -2698,8 +2858,8 @@
         <translation>Von der Maische zum Kochen damit</translation>
     </message>
     <message>
-        <source>Largest element under each reading</source>
-        <translation>Größtes Heizelement nach jeder Lesart</translation>
+        <source>Largest element by each way of counting</source>
+        <translation>Größtes Heizelement nach jeder Zählweise</translation>
     </message>
     <message>
         <source>On the first circuit, the second as planned:</source>
@@ -2750,8 +2910,8 @@
         <translation>Was vorhanden ist, bleibt darin.</translation>
     </message>
     <message>
-        <source>What would each reading allow, and how long is the day then?</source>
-        <translation>Was ließe jede Lesart zu, und wie lang ist der Tag dann?</translation>
+        <source>What would each way of counting allow, and how long is the day then?</source>
+        <translation>Was ließe jede Zählweise zu, und wie lang ist der Tag dann?</translation>
     </message>
     <message>
         <source>added to heating to the boil by the cable</source>
@@ -3323,10 +3483,6 @@
         <translation>Unvergorene Würze nicht luftdicht bei Raumtemperatur lagern: Botulismus-Sporen überleben das Kochen. Bald anstellen.</translation>
     </message>
     <message>
-        <source>Planning estimate only. Electrical rules, adopted editions and inspections differ by place; local codes decide. Have a licensed electrician check the circuit, protection, plug, cord and enclosure before use, and follow the equipment maker&apos;s instructions.</source>
-        <translation>Nur eine Schätzung zur Planung. Elektrische Regeln, geltende Fassungen und Abnahmen sind je nach Ort verschieden; es entscheiden die örtlichen Vorschriften. Lassen Sie vor dem Gebrauch eine Elektrofachkraft Stromkreis, Schutz, Stecker, Kabel und Gehäuse prüfen, und folgen Sie den Anleitungen der Hersteller.</translation>
-    </message>
-    <message>
         <source>This day releases up to %1 of water vapour. Extract it outdoors and let replacement air in. Check that fuel-burning appliances do not draw back.</source>
         <translation>Dieser Tag setzt bis zu %1 Wasserdampf frei. Führen Sie ihn ins Freie ab und lassen Sie Luft nachströmen. Prüfen Sie, dass Feuerstätten dabei nicht zurückziehen.</translation>
     </message>
@@ -3347,8 +3503,8 @@
         <translation>bis %1 (%2) Länge wäre das mit diesem Kabel eingehalten</translation>
     </message>
     <message>
-        <source>%1: %2 That may be so here: %3. An inspector&apos;s or electrician&apos;s reading decides; the stricter result is shown.</source>
-        <translation>%1: %2 Das kann hier gelten: %3. Es entscheidet, wie Prüfer oder Elektriker das lesen; gezeigt ist das strengere Ergebnis.</translation>
+        <source>%1: %2 That may be so here: %3. An inspector&apos;s or electrician&apos;s judgement decides; the stricter result is shown.</source>
+        <translation>%1: %2 Das kann hier gelten: %3. Es entscheiden Prüfer oder Elektriker; gezeigt ist das strengere Ergebnis.</translation>
     </message>
     <message>
         <source>Below its rated voltage an element gives less: %1. All times here count with that. Do not fit a larger one to make up for it without having the circuit checked again.</source>
@@ -3483,8 +3639,8 @@
         <translation>Zur Kenntnis, danach ist nichts zu installieren: Die übliche Sicherung für %1 ist %2; als Dauerlast gezählt %3.</translation>
     </message>
     <message>
-        <source>a %1 asks no such margin of a cord, which electricians argue about; an electrician&apos;s or inspector&apos;s reading decides</source>
-        <translation>für eine Anschlussleitung kein solcher Zuschlag gilt (%1), worüber Elektriker streiten; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
+        <source>a %1 asks no such margin of a cord, which electricians argue about; an electrician&apos;s or inspector&apos;s judgement decides</source>
+        <translation>für eine Anschlussleitung kein solcher Zuschlag gilt (%1), worüber Elektriker streiten; es entscheiden Elektriker oder Prüfer</translation>
     </message>
     <message>
         <source>advice: %1</source>
@@ -3519,8 +3675,8 @@
         <translation>die Last aufgeteilt ist: %1</translation>
     </message>
     <message>
-        <source>the time with the element merely enabled does not count as a %1; an electrician&apos;s or inspector&apos;s reading decides</source>
-        <translation>die Zeit, in der das Heizelement nur bereit ist, nicht als %1 zählt; es entscheidet, wie Elektriker oder Prüfer das lesen</translation>
+        <source>the time with the element merely enabled does not count as a %1; an electrician&apos;s or inspector&apos;s judgement decides</source>
+        <translation>die Zeit, in der das Heizelement nur bereit ist, nicht als %1 zählt; es entscheiden Elektriker oder Prüfer</translation>
     </message>
     <message>
         <source>voltage drop, %1</source>
@@ -3685,6 +3841,10 @@
     <message>
         <source>The plan says nothing of cooling, and no hours after the boil are counted. Left in the kettle to cool by itself, lid as in the mash, %1 would never come down to %2 in this room (one time constant of %3, an estimate). Food service allows 2 h for that, and 6 h to %4, which air of this room never gives (FDA Food Code 3-501.14). What doubles every 20 min (USDA) is %5 times as much after 2 h. Cool quickly and pitch promptly.</source>
         <translation>Der Plan sagt nichts über das Kühlen, und Stunden nach dem Kochen sind nicht gezählt. Im Kessel sich selbst überlassen, Deckel wie beim Maischen, käme %1 in diesem Raum nie auf %2 herunter (eine Zeitkonstante von %3, eine Schätzung). Die Gastronomie erlaubt dafür 2 h, und 6 h bis %4, was die Luft dieses Raums nie schafft (FDA Food Code 3-501.14). Was sich alle 20 min verdoppelt (USDA), ist nach 2 h das %5fache. Schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>For planning only: rules, adopted editions and inspections differ by place; local codes decide. Have a licensed electrician check circuit, protection, plug, cord and enclosure before use; follow the maker&apos;s instructions.</source>
+        <translation>Nur zur Planung: Regeln, geltende Fassungen und Abnahmen sind je nach Ort verschieden; es entscheiden die örtlichen Vorschriften. Lassen Sie vor dem Gebrauch eine Elektrofachkraft Stromkreis, Schutz, Stecker, Kabel und Gehäuse prüfen; folgen Sie den Anleitungen der Hersteller.</translation>
     </message>
 </context>
 <context>
@@ -7403,6 +7563,26 @@
     <message>
         <source>another plan than the example: %1</source>
         <translation>ein anderer Plan als das Beispiel: %1</translation>
+    </message>
+    <message>
+        <source>--brief: only &quot;answer&quot; knows it.</source>
+        <translation>--brief: Nur „answer“ kennt das.</translation>
+    </message>
+    <message>
+        <source>--brief: what is for programs or spreadsheets is never shortened.</source>
+        <translation>--brief: Was für Programme oder Tabellen ist, wird nie gekürzt.</translation>
+    </message>
+    <message>
+        <source>one verdict a rig, and no more</source>
+        <translation>ein Urteil je Anlage und nicht mehr</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>Mains current kills. For planning only: have a licensed electrician check.</source>
+        <translation>Netzstrom tötet. Nur zur Planung: Lassen Sie eine Elektrofachkraft prüfen.</translation>
     </message>
 </context>
 <context>

@@ -166,7 +166,7 @@ class Conductor {
       finding.fit = Fit::OnlyIf;
       finding.condition = Told(TOLD("Phrases",
                                     "a %1 asks no such margin of a cord, which electricians argue "
-                                    "about; an electrician's or inspector's reading decides"),
+                                    "about; an electrician's or inspector's judgement decides"),
                                fromRules(rule.name));
     } else if (counts == Counts::Perhaps) {
       finding.fit = Fit::OnlyIf;

@@ -24,7 +24,7 @@ Told feedsOneOutletAlone() { return Told(TOLD("Phrases", "the circuit feeds one 
 Told enabledIsNot(const LongUse& rule) {
   return Told(TOLD("Phrases",
                    "the time with the element merely enabled does not count as a %1; an "
-                   "electrician's or inspector's reading decides"),
+                   "electrician's or inspector's judgement decides"),
               fromRules(rule.name));
 }
 

@@ -41,7 +41,7 @@ Caution leftWarm(const Plan& plan, const Answers* answers) {
                                  "in this plan it is that for %2 of its %3 unplugged (%4). Boil it "
                                  "promptly afterwards, or do not leave it that long."),
                             limit, roughly(rig->night->asItIs.below),
-                            roughly(rig->night->asItIs.alone), Verbatim{rig->name})};
+                            asChosen(rig->night->asItIs.alone), Verbatim{rig->name})};
 }
 
 }  // namespace
@@ -56,11 +56,11 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* a
                                  "Use ground-fault protection (GFCI, RCD) and a sound earth; test "
                                  "it before each use. If it trips, stop and find out why."))},
       {"element", Told(TOLD("Answer",
-                            "Keep the element covered with liquid whenever it is on; dry, it burns "
-                            "out in seconds."))},
+                            "Keep the element covered whenever it is on; dry, it burns out in "
+                            "seconds."))},
       {"steam", Told(TOLD("Answer",
-                          "Never close, clamp or block a vessel that is being heated, and never "
-                          "shut the lid on a boil."))},
+                          "Never close, clamp or block a heated vessel, or shut the lid on a "
+                          "boil."))},
       {"boil-over",
        Told(TOLD("Answer", "Stay with the kettle: foam rises fast when the boil begins."))},
       {"scald",

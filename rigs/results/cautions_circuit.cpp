@@ -92,7 +92,7 @@ void longUseCautions(const Answers& answers, std::vector<Caution>& all) {
     all.push_back(
         {"long use", Told(TOLD("Phrases",
                                "%1: %2 That may be so here: %3. An inspector's or electrician's "
-                               "reading decides; the stricter result is shown."),
+                               "judgement decides; the stricter result is shown."),
                           fromRules(one.region), fromRules(one.rule->text), told.take())});
   }
 }

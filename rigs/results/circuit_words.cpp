@@ -321,11 +321,11 @@ Told informationText(const CircuitVerdict& v) {
 }
 
 Told electricianText() {
-  return Told(
-      TOLD("Phrases",
-           "Planning estimate only. Electrical rules, adopted editions and inspections differ by "
-           "place; local codes decide. Have a licensed electrician check the circuit, protection, "
-           "plug, cord and enclosure before use, and follow the equipment maker's instructions."));
+  return Told(TOLD(
+      "Phrases",
+      "For planning only: rules, adopted editions and inspections differ by place; local codes "
+      "decide. Have a licensed electrician check circuit, protection, plug, cord and enclosure "
+      "before use; follow the maker's instructions."));
 }
 
 }  // namespace rigs

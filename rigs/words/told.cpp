@@ -138,11 +138,18 @@ Told Told::just(Argument argument) {
   return told;
 }
 
-Amount roughly(physics::Time time) {
+Amount asChosen(physics::Time time) {
   const double minutes = physics::inMinutes(time);
   if (!std::isfinite(minutes)) return amount(time);
   return amount(std::abs(minutes) < 10.0 ? physics::seconds(std::round(physics::inSeconds(time)))
                                          : physics::minutes(std::round(minutes)));
+}
+
+Told roughly(physics::Time time) {
+  const double minutes = std::round(physics::inMinutes(time));
+  if (!std::isfinite(minutes)) return Told::just(amount(time));
+  if (minutes == 0.0) return Told(TOLD("Answer", "less than %1"), amount(physics::minutes(1.0)));
+  return Told::just(amount(physics::minutes(minutes)));
 }
 
 Amount inWholeWatts(physics::Power power) {

@@ -77,8 +77,8 @@ template <Writable Q>
 Amount numberAlone(const Q& q, const FormatOptions& options = {}) {
   return {kKindOf<Q>, detail::siNumber(q), options, {}, true};
 }
-// A duration as sentences tell it: whole minutes, seconds below ten minutes.
-Amount roughly(physics::Time time);
+// A duration that a person chose, as sentences tell it: whole minutes, seconds below ten minutes.
+Amount asChosen(physics::Time time);
 // Whole watts below 10 kW, for sentences that compare them.
 Amount inWholeWatts(physics::Power power);
 
@@ -190,6 +190,9 @@ Told::Told(std::type_identity_t<Template<sizeof...(A)>> text, A&&... arguments)
   arguments_.reserve(sizeof...(A));
   (arguments_.emplace_back(std::forward<A>(arguments)), ...);
 }
+
+// A duration that was computed, to what the physics knows: whole minutes, "less than 1 min".
+Told roughly(physics::Time time);
 
 // Sentences one after another; those that tell nothing are left out.
 Told sentences(std::vector<Told> all);

@@ -20,7 +20,7 @@ TEST(CircuitCommand, NamesRuleEditionStatusAndElectrician) {
   const auto ran = runProgram({"circuit", "--region", "United States"});
   ASSERT_EQ(ran.exitCode, 0) << ran.complaint;
   for (const char* part : {"NEC (NFPA 70) 2023", "80 % of 15 A = 12 A", "fits only if",
-                           "from memory,", "What would each reading allow"}) {
+                           "from memory,", "What would each way of counting allow"}) {
     EXPECT_NE(ran.output.find(part), std::string::npos) << part;
   }
   const std::size_t electrician = ran.output.rfind("licensed electrician");

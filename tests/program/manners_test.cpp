@@ -134,7 +134,7 @@ TEST(Manners, ShowOneRigAloneOnEveryPage) {
     SCOPED_TRACE(page);
     const Ran ran = runProgram({page, "--rig", "2"});
     EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
-    EXPECT_THAT(ran.output, HasSubstr("\n  (b) New element, kitchen\n"));
+    EXPECT_THAT(ran.output, HasSubstr("\n  (b) New element, kitchen"));
     for (const char* other : {"\n  (a) ", "\n  (c) ", "\n  (d) "})
       EXPECT_THAT(ran.output, Not(HasSubstr(other)));
     EXPECT_THAT(ran.output, Not(HasSubstr("(c)     (d)")));

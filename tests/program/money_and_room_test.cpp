@@ -80,7 +80,7 @@ TEST(Cautions, EndWithTheElectricianInEveryForm) {
     SCOPED_TRACE(command);
     for (const char* form : {"--csv", "--width=200"}) {
       const Ran ran = runProgram({command, form});
-      const auto last = ran.output.rfind("Planning estimate only");
+      const auto last = ran.output.rfind("For planning only: rules");
       ASSERT_NE(last, std::string::npos) << form;
       EXPECT_THAT(oneLine(ran.output.substr(last)), HasSubstr("licensed electrician"));
       EXPECT_LT(ran.output.size() - last, 400u) << "nothing comes after it";

@@ -51,7 +51,7 @@ TEST(ResultJson, HoldsWhatTheTableShows) {
   };
   for (const Case& c :
        {Case{"reaches the vessel, W", "/day/electrical/delivered_W", 0},
-        Case{"in the end, L", "/day/result_cold_L", 1}, Case{"cost, USD", "/cost", 2}}) {
+        Case{"in the end", "/day/result_cold_L", 1}, Case{"cost, USD", "/cost", 2}}) {
     SCOPED_TRACE(c.label);
     const auto row = cells(text, c.label);
     ASSERT_EQ(row.size(), rigs) << text;

@@ -229,9 +229,9 @@ void QuestionPage::Parts::choose() {
 void QuestionPage::Parts::placeWanted(Picture& picture) const {
   if (!picture.draggable || !wanted) return;
   picture.draggable = wanted;
-  picture.draggableLabel =
-      rigs::tell(rigs::Told(TOLD("Answer", "wanted: %1"), rigs::roughly(physics::minutes(*wanted))),
-                 readerOf(units));
+  picture.draggableLabel = rigs::tell(
+      rigs::Told(TOLD("Answer", "wanted: %1"), rigs::asChosen(physics::minutes(*wanted))),
+      readerOf(units));
 }
 
 // Where the plan has it: also when the hand lets go, for that is not always where the hand was.

@@ -332,13 +332,13 @@ TEST(CircuitCarries, TellsTwoCircuitsOneByOne) {
 TEST(CircuitCarries, TellsWhatEachReadingLeavesAndTheShortestDay) {
   const std::string said = saidOf(ofDemo(), 1);
   EXPECT_THAT(spoken(ofDemo()),
-              HasSubstr("What would each reading allow, and how long is the day"));
+              HasSubstr("What would each way of counting allow, and how long is the day"));
   EXPECT_THAT(said, HasSubstr("counted as continuous load: 12 A at most, an element of 1440 W at "
                               "120 V; "));
   EXPECT_THAT(said, HasSubstr("on two such circuits"));
   EXPECT_THAT(said, HasSubstr("The rig's own power over two such circuits: "));
   // Canada and the United States leave the same: named together, in the table too.
-  const Row* row = test_support::rowOf(ofDemo(), "Largest element under each reading",
+  const Row* row = test_support::rowOf(ofDemo(), "Largest element by each way of counting",
                                        "Canada and United States, counted as continuous load");
   ASSERT_TRUE(row);
   EXPECT_EQ(cellText(row->cells[1], {}), "1440");
@@ -362,7 +362,7 @@ TEST(CircuitCarries, LeavesOutReadingsThatAreNotThereYet) {
     rig.circuit.addedByCable.reset();
   }
   const Answer answer = circuitCarries(caseOf(solution));
-  EXPECT_FALSE(holds(spoken(answer), "What would each reading allow"));
+  EXPECT_FALSE(holds(spoken(answer), "What would each way of counting allow"));
   EXPECT_EQ(test_support::rowOf(answer, "", "on the first"), nullptr);
   EXPECT_EQ(test_support::cell(answer, "Load", "supply", 0), "120");
 }

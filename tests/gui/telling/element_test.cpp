@@ -71,13 +71,12 @@ TEST(BesideCircuit, NamesTheSecondCircuitThatIsTooSmall) {
   OwnCase own(planWith(rig));
   const rigs::Told text(TOLD("Test", "Text."));
   EXPECT_EQ(inEnglish(besideCircuit(own.get(), 0, text)),
-            "Codes count 20 A, the cable aside: too much for its second circuit of 16 A; how soon "
+            "By its name plate it draws 20 A: too much for its second circuit of 16 A; how soon "
             "its breaker or fuse acts is not known here. Text.");
   own.plan().rig.second->element.rating = watts(3000.0);
-  EXPECT_EQ(
-      inEnglish(besideCircuit(own.get(), 0, text)),
-      "Text. Codes count 13 A, the cable aside: within its second 16 A circuit, but more than "
-      "the 12.8 A that rules grant to long use.");
+  EXPECT_EQ(inEnglish(besideCircuit(own.get(), 0, text)),
+            "Text. By its name plate it draws 13 A: within its second 16 A circuit, but more than "
+            "the 12.8 A that rules grant to long use.");
 }
 
 PowerAnswer takes(double watt) {
@@ -93,12 +92,12 @@ TEST(CircuitText, SaysWhatIsOnTheEdge) {
   rig.circuits[0].details.fuse = "BS 1362";
   const OwnCase own(planWith(rig));
   EXPECT_EQ(inEnglish(circuitText(own.get(), 0)),
-            "Codes count 13.04 A, the cable aside: on the edge of its circuit of 13 A; a fuse of "
+            "By its name plate it draws 13.04 A: on the edge of its circuit of 13 A; a fuse of "
             "that size carries 20.8 A for at least 30 min, so it does not protect plug and outlet "
             "from this: they get warm. Have the current measured, or leave room with less power.");
   // What goes before or behind stays in its order.
   EXPECT_TRUE(inEnglish(besideCircuit(own.get(), 0, rigs::Told(TOLD("Test", "Text."))))
-                  .starts_with("Text. Codes count"));
+                  .starts_with("Text. By its name plate"));
 }
 
 // What the very day that is told does decides, each wish for itself.
@@ -118,10 +117,10 @@ TEST(EnoughText, NamesEveryWishThatFailsAndWhatItTakes) {
   rig.sizing->toBoilWithin = takes(1500.0);
   rig.sizing->forBoilOff = takes(2500.0);
   const auto text = [&] { return inEnglish(enoughText(own.get(), 0)); };
-  EXPECT_EQ(text().substr(0, text().find(" All")),
+  EXPECT_EQ(text().substr(0, text().find(" Together")),
             "Too little to boil off 8 %/h (that takes 2500 W); enough to strike within 45 min and "
             "to come from mash to boil within 45 min.");
-  EXPECT_TRUE(holds(text(), "All of it takes 2500 W, from an element rated ")) << text();
+  EXPECT_TRUE(holds(text(), "Together that takes 2500 W, from an element rated ")) << text();
 
   rig.sizing->toStrikeWithin = takes(2600.0);
   lasts(StageKind::Strike, 45.1);
@@ -129,21 +128,21 @@ TEST(EnoughText, NamesEveryWishThatFailsAndWhatItTakes) {
                     "Too little to strike within 45 min (that takes 2600 W) and to boil off 8 %/h "
                     "(that takes 2500 W); enough to come from mash to boil within 45 min."))
       << text();
-  EXPECT_TRUE(holds(text(), "All of it takes 2600 W")) << text();
+  EXPECT_TRUE(holds(text(), "Together that takes 2600 W")) << text();
 
   rig.sizing->toStrikeWithin = {
       .power = {}, .onThisSupply = false, .stoppedBy = Limit::TimeAllowed};
   EXPECT_TRUE(text().starts_with(
       "No element up to 60 kW is enough to strike within 45 min (the limit: time). Too little "))
       << text();
-  EXPECT_FALSE(holds(text(), "All of it")) << text();
+  EXPECT_FALSE(holds(text(), "Together")) << text();
 
   rig.sizing->toStrikeWithin = rig.sizing->forBoilOff = takes(1900.0);
   lasts(StageKind::Strike, 44.9);
   rig.day.boil->shareOfPreBoilPerHour = 0.0801;
   EXPECT_EQ(text(),
             "Enough to strike within 45 min, to come from mash to boil within 45 min and to boil "
-            "off 8 %/h. All of it takes 1900 W.");
+            "off 8 %/h. Together that takes 1900 W.");
 
   // One that steams strikes as soon as any, and evaporates; but that is no boil.
   rig.day.outcome = Outcome::Steams;
@@ -165,8 +164,9 @@ TEST(EnoughText, KnowsABatchWithoutGrain) {
   own.solution.plan.goals.boilWithin = hours(2.0);
   own.rig().sizing->toBoilAtAll = own.rig().sizing->toBoilWithin = own.rig().sizing->forBoilOff =
       takes(1900.0);
-  EXPECT_EQ(inEnglish(enoughText(own.get(), 0)),
-            "Enough to be at the boil within 2 h and to boil off 8 %/h. All of it takes 1900 W.");
+  EXPECT_EQ(
+      inEnglish(enoughText(own.get(), 0)),
+      "Enough to be at the boil within 2 h and to boil off 8 %/h. Together that takes 1900 W.");
 }
 
 // 5500 W at 230 V draw 23.9 A (I = P/U) from a circuit of 16 A.
@@ -184,7 +184,7 @@ TEST(EnoughText, NeverBeginsWithEnoughOnAnOverloadedCircuit) {
       inEnglish(enough).starts_with("On a circuit that carries it, it would be enough to strike "))
       << inEnglish(enough);
   const std::string text = inEnglish(besideCircuit(own.get(), 0, enough));
-  EXPECT_TRUE(text.starts_with("Codes count 23.91 A, the cable aside: too much for its circuit of"))
+  EXPECT_TRUE(text.starts_with("By its name plate it draws 23.91 A: too much for its circuit of"))
       << text;
   // Nor does the answer in short.
   const std::string inShort = test_support::inShort(whichElement(own.get()));
@@ -260,7 +260,7 @@ TEST(WhichElement, TellsOfEveryRigWhatItWouldTake) {
     SCOPED_TRACE(rig);
     const std::string said = test_support::saidOf(answer, rig);
     EXPECT_TRUE(holds(said, " reach the vessel"));
-    EXPECT_TRUE(holds(said, "All of it takes "));
+    EXPECT_TRUE(holds(said, "Together that takes "));
   }
   EXPECT_TRUE(holds(test_support::saidOf(answer, 0), "is the least that makes it roll"));
 }

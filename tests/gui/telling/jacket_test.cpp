@@ -74,13 +74,16 @@ TEST(JacketVerdictText, NamesTheMetalsEmissivityLikeAPerson) {
       holds(text(), "its outside (foam) radiates more than metal of emissivity 0.16; of the "))
       << text();
   EXPECT_TRUE(holds(text(), " lost at the boil most leaves by the open surface.")) << text();
-  EXPECT_TRUE(text().starts_with("Not worth it: the bare side loses only ")) << text();
+  EXPECT_TRUE(
+      text().starts_with("Not worth it, no more than 5 % of the time: the bare side loses only "))
+      << text();
   own.plan().finish = "brushed";
   EXPECT_TRUE(holds(text(), "than brushed metal; ")) << text();
   effect.reasons = {};
-  EXPECT_EQ(text(), "Not worth it.");
+  EXPECT_EQ(text(), "Not worth it: no more than 5 % of the time.");
   effect.verdict = JacketVerdict::TimeNotWorthIt;
-  EXPECT_TRUE(text().starts_with("Not worth it for the time. But ")) << text();
+  EXPECT_TRUE(text().starts_with("Not worth it for the time: no more than 5 % of it. But "))
+      << text();
   EXPECT_TRUE(text().ends_with(" after 2 h unplugged.")) << text();
 }
 
@@ -91,12 +94,12 @@ TEST(JacketSavingText, TellsALossAsALoss) {
   ASSERT_TRUE(effect.savedToBoil && effect.savedToStrike && effect.savedFromWall);
   const auto text = [&] { return inEnglish(jacketSavingText(own.get(), 0)); };
   EXPECT_TRUE(holds(text(), " saved from mash to boil; ")) << text();
-  effect.savedToBoil = seconds(-20.0);
+  effect.savedToBoil = seconds(-80.0);
   effect.savedToStrike = seconds(-5.0);
   effect.savedFromWall = joules(-36e3);
   std::swap(effect.atBoil.bare, effect.atBoil.jacketed);
-  EXPECT_TRUE(text().starts_with("If it had 10 mm foam: 20 s longer than ")) << text();
-  for (const char* part : {" from mash to boil; 5 s longer than ", " to strike; ",
+  EXPECT_TRUE(text().starts_with("If it had 10 mm foam: 1 min longer than ")) << text();
+  for (const char* part : {" from mash to boil; less than 1 min longer than ", " to strike; ",
                            " W more lost at 100 °C; ", " more from the wall."})
     EXPECT_TRUE(holds(text(), part)) << text();
   EXPECT_FALSE(holds(text(), "saved")) << text();
@@ -349,13 +352,13 @@ TEST(WorthJacket, TellsALossAsALossInShort) {
     if (rig.day.outcome != Outcome::Done) rig.jacket.reset();
     if (!rig.jacket) continue;
     rig.jacket->verdict = JacketVerdict::NotWorthIt;
-    rig.jacket->savedToBoil = seconds(-20.0);
+    rig.jacket->savedToBoil = seconds(-100.0);
     rig.jacket->savedFromWall = kilowattHours(-0.1);
   }
   const std::string text = test_support::inShort(askedJacket({}, solution));
   EXPECT_TRUE(
       holds(text,
-            "20 s more from mash to boil and 0.1 kWh more a batch is what a supposed jacket "
+            "2 min more from mash to boil and 0.1 kWh more a batch is what a supposed jacket "
             "(13 mm closed-cell rubber foam on side and lid) costs with (b) New element, "
             "kitchen: not worth it."))
       << text;

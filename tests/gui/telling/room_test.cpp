@@ -70,7 +70,7 @@ TEST(RoomChanges, TellEachRig) {
                                     "run down what is coldest.\n"),
                           HasSubstr("All its vapour would fill 122 m³ of bone-dry air.\n"),
                           HasSubstr("545 m³/h hold 60 % while most vapour rises. Without any "
-                                    "exchange the room is full after 7 min 31 s of that.\n")));
+                                    "exchange the room is full after 8 min of that.\n")));
 }
 
 TEST(RoomChanges, SayWhichPublishedAirflowsAreEnough) {

@@ -170,3 +170,10 @@ TEST(CommandLine, KnowsWhatANewPlanMayStartFrom) {
   EXPECT_THAT(wrongOf({"answer", "--like", "one-kettle"}),
               ElementsAre(HasSubstr("only \"new\" knows it")));
 }
+
+TEST(CommandLine, ShortensTheAnswerAloneAndNothingForPrograms) {
+  EXPECT_TRUE(requestOf({"answer", "--brief"}).brief);
+  EXPECT_FALSE(requestOf({"answer"}).brief);
+  EXPECT_THAT(wrongOf({"cost", "--brief"}), ElementsAre(HasSubstr("only \"answer\" knows it")));
+  EXPECT_THAT(wrongOf({"answer", "--brief", "--json"}), ElementsAre(HasSubstr("never shortened")));
+}

@@ -6,6 +6,7 @@
 
 #include "gui/telling/answer_to.hpp"
 
+#include <algorithm>
 #include <functional>
 #include <regex>
 #include <sstream>
@@ -16,6 +17,7 @@
 #include "gui/terminal/catalogue_pages.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "tests/gui/terminal/plan_in_code.hpp"
+#include "tests/support/solved_demo.hpp"
 
 using namespace gui;
 using rigs::Told;
@@ -164,6 +166,38 @@ TEST(Pages, OfAnswersEndWithCautions) {
       EXPECT_FALSE(page.answer.cautions.empty()) << telling::identifierOf(question);
     }
   }
+}
+
+std::size_t linesOf(const std::string& text) {
+  return static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+}
+
+// Whoever is warned at every line reads none of them.
+TEST(Pages, WarnInLessThanAQuarterOfTheirLines) {
+  const rigs::Solution demo = solved(test_support::demoPlan());
+  for (const rigs::Reader& reader : allReaders()) {
+    Page page = pageAbout(demo.plan);
+    page.add(telling::summary({demo, demo.plan, reader, {}}));
+    const std::string whole = pageText(page, reader, {});
+    page.answer.cautions.clear();
+    page.answer.furtherCautions.clear();
+    const std::size_t cautions = linesOf(whole) - linesOf(pageText(page, reader, {}));
+    EXPECT_LT(4 * cautions, linesOf(whole)) << whole;
+  }
+}
+
+TEST(VerdictsAlone, AreALineOrTwoARigAndTheOneCautionThatTheyHangOn) {
+  Page page;
+  page.title = word("Ale");
+  page.opening = {word("25 L.")};
+  page.rigNames = {"Urn", "Pot"};
+  page.verdicts = {word("rolls"), word("steams")};
+  page.vital = {word("It is hot.")};
+  page.answer.cautions = {word("It is dark.")};
+  EXPECT_EQ(verdictsAlone(page, {}, {}),
+            "Ale\n  (a) Urn: rolls.\n  (b) Pot: steams.\n  · It is hot.\n");
+  page.only = 1;
+  EXPECT_EQ(verdictsAlone(page, {}, {}), "Ale\n  (b) Pot: steams.\n  · It is hot.\n");
 }
 
 TEST(Pages, ShowEveryNumberInOneSystem) {
