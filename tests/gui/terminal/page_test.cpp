@@ -291,21 +291,22 @@ TEST(PageText, BeginsWithAnOverloadWhateverIsAsked) {
     for (const Page& page : pages) {
       const std::string text = pageText(page, reader, {.width = 80, .bold = true});
       SCOPED_TRACE(text);
-      // The list of rigs, in heavier letters.
+      const auto lineOf = [&](std::size_t at) {
+        return std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
+      };
+      // The sentence, before anything is said of a rig, once.
+      const std::string sentence = code == "de" ? "\033[1m  ▲ Überlast: " : "\033[1m  ▲ Overload: ";
+      const std::size_t said = text.find(sentence);
+      ASSERT_NE(said, std::string::npos);
+      EXPECT_LT(lineOf(said), 8);
+      EXPECT_EQ(text.find(sentence, said + 1), std::string::npos);
+      // Then the list of rigs, in heavier letters.
       const std::string listed =
           "\033[1m  (a) " + page.rigNames[0] + " [▲\u00a0" + word + "]\033[0m";
       const std::size_t first = text.find(listed);
       ASSERT_NE(first, std::string::npos);
-      EXPECT_LT(std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(first), '\n'),
-                8);
-      // Then the sentence, before any other, once.
-      const std::string sentence = code == "de" ? "\033[1m  ▲ Überlast: " : "\033[1m  ▲ Overload: ";
-      const std::size_t said = text.find(sentence);
-      ASSERT_NE(said, std::string::npos);
-      EXPECT_LT(std::count(text.begin() + static_cast<std::ptrdiff_t>(first),
-                           text.begin() + static_cast<std::ptrdiff_t>(said), '\n'),
-                static_cast<std::ptrdiff_t>(page.rigNames.size()) + 3);
-      EXPECT_EQ(text.find(sentence, said + 1), std::string::npos);
+      EXPECT_LT(said, first);
+      EXPECT_LE(lineOf(first), lineOf(said) + 4);
       // At the head of its column, and wherever sentences name it.
       EXPECT_THAT(text.substr(said), HasSubstr("  ▲\u00a0" + word));
       EXPECT_THAT(text.substr(said), HasSubstr("[▲\u00a0" + word + "]"));

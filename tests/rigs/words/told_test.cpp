@@ -96,7 +96,10 @@ TEST(Gap, TellsNoDigitsOfRounding) {
 
 TEST(Durations, AreToldToWhatMatters) {
   EXPECT_EQ(tell(Argument(roughly(minutes(65.2))), {}), "1 h 05 min");
-  EXPECT_EQ(tell(Argument(roughly(minutes(4.11))), {}), "4 min 7 s");
+  EXPECT_EQ(tell(Argument(roughly(minutes(4.11))), {}), "4 min");
+  EXPECT_EQ(tell(Argument(roughly(seconds(29.0))), {}), "less than 1 min");
+  EXPECT_EQ(tell(Argument(roughly(seconds(31.0))), {}), "1 min");
+  EXPECT_EQ(tell(Argument(asChosen(minutes(4.11))), {}), "4 min 7 s");
   EXPECT_EQ(tell(Argument(inWholeWatts(watts(1536.7))), {}), "1537 W");
   EXPECT_EQ(tell(Argument(inWholeWatts(watts(12340.0))), {}), "12.3 kW");
 }
