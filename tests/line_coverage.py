@@ -1,19 +1,17 @@
 #!/usr/bin/env python3
 # SPDX-License-Identifier: GPL-3.0-or-later
-"""Which lines of physics/ and rigs/ the tests have executed, file by file, the lowest first.
+"""Which lines of physics/ and rigs/ their own tests execute, file by file, the lowest first.
 
-Usage, from the top of the project and after a build with the preset `coverage`:
+Usage, from the top of the project and after a build with the preset `sanitize`:
 
-    tests/line_coverage.py build/coverage                    # what has run since that build
-    tests/line_coverage.py build/coverage --run physics_tests rigs_tests   # these alone, from zero
-    tests/line_coverage.py build/coverage --missed rigs/answers/figures.cpp        # and which lines did not
+    tests/line_coverage.py build/sanitize                    # runs the tests of both folders
+    tests/line_coverage.py build/sanitize --missed rigs/answers/figures.cpp        # and which lines they miss
 
-A line counts once, however many translation units or instances of a template it is compiled into,
-and as executed if any of them executed it. The exit status is 1 if a folder is below --least.
+A line counts once, however many instances of a template it is compiled into, and as executed if any
+of them executed it. The exit status is 1 if a folder is below --least, or a test fails.
 """
 import argparse
 import collections
-import json
 import os
 import pathlib
 import subprocess
@@ -21,54 +19,44 @@ import sys
 import tempfile
 
 FOLDERS = ("physics", "rigs")
-AT_ONCE = 8  # objects per call of gcov
+PROGRAMS = ("physics_tests", "rigs_tests")
 
 
-def run_from_zero(build, programs):
-    """Forgets all counts, then runs these test programs."""
+def counts_of(build, scratch):
+    """Runs the test programs beside each other: (programs, their merged counts)."""
     paths = {path.name: path for path in build.glob("tests/*/*_tests") if path.is_file()}
-    for program in programs:
-        if program not in paths:
-            sys.exit(f"{program} is not built; there are: {', '.join(sorted(paths)) or 'none'}")
-    for counts in build.rglob("*.gcda"):
-        counts.unlink()
-    for program in programs:
-        run = subprocess.run([paths[program], "--gtest_brief=1"], cwd=paths[program].parent)
-        if run.returncode != 0:
-            sys.exit(f"{program} fails: its counts mean nothing")
-
-
-def objects(build):
-    """The counts of every object; its notes where it never ran, so that its lines count as missed."""
-    for notes in sorted(build.rglob("*.gcno")):
-        counts = notes.with_suffix(".gcda")
-        yield str(counts if counts.exists() else notes)
+    running = []
+    for name in PROGRAMS:
+        if name not in paths:
+            sys.exit(f"{name} is not built; there are: {', '.join(sorted(paths)) or 'none'}")
+        environment = {**os.environ, "LLVM_PROFILE_FILE": f"{scratch}/{name}.profraw"}
+        running.append(subprocess.Popen([paths[name], "--gtest_brief=1"],
+                                        cwd=paths[name].parent, env=environment))
+    if any(run.wait() != 0 for run in running):
+        sys.exit("a test fails: its counts mean nothing")
+    merged = f"{scratch}/merged.profdata"
+    subprocess.run(["llvm-profdata", "merge", "-sparse", "-o", merged,
+                    *(f"{scratch}/{name}.profraw" for name in PROGRAMS)], check=True)
+    return [paths[name] for name in PROGRAMS], merged
 
 
 def executed_lines(source, build):
-    """{file from the top: {line: whether it was executed}}, over all objects of the build."""
+    """{file from the top: {line: whether it was executed}}"""
     lines = collections.defaultdict(dict)
-    all_objects = list(objects(build))
     with tempfile.TemporaryDirectory() as scratch:
-        for first in range(0, len(all_objects), AT_ONCE):
-            gcov = subprocess.run(
-                ["gcov", "--json-format", "--stdout", *all_objects[first : first + AT_ONCE]],
-                cwd=scratch, capture_output=True, text=True, check=True)
-            if "stamp mismatch" in gcov.stderr:
-                sys.exit("some counts are older than their objects: measure again with --run\n"
-                         + gcov.stderr)
-            for document in filter(None, gcov.stdout.splitlines()):
-                report = json.loads(document)
-                for file in report["files"]:
-                    path = os.path.normpath(
-                        os.path.join(report["current_working_directory"], file["file"]))
-                    name = os.path.relpath(path, source)
-                    if name.split(os.sep)[0] not in FOLDERS:
-                        continue
-                    known = lines[name]
-                    for line in file["lines"]:
-                        number = line["line_number"]
-                        known[number] = known.get(number, False) or line["count"] > 0
+        programs, merged = counts_of(build, scratch)
+        for program in programs:
+            exported = subprocess.run(
+                ["llvm-cov", "export", "--format=lcov", f"--instr-profile={merged}", program,
+                 *(source / folder for folder in FOLDERS)],
+                capture_output=True, text=True, check=True).stdout
+            for record in exported.splitlines():
+                kind, _, rest = record.partition(":")
+                if kind == "SF":
+                    known = lines[os.path.relpath(rest, source)]
+                elif kind == "DA":
+                    number, count = (int(part) for part in rest.split(",")[:2])
+                    known[number] = known.get(number, False) or count > 0
     return lines
 
 
@@ -85,17 +73,13 @@ def ranges(numbers):
 
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
-    parser.add_argument("build", type=pathlib.Path, help="folder built with --coverage")
-    parser.add_argument("--run", nargs="+", metavar="PROGRAM", help="test programs to run from zero")
+    parser.add_argument("build", type=pathlib.Path, help="folder built with the preset `sanitize`")
     parser.add_argument("--least", type=float, default=95.0, help="per cent that a folder must reach")
     parser.add_argument("--missed", nargs="+", default=[], metavar="FILE",
                         help="files whose missed lines to name")
     options = parser.parse_args()
     source = pathlib.Path(__file__).resolve().parent.parent
-    build = options.build.resolve()
-    if options.run:
-        run_from_zero(build, options.run)
-    lines = executed_lines(source, build)
+    lines = executed_lines(source, options.build.resolve())
 
     def row(name, files):
         total = sum(len(lines[file]) for file in files)
