@@ -7,6 +7,7 @@
 
 #include "gui/telling/drawing.hpp"
 #include "gui/telling/translations.hpp"
+#include "gui/terminal/options.hpp"
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "gui/terminal/typed_words.hpp"
@@ -23,25 +24,20 @@ using rigs::Verbatim;
 
 Verbatim word(std::string_view text) { return {plainText(text)}; }
 
+// Those that any command knows: one that this command does not know is told with its reason.
 std::vector<OptionLook> knownOptions() {
-  std::vector<OptionLook> all{{"-h", false},
-                              {"--help", false},
-                              {"--version", false},
-                              {"--json", false},
-                              {"--csv", false},
-                              {"--brief", false},
-                              {"--every-rule", false},
-                              {"--suppose-jacket", false},
-                              {"--force", false},
-                              {"--units"},
-                              {"--width"},
-                              {"--language"},
-                              {"--to"},
-                              {"--rig"},
-                              {"--over"},
-                              {"--like"}};
-  for (const OverrideKind& kind : overrideKinds()) all.push_back({kind.option});
-  return all;
+  static const std::vector<OptionAbout> kAll = [] {
+    std::vector<OptionAbout> all;
+    for (const Verb& verb : verbs())
+      for (OptionAbout& one : optionsOf(verb))
+        if (std::none_of(all.begin(), all.end(),
+                         [&](const OptionAbout& known) { return known.option == one.option; }))
+          all.push_back(std::move(one));
+    return all;
+  }();
+  std::vector<OptionLook> looks{{"-h", false}, {"--help", false}, {"--version", false}};
+  for (const OptionAbout& one : kAll) looks.push_back({one.option, !one.value.empty()});
+  return looks;
 }
 
 Told tryHelp(const Verb* verb) {
@@ -201,11 +197,10 @@ void refuseUnused(Reading& reading) {
 }
 
 void readQuestion(Reading& reading) {
-  std::vector<std::string> known;
-  for (const telling::Question question : telling::allQuestions()) {
-    known.emplace_back(telling::identifierOf(question));
-    if (known.back() == reading.request.subject) reading.request.question = question;
-  }
+  const std::vector<std::string> known = subjectsOf(Command::Picture);
+  for (const telling::Question question : telling::allQuestions())
+    if (telling::identifierOf(question) == reading.request.subject)
+      reading.request.question = question;
   if (!reading.request.question)
     reading.wrong.push_back(onlyAccepted("picture", reading.request.subject, asTold(known)));
 }

@@ -3,9 +3,8 @@
 
 #include <string_view>
 
-#include "gui/terminal/relevance.hpp"
+#include "gui/terminal/options.hpp"
 #include "gui/terminal/text_layout.hpp"
-#include "rigs/plans/plan_starts.hpp"
 #include "version.hpp"
 
 namespace gui {
@@ -70,44 +69,11 @@ std::string generalHelp(std::size_t width, const rigs::Reader& reader) {
   return help.take();
 }
 
-void addShown(Help& help, const Verb& verb) {
-  const bool drawn = isDrawn(verb.command);
-  help.heading(TOLD("Terminal", "How it is shown"));
-  help.line("--units SI|US", TOLD("Terminal", "all numbers at once; SI if not given"));
-  help.line("--language en|de", TOLD("Terminal", "that of your messages if not given"));
-  if (drawn) {
-    help.line("--to FILE", TOLD("Terminal",
-                                "what to write; replaces what this program wrote of the same kind, "
-                                "and no other file"));
-    help.line("--force",
-              TOLD("Terminal", "replaces whatever stands in --to FILE, but never the plan itself"));
-  }
-  if (!drawn && verb.command != Command::New && verb.command != Command::Schema)
-    help.line("--json", TOLD("Terminal", "for programs; always in SI, every key names its unit"));
-  if (hasTable(verb.command)) help.line("--csv", TOLD("Terminal", "the tables, for spreadsheets"));
-  if (isAboutAPlan(verb.command) && verb.command != Command::Check &&
-      verb.command != Command::Report)
-    help.line("--rig N", TOLD("Terminal", "one rig alone, by number or letter: 2 or b"));
-  if (verb.command == Command::Answer)
-    help.line("--brief", TOLD("Terminal", "one verdict a rig, and no more"));
-  if (verb.command == Command::Circuit)
-    help.line("--every-rule",
-              TOLD("Terminal", "the rules that are kept too, each with clause and source"));
-  if (verb.command == Command::Night || verb.command == Command::Picture)
-    help.line("--suppose-jacket",
-              TOLD("Terminal",
-                   "how far it cools with the plan's jacket to compare, too; and without the one "
-                   "that a rig has"));
-  help.line("--width N",
-            TOLD("Terminal", "columns of text; the terminal's, COLUMNS, or 80, if not given"));
-}
-
-void addStarts(Help& help) {
-  rigs::List names{.items = {}, .joint = rigs::Joint::Or};
-  for (std::string& name : rigs::planStartNames())
-    names.items.emplace_back(rigs::Verbatim{std::move(name)});
-  help.heading(TOLD("Terminal", "What to start from"));
-  help.line("--like NAME", Told(TOLD("Terminal", "another plan than the example: %1"), names));
+void addOptions(Help& help, rigs::Template<0> heading, const std::vector<OptionAbout>& options) {
+  if (options.empty()) return;
+  help.heading(heading);
+  for (const OptionAbout& one : options)
+    help.line(one.value.empty() ? one.option : one.option + ' ' + one.value, one.about);
 }
 
 void addQuestions(Help& help) {
@@ -122,18 +88,6 @@ void addQuestions(Help& help) {
   }
 }
 
-void addOverrides(Help& help, const Verb& verb) {
-  help.heading(TOLD("Terminal", "What if? (changes the answer, not the file)"));
-  for (const OverrideKind& kind : overrideKinds()) {
-    const bool anyQuestion = verb.command == Command::Picture;
-    if (!anyQuestion && kind.option != "--alone" && !dependsOn(kind.option, verb.command, {}))
-      continue;
-    help.line(std::string(kind.option) + ' ' + std::string(kind.value),
-              Told(TOLD("Terminal", "%1: \"%2\""), Told(kind.about),
-                   rigs::Verbatim{std::string(kind.example)}));
-  }
-}
-
 std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& reader) {
   Help help(width, 28, reader);
   help.title("heatledger " + std::string(verb.name) + ' ' + std::string(verb.words));
@@ -145,10 +99,11 @@ std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& rea
                        "input.")));
   help.heading(TOLD("Terminal", "Examples"));
   for (const std::string_view example : verb.examples) help.typed(example);
-  if (verb.command == Command::New) addStarts(help);
-  addShown(help, verb);
+  addOptions(help, TOLD("Terminal", "What to start from"), startOptions(verb));
+  addOptions(help, TOLD("Terminal", "How it is shown"), shownOptions(verb));
   if (verb.command == Command::Picture) addQuestions(help);
-  if (isAboutAPlan(verb.command)) addOverrides(help, verb);
+  addOptions(help, TOLD("Terminal", "What if? (changes the answer, not the file)"),
+             whatIfOptions(verb));
   return help.take();
 }
 

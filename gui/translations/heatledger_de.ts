@@ -7584,6 +7584,10 @@
         <source>Mains current kills. For planning only: have a licensed electrician check.</source>
         <translation>Netzstrom tötet. Nur zur Planung: Lassen Sie eine Elektrofachkraft prüfen.</translation>
     </message>
+    <message>
+        <source>what a jacket is drawn against</source>
+        <translation>wogegen ein Mantel gezeichnet wird</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

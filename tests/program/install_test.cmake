@@ -6,7 +6,8 @@ execute_process(COMMAND ${CMAKE_COMMAND} --install ${BUILD} --prefix ${ROOT}
                 OUTPUT_QUIET COMMAND_ERROR_IS_FATAL ANY)
 foreach(file bin/heatledger libexec/heatledger/heatledger-desktop share/applications/heatledger.desktop
              share/icons/hicolor/scalable/apps/heatledger.svg share/man/man1/heatledger.1
-             share/metainfo/local.heatledger.heatledger.metainfo.xml)
+             share/bash-completion/completions/heatledger share/zsh/vendor-completions/_heatledger
+             share/fish/vendor_completions.d/heatledger.fish share/metainfo/local.heatledger.heatledger.metainfo.xml)
   if(NOT EXISTS ${ROOT}/${file})
     message(FATAL_ERROR "${file} was not installed")
   endif()

@@ -1,0 +1,147 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/terminal/options.hpp"
+
+#include <iterator>
+#include <utility>
+
+#include "gui/telling/question.hpp"
+#include "gui/telling/translations.hpp"
+#include "gui/terminal/overrides.hpp"
+#include "gui/terminal/relevance.hpp"
+#include "rigs/plans/plan_starts.hpp"
+
+namespace gui {
+namespace {
+
+using rigs::Told;
+
+std::string alternatives(const std::vector<std::string>& words) {
+  std::string all;
+  for (const std::string& word : words) all += (all.empty() ? "" : "|") + word;
+  return all;
+}
+
+OptionAbout chosen(std::string option, std::vector<std::string> choices, Told about) {
+  std::string value = alternatives(choices);
+  return {.option = std::move(option),
+          .value = std::move(value),
+          .about = std::move(about),
+          .choices = std::move(choices)};
+}
+OptionAbout flag(std::string option, Told about) {
+  return {.option = std::move(option), .value = {}, .about = std::move(about), .choices = {}};
+}
+
+void addTarget(std::vector<OptionAbout>& all) {
+  all.push_back({.option = "--to",
+                 .value = "FILE",
+                 .about = Told(TOLD("Terminal",
+                                    "what to write; replaces what this program wrote of the same "
+                                    "kind, and no other file")),
+                 .choices = {},
+                 .isFile = true});
+  all.push_back(flag(
+      "--force",
+      Told(TOLD("Terminal", "replaces whatever stands in --to FILE, but never the plan itself"))));
+}
+
+// Forms, and what of a page is shown.
+void addForms(std::vector<OptionAbout>& all, Command command) {
+  if (!isDrawn(command) && command != Command::New && command != Command::Schema)
+    all.push_back(flag(
+        "--json", Told(TOLD("Terminal", "for programs; always in SI, every key names its unit"))));
+  if (hasTable(command))
+    all.push_back(flag("--csv", Told(TOLD("Terminal", "the tables, for spreadsheets"))));
+  if (isAboutAPlan(command) && command != Command::Check && command != Command::Report)
+    all.push_back({.option = "--rig",
+                   .value = "N",
+                   .about = Told(TOLD("Terminal", "one rig alone, by number or letter: 2 or b")),
+                   .choices = {}});
+  if (command == Command::Answer)
+    all.push_back(flag("--brief", Told(TOLD("Terminal", "one verdict a rig, and no more"))));
+  if (command == Command::Circuit)
+    all.push_back(
+        flag("--every-rule",
+             Told(TOLD("Terminal", "the rules that are kept too, each with clause and source"))));
+  if (command == Command::Night || command == Command::Picture)
+    all.push_back(flag("--suppose-jacket",
+                       Told(TOLD("Terminal",
+                                 "how far it cools with the plan's jacket to compare, too; and "
+                                 "without the one that a rig has"))));
+  if (command == Command::Picture)
+    all.push_back(chosen("--over", {"thickness", "power"},
+                         Told(TOLD("Terminal", "what a jacket is drawn against"))));
+}
+
+}  // namespace
+
+std::vector<OptionAbout> shownOptions(const Verb& verb) {
+  std::vector<OptionAbout> all{
+      chosen("--units", {"SI", "US"},
+             Told(TOLD("Terminal", "all numbers at once; SI if not given"))),
+      chosen("--language", telling::languageCodes(),
+             Told(TOLD("Terminal", "that of your messages if not given")))};
+  if (isDrawn(verb.command)) addTarget(all);
+  addForms(all, verb.command);
+  all.push_back({.option = "--width",
+                 .value = "N",
+                 .about = Told(TOLD("Terminal",
+                                    "columns of text; the terminal's, COLUMNS, or 80, if not "
+                                    "given")),
+                 .choices = {}});
+  return all;
+}
+
+std::vector<OptionAbout> startOptions(const Verb& verb) {
+  if (verb.command != Command::New) return {};
+  std::vector<std::string> names = rigs::planStartNames();
+  rigs::List told{.items = {}, .joint = rigs::Joint::Or};
+  for (const std::string& name : names) told.items.emplace_back(rigs::Verbatim{name});
+  return {{.option = "--like",
+           .value = "NAME",
+           .about = Told(TOLD("Terminal", "another plan than the example: %1"), std::move(told)),
+           .choices = std::move(names)}};
+}
+
+std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
+  std::vector<OptionAbout> all;
+  if (!isAboutAPlan(verb.command)) return all;
+  for (const OverrideKind& kind : overrideKinds()) {
+    const bool anyQuestion = verb.command == Command::Picture;
+    if (!anyQuestion && kind.option != "--alone" && !dependsOn(kind.option, verb.command, {}))
+      continue;
+    all.push_back({.option = std::string(kind.option),
+                   .value = std::string(kind.value),
+                   .about = Told(TOLD("Terminal", "%1: \"%2\""), Told(kind.about),
+                                 rigs::Verbatim{std::string(kind.example)}),
+                   .choices = {},
+                   .isFile = kind.value == "FILE"});
+  }
+  return all;
+}
+
+std::vector<OptionAbout> optionsOf(const Verb& verb) {
+  std::vector<OptionAbout> all = startOptions(verb);
+  for (std::vector<OptionAbout> group : {shownOptions(verb), whatIfOptions(verb)})
+    all.insert(all.end(), std::move_iterator(group.begin()), std::move_iterator(group.end()));
+  return all;
+}
+
+std::vector<std::string> subjectsOf(Command command) {
+  switch (command) {
+    case Command::Picture: {
+      std::vector<std::string> all;
+      for (const telling::Question question : telling::allQuestions())
+        all.emplace_back(telling::identifierOf(question));
+      return all;
+    }
+    case Command::List:
+      return {"materials", "supplies", "rigs", "tariffs"};
+    case Command::Schema:
+      return {"plan", "rules", "tariff", "catalogue", "result"};
+    default:
+      return {};
+  }
+}
+
+}  // namespace gui

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Which options and subjects a command knows, for help, for shells that complete them, and for
+// guesses at what was meant.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "gui/terminal/verbs.hpp"
+#include "rigs/words/told.hpp"
+
+namespace gui {
+
+struct OptionAbout {
+  std::string option;  // "--units"
+  std::string value;   // as help names it: "SI|US", "FILE"; "" for none
+  rigs::Told about;
+  std::vector<std::string> choices;  // where there are few
+  bool isFile = false;
+};
+// How its answer is shown and where it goes, in the order of the help.
+std::vector<OptionAbout> shownOptions(const Verb& verb);
+// What a new plan starts from; of New alone.
+std::vector<OptionAbout> startOptions(const Verb& verb);
+// What a question about a plan may suppose. Of pictures: what any question may.
+std::vector<OptionAbout> whatIfOptions(const Verb& verb);
+// All of these.
+std::vector<OptionAbout> optionsOf(const Verb& verb);
+
+// What its first word may be: a question of picture, a list, a schema; none for a file.
+std::vector<std::string> subjectsOf(Command command);
+
+}  // namespace gui
