@@ -277,7 +277,14 @@ Told boilInBrief(const Case& of, std::size_t i) {
                     ? Told(TOLD("Answer", "It comes to the boil, but falls back towards %1."),
                            amount(day.levelsOff->at))
                     : Told(TOLD("Answer", "It levels off at %1."), amount(day.levelsOff->at));
-  return rigs::sentences({evaporatesText(of, i), fallsBack, unmetText(of, i)});
+  // Nobody can say whether it does.
+  const Told evaporates =
+      rolls(of, i) && of.rig(i).edge
+          ? Told(TOLD("Answer", "If it rolls, %1 boils off, %2: %3."),
+                 amount(day.boil->coldBoilOff), amount(rigs::boilOffRate(*day.boil)),
+                 boilWord(rigs::vigourOf(*day.boil)))
+          : evaporatesText(of, i);
+  return rigs::sentences({evaporates, fallsBack, unmetText(of, i)});
 }
 
 Answer boilsEnough(const Case& of) {

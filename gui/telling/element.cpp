@@ -319,6 +319,8 @@ Told enoughInShort(const Case& of, std::size_t i) {
     if (rolls || !wish.ofTheRoll) missed.items.emplace_back(std::move(wish.words));
   }
   if (impossible) return enoughText(of, i);  // what is in the way is to be told
+  if (missed.items.empty() && of.rig(i).edge && !overloaded)
+    return Told(TOLD("Answer", "If it rolls, enough for all that is wanted of it."));
   if (missed.items.empty())
     return overloaded ? Told(TOLD("Answer",
                                   "On a circuit that carries it, it would be enough for all that "

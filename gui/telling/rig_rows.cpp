@@ -180,17 +180,18 @@ void addBoilRows(RigTable& table, const Case& of, Rows rows) {
     };
   };
   table.heading(Told(TOLD("Answer", "Boil")));
-  table.row(Told(TOLD("Answer", "vigour")),
-            [&](std::size_t i) -> Cell {
-              const physics::BrewDay& day = of.rig(i).day;
-              if (!day.boil && day.finished()) return std::nullopt;
-              const Told word = day.outcome == physics::Outcome::Done
-                                    ? telling::vigourWord(rigs::vigourOf(*day.boil))
-                                    : outcomeWord(day.outcome);
-              return of.rig(i).edge ? Cell(Told(TOLD("Answer", "%1, on the edge"), word))
-                                    : Cell(word);
-            },
-            {.result = "/day/boil/vigour"});
+  if (rows == Rows::All)
+    table.row(Told(TOLD("Answer", "vigour")),
+              [&](std::size_t i) -> Cell {
+                const physics::BrewDay& day = of.rig(i).day;
+                if (!day.boil && day.finished()) return std::nullopt;
+                const Told word = day.outcome == physics::Outcome::Done
+                                      ? telling::vigourWord(rigs::vigourOf(*day.boil))
+                                      : outcomeWord(day.outcome);
+                return of.rig(i).edge ? Cell(Told(TOLD("Answer", "%1, on the edge"), word))
+                                      : Cell(word);
+              },
+              {.result = "/day/boil/vigour"});
   table.row(Told(TOLD("Answer", "boil-off")),
             ofBoil([](const BoilFigures& b) { return rigs::boilOffRate(b); }),
             {.result = "/day/boil/share_of_pre_boil_per_h"});

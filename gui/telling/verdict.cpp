@@ -155,11 +155,11 @@ Told circuitInShort(const Case& of, std::size_t i, std::size_t k) {
   const rigs::CircuitLoad& circuit = of.rig(i).circuit.circuits[k];
   const physics::Current load = *circuit.nameplate.load;
   const physics::Current rated = circuit.supply.rating;
-  const rigs::Amount close = rigs::closely(load), limit = rigs::closely(rated);
+  const rigs::Amount limit = rigs::closely(rated);
   if (circuit.nameplate.fit == Fit::DoesNotFit)
-    return Told(TOLD("Answer", "%1 is too much for its %2 circuit"), close, limit);
+    return Told(TOLD("Answer", "%1 is too much for its %2 circuit"), amount(load), limit);
   if (circuit.nameplate.fit == Fit::OnTheEdge)
-    return Told(TOLD("Answer", "%1 is on the edge of its %2 circuit"), close, limit);
+    return Told(TOLD("Answer", "%1 is on the edge of its %2 circuit"), rigs::closely(load), limit);
   if (rigs::overloadsForLong(of.plan, of.planned(i), k))
     return Told(TOLD("Answer", "%1 is too much for long use of its %2 circuit"), amount(load),
                 limit);

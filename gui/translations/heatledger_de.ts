@@ -2187,6 +2187,14 @@
         <source>Never close, clamp or block a heated vessel, or shut the lid on a boil.</source>
         <translation>Ein beheiztes Gefäß nie verschließen, verspannen oder verstopfen, beim Kochen nie den Deckel schließen.</translation>
     </message>
+    <message>
+        <source>If it rolls, enough for all that is wanted of it.</source>
+        <translation>Wenn es wallt, genug für das, was verlangt wird.</translation>
+    </message>
+    <message>
+        <source>If it rolls, %1 boils off, %2: %3.</source>
+        <translation>Wenn es wallt, verdampfen %1, %2: %3.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

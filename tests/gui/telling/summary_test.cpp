@@ -17,7 +17,7 @@ using test_support::saidOf;
 using test_support::solvedDemo;
 
 TEST(Summary, FindsItsNumbersInTheResult) {
-  test_support::expectFiguresOfTheResult(summary(demoCase()), solvedDemo(), 13);
+  test_support::expectFiguresOfTheResult(summary(demoCase()), solvedDemo(), 12);
   const Case of = demoCase();
   const QuestionView all{.allFigures = true};
   test_support::expectFiguresOfTheResult(summary({of.solution, of.plan, of.reader, all}),
