@@ -78,6 +78,7 @@ void Answer::dropLetters() {
 
 std::vector<rigs::Told> Answer::allCautions() const {
   std::vector<rigs::Told> all = furtherCautions;
+  all.insert(all.end(), dayCautions.begin(), dayCautions.end());
   all.insert(all.end(), cautions.begin(), cautions.end());
   return all;
 }

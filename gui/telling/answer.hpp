@@ -44,6 +44,9 @@ struct Answer {
   // What this plan in particular should heed; the window shows them with the notes, where
   // `cautions` are always in sight.
   std::vector<rigs::Told> furtherCautions;
+  // The same of its whole day, beside what this question is about. The terminal has a page of its
+  // own for them, and names it.
+  std::vector<rigs::Told> dayCautions;
 
   void heading(rigs::Told text) { blocks.emplace_back(Heading{std::move(text)}); }
   void say(rigs::Told text) { blocks.emplace_back(Sentence{{}, std::move(text)}); }

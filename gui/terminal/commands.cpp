@@ -229,7 +229,7 @@ void readRig(Reading& reading) {
   if (reading.request.rig.empty())
     reading.wrong.push_back(Told(TOLD("Terminal", "%1 needs a value after it."), word("--rig")));
   const Command command = reading.verb.command;
-  if (!isAboutAPlan(command) || command == Command::Check || command == Command::Report)
+  if (!isAboutOneRig(command))
     reading.wrong.push_back(Told(TOLD("Terminal", "--rig: \"%1\" is not about one rig alone."),
                                  word(reading.verb.name)));
   else if (reading.request.form == Form::Json)

@@ -52,7 +52,7 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
         "--json", Told(TOLD("Terminal", "for programs; always in SI, every key names its unit"))));
   if (hasTable(command))
     all.push_back(flag("--csv", Told(TOLD("Terminal", "the tables, for spreadsheets"))));
-  if (isAboutAPlan(command) && command != Command::Check && command != Command::Report)
+  if (isAboutOneRig(command))
     all.push_back({.option = "--rig",
                    .value = "N",
                    .about = Told(TOLD("Terminal", "one rig alone, by number or letter: 2 or b")),

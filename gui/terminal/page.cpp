@@ -128,6 +128,7 @@ void Page::add(const Answer& further) {
   }
   addMissing(further.cautions, answer.cautions);
   addMissing(further.furtherCautions, answer.furtherCautions);
+  addMissing(further.dayCautions, answer.dayCautions);
 }
 
 Page pageAbout(const rigs::Plan& plan) {
@@ -161,7 +162,13 @@ std::string pageText(const Page& page, const rigs::Reader& reader, const TextSty
     legend(page, i, out);
   }
   for (const telling::Block& block : page.answer.blocks) write(block, page.answer, out);
-  const std::vector<Told> cautions = page.answer.allCautions();
+  std::vector<Told> cautions = page.answer.furtherCautions;
+  if (const auto more = static_cast<long long>(page.answer.dayCautions.size()); more > 0)
+    cautions.push_back(Told(TOLD("Terminal",
+                                 "\"heatledger safety\" tells %1 more of this plan's day: scalds, "
+                                 "lifting, cooling and the like."),
+                            rigs::Count{more}));
+  cautions.insert(cautions.end(), page.answer.cautions.begin(), page.answer.cautions.end());
   if (!cautions.empty()) {
     out.gap();
     out.strong(Told(TOLD("Terminal", "Take care")));

@@ -206,6 +206,7 @@ rigs::Depth depthOf(Command command) {
   switch (command) {
     case Command::Answer:
     case Command::Size:
+    case Command::Safety:
       return rigs::Depth::Everything;
     case Command::Insulate:
     case Command::Cost:
@@ -290,7 +291,13 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
                               "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
                               "that has one, what it would be without.")));
   }
-  if (questions.empty()) {
+  if (request.command == Command::Safety) {
+    telling::Answer all;
+    all.lettered = page.answer.lettered;
+    telling::addOverloads(all, {solution, solution.plan, reader, view});
+    telling::addCautions(all, rigs::About::Everything, solution);
+    page.add(all);
+  } else if (questions.empty()) {
     const telling::Case of{solution, solution.plan, reader, view};
     for (std::size_t i = 0; i < of.count(); ++i)
       page.verdicts.push_back(telling::verdictText(of, i));

@@ -31,6 +31,8 @@ constexpr std::array<Text, 3> kCircuit{"heatledger circuit my-plan.json",
                                        "heatledger circuit my-plan.json --circuit \"20 A\""};
 constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
                                     "heatledger room my-plan.json --humidity \"60 %\""};
+constexpr std::array<Text, 2> kSafety{"heatledger safety my-plan.json",
+                                      "heatledger safety my-plan.json --language de"};
 constexpr std::array<Text, 3> kPicture{
     "heatledger picture how-long my-plan.json --to day.svg",
     "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
@@ -69,6 +71,9 @@ constexpr std::array kVerbs{
     Verb{Command::Room, "room", "[PLAN]",
          TOLD("Terminal", "vapour, heat and humidity in the room, and the airflow that helps"),
          kRoom},
+    Verb{Command::Safety, "safety", "[PLAN]",
+         TOLD("Terminal", "all there is to take care of on this day, with this plan's figures"),
+         kSafety},
     Verb{Command::Picture, "picture", "QUESTION [PLAN]",
          TOLD("Terminal",
               "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)"),
@@ -110,9 +115,14 @@ bool isAboutAPlan(Command command) {
 
 bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
 
+bool isAboutOneRig(Command command) {
+  return isAboutAPlan(command) && command != Command::Check && command != Command::Report &&
+         command != Command::Safety;
+}
+
 bool hasTable(Command command) {
-  return command == Command::List ||
-         (isAboutAPlan(command) && !isDrawn(command) && command != Command::Check);
+  return command == Command::List || (isAboutAPlan(command) && !isDrawn(command) &&
+                                      command != Command::Check && command != Command::Safety);
 }
 
 bool hasSubject(Command command) {

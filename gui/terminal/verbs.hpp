@@ -19,6 +19,7 @@ enum class Command {
   Cost,
   Circuit,
   Room,
+  Safety,
   Picture,
   Report,
   Check,
@@ -43,6 +44,8 @@ const Verb* verbCalled(std::string_view name);
 bool isAboutAPlan(Command command);
 // What only the half of the program that knows Qt can do.
 bool isDrawn(Command command);
+// Can be asked of one rig of a plan alone.
+bool isAboutOneRig(Command command);
 // Has rows and columns that spreadsheets read.
 bool hasTable(Command command);
 // Its first word is no file: a question, a list, a schema.

@@ -7596,6 +7596,14 @@
         <source>what a jacket is drawn against</source>
         <translation>wogegen ein Mantel gezeichnet wird</translation>
     </message>
+    <message>
+        <source>&quot;heatledger safety&quot; tells %1 more of this plan&apos;s day: scalds, lifting, cooling and the like.</source>
+        <translation>„heatledger safety“ nennt %1 weitere für den Tag dieses Plans: Verbrühen, Heben, Abkühlen und dergleichen.</translation>
+    </message>
+    <message>
+        <source>all there is to take care of on this day, with this plan&apos;s figures</source>
+        <translation>alles, worauf an diesem Tag zu achten ist, mit den Zahlen dieses Plans</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

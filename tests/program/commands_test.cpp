@@ -72,6 +72,19 @@ TEST(Program, AnswersOfEveryRigOnTheFirstScreenAndInNinetyLines) {
     EXPECT_THAT(screen, HasSubstr(verdict));
 }
 
+// What other pages leave to it, so that they can be read.
+TEST(Program, HasAPageOfAllThereIsToTakeCareOf) {
+  const Ran ran = runProgram({"safety", "--width", "200"});
+  EXPECT_EQ(ran.exitCode, 0);
+  for (const char* part : {"botulism spores", "(NIOSH)", "trapped steam", "one time constant",
+                           "Dry firing", "must be earthed", "ground-fault", "licensed electrician"})
+    EXPECT_THAT(ran.output, HasSubstr(part));
+  const std::string circuit = runProgram({"circuit", "--width", "200"}).output;
+  EXPECT_THAT(circuit, Not(HasSubstr("botulism spores")));
+  EXPECT_THAT(circuit, HasSubstr("\"heatledger safety\" tells "));
+  EXPECT_EQ(runProgram({"safety", "--rig", "a"}).exitCode, 2);
+}
+
 TEST(Program, AnswersInBriefWithOneCaution) {
   const Ran ran = runProgram({"answer", "--brief", "--width", "200"});
   EXPECT_EQ(ran.exitCode, 0);

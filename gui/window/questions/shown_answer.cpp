@@ -110,7 +110,8 @@ ShownAnswer shown(const Answer& answer, const std::vector<std::string>& rigNames
           .tables = tablesOf(answer, rigNames, reader),
           .notes = notesOf(answer, reader),
           .cautions = allTold(answer.cautions, reader),
-          .furtherCautions = allTold(answer.furtherCautions, reader),
+          .furtherCautions =
+              allTold(answer.furtherCautions, reader) + allTold(answer.dayCautions, reader),
           .warnings = allTold(answer.sentences, reader).first(qsizetype(answer.warnings))};
 }
 
