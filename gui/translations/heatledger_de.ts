@@ -7404,6 +7404,10 @@
         <source>another plan than the example: %1</source>
         <translation>ein anderer Plan als das Beispiel: %1</translation>
     </message>
+    <message>
+        <source>there is not enough memory for it.</source>
+        <translation>es ist nicht genug Speicher dafür da.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
