@@ -22,6 +22,8 @@ std::string edited(const std::string& document, const std::string& line) {
   std::string verb, at, rest;
   words >> verb >> at;
   std::getline(words >> std::ws, rest);
+  if (std::count_if(at.begin(), at.end(), [](char c) { return '0' <= c && c <= '9'; }) > 4)
+    return document;  // a list of a million entries is nobody's
   const std::size_t rigs = rigs::rigCount(document);
   std::size_t rig = 0;
   std::from_chars(at.data(), at.data() + at.size(), rig);

@@ -5,6 +5,8 @@
 
 #include <array>
 #include <cstddef>
+#include <cstdio>
+#include <cstdlib>
 #include <nlohmann/json.hpp>
 #include <random>
 #include <string>
@@ -132,6 +134,14 @@ class Mutator {
     }
   }
 
+  std::string scaled(const std::string& text) {
+    static constexpr std::array<double, 8> kFactors{0.1, 0.5, 0.9, 1.01, 1.2, 2.0, 5.0, -1.0};
+    char digits[32];
+    std::snprintf(digits, sizeof digits, "%.4g",
+                  std::strtod(text.c_str(), nullptr) * kFactors[below(kFactors.size())]);
+    return digits;
+  }
+
   // Another number before the same unit, another unit behind the same number, or another letter.
   void nudge(Json& node) {
     if (!node.is_string()) {
@@ -140,10 +150,14 @@ class Mutator {
     }
     std::string text = node.get<std::string>();
     const std::size_t space = text.find(' ');
-    if (below(8) == 0 && !text.empty()) {
+    const std::string behind = space == std::string::npos ? "" : text.substr(space);
+    const std::size_t choice = below(8);
+    if (choice == 0 && !text.empty()) {
       text[below(text.size())] = static_cast<char>(32 + below(95));
-    } else if (below(2) == 0) {
-      text = number() + (space == std::string::npos ? "" : text.substr(space));
+    } else if (choice < 5) {
+      text = scaled(text) + behind;
+    } else if (choice < 7) {
+      text = number() + behind;
     } else {
       text = text.substr(0, space) + ' ' + unit();
     }
