@@ -7,6 +7,7 @@
 #include <cerrno>
 #include <csignal>
 #include <exception>
+#include <new>
 #include <span>
 #include <string_view>
 #include <system_error>
@@ -147,6 +148,9 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
     }
   } catch (const rigs::FileError& error) {
     return {{}, complaint(Told(TOLD("Terminal", "%1."), error.told()), audience), 1};
+  } catch (const std::bad_alloc&) {
+    return {
+        {}, complaint(Told(TOLD("Terminal", "there is not enough memory for it.")), audience), 1};
   } catch (const std::exception& error) {
     return {{}, complaint(Told(TOLD("Terminal", "%1."), Verbatim{error.what()}), audience), 1};
   }
@@ -205,7 +209,26 @@ bool asksForDrawing(int argc, const char* const* argv) {
   return request && isDrawn(request->command);
 }
 
-int runInTerminal(int argc, const char* const* argv, telling::Draw draw) {
+int withoutMemory() {
+  constexpr std::string_view kSaid = "heatledger: there is not enough memory for it.\n";
+  static_cast<void>(rigs::writeAll(STDERR_FILENO, kSaid));
+  return 1;
+}
+
+void endQuietlyWithoutMemory() {
+  static const std::terminate_handler usual = std::get_terminate();
+  std::set_terminate([] {
+    try {
+      if (const auto why = std::current_exception()) std::rethrow_exception(why);
+    } catch (const std::bad_alloc&) {
+      ::_exit(withoutMemory());
+    } catch (...) {
+    }
+    usual();
+  });
+}
+
+int runInTerminal(int argc, const char* const* argv, telling::Draw draw) try {
   // A reader who leaves early is told about by write(), not by a signal.
   std::signal(SIGPIPE, SIG_IGN);
   const auto words = wordsOf(argc, argv);
@@ -228,6 +251,8 @@ int runInTerminal(int argc, const char* const* argv, telling::Draw draw) {
   }
   if (!rigs::writeAll(STDERR_FILENO, finished.complaint) && finished.exitCode == 0) return 1;
   return finished.exitCode;
+} catch (const std::bad_alloc&) {
+  return withoutMemory();
 }
 
 }  // namespace gui

@@ -15,4 +15,9 @@ bool asksForDrawing(int argc, const char* const* argv);
 // From the command line to the exit code; nullptr where nothing can be drawn. Does not throw.
 int runInTerminal(int argc, const char* const* argv, telling::Draw draw);
 
+// Says so, without needing any; the exit code.
+int withoutMemory();
+// The same where nothing can be caught: the tree of a JSON document needs memory to be taken down.
+void endQuietlyWithoutMemory();
+
 }  // namespace gui

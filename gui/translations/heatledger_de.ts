@@ -7604,6 +7604,10 @@
         <source>all there is to take care of on this day, with this plan&apos;s figures</source>
         <translation>alles, worauf an diesem Tag zu achten ist, mit den Zahlen dieses Plans</translation>
     </message>
+    <message>
+        <source>there is not enough memory for it.</source>
+        <translation>es ist nicht genug Speicher dafür da.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>

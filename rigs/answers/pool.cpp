@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <exception>
+#include <new>
 #include <system_error>
 #include <utility>
 
@@ -28,11 +29,14 @@ thread_local const void* currentLoop = nullptr;
 }  // namespace
 
 Pool::Pool(std::size_t helpers) {
-  helpers_.reserve(helpers);
-  // With fewer threads than cores everything takes longer and comes to the same.
+  // With fewer threads than cores everything takes longer and comes to the same; and those that
+  // were begun must be ended by the destructor, which only runs when nothing leaves here.
   try {
+    helpers_.reserve(helpers);
     while (helpers_.size() < helpers) helpers_.emplace_back([this] { help(); });
   } catch (const std::system_error&) {
+    return;
+  } catch (const std::bad_alloc&) {
     return;
   }
 }

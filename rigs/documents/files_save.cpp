@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // How files are saved.
+#include <dirent.h>
 #include <fcntl.h>
 #include <sys/file.h>
 #include <sys/stat.h>
@@ -13,6 +14,7 @@
 #include <csignal>
 #include <cstdio>
 #include <ctime>
+#include <memory>
 #include <optional>
 #include <string>
 #include <system_error>
@@ -133,10 +135,13 @@ bool isWrittenInPlace(const fs::path& target, const struct stat& old, const Draf
   return false;
 }
 
-// The rename itself, too. Some file systems cannot force a folder out; the file is right anyway.
-void forceOut(const fs::path& folder) {
+// The rename itself, too: until then a loss of power may bring the old file back, and nobody may
+// be told that the new one is safe. Some file systems cannot force a folder out, and some folders
+// may be written but not opened; the file is right anyway.
+void forceOut(const fs::path& folder, const fs::path& path) {
   const Descriptor directory(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-  if (directory.get() >= 0) ::fsync(directory.get());
+  if (directory.get() < 0 || ::fsync(directory.get()) == 0) return;
+  if (errno == EIO || errno == ENOSPC || errno == EDQUOT) failFromErrno(path, FileTask::Save);
 }
 
 bool copied(int from, int to) {
@@ -157,8 +162,9 @@ bool holds(const fs::path& target, const struct stat& old, std::string_view text
 
 void keepBefore(const fs::path& target, const struct stat& old) {
   const Descriptor from(::open(target.c_str(), O_RDONLY | O_CLOEXEC));
+  if (from.get() < 0) failFromErrno(target, FileTask::Save);
   Draft copy(folderOf(target));
-  if (from.get() < 0 || copy.get() < 0) failFromErrno(target, FileTask::Save);
+  if (copy.get() < 0) failFromErrno(target, FileTask::Save);
   // A copy of somebody else's file is for nobody but whom it was for.
   const bool sameOwner = ::fchown(copy.get(), old.st_uid, old.st_gid) == 0;
   const bool same = ::fchmod(copy.get(), old.st_mode & (sameOwner ? 07777U : 0700U)) == 0;
@@ -187,7 +193,18 @@ enum class Before { Dropped, Kept };
 fs::path withLinksFollowed(const fs::path& path) {
   std::error_code error;
   const fs::path resolved = fs::canonical(path, error);
-  return error ? path : resolved;
+  if (!error) return resolved;
+  if (error == std::errc::no_such_file_or_directory) return path;
+  errno = error.value();
+  failFromErrno(path, FileTask::Save);
+}
+
+// False where there is nothing yet. A file that cannot be looked at is not taken for none: its
+// other names, its permissions and the version before would be lost.
+bool isThere(const fs::path& target, struct stat& facts, const fs::path& path) {
+  if (::stat(target.c_str(), &facts) == 0) return true;
+  if (errno != ENOENT) failFromErrno(path, FileTask::Save);
+  return false;
 }
 
 void requireName(const fs::path& path) {
@@ -205,7 +222,7 @@ void require(const Draft& draft, const fs::path& path) {
 void save(const fs::path& path, std::string_view text, Before before) {
   const fs::path target = withLinksFollowed(path);
   struct stat old {};
-  const bool replaces = ::stat(target.c_str(), &old) == 0;
+  const bool replaces = isThere(target, old, path);
   if (replaces && S_ISDIR(old.st_mode))
     failAbout(path, TOLD("Problem", "%1 is a folder, not a file"));
   if (replaces && !S_ISREG(old.st_mode)) failAbout(path, TOLD("Problem", "%1 is not a file"));
@@ -226,7 +243,7 @@ void save(const fs::path& path, std::string_view text, Before before) {
     writeInPlace(target, old, text);
   else if (!draft.becomes(target))
     failFromErrno(path, FileTask::Save);
-  forceOut(folderOf(target));
+  forceOut(folderOf(target), path);
 }
 
 }  // namespace
@@ -261,17 +278,19 @@ bool createText(const fs::path& path, std::string_view text) {
     failFromErrno(path, FileTask::Save);
   }
   draft.drop();
-  forceOut(folderOf(path));
+  forceOut(folderOf(path), path);
   return true;
 }
 
 void removeStaleDrafts(const fs::path& folder) {
-  std::error_code none;
+  // The standard library's iterator ends the program where it finds no memory.
+  const fs::path where = folder.empty() ? fs::path(".") : folder;
+  const std::unique_ptr<DIR, int (*)(DIR*)> names(::opendir(where.c_str()), ::closedir);
+  if (!names) return;
   std::vector<std::pair<fs::path, pid_t>> drafts;
-  for (fs::directory_iterator entry(folder.empty() ? fs::path(".") : folder, none), end;
-       !none && entry != end; entry.increment(none)) {
-    if (const auto writer = writerOf(entry->path().filename().string()))
-      drafts.emplace_back(entry->path(), *writer);
+  while (const dirent* entry = ::readdir(names.get())) {
+    if (const auto writer = writerOf(entry->d_name))
+      drafts.emplace_back(where / entry->d_name, *writer);
   }
   for (const auto& [draft, writer] : drafts) removeIfStale(draft, writer);
 }

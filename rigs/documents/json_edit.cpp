@@ -29,9 +29,18 @@ Json::json_pointer pointerTo(std::string_view pointer) {
   }
 }
 
+// The library throws where an empty name is asked of a list, as by "/rigs/".
+bool holds(const Json& json, const Json::json_pointer& at) {
+  try {
+    return json.contains(at);
+  } catch (const Json::exception&) {
+    return false;
+  }
+}
+
 const Json* find(const Json& json, std::string_view pointer) {
   const auto at = pointerTo(pointer);
-  return json.contains(at) ? &json.at(at) : nullptr;
+  return holds(json, at) ? &json.at(at) : nullptr;
 }
 
 void write(const Json& node, std::size_t indent, std::size_t column, std::string& out) {
@@ -152,7 +161,7 @@ std::string without(std::string_view document, std::string_view pointer) {
   Json whole = parsed(document);
   const auto at = pointerTo(pointer);
   if (at.empty()) throw EditError("the whole document cannot be taken out");
-  if (!whole.contains(at)) return printed(whole);
+  if (!holds(whole, at)) return printed(whole);
   Json& parent = whole[at.parent_pointer()];
   if (parent.is_array()) {
     parent.erase(std::stoul(at.back()));
@@ -179,7 +188,7 @@ std::string withRigDuplicated(std::string_view document, std::size_t index,
   Json& rigs = rigsOf(whole);
   requireRig(rigs, index);
   Json copy = rigs[index];
-  copy["name"] = std::string(newName);
+  if (copy.is_object()) copy["name"] = std::string(newName);
   rigs.insert(rigs.begin() + static_cast<Json::difference_type>(index) + 1, std::move(copy));
   return printed(whole);
 }

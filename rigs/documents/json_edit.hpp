@@ -43,6 +43,7 @@ std::string valueAt(std::string_view document, std::string_view pointer);
 // Rigs by their index in "rigs".
 std::size_t rigCount(std::string_view document);
 std::string withRigAdded(std::string_view document, std::string_view rigJson);
+// What is no rig at all is duplicated as it is.
 std::string withRigDuplicated(std::string_view document, std::size_t index,
                               std::string_view newName);
 std::string withRigMoved(std::string_view document, std::size_t from, std::size_t to);

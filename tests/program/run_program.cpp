@@ -81,7 +81,7 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
     output = stage.outputTo.empty() ? scratch() : ::open(stage.outputTo.c_str(), O_WRONLY);
   }
 
-  std::vector<std::string> words{HEATLEDGER_PROGRAM};
+  std::vector<std::string> words{stage.program.empty() ? HEATLEDGER_PROGRAM : stage.program};
   words.insert(words.end(), arguments.begin(), arguments.end());
   std::vector<char*> argv;
   for (std::string& word : words) argv.push_back(word.data());
@@ -98,6 +98,7 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
     if (!stage.hasDisplay) {
       for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) ::unsetenv(name);
     }
+    for (const auto& [name, value] : stage.environment) ::setenv(name.c_str(), value.c_str(), 1);
     if (stage.endsOnNetwork) endOnNetwork();
     if (stage.endsAfter > 0) {
       const rlimit tight{.rlim_cur = stage.endsAfter, .rlim_max = stage.endsAfter};

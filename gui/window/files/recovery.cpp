@@ -65,7 +65,8 @@ QVector<Leftover> Recovery::leftovers() {
     auto lock = lockFor(file);
     if (!lock->tryLock(0)) continue;  // its window lives, or another one is asking just now
     try {
-      const std::string all = rigs::readFile(file.toStdString());
+      // The largest plan, and the line before it.
+      const std::string all = rigs::readFile(file.toStdString(), rigs::kLargestFile + 65536);
       const std::size_t end = std::min(all.find('\n'), all.size() - 1);
       if (all.empty()) continue;
       found.push_back({.file = file,

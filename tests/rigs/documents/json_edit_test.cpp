@@ -71,6 +71,18 @@ TEST(JsonEdit, SaysWhenTheCallerBrokeTheContract) {
   EXPECT_THROW(valueAt(kPlan, "/nowhere"), EditError);
 }
 
+TEST(JsonEdit, FindsNothingWhereListsAreAskedForAName) {
+  for (const char* place : {"/rigs/", "/rigs//name", "/rigs/x", "/rigs/-", "/rigs/01"}) {
+    EXPECT_FALSE(exists(kPlan, place)) << place;
+    EXPECT_EQ(textAt(kPlan, place), std::nullopt) << place;
+    EXPECT_EQ(without(kPlan, place), laidOut(kPlan)) << place;
+  }
+}
+
+TEST(JsonEdit, DuplicatesWhatIsNoRig) {
+  EXPECT_EQ(rigCount(withRigDuplicated(R"({"rigs": [5, "old"]})", 1, "new")), 3U);
+}
+
 TEST(JsonEdit, LaysTheDemoOutSoThatItReadsTheSame) {
   const std::string anew = laidOut(demoPlanText());
   Problems problems;
