@@ -4,9 +4,11 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "gui/window/forms/bare_number.hpp"
 #include "gui/window/forms/plan_edits.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/keys.hpp"
 
 namespace gui {
 namespace {
@@ -16,6 +18,24 @@ constexpr qsizetype kMayBeCut = 8;  // characters
 QString textIn(const rigs::Texts& texts, const std::string& pointer) {
   const auto found = texts.find(pointer);
   return found == texts.end() ? QString() : QString::fromStdString(found->second);
+}
+
+const rigs::Key* keyOf(const PlanField& field, std::optional<std::size_t> rig) {
+  return rigs::keyAt((rig ? "/rigs/*" : "") + field.place);
+}
+
+// A value with a unit that the key takes. Bare shares ("0.5") are values without one.
+bool isValueWithUnit(const rigs::Key& key, const std::string& text) {
+  switch (key.kind) {
+    case rigs::ValueKind::Quantity:
+    case rigs::ValueKind::Share:
+    case rigs::ValueKind::WordOrShare:
+      return rigs::isQuantity(key.quantity, text);
+    case rigs::ValueKind::Price:
+      return text.ends_with("/kWh");
+    default:
+      return false;
+  }
 }
 
 std::string siblingOf(const std::string& pointer, const char* name) {
@@ -113,8 +133,21 @@ std::string FieldCell::textAsTyped() const {
   return textWith(line_->text()).value_or(document_.text());
 }
 
-std::optional<std::string> FieldCell::textWith(const QString& typed) const {
-  if (typed == shown_) return std::nullopt;  // typed and taken back
+std::optional<FieldCell::Visit> FieldCell::visit() const {
+  if (!line_ || !line_->isInHand()) return std::nullopt;
+  return Visit{line_->hand(), unit_, visit_};
+}
+
+void FieldCell::resume(const Visit& visit) {
+  if (!line_) return;
+  line_->takeOver(visit.hand);
+  unit_ = visit.unit;
+  visit_ = visit.number;
+}
+
+std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
+  if (asTyped == shown_) return std::nullopt;  // typed and taken back
+  const QString typed = withUnitOf(unit_, asTyped);
   static const std::vector<std::string> kNoOrigins;
   FieldOwner owner{.rig = rig_, .origins = &kNoOrigins};
   std::vector<std::string> origins;
@@ -205,6 +238,7 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   QString hint = inherited.isEmpty() ? field_.usual : inherited;
   hint = shownText(hint.toStdString(), units, conversion);
   line_->setPlaceholderText(hint);
+  noteUnit(shown, hint);
   // First what a narrow field may cut.
   QString tip =
       shown.size() > kMayBeCut ? shown + QLatin1Char('\n') + field_.meaning : field_.meaning;
@@ -214,6 +248,20 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   else if (own.isEmpty() && !field_.usual.isEmpty())
     tip += QLatin1Char('\n') + tr("Not stated: %1.").arg(hint);
   showTip(tip);
+}
+
+// As the field is found, not as it is while it is typed in.
+void FieldCell::noteUnit(const QString& shown, const QString& hint) {
+  if (line_->isInHand()) return;
+  unit_.clear();
+  const rigs::Key* key = keyOf(field_, rig_);
+  if (!key) return;
+  for (const QString& seen : {hint, shown}) {
+    const std::string text = seen.toStdString();
+    const bool isR = field_.kind == FieldKind::LayerAmount &&
+                     rigs::isQuantity(rigs::QuantityKind::ThermalInsulance, text);
+    if (isR || isValueWithUnit(*key, text)) unit_ = seen;
+  }
 }
 
 // As the reader sees it; the plan keeps the English word.

@@ -32,6 +32,10 @@ void replacePage(QWidget* area, QWidget* page) {
   scroll->setWidget(page);
 }
 
+FieldCell* cellOf(const QWidget* editor) {
+  return editor ? qobject_cast<FieldCell*>(editor->parentWidget()) : nullptr;
+}
+
 bool isWithin(const std::string& where, const std::string& pointer) {
   return where.starts_with(pointer) &&
          (where.size() == pointer.size() || where[pointer.size()] == '/');
@@ -105,8 +109,7 @@ void PlanForms::commit() {
 }
 
 std::string PlanForms::textAsTyped() const {
-  const QWidget* typedIn = focusWidget();
-  const auto* cell = qobject_cast<const FieldCell*>(typedIn ? typedIn->parentWidget() : nullptr);
+  const FieldCell* cell = cellOf(focusWidget());
   return cell ? cell->textAsTyped() : document_.text();
 }
 
@@ -158,9 +161,14 @@ void PlanForms::refresh() {
       state.origins.size() != rigCount_) {
     const QWidget* focused = focusWidget();
     const QString hadFocus = focused && focused->hasFocus() ? focused->objectName() : QString();
+    const FieldCell* left = cellOf(focused);
+    const auto visit = left && !hadFocus.isEmpty() ? left->visit() : std::nullopt;
     build();
-    if (!hadFocus.isEmpty())
-      if (auto* again = findChild<QWidget*>(hadFocus)) again->setFocus();
+    if (hadFocus.isEmpty()) return;
+    auto* again = findChild<QWidget*>(hadFocus);
+    if (!again) return;
+    again->setFocus();
+    if (FieldCell* cell = cellOf(again); cell && visit) cell->resume(*visit);
     return;
   }
   state_ = state;

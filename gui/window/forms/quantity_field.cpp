@@ -55,14 +55,22 @@ PlanLineEdit::PlanLineEdit(QWidget* parent) : QLineEdit(parent) {
   connect(&pause_, &QTimer::timeout, this, &PlanLineEdit::commit);
   connect(this, &QLineEdit::textEdited, this, [this] {
     typed_ = true;
+    inHand_ = true;
     pause_.start();
   });
-  connect(this, &QLineEdit::editingFinished, this, &PlanLineEdit::commit);
+  connect(this, &QLineEdit::editingFinished, this, [this] {
+    commit();
+    finish();
+  });
 }
 
 void PlanLineEdit::display(const QString& newText) {
+  const bool asBefore = newText == settled_;
+  settled_ = newText;
   if (typed_) return;  // it will be committed, and then win
-  // "27,0 L" just typed is what the plan holds; the cursor stays where it is.
+  // The plan's word for what was typed ("152 °F" for "152") waits; that of a step back does not.
+  if (inHand_ && (committing_ || asBefore)) return;
+  inHand_ = false;
   if (text() == newText) return;
   const bool atStart = !hasFocus();
   setText(newText);
@@ -73,7 +81,26 @@ void PlanLineEdit::commit() {
   pause_.stop();
   if (!typed_) return;
   typed_ = false;
+  committing_ = true;
   Q_EMIT committed(text());
+  committing_ = false;
+}
+
+// All of it selected, so that nothing typed next lands in the middle of a unit.
+void PlanLineEdit::finish() {
+  inHand_ = false;
+  if (text() == settled_) return;
+  setText(settled_);
+  if (hasFocus())
+    selectAll();
+  else
+    setCursorPosition(0);
+}
+
+void PlanLineEdit::takeOver(const Hand& hand) {
+  setText(hand.text);
+  setCursorPosition(hand.cursor);
+  inHand_ = true;
 }
 
 bool PlanLineEdit::event(QEvent* event) {
@@ -90,6 +117,8 @@ bool PlanLineEdit::event(QEvent* event) {
 void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
   QLineEdit::focusOutEvent(event);
   commit();
+  if (event->reason() == Qt::PopupFocusReason) return;  // its own menu: the caret stays
+  if (inHand_) finish();
   Q_EMIT left();
 }
 
@@ -144,9 +173,16 @@ bool PlanComboBox::isUnstated() const {
   return choice.typeId() == QMetaType::QString && choice.toString().isEmpty();
 }
 
-void PlanComboBox::wheelEvent(QWheelEvent* event) {
+void PlanComboBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
+
+PlanSpinBox::PlanSpinBox(QWidget* parent) : QSpinBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setKeyboardTracking(false);
+}
+
+void PlanSpinBox::wheelEvent(QWheelEvent* event) {
   if (hasFocus())
-    QComboBox::wheelEvent(event);
+    QSpinBox::wheelEvent(event);
   else
     event->ignore();
 }
