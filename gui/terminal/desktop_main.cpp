@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The program that draws: the same commands, and what the other one cannot do.
 #include "gui/telling/drawing.hpp"
+#include "gui/terminal/display.hpp"
 #include "gui/terminal/program.hpp"
-#include "gui/terminal/screen.hpp"
 
 int main(int argc, char** argv) {
-  if (gui::asksForWindow(argc, argv) && gui::hasScreen())
-    return gui::telling::openWindow(argc, argv, argc > 1 ? argv[argc - 1] : "");
+  if (gui::asksForWindow(argc, argv) && gui::hasScreen()) {
+    gui::preferDisplayThatAnswers();
+    const auto code = gui::telling::openWindow(argc, argv, argc > 1 ? argv[argc - 1] : "");
+    if (code) return *code;
+  }
   return gui::runInTerminal(argc, argv, gui::telling::draw);
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The program people type: everything but drawing.
 #include "gui/terminal/desktop.hpp"
+#include "gui/terminal/display.hpp"
 #include "gui/terminal/program.hpp"
-#include "gui/terminal/screen.hpp"
 
 int main(int argc, char** argv) {
   // Without a screen, no arguments mean that somebody wants to know what there is.

@@ -98,6 +98,7 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
     if (!stage.hasDisplay) {
       for (const char* name : {"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"}) ::unsetenv(name);
     }
+    for (const auto& [name, value] : stage.environment) ::setenv(name.c_str(), value.c_str(), 1);
     if (stage.endsOnNetwork) endOnNetwork();
     if (stage.endsAfter > 0) {
       const rlimit tight{.rlim_cur = stage.endsAfter, .rlim_max = stage.endsAfter};

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace test_support {
@@ -23,6 +24,8 @@ struct Stage {
   unsigned long endsAfter = 0;
   bool endsOnNetwork = false;  // the system ends it when it opens a socket of the internet
   bool hasDisplay = true;      // as this test has; else none is to be found
+  // Variables on top of that, such as {"DISPLAY", ":77"}.
+  std::vector<std::pair<std::string, std::string>> environment = {};
 };
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});
 
