@@ -4,6 +4,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/forms/bare_number.hpp"
 #include "gui/window/forms/plan_edits.hpp"
 #include "gui/window/words/reader.hpp"
@@ -167,8 +168,37 @@ std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
 void FieldCell::apply(const QString& typed) {
   std::optional<std::string> text = textWith(typed);
   if (!text) return;
-  document_.change(tr("change of %1").arg(field_.label), std::move(*text),
+  document_.change(stepName(), std::move(*text),
                    QString::fromStdString(pointer_) + QLatin1Char('#') + QString::number(visit_));
+}
+
+// "change of Power (Element) of (b)": labels alone are alike in many rigs and sections.
+QString FieldCell::stepName() const {
+  const bool lettered = rig_ && rigs::rigCount(document_.text()) > 1;
+  const QString letter = lettered ? letterOfRig(static_cast<int>(*rig_)) : QString();
+  if (field_.section.isEmpty())
+    return lettered ? tr("change of %1 of %2").arg(field_.label, letter)
+                    : tr("change of %1").arg(field_.label);
+  return lettered ? tr("change of %1 (%2) of %3").arg(field_.label, field_.section, letter)
+                  : tr("change of %1 (%2)").arg(field_.label, field_.section);
+}
+
+void FieldCell::pointOut() {
+  QWidget* shown = editor();
+  QPalette marked = shown->palette();
+  const QColor base = marked.color(QPalette::Base);
+  const QColor accent = marked.color(QPalette::Highlight);
+  const auto between = [](int a, int b) { return (3 * a + b) / 4; };  // text stays readable on it
+  const QColor tint(between(base.red(), accent.red()), between(base.green(), accent.green()),
+                    between(base.blue(), accent.blue()));
+  for (const QPalette::ColorRole role : {QPalette::Base, QPalette::Button})
+    marked.setColor(role, tint);
+  shown->setPalette(marked);
+  shown->setProperty("pointed out", true);
+  QTimer::singleShot(kPointedOut, shown, [shown] {
+    shown->setPalette({});
+    shown->setProperty("pointed out", false);
+  });
 }
 
 QString FieldCell::inheritedFrom(const FormState& state) const {

@@ -45,6 +45,9 @@ class FieldCell : public QWidget {
   void displayOverload(const QString& sentence);
   bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
   void commit();
+  // Draws the eye here for a moment: a step back or again has changed this.
+  void pointOut();
+  static constexpr int kPointedOut = 1600;  // ms
   // What a person is in the middle of here, for the cell that takes this one's place.
   struct Visit {
     PlanLineEdit::Hand hand;
@@ -60,6 +63,7 @@ class FieldCell : public QWidget {
 
  private:
   void apply(const QString& typed);
+  QString stepName() const;
   std::optional<std::string> textWith(const QString& typed) const;  // nothing: no change
   void refreshShown();
   void refreshText(const QString& own, const QString& inherited, const FormState& state);

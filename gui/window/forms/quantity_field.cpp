@@ -10,9 +10,35 @@
 #include <cctype>
 
 #include "gui/telling/case.hpp"
+#include "gui/window/forms/choice_access.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
+
+namespace {
+
+template <rigs::Writable Q>
+std::optional<std::string> convertedLike(std::string_view text, const char* sample) {
+  const auto quantity = rigs::parseQuantity<Q>(text);
+  if (!quantity) return std::nullopt;
+  return rigs::formatLike(*quantity, sample, {.significantDigits = 4, .decimals = {}});
+}
+
+}  // namespace
+
+std::optional<std::string> convertedRoom(std::string_view text, rigs::UnitSystem system) {
+  return convertedLike<physics::Volume>(text, system == rigs::UnitSystem::SI ? "1 m³" : "1 ft³");
+}
+
+std::optional<std::string> convertedAirflow(std::string_view text, rigs::UnitSystem system) {
+  return convertedLike<physics::VolumeFlow>(
+      text, system == rigs::UnitSystem::SI ? "1 m³/h" : "1 ft³/min");
+}
+
+std::optional<std::string> convertedPumped(std::string_view text, rigs::UnitSystem system) {
+  return convertedLike<physics::VolumeFlow>(
+      text, system == rigs::UnitSystem::SI ? "1 L/min" : "1 gal/min");
+}
 
 bool isCustomary(std::string_view text) {
   static constexpr std::array<std::string_view, 33> kWords{
@@ -123,6 +149,7 @@ void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
 }
 
 PlanComboBox::PlanComboBox(QWidget* parent) : QComboBox(parent) {
+  nameChoicesByTheirLabels();
   setFocusPolicy(Qt::StrongFocus);
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   setMinimumContentsLength(4);

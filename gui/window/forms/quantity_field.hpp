@@ -17,15 +17,22 @@
 
 namespace gui {
 
-// Text in the other unit system, to four digits; nothing where it does not parse. A function for
-// each quantity, so that a table of fields can name one.
+// Text in the other unit system, to four digits, below 1 to three; nothing where it does not parse.
+// A function for each quantity, so that a table of fields can name one.
 using Conversion = std::optional<std::string> (*)(std::string_view text, rigs::UnitSystem system);
 template <rigs::Writable Q>
 std::optional<std::string> converted(std::string_view text, rigs::UnitSystem system) {
   const auto quantity = rigs::parseQuantity<Q>(text);
   if (!quantity) return std::nullopt;
-  return rigs::format(*quantity, system, {.significantDigits = 4, .decimals = {}});
+  std::string shown = rigs::format(*quantity, system, {.significantDigits = 4, .decimals = {}});
+  return shown.starts_with("0.") || shown.starts_with("-0.") ? rigs::format(*quantity, system)
+                                                             : shown;
 }
+// As rooms and fans are sold: m³ and m³/h, ft³ and ft³/min. Nobody fills a room with gallons.
+std::optional<std::string> convertedRoom(std::string_view text, rigs::UnitSystem system);
+std::optional<std::string> convertedAirflow(std::string_view text, rigs::UnitSystem system);
+// Through a pump: gal/min in US units.
+std::optional<std::string> convertedPumped(std::string_view text, rigs::UnitSystem system);
 
 // Whether the text is written in US customary units, as far as it has units that tell.
 bool isCustomary(std::string_view text);

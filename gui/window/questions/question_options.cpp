@@ -129,12 +129,14 @@ void QuestionOptions::Parts::nameRigs(const QStringList& names) {
 
 void QuestionOptions::relabel(Question question) {
   Parts& p = *parts_;
-  p.rigLabel->setText(QCoreApplication::translate("QuestionPage", "&Rig"));
-  p.batchesLabel->setText(QCoreApplication::translate("QuestionPage", "&Batches a year"));
+  p.rigLabel->setText(QCoreApplication::translate("QuestionPage", "Ri&g"));
+  p.batchesLabel->setText(QCoreApplication::translate("QuestionPage", "Batches a &year"));
   p.savingsLabel->setText(QCoreApplication::translate("QuestionPage", "&Show"));
   p.kindLabel->setText(question == Question::WhereHeat
                            ? QCoreApplication::translate("QuestionPage", "&Show")
                            : QCoreApplication::translate("QuestionPage", "&Against"));
+  for (QLabel* label : {p.rigLabel, p.batchesLabel, p.savingsLabel, p.kindLabel})
+    label->buddy()->setAccessibleName(label->text().remove(QLatin1Char('&')));
   const QSignalBlocker quietKind(p.kind);
   const QSignalBlocker quietSavings(p.savings);
   p.kind->clear();

@@ -247,6 +247,23 @@ TEST_F(TheForms, ShowWhatOnlyTheSimulationFinds) {
   EXPECT_EQ(window().forms().errorCount(), 0);
 }
 
+TEST_F(TheForms, RemarkOnEqualRestsOnce) {
+  for (const char* rest : {"1", "2", "3"}) {
+    const std::string place = std::string("/batch/mash/rests/") + rest;
+    type(place + "/temperature", "66 C");
+  }
+  type("/batch/mash/rests/0/temperature", "66 C");
+  const QString told = problemAt("/batch/mash/rests/1/temperature");
+  EXPECT_TRUE(told.contains("does not rise")) << told.toStdString();
+  EXPECT_EQ(told.count("does not rise"), 1);
+  EXPECT_TRUE(told.contains("The same at: Rest 3, Rest 4")) << told.toStdString();
+  EXPECT_EQ(problemAt("/batch/mash/rests/2/temperature"), QString());
+  EXPECT_EQ(problemAt("/batch/mash/rests/3/temperature"), QString());
+  // Another remark is another.
+  type("/batch/mash/rests/2/temperature", "64 C");
+  EXPECT_TRUE(problemAt("/batch/mash/rests/2/temperature").contains("64"));
+}
+
 TEST_F(TheForms, OneVisitIsOneStep) {
   const std::string before = document().text();
   QLineEdit* power = line("/rigs/1/element/power");
