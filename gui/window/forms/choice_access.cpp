@@ -3,8 +3,7 @@
 
 #include <QAbstractItemView>
 #include <QAccessibleWidget>
-
-#include "gui/window/forms/quantity_field.hpp"
+#include <QComboBox>
 
 namespace gui {
 namespace {
@@ -47,9 +46,10 @@ class ChoiceAccess : public QAccessibleWidget {
   QComboBox& box() const { return *static_cast<QComboBox*>(widget()); }
 };
 
-QAccessibleInterface* accessTo(const QString&, QObject* object) {
-  auto* box = qobject_cast<PlanComboBox*>(object);
-  return box ? new ChoiceAccess(box) : nullptr;
+// Asked for each class of an object, the most particular first.
+QAccessibleInterface* accessTo(const QString& ofClass, QObject* object) {
+  auto* box = qobject_cast<QComboBox*>(object);
+  return box && ofClass == QLatin1String("gui::PlanComboBox") ? new ChoiceAccess(box) : nullptr;
 }
 
 }  // namespace
