@@ -26,8 +26,9 @@ using Draw = void (*)(const Drawing& drawing, const rigs::Plan& plan, const rigs
 //
 // Writes the file. The plan is free of errors. Throws rigs::FileError.
 void draw(const Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader);
-// Runs until the window is closed; the exit code. `plan` is a path, "" for the bundled example.
-int openWindow(int argc, char** argv, const std::string& plan);
+// Runs until the window is closed; the exit code, or nothing where the machine lacks a part of Qt
+// for its displays. `plan` is a path, "" for the bundled example.
+std::optional<int> openWindow(int argc, char** argv, const std::string& plan);
 
 // What names of such files end in.
 std::span<const rigs::Verbatim> pictureEndings();

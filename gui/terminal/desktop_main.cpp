@@ -3,13 +3,16 @@
 #include <new>
 
 #include "gui/telling/drawing.hpp"
+#include "gui/terminal/display.hpp"
 #include "gui/terminal/program.hpp"
-#include "gui/terminal/screen.hpp"
 
 int main(int argc, char** argv) try {
   gui::endQuietlyWithoutMemory();
-  if (gui::asksForWindow(argc, argv) && gui::hasScreen())
-    return gui::telling::openWindow(argc, argv, argc > 1 ? argv[argc - 1] : "");
+  if (gui::asksForWindow(argc, argv) && gui::hasScreen()) {
+    gui::preferDisplayThatAnswers();
+    const auto code = gui::telling::openWindow(argc, argv, argc > 1 ? argv[argc - 1] : "");
+    if (code) return *code;
+  }
   return gui::runInTerminal(argc, argv, gui::telling::draw);
 } catch (const std::bad_alloc&) {
   return gui::withoutMemory();

@@ -3,8 +3,8 @@
 #include <new>
 
 #include "gui/terminal/desktop.hpp"
+#include "gui/terminal/display.hpp"
 #include "gui/terminal/program.hpp"
-#include "gui/terminal/screen.hpp"
 
 int main(int argc, char** argv) try {
   gui::endQuietlyWithoutMemory();

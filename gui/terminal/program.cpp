@@ -15,6 +15,7 @@
 #include "gui/telling/translations.hpp"
 #include "gui/terminal/catalogue_pages.hpp"
 #include "gui/terminal/commands.hpp"
+#include "gui/terminal/display.hpp"
 #include "gui/terminal/help.hpp"
 #include "gui/terminal/plan_command.hpp"
 #include "gui/terminal/problem_text.hpp"

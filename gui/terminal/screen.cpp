@@ -9,14 +9,6 @@
 #include <cstdlib>
 
 namespace gui {
-namespace {
-
-bool isSet(const char* variable) {
-  const char* value = std::getenv(variable);
-  return value && *value != '\0';
-}
-
-}  // namespace
 
 std::optional<std::size_t> columnsFrom(std::string_view text) {
   const char* end = text.data() + text.size();
@@ -41,10 +33,6 @@ TextStyle screenStyle() {
   const char* term = std::getenv("TERM");
   style.bold = (!noColor || *noColor == '\0') && term && std::string_view(term) != "dumb";
   return style;
-}
-
-bool hasScreen() {
-  return isSet("DISPLAY") || isSet("WAYLAND_DISPLAY") || isSet("QT_QPA_PLATFORM");
 }
 
 }  // namespace gui

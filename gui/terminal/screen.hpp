@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What the output stands on: how wide it is, whether it can be bold, whether windows open beside
-// it.
+// What the output stands on: how wide it is, whether it can be bold.
 #pragma once
 
 #include <cstddef>
@@ -21,8 +20,5 @@ std::optional<std::size_t> columnsFrom(std::string_view text);
 
 // Of standard output. COLUMNS is a person's wish, for pipes too; a terminal knows better.
 TextStyle screenStyle();
-
-// Whether there is a display to open a window on.
-bool hasScreen();
 
 }  // namespace gui

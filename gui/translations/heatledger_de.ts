@@ -6496,12 +6496,12 @@
 <context>
     <name>QuestionPage</name>
     <message>
-        <source>&amp;Rig</source>
-        <translation>&amp;Anlage</translation>
+        <source>Ri&amp;g</source>
+        <translation>Anlag&amp;e</translation>
     </message>
     <message>
-        <source>&amp;Batches a year</source>
-        <translation>&amp;Sude im Jahr</translation>
+        <source>Batches a &amp;year</source>
+        <translation>Sude im &amp;Jahr</translation>
     </message>
     <message>
         <source>&amp;Show</source>
@@ -6509,7 +6509,7 @@
     </message>
     <message>
         <source>&amp;Against</source>
-        <translation>&amp;Über</translation>
+        <translation>Übe&amp;r</translation>
     </message>
     <message>
         <source>power over time, one rig</source>
@@ -7661,6 +7661,18 @@
         <source>none</source>
         <translation>keiner</translation>
     </message>
+    <message>
+        <source>change of %1 (%2)</source>
+        <translation>Änderung von %1 (%2)</translation>
+    </message>
+    <message>
+        <source>change of %1 of %2</source>
+        <translation>Änderung von %1 bei %2</translation>
+    </message>
+    <message>
+        <source>change of %1 (%2) of %3</source>
+        <translation>Änderung von %1 (%2) bei %3</translation>
+    </message>
 </context>
 <context>
     <name>gui::MainWindow</name>
@@ -7862,7 +7874,7 @@
     </message>
     <message>
         <source>&amp;Export what is seen</source>
-        <translation>&amp;Exportieren, was zu sehen ist</translation>
+        <translation>E&amp;xportieren, was zu sehen ist</translation>
     </message>
     <message>
         <source>Picture as P&amp;NG ...</source>
@@ -7897,7 +7909,7 @@
         <translation>JSON-Dokumente (*.json)</translation>
     </message>
     <message>
-        <source>&amp;Report as PDF ...</source>
+        <source>Report as P&amp;DF ...</source>
         <translation>&amp;Bericht als PDF ...</translation>
     </message>
     <message>
@@ -8080,6 +8092,30 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>%1 values differ from the file: %2.</source>
         <translation>%1 Werte sind anders als in der Datei: %2.</translation>
     </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>There is no step back</source>
+        <translation>Es gibt keinen Schritt zurück</translation>
+    </message>
+    <message>
+        <source>No step was taken back</source>
+        <translation>Es wurde kein Schritt zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Rückgängig gemacht: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wiederholt: %1</translation>
+    </message>
 </context>
 <context>
     <name>gui::PlanDocument</name>
@@ -8104,7 +8140,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <name>gui::PlanForms</name>
     <message>
         <source>&amp;Rigs</source>
-        <translation>&amp;Anlagen</translation>
+        <translation>An&amp;lagen</translation>
     </message>
     <message>
         <source>&amp;Batch</source>
@@ -8129,6 +8165,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The same at: %1</source>
+        <translation>Ebenso bei: %1</translation>
     </message>
 </context>
 <context>
@@ -8558,10 +8598,6 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Entfernen</translation>
     </message>
     <message>
-        <source>adding a rig</source>
-        <translation>Hinzufügen einer Anlage</translation>
-    </message>
-    <message>
         <source>%1, with a jacket</source>
         <translation>%1, mit Mantel</translation>
     </message>
@@ -8578,24 +8614,28 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>%1, Kopie</translation>
     </message>
     <message>
-        <source>duplicating a rig</source>
-        <translation>Verdoppeln einer Anlage</translation>
-    </message>
-    <message>
-        <source>moving a rig</source>
-        <translation>Verschieben einer Anlage</translation>
-    </message>
-    <message>
-        <source>removing a rig</source>
-        <translation>Entfernen einer Anlage</translation>
-    </message>
-    <message>
         <source>What to do with this rig</source>
         <translation>Was mit dieser Anlage geschehen soll</translation>
     </message>
     <message>
         <source>Remove (a plan needs at least one rig)</source>
         <translation>Entfernen (ein Plan braucht mindestens eine Anlage)</translation>
+    </message>
+    <message>
+        <source>adding %1</source>
+        <translation>Hinzufügen: %1</translation>
+    </message>
+    <message>
+        <source>duplicating %1</source>
+        <translation>Verdoppeln: %1</translation>
+    </message>
+    <message>
+        <source>moving %1</source>
+        <translation>Verschieben: %1</translation>
+    </message>
+    <message>
+        <source>removing %1</source>
+        <translation>Entfernen: %1</translation>
     </message>
 </context>
 <context>

@@ -81,7 +81,8 @@ void draw(const Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& re
   drawFile(drawing, plan, reader);
 }
 
-int openWindow(int argc, char** argv, const std::string& plan) {
+std::optional<int> openWindow(int argc, char** argv, const std::string& plan) {
+  if (!hasPlatform()) return std::nullopt;
   return runWindow(argc, argv, plan);
 }
 

@@ -54,6 +54,9 @@ class MainWindow : public QMainWindow {
   // ms from the first change that has no safety copy to the copy, whatever is changed meanwhile.
   static constexpr int kAutosaveDelay = 1000;
 
+  // ms that the status line says what a step did.
+  static constexpr int kToldFor = 8000;
+
  Q_SIGNALS:
   void answerShown();  // a solution has reached the page
 
@@ -99,6 +102,7 @@ class MainWindow : public QMainWindow {
   void buildMenus();
   void buildFileMenu();
   void buildEditMenu();
+  void step(bool back);  // else again
   void buildRigMenu();
   void buildViewMenu();
   void buildHelpMenu();

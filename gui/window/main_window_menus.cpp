@@ -4,6 +4,7 @@
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QSettings>
+#include <QStatusBar>
 
 #include "gui/window/appearance.hpp"
 #include "gui/window/main_window.hpp"
@@ -51,7 +52,7 @@ void MainWindow::buildFileMenu() {
   paper->setChecked(QSettings().value(QLatin1String(kOnPaper), false).toBool());
   connect(paper, &QAction::toggled, this,
           [](bool on) { QSettings().setValue(QLatin1String(kOnPaper), on); });
-  menu->addAction(tr("&Report as PDF ..."), this, &MainWindow::exportReport);
+  menu->addAction(tr("Report as P&DF ..."), this, &MainWindow::exportReport);
   menu->addAction(tr("&Print ..."), QKeySequence::Print, this, &MainWindow::print);
   menu->addSeparator();
   menu->addAction(tr("&Quit"), QKeySequence::Quit, this, [this] { close(); });
@@ -59,20 +60,39 @@ void MainWindow::buildFileMenu() {
 
 void MainWindow::buildEditMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&Edit"));
-  QAction* undo = menu->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] {
-    forms_->commit();
-    document_.undoStack().undo();
-  });
-  QAction* redo = menu->addAction(tr("&Redo"), this, [this] { document_.undoStack().redo(); });
+  menu->setToolTipsVisible(true);
+  QAction* undo = menu->addAction(tr("&Undo"), QKeySequence::Undo, this, [this] { step(true); });
+  QAction* redo = menu->addAction(tr("&Redo"), this, [this] { step(false); });
   redo->setShortcuts(QKeySequence::keyBindings(QKeySequence::Redo) +
                      QList<QKeySequence>{QKeySequence(Qt::CTRL | Qt::Key_Y)});
   // What the step was, but always possible: something may still be being typed.
-  connect(menu, &QMenu::aboutToShow, this, [this, undo, redo] {
+  const auto name = [this, undo, redo] {
     const QString back = document_.undoStack().undoText();
     const QString again = document_.undoStack().redoText();
     undo->setText(back.isEmpty() ? tr("&Undo") : tr("&Undo: %1").arg(back));
     redo->setText(again.isEmpty() ? tr("&Redo") : tr("&Redo: %1").arg(again));
+    undo->setToolTip(back.isEmpty() ? tr("There is no step back") : tr("Undo: %1").arg(back));
+    redo->setToolTip(again.isEmpty() ? tr("No step was taken back") : tr("Redo: %1").arg(again));
+  };
+  connect(&document_.undoStack(), &QUndoStack::undoTextChanged, undo, name);
+  connect(&document_.undoStack(), &QUndoStack::redoTextChanged, redo, name);
+  connect(menu, &QMenu::aboutToShow, this, [this, name] {
+    forms_->commit();
+    name();
   });
+  name();
+}
+
+// Says what it did and shows where: the field may be out of sight.
+void MainWindow::step(bool back) {
+  forms_->commit();
+  QUndoStack& steps = document_.undoStack();
+  if (back ? !steps.canUndo() : !steps.canRedo()) return;
+  const QString what = back ? steps.undoText() : steps.redoText();
+  const rigs::Texts before = document_.texts();
+  back ? steps.undo() : steps.redo();
+  forms_->showChanged(before);
+  statusBar()->showMessage((back ? tr("Undone: %1") : tr("Done again: %1")).arg(what), kToldFor);
 }
 
 void MainWindow::buildRigMenu() {

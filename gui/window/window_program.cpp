@@ -2,7 +2,9 @@
 #include "gui/window/window_program.hpp"
 
 #include <QApplication>
+#include <QDir>
 #include <QIcon>
+#include <QLibraryInfo>
 #include <QSettings>
 #include <QTimer>
 #include <clocale>
@@ -14,6 +16,18 @@
 #include "version.hpp"
 
 namespace gui {
+
+bool hasPlatform() {
+  const QString wanted = qEnvironmentVariable("QT_QPA_PLATFORM");
+  // The others come with Qt, and of several Qt takes the first that there is.
+  if (!wanted.startsWith(QLatin1String("wayland")) || wanted.contains(QLatin1Char(';')))
+    return true;
+  const QStringList found =
+      QDir(QLibraryInfo::path(QLibraryInfo::PluginsPath) + QStringLiteral("/platforms"))
+          .entryList({QStringLiteral("*wayland*")}, QDir::Files);
+  return !found.isEmpty();
+}
+
 int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication app(argc, argv);
   // The application object adopts the person's locale, with which strtod() reads "3.5" as 3.

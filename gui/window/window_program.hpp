@@ -6,6 +6,10 @@
 
 namespace gui {
 
+// Whether Qt has the part that draws on the displays that QT_QPA_PLATFORM names. Without it an
+// application object ends the program.
+bool hasPlatform();
+
 // Runs until the window is closed; the exit code. `plan` is a path, "" for the bundled example.
 int runWindow(int argc, char** argv, const std::string& plan);
 

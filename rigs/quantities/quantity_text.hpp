@@ -84,6 +84,11 @@ ParseResult<Q> parseQuantity(std::string_view text) {
   return {detail::fromSiNumber<Q>(*reading.si), {}};
 }
 
+// Whether the text is a quantity of that kind.
+inline bool isQuantity(QuantityKind kind, std::string_view text) {
+  return detail::read(kind, text).si.has_value();
+}
+
 // Number and unit as a reader of that system writes them: "850 W", "3.5 kW", "1 h 05 min".
 // Numbers that are not finite print as "unknown".
 template <Writable Q>

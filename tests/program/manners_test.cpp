@@ -74,6 +74,35 @@ TEST(Manners, AnswerAtTheTerminalWhereThereIsNoDisplay) {
   EXPECT_THAT(gone.complaint, HasSubstr("is not there"));
 }
 
+// A variable that names a display is no display: left from a session that has ended, or another's.
+TEST(Manners, AnswerInTheTerminalWhereTheDisplayDoesNotAnswer) {
+  const Folder folder;
+  const std::string file = folder.file("my plan.json");
+  ASSERT_EQ(runProgram({"new", file}).exitCode, 0);
+  using Variables = std::vector<std::pair<std::string, std::string>>;
+  for (const Variables& dead : {Variables{{"DISPLAY", ":7731"}},
+                                {{"DISPLAY", "no such display"}},
+                                {{"WAYLAND_DISPLAY", "wayland-7731"}},
+                                {{"DISPLAY", ":7731"}, {"WAYLAND_DISPLAY", "/nowhere/wayland-0"}},
+                                {{"DISPLAY", ":7731"}, {"QT_QPA_PLATFORM", "xcb"}},
+                                {{"DISPLAY", ":7731"}, {"QT_QPA_PLATFORM", "wayland;xcb"}}}) {
+    SCOPED_TRACE(testing::PrintToString(dead));
+    for (const std::vector<std::string>& words :
+         std::vector<std::vector<std::string>>{{}, {file}, {folder.file("gone.json")}}) {
+      const Ran without = runProgram(words, {.hasDisplay = false});
+      const Ran ran = runProgram(words, {.hasDisplay = false, .environment = dead});
+      EXPECT_EQ(ran.exitCode, without.exitCode);
+      EXPECT_EQ(ran.output, without.output);
+      EXPECT_EQ(ran.complaint, without.complaint);
+    }
+    // What needs no display draws all the same.
+    if (dead.back().first == "QT_QPA_PLATFORM") continue;
+    const Ran drawn = runProgram({"picture", "room", "--to", folder.file("room.svg")},
+                                 {.hasDisplay = false, .environment = dead});
+    EXPECT_EQ(drawn.exitCode, 0) << drawn.complaint;
+  }
+}
+
 TEST(Manners, RefuseAWhatIfThatThePageDoesNotDependOn) {
   const std::vector<std::string> unused[] = {
       {"cost", "--within", "30 min"},      {"day", "--headspace", "5 %"},

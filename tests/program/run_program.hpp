@@ -24,8 +24,9 @@ struct Stage {
   unsigned long endsAfter = 0;
   bool endsOnNetwork = false;  // the system ends it when it opens a socket of the internet
   bool hasDisplay = true;      // as this test has; else none is to be found
-  std::vector<std::pair<std::string, std::string>> environment = {};  // besides
-  std::string program = {};                                           // another than heatledger
+  std::vector<std::pair<std::string, std::string>> environment =
+      {};                    // on top of that: {"DISPLAY", ":77"}
+  std::string program = {};  // another than heatledger
 };
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});
 

@@ -5,37 +5,47 @@
 #include <QFileInfo>
 #include <QUndoCommand>
 
+#include "gui/window/files/text_change.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
 namespace gui {
 
-// Snapshots instead of differences: a plan is a few kilobytes, and nothing can go out of step.
+// Differences instead of whole plans, so that a long evening of edits stays small.
 class PlanStep : public QUndoCommand {
  public:
-  PlanStep(PlanDocument& document, const QString& label, PlanDocument::State after,
+  PlanStep(PlanDocument& document, const QString& label, const PlanDocument::State& after,
            const QString& mergeKey)
       : QUndoCommand(label),
         document_(document),
-        before_(document.state_),
-        after_(std::move(after)),
+        change_(document.state_.text, after.text),
+        unitsBefore_(document.state_.units),
+        unitsAfter_(after.units),
         mergeKey_(mergeKey) {}
 
-  void undo() override { document_.adopt(before_); }
-  void redo() override { document_.adopt(after_); }
+  void undo() override { document_.adopt({change_.undone(document_.state_.text), unitsBefore_}); }
+  void redo() override { document_.adopt({change_.done(document_.state_.text), unitsAfter_}); }
   int id() const override { return mergeKey_.isEmpty() ? -1 : 1; }
+  // The other one is done already.
   bool mergeWith(const QUndoCommand* other) override {
     const auto* step = dynamic_cast<const PlanStep*>(other);
     if (!step || step->mergeKey_ != mergeKey_) return false;
-    after_ = step->after_;
-    setObsolete(after_ == before_);
+    const std::string& now = document_.state_.text;
+    change_ = TextChange(change_.undone(step->change_.undone(now)), now);
+    unitsAfter_ = step->unitsAfter_;
+    setObsolete(change_.isNothing() && unitsBefore_ == unitsAfter_);
     return true;
+  }
+  std::size_t bytes() const {
+    return sizeof *this + change_.bytes() +
+           2 * static_cast<std::size_t>(text().capacity() + mergeKey_.capacity());
   }
 
  private:
   PlanDocument& document_;
-  PlanDocument::State before_, after_;
+  TextChange change_;
+  rigs::UnitSystem unitsBefore_, unitsAfter_;
   QString mergeKey_;
 };
 
@@ -65,6 +75,7 @@ void requireJson(const QString& path, const std::string& text) {
 }  // namespace
 
 PlanDocument::PlanDocument(QObject* parent) : QObject(parent) {
+  stack_.setUndoLimit(kMostSteps);
   connect(&watcher_, &QFileSystemWatcher::fileChanged, this, &PlanDocument::lookAtFile);
   // A file that is replaced, as careful programs do, is no longer watched; its folder is.
   connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, &PlanDocument::lookAtFile);
@@ -82,6 +93,13 @@ std::filesystem::path PlanDocument::folder() const {
 void PlanDocument::change(const QString& label, std::string text, const QString& mergeKey) {
   if (text == state_.text) return;
   stack_.push(new PlanStep(*this, label, {std::move(text), state_.units}, mergeKey));
+}
+
+std::size_t PlanDocument::bytesForSteps() const {
+  std::size_t all = 0;
+  for (int i = 0; i < stack_.count(); ++i)
+    all += static_cast<const PlanStep*>(stack_.command(i))->bytes();
+  return all;
 }
 
 void PlanDocument::setUnits(rigs::UnitSystem units) {

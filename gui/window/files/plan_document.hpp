@@ -45,6 +45,9 @@ class PlanDocument : public QObject {
   bool isModified() const { return !isSaved(state_.text); }
   bool isSaved(const std::string& text) const { return text == savedText_; }
   QUndoStack& undoStack() { return stack_; }
+  // Steps back that are kept; older ones are forgotten.
+  static constexpr int kMostSteps = 1000;
+  std::size_t bytesForSteps() const;  // that they hold in memory
 
   // One step. Steps with the same key, one after another, become one: typing in a field.
   void change(const QString& label, std::string text, const QString& mergeKey = {});

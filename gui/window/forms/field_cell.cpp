@@ -4,9 +4,12 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "gui/window/charts/chart_look.hpp"
+#include "gui/window/forms/bare_number.hpp"
 #include "gui/window/forms/plan_edits.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/keys.hpp"
 
 namespace gui {
 namespace {
@@ -16,6 +19,24 @@ constexpr qsizetype kMayBeCut = 8;  // characters
 QString textIn(const rigs::Texts& texts, const std::string& pointer) {
   const auto found = texts.find(pointer);
   return found == texts.end() ? QString() : QString::fromStdString(found->second);
+}
+
+const rigs::Key* keyOf(const PlanField& field, std::optional<std::size_t> rig) {
+  return rigs::keyAt((rig ? "/rigs/*" : "") + field.place);
+}
+
+// A value with a unit that the key takes. Bare shares ("0.5") are values without one.
+bool isValueWithUnit(const rigs::Key& key, const std::string& text) {
+  switch (key.kind) {
+    case rigs::ValueKind::Quantity:
+    case rigs::ValueKind::Share:
+    case rigs::ValueKind::WordOrShare:
+      return rigs::isQuantity(key.quantity, text);
+    case rigs::ValueKind::Price:
+      return text.ends_with("/kWh");
+    default:
+      return false;
+  }
 }
 
 std::string siblingOf(const std::string& pointer, const char* name) {
@@ -113,8 +134,21 @@ std::string FieldCell::textAsTyped() const {
   return textWith(line_->text()).value_or(document_.text());
 }
 
-std::optional<std::string> FieldCell::textWith(const QString& typed) const {
-  if (typed == shown_) return std::nullopt;  // typed and taken back
+std::optional<FieldCell::Visit> FieldCell::visit() const {
+  if (!line_ || !line_->isInHand()) return std::nullopt;
+  return Visit{line_->hand(), unit_, visit_};
+}
+
+void FieldCell::resume(const Visit& visit) {
+  if (!line_) return;
+  line_->takeOver(visit.hand);
+  unit_ = visit.unit;
+  visit_ = visit.number;
+}
+
+std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
+  if (asTyped == shown_) return std::nullopt;  // typed and taken back
+  const QString typed = withUnitOf(unit_, asTyped);
   static const std::vector<std::string> kNoOrigins;
   FieldOwner owner{.rig = rig_, .origins = &kNoOrigins};
   std::vector<std::string> origins;
@@ -134,8 +168,37 @@ std::optional<std::string> FieldCell::textWith(const QString& typed) const {
 void FieldCell::apply(const QString& typed) {
   std::optional<std::string> text = textWith(typed);
   if (!text) return;
-  document_.change(tr("change of %1").arg(field_.label), std::move(*text),
+  document_.change(stepName(), std::move(*text),
                    QString::fromStdString(pointer_) + QLatin1Char('#') + QString::number(visit_));
+}
+
+// "change of Power (Element) of (b)": labels alone are alike in many rigs and sections.
+QString FieldCell::stepName() const {
+  const bool lettered = rig_ && rigs::rigCount(document_.text()) > 1;
+  const QString letter = lettered ? letterOfRig(static_cast<int>(*rig_)) : QString();
+  if (field_.section.isEmpty())
+    return lettered ? tr("change of %1 of %2").arg(field_.label, letter)
+                    : tr("change of %1").arg(field_.label);
+  return lettered ? tr("change of %1 (%2) of %3").arg(field_.label, field_.section, letter)
+                  : tr("change of %1 (%2)").arg(field_.label, field_.section);
+}
+
+void FieldCell::pointOut() {
+  QWidget* shown = editor();
+  QPalette marked = shown->palette();
+  const QColor base = marked.color(QPalette::Base);
+  const QColor accent = marked.color(QPalette::Highlight);
+  const auto between = [](int a, int b) { return (3 * a + b) / 4; };  // text stays readable on it
+  const QColor tint(between(base.red(), accent.red()), between(base.green(), accent.green()),
+                    between(base.blue(), accent.blue()));
+  for (const QPalette::ColorRole role : {QPalette::Base, QPalette::Button})
+    marked.setColor(role, tint);
+  shown->setPalette(marked);
+  shown->setProperty("pointed out", true);
+  QTimer::singleShot(kPointedOut, shown, [shown] {
+    shown->setPalette({});
+    shown->setProperty("pointed out", false);
+  });
 }
 
 QString FieldCell::inheritedFrom(const FormState& state) const {
@@ -205,6 +268,7 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   QString hint = inherited.isEmpty() ? field_.usual : inherited;
   hint = shownText(hint.toStdString(), units, conversion);
   line_->setPlaceholderText(hint);
+  noteUnit(shown, hint);
   // First what a narrow field may cut.
   QString tip =
       shown.size() > kMayBeCut ? shown + QLatin1Char('\n') + field_.meaning : field_.meaning;
@@ -214,6 +278,20 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
   else if (own.isEmpty() && !field_.usual.isEmpty())
     tip += QLatin1Char('\n') + tr("Not stated: %1.").arg(hint);
   showTip(tip);
+}
+
+// As the field is found, not as it is while it is typed in.
+void FieldCell::noteUnit(const QString& shown, const QString& hint) {
+  if (line_->isInHand()) return;
+  unit_.clear();
+  const rigs::Key* key = keyOf(field_, rig_);
+  if (!key) return;
+  for (const QString& seen : {hint, shown}) {
+    const std::string text = seen.toStdString();
+    const bool isR = field_.kind == FieldKind::LayerAmount &&
+                     rigs::isQuantity(rigs::QuantityKind::ThermalInsulance, text);
+    if (isR || isValueWithUnit(*key, text)) unit_ = seen;
+  }
 }
 
 // As the reader sees it; the plan keeps the English word.

@@ -45,6 +45,17 @@ class FieldCell : public QWidget {
   void displayOverload(const QString& sentence);
   bool hasProblem() const { return problem_ && !problem_->text().isEmpty(); }
   void commit();
+  // Draws the eye here for a moment: a step back or again has changed this.
+  void pointOut();
+  static constexpr int kPointedOut = 1600;  // ms
+  // What a person is in the middle of here, for the cell that takes this one's place.
+  struct Visit {
+    PlanLineEdit::Hand hand;
+    QString unit;
+    int number;
+  };
+  std::optional<Visit> visit() const;
+  void resume(const Visit& visit);
   // The document as it will be once what is being typed here is committed.
   std::string textAsTyped() const;
   // For screen readers: "Power, New element, kitchen".
@@ -52,10 +63,12 @@ class FieldCell : public QWidget {
 
  private:
   void apply(const QString& typed);
+  QString stepName() const;
   std::optional<std::string> textWith(const QString& typed) const;  // nothing: no change
   void refreshShown();
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
+  void noteUnit(const QString& shown, const QString& hint);
   void showTip(const QString& tip);
   void describe();
   QString inheritedFrom(const FormState& state) const;
@@ -75,6 +88,7 @@ class FieldCell : public QWidget {
   QString tip_;    // without the problem
   int visit_ = 0;  // each stay in the field is a step of its own
   QString shown_;  // as the plan says it, before any conversion
+  QString unit_;   // a value in the unit that a bare number typed here has; "" where none is seen
   QStringList offered_;
 };
 

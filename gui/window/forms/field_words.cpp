@@ -43,7 +43,10 @@ void addWords(PlanField& field, const std::string& root) {
 
 std::vector<FieldSection> inWords(std::vector<FieldSection> sections, const std::string& root) {
   for (FieldSection& section : sections)
-    for (PlanField& field : section.fields) addWords(field, root);
+    for (PlanField& field : section.fields) {
+      addWords(field, root);
+      field.section = section.title;
+    }
   return sections;
 }
 

@@ -31,6 +31,7 @@ struct PlanField {
   FieldKind kind = FieldKind::Text;
   // The words of the key at that place; field_words.hpp fills them in.
   QString label = {};
+  QString section = {};  // that it stands in
   QString meaning = {};  // with range and what holds if it is not stated; for the tool tip
   QString usual = {};    // what holds if it is not stated, as a hint; may be empty
   Conversion conversion = nullptr;

@@ -45,12 +45,15 @@ FieldSection airSection() {
   const std::vector<Companion> room{{"/place/air/volume", "40 m3"}};
   return {
       PlanFields::tr("The room's air"),
-      {{.place = "/place/air/volume", .conversion = converted<Volume>, .removes = "/place/air"},
+      {{.place = "/place/air/volume", .conversion = convertedRoom, .removes = "/place/air"},
        {.place = "/place/air/air_changes",
         .kind = FieldKind::Number,
         .replaces = {"/place/air/airflow"},
         .companions = room},
-       {.place = "/place/air/airflow", .replaces = {"/place/air/air_changes"}, .companions = room},
+       {.place = "/place/air/airflow",
+        .conversion = convertedAirflow,
+        .replaces = {"/place/air/air_changes"},
+        .companions = room},
        {.place = "/place/air/outdoors", .conversion = converted<Temperature>, .companions = room},
        {.place = "/place/air/outdoor_humidity", .companions = room},
        {.place = "/place/air/hood_captures", .companions = room},

@@ -6,11 +6,14 @@
 #include <QScrollArea>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <map>
 
 #include "gui/telling/case.hpp"
 #include "gui/telling/overload.hpp"
+#include "gui/window/forms/field_words.hpp"
 #include "gui/window/words/reader.hpp"
+#include "rigs/quantities/digits.hpp"
 
 namespace gui {
 namespace {
@@ -32,9 +35,30 @@ void replacePage(QWidget* area, QWidget* page) {
   scroll->setWidget(page);
 }
 
+FieldCell* cellOf(const QWidget* editor) {
+  return editor ? qobject_cast<FieldCell*>(editor->parentWidget()) : nullptr;
+}
+
 bool isWithin(const std::string& where, const std::string& pointer) {
   return where.starts_with(pointer) &&
          (where.size() == pointer.size() || where[pointer.size()] == '/');
+}
+
+// "/batch/mash/rests/*/time": the place in any entry of its list.
+std::string withoutIndices(const std::string& where) {
+  std::string made;
+  bool isIndex = false;
+  for (std::size_t i = 0; i < where.size(); ++i) {
+    const bool isDigit = rigs::isDigit(where[i]);
+    if (isDigit && (isIndex || (i > 0 && where[i - 1] == '/'))) {
+      if (!isIndex) made += '*';
+      isIndex = true;
+      continue;
+    }
+    isIndex = false;
+    made += where[i];
+  }
+  return made;
 }
 
 // A layer's thickness field is also its R.
@@ -105,8 +129,7 @@ void PlanForms::commit() {
 }
 
 std::string PlanForms::textAsTyped() const {
-  const QWidget* typedIn = focusWidget();
-  const auto* cell = qobject_cast<const FieldCell*>(typedIn ? typedIn->parentWidget() : nullptr);
+  const FieldCell* cell = cellOf(focusWidget());
   return cell ? cell->textAsTyped() : document_.text();
 }
 
@@ -158,9 +181,14 @@ void PlanForms::refresh() {
       state.origins.size() != rigCount_) {
     const QWidget* focused = focusWidget();
     const QString hadFocus = focused && focused->hasFocus() ? focused->objectName() : QString();
+    const FieldCell* left = cellOf(focused);
+    const auto visit = left && !hadFocus.isEmpty() ? left->visit() : std::nullopt;
     build();
-    if (!hadFocus.isEmpty())
-      if (auto* again = findChild<QWidget*>(hadFocus)) again->setFocus();
+    if (hadFocus.isEmpty()) return;
+    auto* again = findChild<QWidget*>(hadFocus);
+    if (!again) return;
+    again->setFocus();
+    if (FieldCell* cell = cellOf(again); cell && visit) cell->resume(*visit);
     return;
   }
   state_ = state;
@@ -187,14 +215,54 @@ void PlanForms::showOverloads(const rigs::SolutionPtr& solution) {
   rigs_->showOverloads(std::move(all), state_);
 }
 
-void PlanForms::distributeProblems() {
+std::vector<FieldCell*> PlanForms::allCells() const {
   std::vector<FieldCell*> all = rigs_->cells();
   all.insert(all.end(), batchCells_.begin(), batchCells_.end());
   all.insert(all.end(), placeCells_.begin(), placeCells_.end());
+  return all;
+}
+
+void PlanForms::showChanged(const rigs::Texts& before) {
+  const rigs::Texts& now = document_.texts();
+  const std::vector<FieldCell*> all = allCells();
+  const auto isOther = [&](const std::string& place) {
+    const auto was = before.find(place);
+    const auto is = now.find(place);
+    return (was == before.end()) != (is == now.end()) ||
+           (was != before.end() && was->second != is->second);
+  };
+  rigs::Texts places = now;
+  places.insert(before.begin(), before.end());
+  for (const auto& [place, text] : places) {
+    if (!isOther(place)) continue;
+    const auto found = std::find_if(all.begin(), all.end(), [&, &where = place](FieldCell* cell) {
+      return isAbout(*cell, where);
+    });
+    if (found == all.end()) continue;
+    for (int i = 0; i < tabs_->count(); ++i) {
+      auto* page = static_cast<QScrollArea*>(tabs_->widget(i));
+      if (!page->isAncestorOf(*found)) continue;
+      tabs_->setCurrentIndex(i);
+      rigs_->showSectionOf(*found);
+      page->ensureWidgetVisible(*found);
+    }
+    (*found)->pointOut();
+    return;
+  }
+}
+
+void PlanForms::distributeProblems() {
+  const std::vector<FieldCell*> all = allCells();
   struct Beside {
     QString text;
     bool isRemark = true;
   };
+  // What is remarked alike on several entries of a list, such as equal rests: told at the first.
+  struct Alike {
+    FieldCell* first;
+    QStringList others;
+  };
+  std::map<std::pair<std::string, QString>, Alike> alikes;
   std::map<FieldCell*, Beside> besides;
   const rigs::Reader reader = readerOf(document_.units());
   QStringList others;
@@ -222,10 +290,23 @@ void PlanForms::distributeProblems() {
       others << tr("%1: %2.").arg(where, message);
       continue;
     }
+    if (isRemark && !problem.where.starts_with("/rigs/")) {
+      const auto [alike, isFirst] =
+          alikes.try_emplace({withoutIndices(problem.where), message}, Alike{place, {}});
+      if (!isFirst) {
+        if (alike->second.first != place) alike->second.others += labelAt(problem.where);
+        continue;
+      }
+    }
     Beside& one = besides[place];
     one.text += (one.text.isEmpty() ? QString() : QStringLiteral(". ")) + message;
     one.isRemark = one.isRemark && isRemark;
     rigs_->showSectionOf(place);
+  }
+  for (const auto& [what, alike] : alikes) {
+    if (alike.others.isEmpty()) continue;
+    besides[alike.first].text +=
+        QStringLiteral(". ") + tr("The same at: %1").arg(alike.others.join(QStringLiteral(", ")));
   }
   for (FieldCell* cell : all) {
     const auto found = besides.find(cell);

@@ -32,11 +32,15 @@ class PlanForms : public QWidget {
   // What no field claims; for tests and the status line.
   QString otherProblems() const { return others_->text(); }
   int errorCount() const { return errors_; }
+  // Brings the first field into view that says something else than with `before`, and points it
+  // out.
+  void showChanged(const rigs::Texts& before);
 
  private:
   void refresh();
   void build();
   void distributeProblems();
+  std::vector<FieldCell*> allCells() const;
   QWidget* column(const std::vector<FieldSection>& sections, std::vector<FieldCell*>& cells);
 
   PlanDocument& document_;

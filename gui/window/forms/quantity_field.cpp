@@ -10,9 +10,35 @@
 #include <cctype>
 
 #include "gui/telling/case.hpp"
+#include "gui/window/forms/choice_access.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
+
+namespace {
+
+template <rigs::Writable Q>
+std::optional<std::string> convertedLike(std::string_view text, const char* sample) {
+  const auto quantity = rigs::parseQuantity<Q>(text);
+  if (!quantity) return std::nullopt;
+  return rigs::formatLike(*quantity, sample, {.significantDigits = 4, .decimals = {}});
+}
+
+}  // namespace
+
+std::optional<std::string> convertedRoom(std::string_view text, rigs::UnitSystem system) {
+  return convertedLike<physics::Volume>(text, system == rigs::UnitSystem::SI ? "1 m³" : "1 ft³");
+}
+
+std::optional<std::string> convertedAirflow(std::string_view text, rigs::UnitSystem system) {
+  return convertedLike<physics::VolumeFlow>(
+      text, system == rigs::UnitSystem::SI ? "1 m³/h" : "1 ft³/min");
+}
+
+std::optional<std::string> convertedPumped(std::string_view text, rigs::UnitSystem system) {
+  return convertedLike<physics::VolumeFlow>(
+      text, system == rigs::UnitSystem::SI ? "1 L/min" : "1 gal/min");
+}
 
 bool isCustomary(std::string_view text) {
   static constexpr std::array<std::string_view, 33> kWords{
@@ -55,14 +81,22 @@ PlanLineEdit::PlanLineEdit(QWidget* parent) : QLineEdit(parent) {
   connect(&pause_, &QTimer::timeout, this, &PlanLineEdit::commit);
   connect(this, &QLineEdit::textEdited, this, [this] {
     typed_ = true;
+    inHand_ = true;
     pause_.start();
   });
-  connect(this, &QLineEdit::editingFinished, this, &PlanLineEdit::commit);
+  connect(this, &QLineEdit::editingFinished, this, [this] {
+    commit();
+    finish();
+  });
 }
 
 void PlanLineEdit::display(const QString& newText) {
+  const bool asBefore = newText == settled_;
+  settled_ = newText;
   if (typed_) return;  // it will be committed, and then win
-  // "27,0 L" just typed is what the plan holds; the cursor stays where it is.
+  // The plan's word for what was typed ("152 °F" for "152") waits; that of a step back does not.
+  if (inHand_ && (committing_ || asBefore)) return;
+  inHand_ = false;
   if (text() == newText) return;
   const bool atStart = !hasFocus();
   setText(newText);
@@ -73,7 +107,26 @@ void PlanLineEdit::commit() {
   pause_.stop();
   if (!typed_) return;
   typed_ = false;
+  committing_ = true;
   Q_EMIT committed(text());
+  committing_ = false;
+}
+
+// All of it selected, so that nothing typed next lands in the middle of a unit.
+void PlanLineEdit::finish() {
+  inHand_ = false;
+  if (text() == settled_) return;
+  setText(settled_);
+  if (hasFocus())
+    selectAll();
+  else
+    setCursorPosition(0);
+}
+
+void PlanLineEdit::takeOver(const Hand& hand) {
+  setText(hand.text);
+  setCursorPosition(hand.cursor);
+  inHand_ = true;
 }
 
 bool PlanLineEdit::event(QEvent* event) {
@@ -90,10 +143,13 @@ bool PlanLineEdit::event(QEvent* event) {
 void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
   QLineEdit::focusOutEvent(event);
   commit();
+  if (event->reason() == Qt::PopupFocusReason) return;  // its own menu: the caret stays
+  if (inHand_) finish();
   Q_EMIT left();
 }
 
 PlanComboBox::PlanComboBox(QWidget* parent) : QComboBox(parent) {
+  nameChoicesByTheirLabels();
   setFocusPolicy(Qt::StrongFocus);
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   setMinimumContentsLength(4);
@@ -144,9 +200,16 @@ bool PlanComboBox::isUnstated() const {
   return choice.typeId() == QMetaType::QString && choice.toString().isEmpty();
 }
 
-void PlanComboBox::wheelEvent(QWheelEvent* event) {
+void PlanComboBox::wheelEvent(QWheelEvent* event) { event->ignore(); }
+
+PlanSpinBox::PlanSpinBox(QWidget* parent) : QSpinBox(parent) {
+  setFocusPolicy(Qt::StrongFocus);
+  setKeyboardTracking(false);
+}
+
+void PlanSpinBox::wheelEvent(QWheelEvent* event) {
   if (hasFocus())
-    QComboBox::wheelEvent(event);
+    QSpinBox::wheelEvent(event);
   else
     event->ignore();
 }

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
+#include <QSpinBox>
 #include <QTimer>
 #include <QWidget>
 #include <optional>
@@ -16,33 +17,51 @@
 
 namespace gui {
 
-// Text in the other unit system, to four digits; nothing where it does not parse. A function for
-// each quantity, so that a table of fields can name one.
+// Text in the other unit system, to four digits, below 1 to three; nothing where it does not parse.
+// A function for each quantity, so that a table of fields can name one.
 using Conversion = std::optional<std::string> (*)(std::string_view text, rigs::UnitSystem system);
 template <rigs::Writable Q>
 std::optional<std::string> converted(std::string_view text, rigs::UnitSystem system) {
   const auto quantity = rigs::parseQuantity<Q>(text);
   if (!quantity) return std::nullopt;
-  return rigs::format(*quantity, system, {.significantDigits = 4, .decimals = {}});
+  std::string shown = rigs::format(*quantity, system, {.significantDigits = 4, .decimals = {}});
+  return shown.starts_with("0.") || shown.starts_with("-0.") ? rigs::format(*quantity, system)
+                                                             : shown;
 }
+// As rooms and fans are sold: m³ and m³/h, ft³ and ft³/min. Nobody fills a room with gallons.
+std::optional<std::string> convertedRoom(std::string_view text, rigs::UnitSystem system);
+std::optional<std::string> convertedAirflow(std::string_view text, rigs::UnitSystem system);
+// Through a pump: gal/min in US units.
+std::optional<std::string> convertedPumped(std::string_view text, rigs::UnitSystem system);
 
 // Whether the text is written in US customary units, as far as it has units that tell.
 bool isCustomary(std::string_view text);
 // As written if it belongs to the system, else converted; never back into the document.
 QString shownText(std::string_view written, rigs::UnitSystem system, Conversion conversion);
 
-// Undo belongs to the plan, not to a field; commits by itself when typing pauses.
+// Undo belongs to the plan, not to a field; commits by itself when typing pauses. What is typed
+// stays as typed until the person is done with it (Enter, or another field): only then stands
+// there what the plan makes of it, such as a unit, and never under the caret.
 class PlanLineEdit : public QLineEdit {
   Q_OBJECT
 
  public:
   explicit PlanLineEdit(QWidget* parent = nullptr);
 
-  // What the plan says. Left alone while the person is typing something else here.
+  // What stands here while it is in hand: of a field that is made anew under the hands.
+  struct Hand {
+    QString text;
+    int cursor = 0;
+  };
+
+  // What the plan says.
   void display(const QString& text);
   void commit();                                // now, if something was typed
   bool isBeingTyped() const { return typed_; }  // and not yet committed
-  static constexpr int kPause = 250;            // ms after the last key
+  bool isInHand() const { return inHand_; }     // typed in, and not yet left or ended by Enter
+  Hand hand() const { return {text(), cursorPosition()}; }
+  void takeOver(const Hand& hand);
+  static constexpr int kPause = 250;  // ms after the last key
 
  Q_SIGNALS:
   void committed(const QString& text);
@@ -53,11 +72,17 @@ class PlanLineEdit : public QLineEdit {
   void focusOutEvent(QFocusEvent* event) override;
 
  private:
+  void finish();
+
   QTimer pause_;
   bool typed_ = false;
+  bool inHand_ = false;
+  bool committing_ = false;
+  QString settled_;  // what the plan says
 };
 
-// A choice that the wheel only changes with focus, so that scrolling past it changes nothing.
+// A choice that the wheel turns in its open list only. Closed it scrolls what it stands on: the
+// pointer still rests here when somebody has chosen and scrolls on.
 class PlanComboBox : public QComboBox {
   Q_OBJECT
 
@@ -75,6 +100,18 @@ class PlanComboBox : public QComboBox {
 
  private:
   bool isUnstated() const;  // the choice that leaves it to something else
+};
+
+// A number that the wheel only turns with focus, which the wheel does not give it; taken when the
+// person is done with it.
+class PlanSpinBox : public QSpinBox {
+  Q_OBJECT
+
+ public:
+  explicit PlanSpinBox(QWidget* parent = nullptr);
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override;
 };
 
 // What is wrong, or worth a remark, below the field that it is about. Empty: no space taken.

@@ -368,9 +368,16 @@ void RigColumns::focusSameFieldOf(std::size_t rig, const QString& field) {
   ensureWidgetVisible(there);
 }
 
+QString RigColumns::calledInSteps(std::size_t rig) const {
+  const auto inherited =
+      rigs::inheritedTexts(rigs::originsOf(document_.text(), rig, document_.folder()));
+  return rigOf(count_, static_cast<int>(rig),
+               QString::fromStdString(rigNameAt(document_.texts(), rig, inherited)));
+}
+
 void RigColumns::addFromCatalogue(const QString& name) {
   if (count_ >= kMostRigs) return;
-  document_.change(tr("adding a rig"),
+  document_.change(tr("adding %1").arg(catalogueName(name)),
                    withCatalogueRig(document_.text(), document_.texts(), name.toStdString()));
 }
 
@@ -384,7 +391,7 @@ void RigColumns::duplicate(std::size_t rig, Variant variant) {
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
                                                            : tr("%1, copy").arg(old);
   const QString field = focusedField();
-  document_.change(tr("duplicating a rig"),
+  document_.change(tr("duplicating %1").arg(calledInSteps(rig)),
                    withVariant(document_.text(), document_.texts(),
                                {rig, origins, name.toStdString(), variant}));
   focusSameFieldOf(rig + 1, field);
@@ -394,14 +401,15 @@ void RigColumns::move(std::size_t rig, int by) {
   const auto to = static_cast<std::ptrdiff_t>(rig) + by;
   if (to < 0 || to >= static_cast<std::ptrdiff_t>(count_)) return;
   const QString field = focusedField();
-  document_.change(tr("moving a rig"),
+  document_.change(tr("moving %1").arg(calledInSteps(rig)),
                    rigs::withRigMoved(document_.text(), rig, static_cast<std::size_t>(to)));
   focusSameFieldOf(static_cast<std::size_t>(to), field);
 }
 
 void RigColumns::remove(std::size_t rig) {
   if (count_ <= kFewestRigs) return;
-  document_.change(tr("removing a rig"), rigs::withRigRemoved(document_.text(), rig));
+  document_.change(tr("removing %1").arg(calledInSteps(rig)),
+                   rigs::withRigRemoved(document_.text(), rig));
 }
 
 }  // namespace gui

@@ -89,6 +89,7 @@ class RigColumns : public QScrollArea {
   void markOverloads(std::size_t rig, const std::string& name, const FormState& state);
   QMenu* menuFor(std::size_t rig);
   QString focusedField() const;
+  QString calledInSteps(std::size_t rig) const;
   void focusSameFieldOf(std::size_t rig, const QString& field);
 
   PlanDocument& document_;

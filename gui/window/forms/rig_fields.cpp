@@ -109,7 +109,7 @@ FieldSection hoseSection(std::size_t layers) {
         .kind = FieldKind::Choice,
         .choices = materialsFor<rigs::Use::Hose>},
        {.place = "/recirculation/returns", .kind = FieldKind::Choice, .choices = hoseEnds},
-       {.place = "/recirculation/flow", .conversion = converted<VolumeFlow>},
+       {.place = "/recirculation/flow", .conversion = convertedPumped},
        {.place = "/recirculation/pump_heat"}}};
   addLayers(section, "/recirculation/insulation", layers);
   return section;

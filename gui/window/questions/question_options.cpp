@@ -2,15 +2,14 @@
 #include "gui/window/questions/question_options.hpp"
 
 #include <QBoxLayout>
-#include <QComboBox>
 #include <QCoreApplication>
 #include <QLabel>
 #include <QSignalBlocker>
-#include <QSpinBox>
 #include <algorithm>
 
 #include "gui/telling/words.hpp"
 #include "gui/window/charts/chart_look.hpp"
+#include "gui/window/forms/quantity_field.hpp"
 
 namespace gui {
 
@@ -74,8 +73,8 @@ struct QuestionOptions::Parts {
   Question question = Question::HowLong;
   QuestionView view;
   QLabel *savingsLabel, *rigLabel, *kindLabel, *batchesLabel;
-  QComboBox *savings, *rig, *kind;
-  QSpinBox* batches;
+  PlanComboBox *savings, *rig, *kind;
+  PlanSpinBox* batches;
 
   QuestionView chosen() const;
   void nameRigs(const QStringList& names);
@@ -92,13 +91,12 @@ QuestionOptions::QuestionOptions(QWidget* parent)
     row->addWidget(label);
     row->addWidget(field);
   };
-  add(p.kindLabel, p.kind = new QComboBox(this));
-  add(p.savingsLabel, p.savings = new QComboBox(this));
-  add(p.rigLabel, p.rig = new QComboBox(this));
-  add(p.batchesLabel, p.batches = new QSpinBox(this));
+  add(p.kindLabel, p.kind = new PlanComboBox(this));
+  add(p.savingsLabel, p.savings = new PlanComboBox(this));
+  add(p.rigLabel, p.rig = new PlanComboBox(this));
+  add(p.batchesLabel, p.batches = new PlanSpinBox(this));
   p.batches->setRange(1, 1000);
-  p.batches->setKeyboardTracking(false);
-  for (QComboBox* box : {p.kind, p.savings, p.rig}) {
+  for (PlanComboBox* box : {p.kind, p.savings, p.rig}) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     connect(box, &QComboBox::activated, this, [this] { Q_EMIT viewChosen(parts_->chosen()); });
   }
@@ -131,12 +129,14 @@ void QuestionOptions::Parts::nameRigs(const QStringList& names) {
 
 void QuestionOptions::relabel(Question question) {
   Parts& p = *parts_;
-  p.rigLabel->setText(QCoreApplication::translate("QuestionPage", "&Rig"));
-  p.batchesLabel->setText(QCoreApplication::translate("QuestionPage", "&Batches a year"));
+  p.rigLabel->setText(QCoreApplication::translate("QuestionPage", "Ri&g"));
+  p.batchesLabel->setText(QCoreApplication::translate("QuestionPage", "Batches a &year"));
   p.savingsLabel->setText(QCoreApplication::translate("QuestionPage", "&Show"));
   p.kindLabel->setText(question == Question::WhereHeat
                            ? QCoreApplication::translate("QuestionPage", "&Show")
                            : QCoreApplication::translate("QuestionPage", "&Against"));
+  for (QLabel* label : {p.rigLabel, p.batchesLabel, p.savingsLabel, p.kindLabel})
+    label->buddy()->setAccessibleName(label->text().remove(QLatin1Char('&')));
   const QSignalBlocker quietKind(p.kind);
   const QSignalBlocker quietSavings(p.savings);
   p.kind->clear();
@@ -176,7 +176,10 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   p.kind->setCurrentIndex(isFirstKind(question, view) ? 0 : 1);
   const bool second = question == Question::HowFarCools ? view.supposed : view.savings;
   p.savings->setCurrentIndex(second ? 1 : 0);
-  if (solution) p.batches->setValue(qRound(telling::brewsPerYear(solution->plan)));
+  if (!solution) return;
+  // The same again would replace what is just being typed there.
+  const int year = qRound(telling::brewsPerYear(solution->plan));
+  if (p.batches->value() != year) p.batches->setValue(year);
 }
 
 }  // namespace gui

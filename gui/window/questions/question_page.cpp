@@ -10,6 +10,7 @@
 #include <QScrollBar>
 #include <QTimer>
 #include <QToolButton>
+#include <QWheelEvent>
 #include <algorithm>
 #include <vector>
 
@@ -445,6 +446,10 @@ bool QuestionPage::eventFilter(QObject* watched, QEvent* event) {
     for (AnswerTable* table : parts_->tables) table->fit();
   }
   return QWidget::eventFilter(watched, event);
+}
+
+void QuestionPage::wheelEvent(QWheelEvent* event) {
+  QCoreApplication::sendEvent(parts_->scroll->verticalScrollBar(), event);
 }
 
 void QuestionPage::changeEvent(QEvent* event) {

@@ -57,6 +57,7 @@ class QuestionPage : public QWidget {
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;  // above and below what scrolls, too
 
  private:
   struct Parts;

@@ -3,9 +3,13 @@
 #include <gtest/gtest.h>
 
 #include <QLocale>
+#include <QRegularExpression>
 #include <QTest>
 
 #include "gui/window/forms/quantity_field.hpp"
+#include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/plan_starts.hpp"
+#include "rigs/plans/plan_writer.hpp"
 #include "tests/gui/window/window_fixture.hpp"
 
 namespace {
@@ -67,6 +71,64 @@ TEST_F(TheUnits, ChangeEverythingAtOnceAndRoundNothing) {
   EXPECT_EQ(window().page().units(), UnitSystem::SI);
   EXPECT_EQ(window().page().currentAnswer().headline(), metric);
   EXPECT_EQ(document().text(), before);
+}
+
+// Every field of the form, of every plan to start from: what has a unit has a US one, or one that
+// is the same everywhere, and no more digits than mean something.
+TEST_F(TheUnits, AreUsOnesInEveryFieldOfEveryPlanToStartFrom) {
+  static const QRegularExpression kMetric(QStringLiteral(
+      "\\d ?(mL|L|m3|m³|m|cm|mm|g|kg|K|°?C|Pa|kPa|L/h|L/min|m3/h|m³/h|m/s|L/kg|W/\\(m2 "
+      "K\\)|kJ/kg)$"));
+  static const QRegularExpression kDigits(QStringLiteral("^-?0*[.,]?0*([\\d.,]*) ?(\\D.*)?$"));
+  std::vector<std::string> starts = rigs::planStartNames();
+  starts.emplace_back();  // the example
+  for (const std::string& start : starts) {
+    SCOPED_TRACE(start);
+    std::string text = start.empty() ? rigs::newPlanText() : *rigs::planStartText(start);
+    text = rigs::withText(text, "/place/air/volume", "40 m3");
+    text = rigs::withText(text, "/place/air/airflow", "150 m3/h");
+    text = rigs::withText(text, "/place/draught", "0.2 m/s");
+    text = rigs::withText(text, "/rigs/0/recirculation/hose_length", "1.5 m");
+    text = rigs::withText(text, "/rigs/0/recirculation/outer_diameter", "19 mm");
+    text = rigs::withText(text, "/rigs/0/recirculation/wall", "3 mm");
+    text = rigs::withText(text, "/rigs/0/recirculation/flow", "10 L/min");
+    document().startAnew(text);
+    document().setUnits(UnitSystem::UsCustomary);
+    int seen = 0;
+    for (const auto* field : window().forms().findChildren<gui::PlanLineEdit*>()) {
+      const QString name = field->objectName();
+      if (name.endsWith("/name") || name == "/title" || name.endsWith("/co2_source")) continue;
+      if (name.endsWith("/conductor") || name == "/tariff/co2_per_kWh") continue;  // mm2; per kWh
+      for (const QString& shown : {field->text(), field->placeholderText()}) {
+        if (shown.isEmpty()) continue;
+        ++seen;
+        EXPECT_FALSE(shown.contains(kMetric)) << (name + ": " + shown).toStdString();
+        const QRegularExpressionMatch number = kDigits.match(shown);
+        if (!number.hasMatch()) continue;
+        QString digits = number.captured(1);
+        const bool isWhole = !digits.contains('.') && !digits.contains(',');
+        digits.remove('.').remove(',');
+        EXPECT_TRUE(isWhole || digits.size() <= 4) << (name + ": " + shown).toStdString();
+      }
+    }
+    EXPECT_GT(seen, 30);
+    EXPECT_EQ(line("/place/air/volume")->text(), "1413 ft³");
+    EXPECT_EQ(line("/place/air/airflow")->text(), "88.29 ft³/min");
+    EXPECT_EQ(line("/rigs/0/recirculation/flow")->text(), "2.642 gal/min");
+  }
+}
+
+TEST_F(TheUnits, OfARoomAreReadFromWhatTheFieldShows) {
+  window().setUnits(UnitSystem::UsCustomary);
+  ASSERT_EQ(line("/place/air/volume")->text(), "");
+  ASSERT_EQ(line("/place/air/volume")->placeholderText(), "1413 ft³");
+  type("/place/air/volume", "1500");
+  EXPECT_EQ(textAt("/place/air/volume"), "1500 ft³");
+  type("/place/air/airflow", "90 ft3/min");
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+  window().setUnits(UnitSystem::SI);
+  EXPECT_EQ(line("/place/air/volume")->text(), "42.48 m³");
+  EXPECT_EQ(line("/place/air/airflow")->text(), "152.9 m³/h");
 }
 
 TEST_F(TheUnits, AreNotAReasonToSave) {
