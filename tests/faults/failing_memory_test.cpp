@@ -38,7 +38,7 @@ class FailingMemory : public testing::Test {
       const std::function<void()>& afterwards = [] {}) const {
     const Ran right = runProgram(arguments);
     afterwards();
-    int n = 1;
+    int n = 1, all = 0;
     for (const bool on : {false, true}) {
       n = 1;
       for (; !testing::Test::HasFailure(); n += std::max(1, n / 25)) {
@@ -54,8 +54,10 @@ class FailingMemory : public testing::Test {
         }
         afterwards();
         if (!std::filesystem::exists(note_)) break;
+        ++all;
       }
     }
+    RecordProperty("failures_" + arguments[0], all);
     return n;
   }
 
