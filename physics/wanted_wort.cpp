@@ -15,6 +15,7 @@ constexpr int kMostSteps = 25;            // while looking for a bracket
 constexpr std::uintmax_t kMostDays = 60;  // within it
 constexpr double kLeastPoured = 1e-3;     // kg
 constexpr double kNarrowest = 1e-8;       // kg, of a bracket
+constexpr double kNarrowJump = 1e-5;      // kg, of one between days of other stages
 constexpr Volume kAsWanted = litres(0.01);
 
 // The days tried for one wish.
@@ -45,6 +46,8 @@ class Search {
 
   // Litres too many; 0 once it is near enough.
   double excess(double water);
+  // Whether one of the two days stops in an earlier stage: what is left leaps between them.
+  bool leaps() const { return low_->day.stages.size() != high_->day.stages.size(); }
 
   Volume wanted_;
   Volume kept_;  // by the grain, which a day that ends in its mash has not lifted
@@ -87,6 +90,13 @@ void Search::bracket(double water) {
 
 void Search::close() {
   if (met_ || !low_ || !high_) return;
+  // A leap is found by halves: chords across it close in from one side only. If no water meets the
+  // wish, what is in the way is the same however near the two days are.
+  while (leaps() && !met_) {
+    if (std::abs(high_->water - low_->water) < kNarrowJump) return;
+    excess(0.5 * (low_->water + high_->water));
+  }
+  if (met_) return;
   const bool rises = low_->water < high_->water;
   const Tried& first = rises ? *low_ : *high_;
   const Tried& last = rises ? *high_ : *low_;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// write_completions BASH ZSH FISH: writes the three scripts to install.
+// A tool of the build, write_completions BASH ZSH FISH: writes the three scripts to install.
 #include <array>
 #include <fstream>
 #include <iostream>
