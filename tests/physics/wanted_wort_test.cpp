@@ -94,6 +94,29 @@ TEST(WantedWort, TakesFewDays) {
   EXPECT_LE(days, 6);
 }
 
+// A drop more, and the day stops a stage earlier with a litre more in the kettle: just above the leap
+// it has nearly what is wanted.
+TEST(WantedWort, IsFoundBesideALeapInFewDays) {
+  int days = 0;
+  const auto leaping = [&](Mass water) {
+    ++days;
+    BrewDay day;
+    const double kg = inKilograms(water);
+    const bool stops = kg > 19.99970;
+    day.outcome = Outcome::DoesNotReachRest;
+    day.water = litres(kg);
+    day.stages.resize(stops ? 3 : 5);
+    day.stages[2].kind = StageKind::HeatingToBoil;  // lifted, so that the grain keeps nothing
+    day.resultCold = litres(stops ? kg + 0.0006 : kg - 1.16);
+    return day;
+  };
+  const BrewDay day =
+      dayThatLeaves(litres(20.0), waterOnly(0.0), kilograms(21.0), litres(5e-5), leaping);
+  EXPECT_NEAR(inLitres(day.resultCold), 20.0, 0.01);
+  EXPECT_FALSE(day.unmet && day.finished());
+  EXPECT_LE(days, 25);
+}
+
 // 17 L would take 21.25 kg: more than gets to strike. The most that does is the best there is.
 TEST(WantedWort, NamesWhatIsBesideTheBestThereIs) {
   int days = 0;
