@@ -94,8 +94,8 @@ TEST(WantedWort, TakesFewDays) {
   EXPECT_LE(days, 6);
 }
 
-// A drop more, and the day stops a stage earlier with a litre more in the kettle: just above the leap
-// it has nearly what is wanted.
+// A drop more, and the day stops a stage earlier with a litre more in the kettle: just above the
+// leap it has nearly what is wanted.
 TEST(WantedWort, IsFoundBesideALeapInFewDays) {
   int days = 0;
   const auto leaping = [&](Mass water) {
