@@ -288,7 +288,10 @@ TEST_F(Verdict, TellsConditionsApartByTheirPartsAndJoinsThem) {
 
 TEST_F(Verdict, InBriefNamesAnOutletAndItsUseThoughOneNameHoldsTheOther) {
   verdict_.overall = Fit::DoesNotFit;
-  add(of(RuleKind::OutletOnCircuit, "outlet 5-15 on the circuit", Fit::DoesNotFit));
+  Finding onCircuit = of(RuleKind::OutletOnCircuit, "outlet 5-15 on the circuit", Fit::DoesNotFit);
+  onCircuit.limit = amperes(15.0);
+  onCircuit.rating = amperes(20.0);
+  add(onCircuit);
   add(of(RuleKind::OutletRating, "outlet 5-15", Fit::DoesNotFit));
   EXPECT_EQ(inEnglish(verdictInBrief(verdict_)),
             "Atlantis, AEC 2020: does not fit: outlet 5-15 on the circuit; outlet 5-15.");
