@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "gui/telling/letters.hpp"
+
 namespace gui::telling {
 namespace {
 
@@ -69,6 +71,15 @@ Answer aboutRig(Answer all, std::size_t rig) {
   dropEmptyHeadings(all.blocks);
   for (Picture& picture : all.pictures) keepLines(picture, rig);
   return all;
+}
+
+void Answer::setSlots(std::vector<std::size_t> ofRigs) {
+  slots = std::move(ofRigs);
+  for (Picture& picture : pictures) picture.slots.assign(slots.begin(), slots.end());
+}
+
+std::string Answer::letterOf(std::size_t rig) const {
+  return letter(rig < slots.size() ? slots[rig] : rig);
 }
 
 void Answer::dropLetters() {

@@ -35,6 +35,8 @@ struct Answer {
   // Of rigs that overload their circuit: stands beside the letter wherever the rig does, so that no
   // figure of it is read without. In the plan's order, "" of the others; none where no rig does.
   std::vector<rigs::Told> rigMarks;
+  // The rigs' letters and looks, in the plan's order; beyond the last: as in that order.
+  std::vector<std::size_t> slots;
   std::vector<Block> blocks;      // rig by rig, then the figures
   std::vector<Picture> pictures;  // none, one or two
   // What a table has no room for: rules, arithmetic, clauses, sources.
@@ -61,8 +63,10 @@ struct Answer {
   }
   void show(Table table) { blocks.emplace_back(std::move(table)); }
 
+  void setSlots(std::vector<std::size_t> ofRigs);  // of its pictures too
   // Of a plan with one rig, which needs no letter to be told from others.
   void dropLetters();
+  std::string letterOf(std::size_t rig) const;  // "(c)"
   std::vector<rigs::Told> allCautions() const;  // those of this plan first
   rigs::Told markOf(std::size_t rig) const;     // "" without one
   // As people read it behind the rig's letter: its mark first.

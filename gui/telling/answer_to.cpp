@@ -66,6 +66,7 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   const Case of{solution, solution.plan, reader, view};
   Answer answer = of.count() > 0 ? answered(question, of) : Answer{};
   if (of.isAlone()) answer.dropLetters();
+  answer.setSlots(of.slots());
   addOverloads(answer, of);
   answer.title = titleOf(question);
   addCautions(answer, aboutOf(question), solution);

@@ -12,14 +12,6 @@ constexpr double kMillimetresPerInch = 25.4;
 
 }  // namespace
 
-std::string letter(std::size_t rig) {
-  std::string letters;
-  for (std::size_t n = rig + 1; n > 0; n = (n - 1) / 26) {
-    letters.insert(letters.begin(), static_cast<char>('a' + (n - 1) % 26));
-  }
-  return '(' + letters + ')';
-}
-
 bool isOverloaded(const rigs::CircuitLoad& circuit) {
   return circuit.nameplate.fit == rigs::Fit::DoesNotFit && circuit.nameplate.load.has_value();
 }
@@ -80,7 +72,7 @@ Extremes extremesOf(const Case& of,
 RigTable::RigTable(std::string name, const Case& of) : count_(of.count()) {
   table_.name = std::move(name);
   for (std::size_t i = 0; i < count_; ++i)
-    table_.columns.push_back(rigs::Told::just(rigs::Verbatim{of.isAlone() ? "" : letter(i)}));
+    table_.columns.push_back(rigs::Told::just(rigs::Verbatim{of.isAlone() ? "" : of.letter(i)}));
 }
 
 void RigTable::add(Row row, std::optional<int> decimals) {

@@ -8,15 +8,14 @@
 #include <vector>
 
 #include "gui/telling/answer.hpp"
+#include "gui/telling/letters.hpp"
 #include "gui/telling/question.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/plans/plan.hpp"
+#include "rigs/plans/rig_letters.hpp"
 
 namespace gui::telling {
-
-// "(a)", "(b)", ... "(z)", "(aa)".
-std::string letter(std::size_t rig);
 
 // A circuit that its name plates ask for more than it is rated for, by more than their tolerance.
 bool isOverloaded(const rigs::CircuitLoad& circuit);
@@ -39,6 +38,9 @@ struct Case {
     return i < solution.sweeps.size() ? &solution.sweeps[i] : nullptr;
   }
   bool isOverloaded(std::size_t i) const;  // any of its circuits
+  // By which it is called and drawn, whatever its place in the plan; see rigs::slotsOf().
+  std::vector<std::size_t> slots() const { return rigs::slotsOf(plan.rigs); }
+  std::string letter(std::size_t i) const { return telling::letter(slots()[i]); }
   // As sentences name a rig: "(b) New element, kitchen", and "(b) New element, kitchen [▲
   // overload]" of one that overloads its circuit, so that no sentence about it can be read without.
   // Of a rig alone its name: "New element, kitchen".

@@ -23,7 +23,8 @@ struct PicturePhase {
   std::string name;
 };
 
-// Rigs keep their place, dash and shade in every picture: `rig` is the index in the plan.
+// Rigs keep their place, dash and shade in every picture: `rig` is the index in the plan, and
+// slotOfRig() that of its dash, shade and letter.
 struct PictureLine {
   int rig = 0;
   std::string name;
@@ -73,6 +74,7 @@ struct Picture {
   bool exactly = false;  // no rounding of these outwards: a piece that a person zoomed to
   // Told beside the rig's name, by rig; "" and beyond the last: nothing.
   std::vector<std::string> rigMarks;
+  std::vector<int> slots = {};     // by rig; beyond the last: the rig's own index
   std::vector<PictureLine> lines;  // Lines
   std::vector<PictureMark> marks;
   std::vector<PictureBand> bands;
@@ -91,6 +93,11 @@ inline constexpr std::string_view kMarkShape = "▲";
 inline std::string markOfRig(const Picture& picture, int rig) {
   const auto i = static_cast<std::size_t>(rig);
   return i < picture.rigMarks.size() ? picture.rigMarks[i] : std::string();
+}
+
+inline int slotOfRig(const Picture& picture, int rig) {
+  const auto i = static_cast<std::size_t>(rig);
+  return i < picture.slots.size() ? picture.slots[i] : rig;
 }
 
 // What stands at the x axis: of a clock with the unit in which its numbers are told there, "h:min"

@@ -80,6 +80,7 @@ Answer summary(const Case& of) {
   Answer answer;
   answer.title = openingOf(of.plan).front();
   if (of.isAlone()) answer.dropLetters();
+  answer.setSlots(of.slots());
   addOverloads(answer, of);
   addNight(answer, of);
   addElements(answer, of);

@@ -5,11 +5,11 @@
 #include <utility>
 #include <variant>
 
-#include "gui/telling/case.hpp"
 #include "gui/telling/csv.hpp"
 #include "gui/telling/opening.hpp"
 #include "gui/terminal/table_lines.hpp"
 #include "gui/terminal/text_layout.hpp"
+#include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 namespace {
@@ -74,7 +74,7 @@ class Writer {
 
 std::string leadOf(const Sentence& sentence, const Answer& of) {
   if (!sentence.rig || !of.lettered) return {};
-  const std::string letter = telling::letter(*sentence.rig);
+  const std::string letter = of.letterOf(*sentence.rig);
   return sentence.goesOn ? std::string(letter.size(), ' ') : letter;
 }
 
@@ -96,7 +96,7 @@ void legend(const Page& page, std::size_t rig, Writer& out) {
   Told text = mark.empty() ? Told::just(name) : Told(TOLD("Answer", "%1 [%2]"), name, mark);
   if (rig < page.verdicts.size())
     text = Told(TOLD("Terminal", "%1: %2."), std::move(text), page.verdicts[rig]);
-  out.sentence(page.answer.lettered ? telling::letter(rig) : "", text, !mark.empty());
+  out.sentence(page.answer.lettered ? page.answer.letterOf(rig) : "", text, !mark.empty());
 }
 
 void addMissing(const std::vector<Told>& from, std::vector<Told>& to) {
@@ -138,6 +138,7 @@ Page pageAbout(const rigs::Plan& plan) {
   page.opening.erase(page.opening.begin());
   for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(rig.name);
   page.answer.lettered = page.rigNames.size() > 1;
+  page.answer.setSlots(rigs::slotsOf(plan.rigs));
   return page;
 }
 

@@ -24,6 +24,7 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/documents/written_files.hpp"
 #include "rigs/plans/plan_writer.hpp"
+#include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/result_json.hpp"
 
@@ -58,31 +59,47 @@ Told nameOf(const std::string& file) {
   return Told::just(rigs::Verbatim{rigs::shownPath(file)});
 }
 
-// The rig that was typed, by number from 1 or by letter from a: "2", "b", "(b)". Problems where
-// the plan has no such rig.
-std::optional<std::size_t> rigFrom(std::string_view typed, std::size_t rigs,
+Told noSuchRig(std::string_view typed, std::vector<std::size_t> slots) {
+  const rigs::Quoted given{std::string(typed)};
+  const rigs::Count last{static_cast<long long>(slots.size())};
+  std::sort(slots.begin(), slots.end());
+  if (slots.back() + 1 == slots.size())
+    return Told(TOLD("Terminal",
+                     "%1 was given; a whole number from 1 to %2, or a letter from a to %3, is "
+                     "accepted, for example \"2\""),
+                given, last, rigs::Verbatim{rigs::letterOfSlot(slots.back())});
+  std::string letters;
+  for (const std::size_t slot : slots)
+    letters += (letters.empty() ? "" : ", ") + rigs::letterOfSlot(slot);
+  return Told(TOLD("Terminal",
+                   "%1 was given; a whole number from 1 to %2, or a letter of this plan's rigs "
+                   "(%3), is accepted, for example \"%4\""),
+              given, last, rigs::Verbatim{letters},
+              rigs::Verbatim{rigs::letterOfSlot(slots.back())});
+}
+
+// The rig that was typed, by number from 1 or by its letter: "2", "b", "(b)". Problems where the
+// plan has no such rig.
+std::optional<std::size_t> rigFrom(std::string_view typed, const std::vector<rigs::RigPlan>& rigs,
                                    rigs::Problems& problems) {
   if (typed.empty()) return std::nullopt;
   std::string_view inside = typed;
   if (inside.starts_with('(') && inside.ends_with(')'))
     inside = inside.substr(1, inside.size() - 2);
-  std::size_t rig = 0;
+  const std::vector<std::size_t> slots = rigs::slotsOf(rigs);
+  std::size_t number = 0;
   const char* end = inside.data() + inside.size();
-  const auto read = std::from_chars(inside.data(), end, rig);
-  if (inside.size() == 1 && 'a' <= (inside[0] | 0x20) && (inside[0] | 0x20) <= 'z') {
-    rig = 1 + static_cast<std::size_t>((inside[0] | 0x20) - 'a');
-  } else if (read.ec != std::errc() || read.ptr != end) {
-    rig = 0;
+  const auto read = std::from_chars(inside.data(), end, number);
+  if (read.ec == std::errc() && read.ptr == end && 1 <= number && number <= rigs.size())
+    return number - 1;
+  if (inside.size() == 1) {
+    const char small =
+        'A' <= inside[0] && inside[0] <= 'Z' ? static_cast<char>(inside[0] | 0x20) : inside[0];
+    const auto slot = rigs::slotOfLetter(std::string_view(&small, 1));
+    const auto found = slot ? std::find(slots.begin(), slots.end(), *slot) : slots.end();
+    if (found != slots.end()) return static_cast<std::size_t>(found - slots.begin());
   }
-  if (1 <= rig && rig <= rigs) return rig - 1;
-  const std::string last(1, static_cast<char>('a' + rigs - 1));
-  problems.push_back(
-      {rigs::Severity::Error, "--rig",
-       Told(TOLD("Terminal",
-                 "%1 was given; a whole number from 1 to %2, or a letter from a to %3, is "
-                 "accepted, for example \"2\""),
-            rigs::Quoted{std::string(typed)}, rigs::Count{static_cast<long long>(rigs)},
-            rigs::Verbatim{last})});
+  problems.push_back({rigs::Severity::Error, "--rig", noSuchRig(typed, slots)});
   return std::nullopt;
 }
 
@@ -119,7 +136,7 @@ ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
   rigs::Plan none;
   applyOverrides(request.overrides, read.plan ? *read.plan : none, read.ofOptions);
   if (read.plan) {
-    read.rig = rigFrom(request.rig, read.plan->rigs.size(), read.ofOptions);
+    read.rig = rigFrom(request.rig, read.plan->rigs, read.ofOptions);
     refuseUnusedNight(request, *read.plan, read.ofOptions);
   }
   if (read.plan && !rigs::hasErrors(read.ofOptions)) rigs::checkPlan(*read.plan, read.ofDocument);

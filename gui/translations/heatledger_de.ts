@@ -5089,6 +5089,10 @@
         <source>The rigs: 1 to 12, side by side.</source>
         <translation>Die Anlagen: 1 bis 12, nebeneinander.</translation>
     </message>
+    <message>
+        <source>From a to z, one of its own for every rig: by it the rig is called and looks in pictures. Without it the first that no other rig has.</source>
+        <translation>Von a bis z, ein eigener für jede Anlage: Nach ihm heißt die Anlage, und nach ihm sieht sie in Bildern aus. Ohne ihn der erste, den keine andere Anlage hat.</translation>
+    </message>
 </context>
 <context>
     <name>Problem</name>
@@ -6492,6 +6496,22 @@
         <source>only prices by &quot;times&quot; may be</source>
         <translation>nur Preise nach &quot;times&quot; dürfen es sein</translation>
     </message>
+    <message>
+        <source>two rigs have the letter %1</source>
+        <translation>zwei Anlagen haben den Buchstaben %1</translation>
+    </message>
+    <message>
+        <source>give each a letter of its own from a to z, e.g. %1</source>
+        <translation>geben Sie jeder einen eigenen Buchstaben von a bis z, z. B. %1</translation>
+    </message>
+    <message>
+        <source>%1 is not a letter that a rig can have</source>
+        <translation>%1 ist kein Buchstabe, den eine Anlage haben kann</translation>
+    </message>
+    <message>
+        <source>write one from a to z, e.g. %1</source>
+        <translation>schreiben Sie einen von a bis z, z. B. %1</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -7607,6 +7627,10 @@
     <message>
         <source>there is not enough memory for it.</source>
         <translation>es ist nicht genug Speicher dafür da.</translation>
+    </message>
+    <message>
+        <source>%1 was given; a whole number from 1 to %2, or a letter of this plan&apos;s rigs (%3), is accepted, for example &quot;%4&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2 oder ein Buchstabe der Anlagen dieses Plans (%3), zum Beispiel &quot;%4&quot;</translation>
     </message>
 </context>
 <context>

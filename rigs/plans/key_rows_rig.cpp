@@ -27,6 +27,12 @@ std::vector<Row> identity() {
            .meaning = TOLD("PlanFields",
                            "A rig of the catalogue, or a file beside the plan that ends in .json: "
                            "what is not stated here is as there.")},
+          {.name = "letter",
+           .value = text("1"),
+           .example = "c",
+           .meaning = TOLD("PlanFields",
+                           "From a to z, one of its own for every rig: by it the rig is called "
+                           "and looks in pictures. Without it the first that no other rig has.")},
           {.name = "about",
            .example = R"("a kettle on legs")",
            .meaning = TOLD("PlanFields", "One line, for readers.")},

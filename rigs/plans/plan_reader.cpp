@@ -11,6 +11,7 @@
 #include "rigs/plans/place_reader.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_names.hpp"
+#include "rigs/plans/rig_letters.hpp"
 #include "rigs/plans/rig_reader.hpp"
 #include "rigs/plans/tariff_reader.hpp"
 
@@ -43,6 +44,22 @@ void readFormat(const JsonCursor& at) {
                 Told(TOLD("Problem", "this program understands version %1"), Count{kVersion})));
 }
 
+void refuseTakenLetter(const JsonCursor& at, const RigPlan& rig,
+                       const std::vector<RigPlan>& before) {
+  if (!rig.statedSlot || std::none_of(before.begin(), before.end(), [&](const RigPlan& other) {
+        return other.statedSlot == rig.statedSlot;
+      }))
+    return;
+  std::vector<std::size_t> taken;
+  for (const RigPlan& other : before)
+    if (other.statedSlot) taken.push_back(*other.statedSlot);
+  at.error("letter",
+           advised(Told(TOLD("Problem", "two rigs have the letter %1"),
+                        inQuotes(letterOfSlot(*rig.statedSlot))),
+                   Told(TOLD("Problem", "give each a letter of its own from a to z, e.g. %1"),
+                        inQuotes(letterOfSlot(nextSlot(taken))))));
+}
+
 std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path& folder,
                               const Jacket* compared, Problems& problems) {
   std::vector<RigPlan> rigs;
@@ -59,6 +76,7 @@ std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path&
                   advised(Told(TOLD("Problem", "two rigs are called %1"), Quoted{rig->name}),
                           Told(TOLD("Problem", "give each a name of its own"))));
     names.push_back(rig->name);
+    refuseTakenLetter(entry, *rig, rigs);
     rigs.push_back(std::move(*rig));
   }
   return rigs;

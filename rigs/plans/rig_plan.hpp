@@ -2,6 +2,7 @@
 // One rig of a plan.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <vector>
@@ -26,8 +27,9 @@ struct CircuitPlan {
 // One column of every answer.
 struct RigPlan {
   std::string name;
-  physics::Rig rig;               // as planned
-  physics::Rig bare;              // the same without any jacket
+  std::optional<std::size_t> statedSlot = {};  // of its letter, 0 for "a"; see slotsOf()
+  physics::Rig rig;                            // as planned
+  physics::Rig bare;                           // the same without any jacket
   physics::Rig jacketed;          // with its own jacket, or with the one to compare if it has none
   bool hasJacket = false;         // as planned
   bool jacketIsCompared = false;  // `jacketed` differs from `bare`

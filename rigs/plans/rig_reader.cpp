@@ -11,6 +11,7 @@
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
 #include "rigs/plans/plan_names.hpp"
+#include "rigs/plans/rig_letters.hpp"
 #include "rigs/plans/supply_reader.hpp"
 #include "rigs/plans/vessel_reader.hpp"
 
@@ -224,11 +225,26 @@ bool readPump(const Layers& at, std::optional<SupplyRead>& supply) {
   return true;
 }
 
+// A rig has its letter for itself: what it is from keeps its own. False where it is wrong.
+bool readLetter(const JsonCursor& at, std::optional<std::size_t>& slot) {
+  if (!at.has("letter")) return true;
+  const auto text = at.text("letter", 1);
+  if (!text) return false;
+  slot = slotOfLetter(*text);
+  if (!slot)
+    at.error("letter",
+             advised(Told(TOLD("Problem", "%1 is not a letter that a rig can have"), Quoted{*text}),
+                     Told(TOLD("Problem", "write one from a to z, e.g. %1"), inQuotes("c"))));
+  return slot.has_value();
+}
+
 std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   at.warnAboutKeysExcept(keysOf("/rigs/*"));
   const auto name = at.with("name").text("name", kLongestName);
   if (name && name->find_first_not_of(' ') == std::string::npos)
     at.with("name").error("name", Told(TOLD("Problem", "a rig needs a name that can be seen")));
+  std::optional<std::size_t> slot;
+  const bool letterRead = readLetter(at.own(), slot);
   const auto vessel = readVessel(at);
   const auto elements = readElements(at);
   auto supply = readSupply(at);
@@ -263,7 +279,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   if (element && supply) good = fits(at, *element, supply->supply) && good;
   if (elements && elements->onTwoCircuits && second)
     good = fits(at, elements->elements.back(), second->supply) && good;
-  if (!pumpRead || (elements && elements->onTwoCircuits && !second)) good = false;
+  if (!letterRead || !pumpRead || (elements && elements->onTwoCircuits && !second)) good = false;
   if (element && vessel) good = fits(at, *element, vessel->bare) && good;
   if (!good || !name || !vessel || !element || !supply || !jacket || !hose || !deadBand ||
       !boilPower || !factor)
@@ -271,6 +287,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
 
   RigPlan plan;
   plan.name = *name;
+  plan.statedSlot = slot;
   plan.bare = {.name = *name,
                .vessel = vessel->bare,
                .element = *element,

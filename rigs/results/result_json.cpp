@@ -7,6 +7,7 @@
 
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/nameplate.hpp"
+#include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "rigs/results/result_json_object.hpp"
@@ -292,9 +293,11 @@ Json supply(const Plan& whole, const RigPlan& plan, std::size_t circuit) {
       .take();
 }
 
-Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole) {
+Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
+         const std::string& letter) {
   Object object;
   object.set("name", answer.name)
+      .set("letter", letter)
       .put("element", element(plan.rig.element))
       .put("supply", supply(whole, plan, 0))
       .set("has_jacket", plan.hasJacket)
@@ -344,8 +347,9 @@ std::string_view outcomeKey(physics::Outcome outcome) {
 
 std::string resultJson(const Plan& plan, const Answers& answers) {
   Json rigs = Json::array();
+  const auto slots = slotsOf(plan.rigs);
   for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
-    rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan));
+    rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan, letterOfSlot(slots[i])));
     addMoney(rigs.back(), plan, answers, i);
   }
   Json warnings = Json::array();

@@ -195,6 +195,29 @@ TEST(Manners, RefuseARigThatIsNotThere) {
   }
 }
 
+// After others went: two rigs of the four, each called as it was before.
+TEST(Manners, KnowARigByItsLetterWhereverItStands) {
+  const Folder folder;
+  const std::string demo = folder.file("four.json");
+  ASSERT_EQ(runProgram({"new", demo}).exitCode, 0);
+  auto plan = nlohmann::ordered_json::parse(test_support::contents(demo));
+  plan["rigs"] = {plan["rigs"][0], plan["rigs"][2]};
+  const std::string name = plan["rigs"][1]["name"];
+  plan["rigs"][1]["letter"] = "c";
+  const std::string file = folder.write("two.json", plan.dump());
+  const Ran both = runProgram({"time", file});
+  EXPECT_THAT(both.output, HasSubstr("\n  (c) " + name));
+  EXPECT_THAT(both.output, Not(HasSubstr("(b)")));
+  const Ran one = runProgram({"time", file, "--rig", "c"});
+  EXPECT_EQ(one.exitCode, 0) << one.complaint;
+  EXPECT_THAT(one.output, HasSubstr("\n  (c) " + name));
+  EXPECT_EQ(runProgram({"time", file, "--rig", "2"}).output, one.output);
+  EXPECT_THAT(runProgram({"time", file, "--csv"}).output, HasSubstr("(c) " + name));
+  const Ran none = runProgram({"time", file, "--rig", "b"});
+  EXPECT_EQ(none.exitCode, 2);
+  EXPECT_THAT(squeezed(none.complaint), HasSubstr("aletterofthisplan'srigs(a,c)"));
+}
+
 // The system ends whoever opens a socket of the internet.
 TEST(Manners, LeaveTheNetworkAlone) {
   const Folder folder;

@@ -35,7 +35,7 @@ void Layouter::lineEnds() {
     if (runs.isEmpty()) continue;
     // The name in the legend has the word.
     const bool marked = !telling::markOfRig(picture_, line.rig).empty();
-    const QString letter = picture_.lettered ? letterOfRig(line.rig) : QString();
+    const QString letter = picture_.lettered ? letterInPicture(picture_, line.rig) : QString();
     const QString text =
         marked ? letter + QString::fromStdString(std::string(telling::kMarkShape)) : letter;
     if (text.isEmpty()) continue;

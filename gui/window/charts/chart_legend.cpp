@@ -30,7 +30,7 @@ void addFaint(const Picture& picture, qsizetype rigs, QVector<LegendEntry>& entr
     auto same = std::find_if(all.begin(), all.end(),
                              [&](const Named& one) { return one.name == line.name; });
     if (same == all.end()) same = all.insert(all.end(), {line.name, {}, line.rig});
-    const QString letter = letterOfRig(line.rig);
+    const QString letter = letterInPicture(picture, line.rig);
     if (!same->letters.contains(letter)) same->letters.push_back(letter);
   }
   for (const Named& one : all) {

@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-#include "gui/telling/case.hpp"
+#include "gui/telling/letters.hpp"
 
 namespace gui {
 namespace {
@@ -63,10 +63,10 @@ ChartLook paperLook(const QLocale& locale) {
   return lookFrom(Qt::white, Qt::black, font, locale);
 }
 
-QColor shadeOfRig(int rig, const ChartLook& look) {
+QColor shadeOfRig(int slot, const ChartLook& look) {
   // Shares of paper in the ink; the palest keeps 3:1 to the paper (WCAG 2.1, 1.4.11).
   constexpr std::array kPaper{0.0, 0.40, 0.20, 0.48, 0.10, 0.30};
-  return mixed(look.ink, look.paper, kPaper.at(static_cast<std::size_t>(rig) % kPaper.size()));
+  return mixed(look.ink, look.paper, kPaper.at(static_cast<std::size_t>(slot) % kPaper.size()));
 }
 
 QColor shadeOfPart(int part, int parts, const ChartLook& look) {
@@ -80,22 +80,26 @@ QColor inkOn(const QColor& shade) {
   return contrastRatio(shade, Qt::black) > contrastRatio(shade, Qt::white) ? Qt::black : Qt::white;
 }
 
-QVector<qreal> dashesOfRig(int rig) {
+QVector<qreal> dashesOfRig(int slot) {
   static const QVector<QVector<qreal>> kDashes{
       {}, {6.0, 3.0}, {1.5, 2.5}, {8.0, 2.5, 1.5, 2.5}, {3.0, 6.0}, {4.0, 2.0, 1.5, 2.0, 1.5, 2.0}};
-  return kDashes[rig % kDashes.size()];
+  return kDashes[slot % kDashes.size()];
 }
 
-QString letterOfRig(int rig) {
-  return QString::fromStdString(telling::letter(static_cast<std::size_t>(rig)));
+QString letterOfRig(int slot) {
+  return QString::fromStdString(telling::letter(static_cast<std::size_t>(slot)));
 }
 
-QString rigOf(std::size_t rigs, int rig, const QString& name) {
-  return rigs > 1 ? QStringLiteral("%1 %2").arg(letterOfRig(rig), name) : name;
+QString rigOf(std::size_t rigs, int slot, const QString& name) {
+  return rigs > 1 ? QStringLiteral("%1 %2").arg(letterOfRig(slot), name) : name;
+}
+
+QString letterInPicture(const telling::Picture& picture, int rig) {
+  return letterOfRig(telling::slotOfRig(picture, rig));
 }
 
 QString rigInPicture(const telling::Picture& picture, int rig, const QString& name) {
-  const QString letter = picture.lettered ? letterOfRig(rig) : QString();
+  const QString letter = picture.lettered ? letterInPicture(picture, rig) : QString();
   const QString plain = QStringLiteral("%1 %2").arg(letter, name).trimmed();
   const QString mark = QString::fromStdString(telling::markOfRig(picture, rig));
   return mark.isEmpty() ? plain : QStringLiteral("%1 [%2]").arg(plain, mark);

@@ -24,17 +24,20 @@ ChartLook lookOf(const QPalette& palette, const QFont& font, const QLocale& loca
 // Black on white at 9 pt in a named font, whatever the screen looks like.
 ChartLook paperLook(const QLocale& locale = QLocale());
 
-// Shade of a rig's line and of a stacked part; told apart by lightness, not by hue.
-QColor shadeOfRig(int rig, const ChartLook& look);
+// Shade of a rig's line, by its slot (0 for the one with the letter a), and of a stacked part; told
+// apart by lightness, not by hue.
+QColor shadeOfRig(int slot, const ChartLook& look);
 QColor shadeOfPart(int part, int parts, const ChartLook& look);
 // Black or white, whichever is read better on it.
 QColor inkOn(const QColor& shade);
 // Drawn and missing lengths in multiples of the line's width; {} is solid.
-QVector<qreal> dashesOfRig(int rig);
-// "(a)", "(b)" ...; rig >= 0
-QString letterOfRig(int rig);
+QVector<qreal> dashesOfRig(int slot);
+// "(a)", "(b)" ...; slot >= 0
+QString letterOfRig(int slot);
 // "(b) New element, kitchen"; of the only one of `rigs`, its name.
-QString rigOf(std::size_t rigs, int rig, const QString& name);
+QString rigOf(std::size_t rigs, int slot, const QString& name);
+// "(c)"; `rig` as in the picture.
+QString letterInPicture(const telling::Picture& picture, int rig);
 // "(c) New element, kitchen", with the picture's mark of it where it has one; without a name "(c)".
 QString rigInPicture(const telling::Picture& picture, int rig, const QString& name = {});
 // As WCAG 2.1 defines it, 1 to 21.

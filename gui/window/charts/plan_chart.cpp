@@ -48,15 +48,18 @@ QPen flatPen(const QColor& color, double width) {
   return pen;
 }
 
-QPen penOf(const PictureLine& line, const ChartLook& look) {
+QPen penOf(const Picture& picture, const PictureLine& line, const ChartLook& look) {
   if (line.rig < 0) return flatPen(look.ink, kFaintWidth);
-  return flatPen(shadeOfRig(line.rig, look), line.faint ? kFaintWidth : kLineWidth);
+  return flatPen(shadeOfRig(telling::slotOfRig(picture, line.rig), look),
+                 line.faint ? kFaintWidth : kLineWidth);
 }
 
 // Cut, thinned and dashed: what the chart is given.
-Points drawn(const PictureLine& line, const ChartLayout& layout) {
+Points drawn(const Picture& picture, const PictureLine& line, const ChartLayout& layout) {
   const double width = line.faint ? kFaintWidth : kLineWidth;
-  const auto pattern = line.rig < 0 ? QVector<qreal>() : inPixels(dashesOfRig(line.rig), width);
+  const auto pattern = line.rig < 0
+                           ? QVector<qreal>()
+                           : inPixels(dashesOfRig(telling::slotOfRig(picture, line.rig)), width);
   Points all;
   for (const Points& run : clipped(pointsOf(line.points), layout.window)) {
     if (!all.isEmpty()) all.push_back({kNone, kNone});
@@ -101,7 +104,8 @@ void text(QPainter& painter, const Label& label, const QFont& font, const QColor
   painter.drawText(label.box.adjusted(0, 0, 1, 0), flags, label.text);
 }
 
-void sampleOf(QPainter& painter, const Label& label, int parts, const ChartLook& look) {
+void sampleOf(QPainter& painter, const Label& label, const Picture& picture,
+              const ChartLook& look) {
   const QRectF& box = label.sample;
   const double y = box.center().y();
   switch (label.kind) {
@@ -109,7 +113,7 @@ void sampleOf(QPainter& painter, const Label& label, int parts, const ChartLook&
       return;
     case Sample::Part:
       painter.fillRect(QRectF(box.left(), y - 6.0, box.width(), 12.0),
-                       shadeOfPart(label.index, parts, look));
+                       shadeOfPart(label.index, static_cast<int>(picture.partNames.size()), look));
       return;
     case Sample::Band:
       painter.fillRect(QRectF(box.left(), y - 6.0, box.width(), 12.0), look.bandFill);
@@ -124,9 +128,10 @@ void sampleOf(QPainter& painter, const Label& label, int parts, const ChartLook&
   }
   const bool faint = label.kind == Sample::FaintLine;
   const double width = faint ? kFaintWidth : kLineWidth;
-  painter.setPen(flatPen(shadeOfRig(label.index, look), width));
-  const Points pieces = dashed({{box.left(), y}, {box.right(), y}},
-                               inPixels(dashesOfRig(label.index), width), {1.0, 1.0});
+  const int slot = telling::slotOfRig(picture, label.index);
+  painter.setPen(flatPen(shadeOfRig(slot, look), width));
+  const Points pieces =
+      dashed({{box.left(), y}, {box.right(), y}}, inPixels(dashesOfRig(slot), width), {1.0, 1.0});
   for (qsizetype i = 1; i < pieces.size(); ++i) {
     if (std::isnan(pieces[i].x()) || std::isnan(pieces[i - 1].x())) continue;
     painter.drawLine(pieces[i - 1], pieces[i]);
@@ -243,8 +248,8 @@ void Plot::Parts::fill() {
   y->setRange(w.yFrom, w.yTo);
   for (qsizetype i = 0; i < lines.size(); ++i) {
     const PictureLine& line = picture.lines[static_cast<std::size_t>(i)];
-    lines[i]->setPen(penOf(line, look));
-    lines[i]->replace(vector ? Points() : drawn(line, layout));
+    lines[i]->setPen(penOf(picture, line, look));
+    lines[i]->replace(vector ? Points() : drawn(picture, line, layout));
   }
   const QVector<Points> sums = edgesOf(picture, layout);
   for (qsizetype i = 0; i < edges.size(); ++i) edges[i]->replace(sums[i]);
@@ -342,13 +347,13 @@ void Plot::Parts::paths(QPainter& painter) const {
   for (const PictureLine& line : picture.lines) {
     QPainterPath path;
     bool open = false;
-    for (const QPointF& p : drawn(line, layout)) {
+    for (const QPointF& p : drawn(picture, line, layout)) {
       const bool gap = std::isnan(p.x());
       if (!gap && open) path.lineTo(layout.at(p));
       if (!gap && !open) path.moveTo(layout.at(p));
       open = !gap;
     }
-    painter.strokePath(path, penOf(line, look));
+    painter.strokePath(path, penOf(picture, line, look));
   }
 }
 
@@ -356,7 +361,7 @@ void Plot::Parts::marks(QPainter& painter) const {
   for (const Label& mark : layout.marks) leader(painter, mark, look.quietInk);
   for (const Label& mark : layout.marks) {
     painter.setPen(flatPen(look.paper, 1.5));
-    painter.setBrush(shadeOfRig(mark.index, look));
+    painter.setBrush(shadeOfRig(telling::slotOfRig(picture, mark.index), look));
     painter.drawEllipse(mark.anchor, 4.0, 4.0);
     painter.setBrush(Qt::NoBrush);
     if (mark.box.isEmpty()) continue;
@@ -414,7 +419,7 @@ void Plot::Parts::over(QPainter& painter) const {
                                               : Qt::AlignLeft | Qt::TextWordWrap);
   }
   for (const Label& label : layout.legend) {
-    sampleOf(painter, label, parts, look);
+    sampleOf(painter, label, picture, look);
     text(painter, label, layout.font, look.ink,
          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
   }

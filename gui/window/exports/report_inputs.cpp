@@ -10,6 +10,7 @@
 #include "gui/window/charts/chart_look.hpp"
 #include "gui/window/words/reader.hpp"
 #include "physics/brewday.hpp"
+#include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 namespace {
@@ -193,9 +194,10 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
 ShownTable rigInputs(const rigs::Plan& plan, UnitSystem units) {
   const QString head = plan.rigs.size() == 1 ? InputWords::tr("Rig") : InputWords::tr("Rigs");
   ShownTable table{.head = {head}, .marks = {}, .rows = {}};
-  for (const rigs::RigPlan& rig : plan.rigs) {
-    table.head.push_back(rigOf(plan.rigs.size(), static_cast<int>(table.head.size()) - 1,
-                               QString::fromStdString(rig.name)));
+  const auto letters = rigs::slotsOf(plan.rigs);
+  for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
+    table.head.push_back(rigOf(plan.rigs.size(), static_cast<int>(letters[i]),
+                               QString::fromStdString(plan.rigs[i].name)));
   }
   const auto row = [&](const QString& what, const auto& of) {
     QStringList cells{what};

@@ -10,6 +10,7 @@
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/keys.hpp"
+#include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 namespace {
@@ -174,8 +175,11 @@ void FieldCell::apply(const QString& typed) {
 
 // "change of Power (Element) of (b)": labels alone are alike in many rigs and sections.
 QString FieldCell::stepName() const {
-  const bool lettered = rig_ && rigs::rigCount(document_.text()) > 1;
-  const QString letter = lettered ? letterOfRig(static_cast<int>(*rig_)) : QString();
+  const std::size_t count = rig_ ? rigs::rigCount(document_.text()) : 0;
+  const bool lettered = count > 1;
+  const QString letter =
+      lettered ? letterOfRig(static_cast<int>(rigs::slotsIn(document_.texts(), count)[*rig_]))
+               : QString();
   if (field_.section.isEmpty())
     return lettered ? tr("change of %1 of %2").arg(field_.label, letter)
                     : tr("change of %1").arg(field_.label);

@@ -275,9 +275,10 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
 
 std::string withVariant(const std::string& document, const rigs::Texts& texts,
                         const VariantOf& wanted) {
-  const std::string changed =
+  std::string changed =
       rigs::withRigDuplicated(document, wanted.rig, freeRigName(texts, wanted.name));
   const std::string copy = "/rigs/" + std::to_string(wanted.rig + 1);
+  if (rigs::exists(changed, copy + "/letter")) changed = rigs::without(changed, copy + "/letter");
   switch (wanted.variant) {
     case Variant::Same:
       return changed;

@@ -13,6 +13,7 @@
 #include "gui/telling/overload.hpp"
 #include "gui/window/forms/field_words.hpp"
 #include "gui/window/words/reader.hpp"
+#include "rigs/plans/rig_letters.hpp"
 #include "rigs/quantities/digits.hpp"
 
 namespace gui {
@@ -178,7 +179,8 @@ void PlanForms::refresh() {
   const ListLengths lengths = listLengths(document_.texts(), state.inherited);
   problemsOfTheDay_.clear();
   if (lengths != lengths_ || state.originNames != state_.originNames ||
-      state.origins.size() != rigCount_) {
+      state.origins.size() != rigCount_ ||
+      rigs::slotsIn(document_.texts(), rigCount_) != rigs_->letters()) {
     const QWidget* focused = focusWidget();
     const QString hadFocus = focused && focused->hasFocus() ? focused->objectName() : QString();
     const FieldCell* left = cellOf(focused);

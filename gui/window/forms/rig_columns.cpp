@@ -21,6 +21,7 @@
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 namespace {
@@ -52,16 +53,16 @@ QString settingOf(const std::string& place) {
 
 }  // namespace
 
-LineSample::LineSample(int rig, QWidget* parent) : QWidget(parent), rig_(rig) {
+LineSample::LineSample(int slot, QWidget* parent) : QWidget(parent), slot_(slot) {
   setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
 }
 
 void LineSample::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  QPen pen(shadeOfRig(rig_, lookOf(palette(), font())), 2.0);
+  QPen pen(shadeOfRig(slot_, lookOf(palette(), font())), 2.0);
   pen.setCapStyle(Qt::FlatCap);
-  const QVector<qreal> dashes = dashesOfRig(rig_);
+  const QVector<qreal> dashes = dashesOfRig(slot_);
   if (!dashes.isEmpty()) pen.setDashPattern(dashes);
   painter.setPen(pen);
   const qreal middle = height() / 2.0;
@@ -82,9 +83,9 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   rows->setContentsMargins(0, 0, 0, 0);
   rows->setSpacing(2);
   auto* top = new QHBoxLayout;
-  const QString letter = letterOfRig(static_cast<int>(rig));
+  const QString letter = letterOf(rig);
   if (count_ > 1) top->addWidget(new QLabel(letter));
-  top->addWidget(new LineSample(static_cast<int>(rig)), 1);
+  top->addWidget(new LineSample(static_cast<int>(letters_[rig])), 1);
   auto* menu = new QToolButton;
   menu->setText(QStringLiteral("⋯"));
   menu->setObjectName(QStringLiteral("rig menu %1").arg(rig));
@@ -135,6 +136,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   marks_.clear();
   sections_.clear();
   count_ = count;
+  letters_ = rigs::slotsIn(document_.texts(), count);
 
   auto* page = new QWidget;
   auto* grid = new QGridLayout(page);
@@ -175,7 +177,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
       grid->addWidget(one.problems, row + 1, kLabelColumn, 1, static_cast<int>(count) + 1);
       for (std::size_t rig = 0; rig < count; ++rig) {
         auto* cell = new FieldCell(document_, field, rig);
-        cell->tellProblemsIn(problems, count > 1 ? letterOfRig(static_cast<int>(rig)) : QString());
+        cell->tellProblemsIn(problems, count > 1 ? letterOf(rig) : QString());
         cells_.push_back(cell);
         one.cells.push_back(cell);
         grid->addWidget(cell, row, static_cast<int>(rig) + 1);
@@ -213,7 +215,7 @@ void RigColumns::refresh(const FormState& state) {
   for (std::size_t rig = 0; rig < names_.size(); ++rig) {
     const std::string own = rigNameAt(document_.texts(), rig, state.inherited[rig]);
     const QString name = QString::fromStdString(own);
-    const QString owner = rigOf(names_.size(), static_cast<int>(rig), name);
+    const QString owner = rigOf(names_.size(), static_cast<int>(letters_[rig]), name);
     names_[rig]->nameFor(owner);
     wholeNames_[rig]->setText(name);
     for (const Section& section : sections_) {
@@ -371,8 +373,17 @@ void RigColumns::focusSameFieldOf(std::size_t rig, const QString& field) {
 QString RigColumns::calledInSteps(std::size_t rig) const {
   const auto inherited =
       rigs::inheritedTexts(rigs::originsOf(document_.text(), rig, document_.folder()));
-  return rigOf(count_, static_cast<int>(rig),
+  return rigOf(count_, static_cast<int>(letters_[rig]),
                QString::fromStdString(rigNameAt(document_.texts(), rig, inherited)));
+}
+
+QString RigColumns::letterOf(std::size_t rig) const {
+  return letterOfRig(static_cast<int>(letters_[rig]));
+}
+
+void RigColumns::changeRigs(const QString& step, std::string document,
+                            const std::vector<std::size_t>& letters) {
+  document_.change(step, rigs::withSlots(std::move(document), letters));
 }
 
 void RigColumns::addFromCatalogue(const QString& name) {
@@ -391,9 +402,12 @@ void RigColumns::duplicate(std::size_t rig, Variant variant) {
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
                                                            : tr("%1, copy").arg(old);
   const QString field = focusedField();
-  document_.change(tr("duplicating %1").arg(calledInSteps(rig)),
-                   withVariant(document_.text(), document_.texts(),
-                               {rig, origins, name.toStdString(), variant}));
+  auto letters = letters_;
+  letters.insert(letters.begin() + static_cast<std::ptrdiff_t>(rig) + 1, rigs::nextSlot(letters_));
+  changeRigs(
+      tr("duplicating %1").arg(calledInSteps(rig)),
+      withVariant(document_.text(), document_.texts(), {rig, origins, name.toStdString(), variant}),
+      letters);
   focusSameFieldOf(rig + 1, field);
 }
 
@@ -401,15 +415,20 @@ void RigColumns::move(std::size_t rig, int by) {
   const auto to = static_cast<std::ptrdiff_t>(rig) + by;
   if (to < 0 || to >= static_cast<std::ptrdiff_t>(count_)) return;
   const QString field = focusedField();
-  document_.change(tr("moving %1").arg(calledInSteps(rig)),
-                   rigs::withRigMoved(document_.text(), rig, static_cast<std::size_t>(to)));
+  auto letters = letters_;
+  letters.erase(letters.begin() + static_cast<std::ptrdiff_t>(rig));
+  letters.insert(letters.begin() + to, letters_[rig]);
+  changeRigs(tr("moving %1").arg(calledInSteps(rig)),
+             rigs::withRigMoved(document_.text(), rig, static_cast<std::size_t>(to)), letters);
   focusSameFieldOf(static_cast<std::size_t>(to), field);
 }
 
 void RigColumns::remove(std::size_t rig) {
   if (count_ <= kFewestRigs) return;
-  document_.change(tr("removing %1").arg(calledInSteps(rig)),
-                   rigs::withRigRemoved(document_.text(), rig));
+  auto letters = letters_;
+  letters.erase(letters.begin() + static_cast<std::ptrdiff_t>(rig));
+  changeRigs(tr("removing %1").arg(calledInSteps(rig)), rigs::withRigRemoved(document_.text(), rig),
+             letters);
 }
 
 }  // namespace gui

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The rigs side by side: one column each, always in the plan's order, with the dash and shade that
-// the rig has in every picture.
+// The rigs side by side: one column each, always in the plan's order, with the letter, dash and
+// shade that the rig has in every picture and keeps for life.
 #pragma once
 
 #include <QGridLayout>
@@ -25,14 +25,15 @@ class LineSample : public QWidget {
   Q_OBJECT
 
  public:
-  explicit LineSample(int rig, QWidget* parent = nullptr);
+  // `slot` is that of the rig's letter, 0 for a.
+  explicit LineSample(int slot, QWidget* parent = nullptr);
   QSize sizeHint() const override { return {48, 12}; }
 
  protected:
   void paintEvent(QPaintEvent* event) override;
 
  private:
-  int rig_;
+  int slot_;
 };
 
 // That a rig asks more of a circuit than it is rated for. By name: columns may move before the next
@@ -55,6 +56,8 @@ class RigColumns : public QScrollArea {
   void rebuild(const ListLengths& lengths, std::size_t count, const FormState& state);
   void refresh(const FormState& state);
   const std::vector<FieldCell*>& cells() const { return cells_; }
+  // By which the columns are called and drawn, in the plan's order.
+  const std::vector<std::size_t>& letters() const { return letters_; }
   void showSectionOf(const FieldCell* cell);
   // At the heads of their columns, and at the fields that say so much power and so few amperes.
   void showOverloads(std::vector<RigOverload> overloads, const FormState& state);
@@ -90,6 +93,10 @@ class RigColumns : public QScrollArea {
   QMenu* menuFor(std::size_t rig);
   QString focusedField() const;
   QString calledInSteps(std::size_t rig) const;
+  QString letterOf(std::size_t rig) const;  // "(c)"
+  // As one step: every rig then has the letter it had, whatever its place.
+  void changeRigs(const QString& step, std::string document,
+                  const std::vector<std::size_t>& letters);
   void focusSameFieldOf(std::size_t rig, const QString& field);
 
   PlanDocument& document_;
@@ -99,6 +106,7 @@ class RigColumns : public QScrollArea {
   std::vector<FieldCell*> names_;
   std::vector<QLabel*> wholeNames_;
   std::vector<Section> sections_;
+  std::vector<std::size_t> letters_;
   std::size_t count_ = 0;
 };
 

@@ -10,6 +10,7 @@
 #include "gui/telling/words.hpp"
 #include "gui/window/charts/chart_look.hpp"
 #include "gui/window/forms/quantity_field.hpp"
+#include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 
@@ -62,8 +63,9 @@ QStringList namesOf(const rigs::SolutionPtr& solution) {
   QStringList names;
   if (!solution) return names;
   const auto& all = solution->answers.rigs;
-  for (const rigs::RigAnswer& rig : all)
-    names += rigOf(all.size(), static_cast<int>(names.size()), QString::fromStdString(rig.name));
+  const auto letters = rigs::slotsOf(solution->plan.rigs);
+  for (std::size_t i = 0; i < all.size(); ++i)
+    names += rigOf(all.size(), static_cast<int>(letters[i]), QString::fromStdString(all[i].name));
   return names;
 }
 

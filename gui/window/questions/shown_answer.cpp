@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <variant>
 
-#include "gui/telling/case.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -67,7 +66,7 @@ void addSentence(QVector<ShownNote>& notes, const Answer& of, const Sentence& se
   if (sentence.goesOn && !notes.isEmpty()) {
     notes.back().text += QLatin1Char(' ') + text;
   } else if (sentence.rig && of.lettered) {
-    const QString letter = QString::fromStdString(telling::letter(*sentence.rig));
+    const QString letter = QString::fromStdString(of.letterOf(*sentence.rig));
     notes.push_back({letter + QLatin1Char(' ') + text});
   } else {
     notes.push_back({text});

@@ -76,7 +76,7 @@ inline std::string spokenBlocks(const gui::telling::Answer& answer,
     if (const auto* heading = std::get_if<gui::telling::Heading>(&block))
       text += rigs::inEnglish(heading->text, units) + '\n';
     if (const auto* one = std::get_if<gui::telling::Sentence>(&block)) {
-      if (one->rig && !one->goesOn) text += gui::telling::letter(*one->rig) + ' ';
+      if (one->rig && !one->goesOn) text += answer.letterOf(*one->rig) + ' ';
       text += rigs::inEnglish(one->text, units) + '\n';
     }
   }

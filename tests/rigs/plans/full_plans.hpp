@@ -67,7 +67,7 @@ inline FullPlan fullSupply() {
 
 inline FullPlan withOneElement() {
   FullPlan rig = parsed(R"json({
-    "name": "One", "about": "one line", "source": "a drawing",
+    "name": "One", "letter": "b", "about": "one line", "source": "a drawing",
     "format": {"name": "heat-ledger-rig", "version": 1},
     "vessel": {"material": "stainless steel", "finish": "dull", "inner_diameter": "360 mm",
                "height": "410 mm", "wall": "0.9 mm", "mass": "4 kg"},

@@ -2,10 +2,14 @@
 // Rigs as columns: adding, making variants, moving, renaming, removing; each a step to take back.
 #include <QAction>
 #include <QApplication>
+#include <QImage>
+#include <QLabel>
 #include <QMenu>
 #include <QTest>
+#include <QTimer>
 #include <QToolButton>
 
+#include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/forms/rig_columns.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -28,6 +32,54 @@ class TheColumns : public WindowTest {
     std::vector<std::string> all;
     for (std::size_t i = 0; i < rigs::rigCount(document().text()); ++i)
       all.push_back(textAt("/rigs/" + std::to_string(i) + "/name").value_or("?"));
+    return all;
+  }
+  // With the mouse, as a person opens that menu and chooses from it.
+  void click(int rig, const QString& text) {
+    auto* button = window().findChild<QToolButton*>(QStringLiteral("rig menu %1").arg(rig));
+    ASSERT_NE(button, nullptr);
+    bool found = false;
+    QTimer::singleShot(50, &hands_, [&] {
+      auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+      if (!menu) return;
+      for (QAction* one : menu->actions()) {
+        if (one->text() != text) continue;
+        found = true;
+        QTest::mouseClick(menu, Qt::LeftButton, {}, menu->actionGeometry(one).center());
+        return;
+      }
+      menu->close();
+    });
+    QTest::mouseClick(button, Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return found; }, 5000)) << text.toStdString();
+    // Without a window manager nobody gives the focus back when a menu closes.
+    window().activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&window()));
+  }
+  // At the heads of the columns.
+  QStringList letters() {
+    QStringList all;
+    for (std::size_t i = 0; i < names().size(); ++i) {
+      auto* menu = window().findChild<QToolButton*>(QStringLiteral("rig menu %1").arg(i));
+      for (const QLabel* label : menu->parentWidget()->findChildren<QLabel*>())
+        if (label->text().startsWith(QLatin1Char('('))) all += label->text();
+    }
+    return all;
+  }
+  // A piece of its line there, always of one size.
+  QImage lineOf(int rig) {
+    auto* menu = window().findChild<QToolButton*>(QStringLiteral("rig menu %1").arg(rig));
+    auto* sample = menu->parentWidget()->findChild<gui::LineSample*>();
+    sample->resize(60, 12);
+    return sample->grab().toImage();
+  }
+  // In the picture that is seen.
+  std::vector<int> looks() {
+    EXPECT_TRUE(settles());
+    const auto& picture = window().page().findChild<gui::PlanChart*>()->picture();
+    std::vector<int> all;
+    for (std::size_t i = 0; i < names().size(); ++i)
+      all.push_back(gui::telling::slotOfRig(picture, static_cast<int>(i)));
     return all;
   }
   int columns() {
@@ -126,6 +178,64 @@ TEST_F(TheColumns, AreNeverMoreThanTwelve) {
   EXPECT_EQ(names().size(), 12U);
   EXPECT_FALSE(action(0, "Duplicate")->isEnabled());
   EXPECT_FALSE(rigs::hasErrors(document().problems()));
+}
+
+TEST_F(TheColumns, KeepLetterAndLookWhenOthersGo) {
+  action(3, "Remove")->trigger();
+  ASSERT_EQ(letters(), (QStringList{"(a)", "(b)", "(c)"}));
+  const std::string before = document().text();
+  EXPECT_EQ(before.find("\"letter\""), std::string::npos);
+  const QImage first = lineOf(0);
+  const QImage third = lineOf(2);
+  ASSERT_NE(third, lineOf(1));
+
+  click(1, "Remove");
+  const auto expectBoth = [&] {
+    EXPECT_EQ(letters(), (QStringList{"(a)", "(c)"}));
+    EXPECT_EQ(lineOf(0), first);
+    EXPECT_EQ(lineOf(1), third);
+    EXPECT_EQ(looks(), (std::vector<int>{0, 2}));
+  };
+  expectBoth();
+  EXPECT_EQ(textAt("/rigs/0/letter"), std::nullopt);
+  EXPECT_EQ(textAt("/rigs/1/letter"), "c");
+
+  const QString path = fileIn("two.json");
+  ASSERT_TRUE(window().savePlanAs(path));
+  undo();
+  EXPECT_EQ(document().text(), before);
+  EXPECT_EQ(letters(), (QStringList{"(a)", "(b)", "(c)"}));
+  redo();
+  ASSERT_TRUE(window().savePlan());
+  reopen(path);
+  expectBoth();
+}
+
+TEST_F(TheColumns, GiveANewRigTheFirstLetterThatIsFree) {
+  action(1, "Remove")->trigger();
+  EXPECT_EQ(letters(), (QStringList{"(a)", "(c)", "(d)"}));
+  window().findChild<QToolButton*>("add rig")->menu()->actions().back()->trigger();
+  EXPECT_EQ(letters(), (QStringList{"(a)", "(c)", "(d)", "(b)"}));
+  action(1, "Duplicate")->trigger();
+  EXPECT_EQ(letters(), (QStringList{"(a)", "(c)", "(e)", "(d)", "(b)"}));
+  EXPECT_FALSE(rigs::hasErrors(document().problems()));
+  for (int i = 0; i < 3; ++i) undo();
+  EXPECT_EQ(letters(), (QStringList{"(a)", "(b)", "(c)", "(d)"}));
+}
+
+TEST_F(TheColumns, MoveWithTheirLetters) {
+  const QImage second = lineOf(1);
+  line("/rigs/1/element/power")->setFocus();
+  press(Qt::Key_Left, Qt::AltModifier);
+  EXPECT_EQ(letters(), (QStringList{"(b)", "(a)", "(c)", "(d)"}));
+  EXPECT_EQ(lineOf(0), second);
+  EXPECT_EQ(looks(), (std::vector<int>{1, 0, 2, 3}));
+  // One rig says so; the others have theirs as before.
+  EXPECT_EQ(textAt("/rigs/0/letter"), "b");
+  EXPECT_EQ(textAt("/rigs/1/letter"), std::nullopt);
+  undo();
+  EXPECT_EQ(letters(), (QStringList{"(a)", "(b)", "(c)", "(d)"}));
+  EXPECT_EQ(textAt("/rigs/1/letter"), std::nullopt);
 }
 
 TEST_F(TheColumns, SayWhenTwoRigsHaveOneName) {
