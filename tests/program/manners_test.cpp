@@ -205,15 +205,15 @@ TEST(Manners, KnowARigByItsLetterWhereverItStands) {
   const std::string name = plan["rigs"][1]["name"];
   plan["rigs"][1]["letter"] = "c";
   const std::string file = folder.write("two.json", plan.dump());
-  const Ran both = runProgram({"time", file});
+  const Ran both = runProgram({"boil", file});
   EXPECT_THAT(both.output, HasSubstr("\n  (c) " + name));
   EXPECT_THAT(both.output, Not(HasSubstr("(b)")));
-  const Ran one = runProgram({"time", file, "--rig", "c"});
+  const Ran one = runProgram({"boil", file, "--rig", "c"});
   EXPECT_EQ(one.exitCode, 0) << one.complaint;
   EXPECT_THAT(one.output, HasSubstr("\n  (c) " + name));
-  EXPECT_EQ(runProgram({"time", file, "--rig", "2"}).output, one.output);
-  EXPECT_THAT(runProgram({"time", file, "--csv"}).output, HasSubstr("(c) " + name));
-  const Ran none = runProgram({"time", file, "--rig", "b"});
+  EXPECT_EQ(runProgram({"boil", file, "--rig", "2"}).output, one.output);
+  EXPECT_THAT(runProgram({"boil", file, "--csv"}).output, HasSubstr("(c) " + name));
+  const Ran none = runProgram({"boil", file, "--rig", "b"});
   EXPECT_EQ(none.exitCode, 2);
   EXPECT_THAT(squeezed(none.complaint), HasSubstr("aletterofthisplan'srigs(a,c)"));
 }
