@@ -2,8 +2,6 @@
 #include "gui/telling/answer_to.hpp"
 
 #include <algorithm>
-#include <initializer_list>
-#include <string_view>
 #include <utility>
 
 #include "gui/telling/case.hpp"
@@ -73,28 +71,6 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   return view.only ? aboutRig(std::move(answer), *view.only) : answer;
 }
 
-namespace {
-
-// What a page about an element or a circuit is read for. Whatever is not told of here, as of a
-// question about rooms or nights, is its own.
-bool isOfTheQuestion(rigs::About about, std::string_view topic) {
-  const auto isOneOf = [&](std::initializer_list<std::string_view> topics) {
-    return std::find(topics.begin(), topics.end(), topic) != topics.end();
-  };
-  switch (about) {
-    case rigs::About::Sizing:
-      return isOneOf({"low voltage", "dry firing", "headspace"});
-    case rigs::About::Circuit:
-      return isOneOf({"long use", "low voltage", "earth", "leakage", "cord", "attendance"});
-    case rigs::About::Room:
-      return !isOneOf({"cooling", "steam force"});
-    default:
-      return true;
-  }
-}
-
-}  // namespace
-
 void addCautions(Answer& answer, rigs::About about, const rigs::Solution& solution) {
   const auto general = rigs::cautions(solution.plan, true);
   const auto isGeneral = [&](const rigs::Caution& one) {
@@ -103,9 +79,9 @@ void addCautions(Answer& answer, rigs::About about, const rigs::Solution& soluti
   };
   for (rigs::Caution& one : rigs::cautionsFor(about, solution.plan, solution.answers)) {
     const bool inSight = isGeneral(one) || one.topic == "deferral";
-    auto& place = inSight                             ? answer.cautions
-                  : isOfTheQuestion(about, one.topic) ? answer.furtherCautions
-                                                      : answer.dayCautions;
+    auto& place = inSight                               ? answer.cautions
+                  : rigs::isOfThePage(about, one.topic) ? answer.furtherCautions
+                                                        : answer.dayCautions;
     place.push_back(std::move(one.text));
   }
 }

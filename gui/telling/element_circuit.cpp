@@ -16,70 +16,72 @@ using rigs::amount;
 using rigs::Template;
 using rigs::Told;
 
-Told tooMuchText(const rigs::Finding& load, std::size_t circuit, bool ofTwo) {
-  const Template<3> text =
-      !ofTwo ? Template<3>(TOLD(
-                   "Answer", "By its name plate it draws %1: too much for its circuit of %2; %3."))
-      : circuit == 0
-          ? Template<3>(TOLD("Answer",
-                             "By its name plate it draws %1: too much for its first circuit of "
-                             "%2; %3."))
-          : Template<3>(TOLD("Answer",
-                             "By its name plate it draws %1: too much for its second circuit of "
-                             "%2; %3."));
-  return Told(text, rigs::closely(*load.load), rigs::closely(*load.limit), rigs::deviceText(load));
+// A text about a rig's only circuit, its first and its second: whole sentences, which other
+// languages inflect.
+struct ByCircuit {
+  Template<3> only, first, second;
+
+  const Template<3>& of(const physics::Rig& rig, std::size_t circuit) const {
+    return !rig.second ? only : circuit == 0 ? first : second;
+  }
+};
+
+const ByCircuit& tooMuch() {
+  static const ByCircuit kTexts{
+      TOLD("Answer", "By its name plate it draws %1: too much for its circuit of %2; %3."),
+      TOLD("Answer", "By its name plate it draws %1: too much for its first circuit of %2; %3."),
+      TOLD("Answer", "By its name plate it draws %1: too much for its second circuit of %2; %3.")};
+  return kTexts;
 }
 
 // Neither yes nor no.
-Told onTheEdgeText(const rigs::Finding& load, std::size_t circuit, bool ofTwo) {
-  const Template<3> text =
-      !ofTwo         ? Template<3>(TOLD("Answer",
-                                        "By its name plate it draws %1: on the edge of its circuit of %2; "
-                                                "%3. Have the current measured, or leave room with less power."))
-      : circuit == 0 ? Template<3>(TOLD("Answer",
-                                        "By its name plate it draws %1: on the edge of its first "
-                                        "circuit of %2; %3. Have the current measured, or leave "
-                                        "room with less power."))
-                     : Template<3>(TOLD("Answer",
-                                        "By its name plate it draws %1: on the edge of its "
-                                        "second circuit of %2; %3. Have the current measured, or "
-                                        "leave room with less power."));
-  return Told(text, rigs::closely(*load.load), rigs::closely(*load.limit), rigs::deviceText(load));
+const ByCircuit& onTheEdge() {
+  static const ByCircuit kTexts{
+      TOLD("Answer",
+           "By its name plate it draws %1: on the edge of its circuit of %2; %3. Have the current "
+           "measured, or leave room with less power."),
+      TOLD("Answer",
+           "By its name plate it draws %1: on the edge of its first circuit of %2; %3. Have the "
+           "current measured, or leave room with less power."),
+      TOLD("Answer",
+           "By its name plate it draws %1: on the edge of its second circuit of %2; %3. Have the "
+           "current measured, or leave room with less power.")};
+  return kTexts;
 }
 
-Told tooLongText(const Case& of, std::size_t i, std::size_t circuit, const rigs::Finding& load) {
-  const auto drawn = amount(*load.load);
-  const auto rated = amount(*load.limit);
-  const auto granted = amount(rigs::longUseCurrent(of.plan, of.planned(i), circuit));
-  if (load.fit != rigs::Fit::Fits)
-    return Told(TOLD("Answer", "Rules grant it no more than %1 in long use."), granted);
-  return Told(rigs::feedsOf(of.planned(i).rig).size() < 2
-                  ? Template<3>(TOLD("Answer",
-                                     "By its name plate it draws %1: within its %2 circuit, but "
-                                     "more than the %3 that rules grant to long use."))
-              : circuit == 0
-                  ? Template<3>(TOLD("Answer",
-                                     "By its name plate it draws %1: within its first %2 "
-                                     "circuit, but more than the %3 that rules grant to long use."))
-                  : Template<3>(TOLD("Answer",
-                                     "By its name plate it draws %1: within its second %2 "
-                                     "circuit, but more than the %3 that rules grant to long "
-                                     "use.")),
-              drawn, rated, granted);
+const ByCircuit& tooLong() {
+  static const ByCircuit kTexts{
+      TOLD("Answer",
+           "By its name plate it draws %1: within its %2 circuit, but more than the %3 that rules "
+           "grant to long use."),
+      TOLD("Answer",
+           "By its name plate it draws %1: within its first %2 circuit, but more than the %3 that "
+           "rules grant to long use."),
+      TOLD("Answer",
+           "By its name plate it draws %1: within its second %2 circuit, but more than the %3 that "
+           "rules grant to long use.")};
+  return kTexts;
 }
 
 // By its name plate: at the nominal voltage, the cable left out.
 Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
   const rigs::RigPlan& plan = of.planned(i);
-  const bool ofTwo = rigs::feedsOf(plan.rig).size() > 1;
   const rigs::Finding load = rigs::nameplate(of.plan, plan, circuit);
-  if (load.fit == rigs::Fit::DoesNotFit) return tooMuchText(load, circuit, ofTwo);
-  std::vector<Told> all;
-  if (load.fit == rigs::Fit::OnTheEdge) all.push_back(onTheEdgeText(load, circuit, ofTwo));
+  const auto against = [&](const ByCircuit& texts) {
+    return Told(texts.of(plan.rig, circuit), rigs::closely(*load.load), rigs::closely(*load.limit),
+                rigs::deviceText(load));
+  };
+  if (load.fit == rigs::Fit::DoesNotFit) return against(tooMuch());
   const physics::Current granted = rigs::longUseCurrent(of.plan, plan, circuit);
+  Told longUse;
   if (!rigs::within(*load.load, granted) && granted < *load.limit)
-    all.push_back(tooLongText(of, i, circuit, load));
-  return rigs::sentences(std::move(all));
+    longUse =
+        load.fit == rigs::Fit::Fits
+            ? Told(tooLong().of(plan.rig, circuit), amount(*load.load), amount(*load.limit),
+                   amount(granted))
+            : Told(TOLD("Answer", "Rules grant it no more than %1 in long use."), amount(granted));
+  if (load.fit != rigs::Fit::OnTheEdge) return longUse;
+  return rigs::sentences({against(onTheEdge()), std::move(longUse)});
 }
 
 }  // namespace

@@ -155,14 +155,13 @@ void addWortRows(RigTable& table, const Case& of, Rows rows) {
               return cellIf(day.finished(), day.resultCold);
             },
             {.result = "/day/result_cold_L"});
-  if (rows == Rows::All)
-    table.row(Told(TOLD("Answer", "gravity before the boil")),
-              [&](std::size_t i) {
-                const physics::BrewDay& day = of.rig(i).day;
-                return gravityIf(begins(day, StageKind::Boil), day.preBoilGravity);
-              },
-              {.result = "/day/pre_boil_gravity"});
   if (rows != Rows::All) return;
+  table.row(Told(TOLD("Answer", "gravity before the boil")),
+            [&](std::size_t i) {
+              const physics::BrewDay& day = of.rig(i).day;
+              return gravityIf(begins(day, StageKind::Boil), day.preBoilGravity);
+            },
+            {.result = "/day/pre_boil_gravity"});
   table.row(Told(TOLD("Answer", "gravity in the end")),
             [&](std::size_t i) {
               const physics::BrewDay& day = of.rig(i).day;

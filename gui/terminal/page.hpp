@@ -16,7 +16,7 @@ namespace gui {
 struct Page {
   rigs::Told title;
   std::vector<rigs::Told> opening;    // under the title: which plan, which place
-  std::vector<std::string> rigNames;  // the legend; letters follow the order
+  std::vector<std::string> rigNames;  // the legend, in the plan's order
   std::vector<rigs::Told> verdicts;   // behind the names, or none
   std::vector<rigs::Told> warnings;   // before anything is said of any rig
   std::vector<rigs::Told> vital;    // of the cautions, what stands even where all else is left out

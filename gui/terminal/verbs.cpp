@@ -121,8 +121,7 @@ bool isAboutOneRig(Command command) {
 }
 
 bool hasTable(Command command) {
-  return command == Command::List || (isAboutAPlan(command) && !isDrawn(command) &&
-                                      command != Command::Check && command != Command::Safety);
+  return command == Command::List || (isAboutOneRig(command) && !isDrawn(command));
 }
 
 bool hasSubject(Command command) {

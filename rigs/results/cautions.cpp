@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 #include <variant>
 
 #include "rigs/answers/cooling.hpp"
@@ -183,6 +184,22 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
   if (rooms) all.insert(all.begin() + 1, roomCaution(answers));
   if (verdicts) all.push_back({"deferral", electricianText()});
   return all;
+}
+
+bool isOfThePage(About about, std::string_view topic) {
+  const auto isOneOf = [&](std::initializer_list<std::string_view> topics) {
+    return std::find(topics.begin(), topics.end(), topic) != topics.end();
+  };
+  switch (about) {
+    case About::Sizing:
+      return isOneOf({"low voltage", "dry firing", "headspace"});
+    case About::Circuit:
+      return isOneOf({"long use", "low voltage", "earth", "leakage", "cord", "attendance"});
+    case About::Room:
+      return !isOneOf({"cooling", "steam force"});
+    default:
+      return true;
+  }
 }
 
 }  // namespace rigs

@@ -28,6 +28,10 @@ enum class About { Day, Boil, Insulation, Cost, Answer, Sizing, Circuit, Room, E
 // electrical verdict the last one defers to local codes and a licensed electrician.
 std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers);
 
+// Whether a caution about this topic is what the page is read for. What it is not read for is of
+// the day around it: a page of its own tells all of that.
+bool isOfThePage(About about, std::string_view topic);
+
 // What belongs to electrical verdicts beside the cautions of every page, and what to the room.
 std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers);
 Caution roomCaution(const Answers& answers);
