@@ -6,7 +6,6 @@
 #include "physics/day_course.hpp"
 #include "physics/wanted_wort.hpp"
 #include "physics/water.hpp"
-#include "physics/wort.hpp"
 
 namespace physics {
 namespace {
@@ -44,10 +43,6 @@ BrewDay simulate(const Rig& rig, const Batch& batch, const Place& place,
     return simulateWith(water, rig, batch, place, options);
   }
   return simulateFor(std::get<WantedWort>(batch.size).atTwentyDegrees, rig, batch, place, options);
-}
-
-Temperature boilingPoint(double extract, Pressure pressure) {
-  return saturationTemperature(pressure) + boilingPointRise(extract, pressure);
 }
 
 }  // namespace physics

@@ -15,7 +15,4 @@ namespace physics {
 BrewDay simulate(const Rig& rig, const Batch& batch, const Place& place,
                  const SimulationOptions& options = {});
 
-// Boiling point of a wort of this extract (mass fraction) at a pressure.
-Temperature boilingPoint(double extract, Pressure pressure);
-
 }  // namespace physics

@@ -44,13 +44,14 @@ Contents::Contents(const Batch& batch, const Place& place, HeatCapacity vessel)
       coldExtractEnthalpy_(extractEnthalpy(batch.grain.temperature)) {}
 
 HeatCapacity Contents::heatCapacity(Temperature t) const {
-  return water * waterSpecificHeat(t) + extract * extractSpecificHeat(t) + grain * grainHeat_ +
-         vessel_;
+  return heatCapacity(t, waterSpecificHeat(t));
 }
 
-SpecificEnergy Contents::carried(Temperature t) const {
-  return waterEnthalpy(t) - coldWaterEnthalpy_;
+HeatCapacity Contents::heatCapacity(Temperature t, SpecificHeat ofWater) const {
+  return water * ofWater + extract * extractSpecificHeat(t) + grain * grainHeat_ + vessel_;
 }
+
+SpecificEnergy Contents::carried(Temperature t) const { return carried(waterEnthalpy(t)); }
 
 StoredHeat Contents::storedHeat(Temperature t) const {
   return {.wort = water * carried(t) + extract * (extractEnthalpy(t) - coldExtractEnthalpy_),

@@ -21,9 +21,13 @@ class Contents {
   Mass water, extract, grain;
 
   HeatCapacity heatCapacity(Temperature t) const;
+  HeatCapacity heatCapacity(Temperature t, SpecificHeat ofWater) const;
   StoredHeat storedHeat(Temperature t) const;
   // Above the cold start, per kg of water that leaves as liquid at t.
   SpecificEnergy carried(Temperature t) const;
+  SpecificEnergy carried(SpecificEnergy enthalpyOfWater) const {
+    return enthalpyOfWater - coldWaterEnthalpy_;
+  }
   double strength() const;                 // extract over wort, mass fraction
   Volume volume(Temperature t) const;      // all that fills the vessel
   Volume wortVolume(Temperature t) const;  // liquid only

@@ -5,6 +5,7 @@
 #include <cassert>
 #include <cmath>
 
+#include "physics/law_image.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
@@ -85,6 +86,16 @@ double joinedWallNusselt(double rayleigh, double prandtl) {
   return full * (1.0 + gap * (1.0 - faded));
 }
 
+// (B/0.10)^3 in SI units.
+double waterFilmCube(Temperature liquid) {
+  const WaterProperties water = waterProperties(liquid);
+  // (k/H)^3 Ra per kelvin, with nu = mu/rho and alpha = k/(rho c): the height has gone.
+  const auto cube = boost::units::pow<2>(water.conductivity * water.density) * kGravity *
+                    water.expansion * water.specificHeat / water.viscosity;
+  const auto unit = boost::units::pow<3>(perSquareMetreKelvin(1.0)) / kelvins(1.0);
+  return static_cast<double>(cube / unit);
+}
+
 FilmEstimate filmFrom(double nusselt, double rayleigh, bool inRange, Length length,
                       const AirProperties& air) {
   return {.h = nusselt * air.conductivity / length,
@@ -133,26 +144,19 @@ FilmEstimate horizontalCylinderFilm(Temperature surface, Temperature ambient, Le
   return filmFrom(root * root, rayleigh, rayleigh <= 1e12, diameter, air);
 }
 
-WaterFilm::WaterFilm(Temperature liquid) {
-  const Temperature t = std::clamp(liquid, kColdest, kHottest);
-  const WaterProperties water = waterProperties(t);
-  // (k/H)^3 Ra per kelvin, with nu = mu/rho and alpha = k/(rho c): the height has gone.
-  const auto cube = boost::units::pow<2>(water.conductivity * water.density) * kGravity *
-                    water.expansion * water.specificHeat / water.viscosity;
-  const auto unit = boost::units::pow<3>(perSquareMetreKelvin(1.0)) / kelvins(1.0);
-  cube_ = static_cast<double>(cube / unit);
-}
-
-TemperatureDifference WaterFilm::drop(HeatFlux q) const {
+TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid) {
   // q = 0.10 cbrt(cube) drop^(4/3), solved without a cube root: drop^4 = q^3 / (0.10^3 cube).
   const double flux = std::abs(inWattsPerSquareMetre(q));
-  const TemperatureDifference drop =
-      kelvins(std::sqrt(std::sqrt(flux * flux * flux / (1e-3 * cube_))));
+  const double cube = waterFilmCube(std::clamp(liquid, kColdestWaterFilm, kHottestWaterFilm));
+  const TemperatureDifference drop = kelvins(quarterPower(flux * flux * flux / (1e-3 * cube)));
   return q < wattsPerSquareMetre(0.0) ? -drop : drop;
 }
 
-TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid) {
-  return WaterFilm(liquid).drop(q);
+double waterFilmDropPerFlux(Temperature liquid) {
+  static const LawImage<20> image([](double kelvins) { return waterFilmCube(kelvin(kelvins)); },
+                                  inKelvin(kColdestWaterFilm), inKelvin(kHottestWaterFilm));
+  const Temperature t = std::clamp(liquid, kColdestWaterFilm, kHottestWaterFilm);
+  return 1.0 / quarterPower(1e-3 * image(inKelvin(t)));
 }
 
 }  // namespace physics

@@ -110,14 +110,21 @@ struct BrewDay {
   const Stage* find(StageKind kind) const;  // the first of its kind, or nullptr
 };
 
+// How a day is followed from one moment to the next.
+enum class Method {
+  OverTemperature,  // by quadrature where all is a function of temperature, else in steps
+  StepsInTime       // all of it: a second opinion, several times slower
+};
+
 struct SimulationOptions {
   bool curves = false;
-  double relativeTolerance = 1e-9;   // of the integrator, 1e-13 to 1e-5
+  double relativeTolerance = 1e-9;   // 1e-13 to 1e-5
   Mass waterGuess = kilograms(0.0);  // where a wanted volume leaves the water open; 0: no idea
   // Whether leastToBoil follows other heatings with other powers to their end; otherwise it is
   // taken for as full as this day is when the clock of its boil starts, which is the same where
   // this power is about the least, and within some 2 % elsewhere.
   bool leastForAnyPower = true;
+  Method method = Method::OverTemperature;
 };
 
 }  // namespace physics

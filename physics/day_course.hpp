@@ -10,6 +10,7 @@
 #include "physics/day_phase.hpp"
 #include "physics/level_off.hpp"
 #include "physics/units.hpp"
+#include "physics/wort.hpp"
 
 namespace physics {
 
@@ -39,16 +40,16 @@ class Day {
                     .pressure = place.pressure,
                     .full = electricalLoad(rig),
                     .crossSection = crossSection(rig.vessel)},
-        unwatched_{.curves = false, .relativeTolerance = std::max(options.relativeTolerance, 1e-7)},
+        unwatched_{.curves = false,
+                   .relativeTolerance = std::max(options.relativeTolerance, 1e-7),
+                   .method = options.method},
         now_{.contents = Contents(batch, place, joules(0.0) / kelvins(1.0)),
              .wort = place.water,
              .clock = seconds(0.0)},
         losses_(rig.vessel, rig.hose,
                 {.air = moistAir(place.room, place.relativeHumidity, place.pressure),
                  .draught = place.draught},
-                rig.vessel.height, 0.5, rig.evaporationFactor) {
-    losses_.tabulate(kHottestWort);
-  }
+                rig.vessel.height, 0.5, rig.evaporationFactor) {}
 
   BrewDay run(Mass water);
 

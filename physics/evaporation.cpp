@@ -2,8 +2,10 @@
 #include "physics/evaporation.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cassert>
 #include <cmath>
+#include <cstdint>
 #include <limits>
 
 #include "physics/water.hpp"
@@ -16,6 +18,9 @@ constexpr double kDryAirGasConstant = 287.042;  // J/(kg K)
 constexpr double kVapourGasConstant = 287.042 / 0.621945;
 constexpr double kAirSpecificHeat = 1006.0;  // J/(kg K)
 
+// Two thirds of a double's exponent bias, in its bits: what a third of the bits lacks.
+constexpr std::uint64_t kThirdOfBias = 0x2A9F7893ULL << 32;
+
 // Between a wall and air a few kelvins warmer: natural convection gives 3 to 5 at kettle size.
 constexpr HeatTransferCoefficient kWellFilm = HeatTransferCoefficient::from_value(4.0);
 
@@ -27,9 +32,9 @@ struct SlopedSurfaceAir {
 };
 
 SlopedSurfaceAir slopedSurfaceAir(Temperature t, Pressure p) {
-  const SlopedPressure saturated = slopedSaturationPressure(t);
+  const SlopedPressure saturated = saturationPressureByImage(t);
   const bool boils = saturated.pressure >= p;
-  const double kelvin = inKelvin(boils ? saturationTemperature(p) : t);
+  const double kelvin = inKelvin(boils ? saturationTemperatureByImage(p) : t);
   const double pw = inPascals(boils ? p : saturated.pressure);
   const double dryAir = (inPascals(p) - pw) / (kDryAirGasConstant * kelvin);
   const double vapour = pw / (kVapourGasConstant * kelvin);
@@ -53,6 +58,18 @@ struct NaturalForm {
   double rises;
 };
 
+// To the last digit or two, for what is positive and of common size. The library's costs as much as
+// all the rest of a headspace.
+double cubeRoot(double x) {
+  // A third of the exponent, then Halley's steps, each of which triples the digits.
+  double root = std::bit_cast<double>(std::bit_cast<std::uint64_t>(x) / 3 + kThirdOfBias);
+  for (int i = 0; i < 3; ++i) {
+    const double cube = root * root * root;
+    root *= (cube + 2.0 * x) / (2.0 * cube + x);
+  }
+  return root;
+}
+
 // Air that is not the lighter at the surface does not rise: 0, also with steam alone on both
 // sides. Air moister than the surface is such a case.
 NaturalForm naturalForm(const SurfaceAir& surface, const SlopedSurfaceAir& far) {
@@ -61,7 +78,7 @@ NaturalForm naturalForm(const SurfaceAir& surface, const SlopedSurfaceAir& far) 
   // rho_w (W_w - W_r)
   const double ratio = far.air.vapour / far.air.dryAir;
   const double excess = surface.vapour - surface.dryAir * ratio;
-  const double root = std::cbrt(lift);
+  const double root = cubeRoot(lift);
   const double excessSlope =
       -surface.dryAir * (far.vapourSlope - ratio * far.dryAirSlope) / far.air.dryAir;
   return {35.0 * root * excess,
@@ -87,20 +104,27 @@ MassFlux draughtyEvaporation(Temperature water, const MoistAir& room, Velocity d
 }
 
 MassFlux draughtyEvaporation(const SurfaceAir& water, const MoistAir& room, Velocity draught) {
+  return shahsForms(water, room, draught).larger();
+}
+
+MassFlux ShahsForms::larger() const {
+  return kilogramsPerSquareMetreSecond(std::max(natural, forced) / 3600.0);
+}
+
+ShahsForms shahsForms(const SurfaceAir& water, const MoistAir& room, Velocity draught) {
   assert(draught >= metresPerSecond(0.0));
   const SurfaceAir far = roomAir(room);
   const double natural =
       naturalForm(water, {.air = far, .dryAirSlope = 0.0, .vapourSlope = 0.0}).flux;
   const double raised = (0.089 + 0.0782 * inMetresPerSecond(draught)) / 0.089;
-  const double perHour = std::max(natural, raised * forcedForm(water, far));
-  return kilogramsPerSquareMetreSecond(perHour / 3600.0);
+  return {natural, raised * forcedForm(water, far)};
 }
 
 // With p_v the vapour's share of the pressure p, dp_v/dT by Clausius and Clapeyron.
 WellAir wellAir(const SurfaceAir& wort, Pressure saturatedInRoom, SpecificEnergy latent,
                 Pressure p) {
   const double vapour = 0.5 * (wort.vapourPressure + inPascals(saturatedInRoom));
-  const Temperature well = saturationTemperature(pascals(vapour));
+  const Temperature well = saturationTemperatureByImage(pascals(vapour));
   const double t = inKelvin(well);
   const double heat = inJoulesPerKilogram(latent);
   const double latentPerSensible =

@@ -32,6 +32,13 @@ struct SurfaceAir {
 };
 SurfaceAir surfaceAir(Temperature water, Pressure p);
 MassFlux draughtyEvaporation(const SurfaceAir& water, const MoistAir& room, Velocity draught);
+// Both of its forms, of which the larger counts, in kg/(m2 h). The forced one is negative in air
+// moister than the surface, the natural one then 0.
+struct ShahsForms {
+  double natural, forced;
+  MassFlux larger() const;
+};
+ShahsForms shahsForms(const SurfaceAir& water, const MoistAir& room, Velocity draught);
 
 // How the wort under an open surface moves.
 enum class Motion {

@@ -2,14 +2,17 @@
 // What leaves a vessel, and by which path.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
+#include <optional>
 
 #include "physics/air.hpp"
+#include "physics/air_films.hpp"
 #include "physics/evaporation.hpp"
-#include "physics/flux_table.hpp"
 #include "physics/units.hpp"
 #include "physics/vessel.hpp"
+#include "physics/wall_conductance.hpp"
 
 namespace physics {
 
@@ -87,95 +90,161 @@ struct HeatFlows {
 //
 // The film on the wetted side keeps the length it was constructed with, while areas follow the
 // fill: 1 % of fill is 0.3 % of the film. Not for two threads at once: it remembers the last
-// skins as the next first guesses, and answers within 1e-9 K of skin whatever they were.
+// skins as the next first guesses, and answers within 1e-8 K of skin whatever they were.
 class HeatLossModel {
  public:
   // openFraction 0-1; evaporationFactor multiplies the open surface's law (1: uncalibrated).
   HeatLossModel(const Vessel& vessel, const Hose& hose, const Surroundings& room, Length fill,
                 double openFraction, double evaporationFactor = 1.0);
 
-  // Range: liquid from -20 C, where it may be supercooled but never ice, to 105 C, fill from 0 to
-  // the vessel's height.
-  HeatFlows flows(Temperature liquid, Length fill);
+  // Where a law of loss bends: each a number that passes 0 there and is smooth on either side.
+  enum class Seam : std::size_t {
+    SideFilm,  // turns turbulent
+    DryFilm,
+    LidFilm,  // its law's crossing
+    HeadspaceFilm,
+    SurfaceFilm,
+    WallCondenses  // vapour, in an open vessel
+  };
+  static constexpr std::size_t kSeams = 6;
+  static constexpr double kNoSeam = -1.0;  // of a law that does not bend here
 
+  // What leaves at one temperature of the wort. Most of it does not ask how full the vessel is, and
+  // is worked out once for many fills.
+  class AtTemperature {
+   public:
+    Temperature wort() const { return wort_; }
+    MassDensity waterDensity() const { return density_; }
+    SpecificHeat waterSpecificHeat() const { return specificHeat_; }
+    SpecificEnergy waterEnthalpy() const { return enthalpy_; }
+    double seam(std::size_t which) const { return seams_[which]; }
+
+   private:
+    friend HeatLossModel;
+    // The closed mouth's balance, and what changes with the dry wall's area, per m2 of it.
+    struct Closed {
+      double dryArea = -1.0;       // m2; negative before the first
+      double lid, dryWall, below;  // W, and K of the headspace below the wort
+      double lidSlope, dryWallSlope, belowSlope;
+    };
+    Temperature wort_;
+    MassDensity density_;
+    SpecificHeat specificHeat_;
+    SpecificEnergy enthalpy_;
+    SurfaceAir water_;
+    SpecificEnergy latent_;
+    HeatFlux side_, base_, hose_;
+    // Of the open part.
+    Power convection_{}, radiation_{};
+    Power escapes_{};  // as vapour, were the whole mouth open
+    WarmedFin dryWall_{};
+    Closed closed_;
+    std::array<double, kSeams> seams_;
+    double& at(Seam s) { return seams_[static_cast<std::size_t>(s)]; }
+  };
+
+  // Range: liquid from -20 C, where it may be supercooled but never ice, to 109 C, fill from 0 to
+  // the vessel's height.
+  AtTemperature at(Temperature liquid);
+  HeatFlows flows(AtTemperature& at, Length fill);
+  HeatFlows flows(Temperature liquid, Length fill) {
+    AtTemperature now = at(liquid);
+    return flows(now, fill);
+  }
+
+  // Where Shah's law passes from one form to the other, K: at the dew point of the room's air, and
+  // where the natural form overtakes the forced one, if it does below boiling.
+  struct EvaporationBends {
+    double dew, overtaken;
+  };
+  const EvaporationBends& evaporationBends();
+
+  double openFraction() const { return open_; }
+  Temperature room() const { return room_.air.temperature; }
   // What the pump gives the wort in this stage.
   Power pumpHeat() const { return hoseLength_ > metres(0.0) ? pumpHeat_ : watts(0.0); }
 
-  // Outermost faces as the last flows() found them. Not once tabulated: a table knows no skins.
+  // Outermost faces as the last flows() found them.
   struct Skins {
     Temperature side, base, lid;
   };
-  Skins skins() const {
-    const Temperature room = room_.air.temperature;
-    return {room + side_.excess, room + base_.excess, room + lid_.excess};
-  }
+  Skins skins();
 
-  // Makes flows() several times faster for wort between the ice point and `hottest` by remembering
-  // each wall's flux in tables that fill as they are asked: within 1e-8 of it (above 95 C 5e-8, and
-  // 1e-6 behind a headspace full of vapour), and 1e-3 some kelvins either side of where an outer
-  // film's law bends (a lid at Ra 4.7e6, an upright wall at 1e9). Side, base and hose are solved as
-  // ever less than 4 K above the room and below it, and a side with wort below 20 or above 105 C,
-  // where the water film's law bends.
-  void tabulate(Temperature hottest);
-  // The same vessel and room in another stage of the day; keeps what does not depend on it. A hose
-  // of no length: no pumping.
+  // The same vessel and room in another stage of the day. A hose of no length: no pumping.
   void enterStage(Length fill, double openFraction, Length hoseLength);
 
  private:
-  // One face's way from inside to room, per inner area.
-  struct Wall {
-    ThermalInsulance insulance;
-    double areaRatio;  // outer area over inner
-    double emissivity;
-    TemperatureDifference excess;  // of the skin over the room, the last solution
-    TemperatureDifference whole;   // of the inside over the room, then
-    double slope;                  // of the balance about it
-    FluxTable table;
+  // A wall solved for its skin: the side, where the wort's own film lies inside, and the hose,
+  // whose film's law is not smooth where WallConductance has its nodes.
+  struct SolvedWall {
+    WallFace face;
+    // The last solution, a guess for the next.
+    double lastSkin = 20.0;   // K over the room
+    double lastWhole = 40.0;  // the inside, then
+    double rises = 0.5;       // the skin per kelvin of the inside
+    double through(double whole, double innerFilm, const AirFilms& air);
   };
-  // How far down from wort to room the headspace lies, as solved last, the latest first.
-  struct Headspace {
-    static constexpr std::size_t kRemembered = 4;
-    static constexpr double kNear = 10.0;  // K
-    std::array<double, kRemembered> share{0.1, 0.0, 0.0, 0.0};
-    std::array<double, kRemembered> at{};  // K, of the wort then
-    std::size_t known = 1;
-    double shareAt(Temperature liquid) const;
-    void remember(Temperature liquid, double newShare);
+  // How far below the wort the headspace lay, as solved last: a guess for the next. As a share of
+  // what goes to zero with it, at the room's temperature and where the vapour alone fills it, it
+  // changes slowly and steadily with the fourth root of what is lacking to that place.
+  class LastHeadspaces {
+   public:
+    // K; `excess` is the wort's over the room, `lacking` what it lacks to boiling.
+    double guess(double excess, double lacking) const;
+    void remember(double excess, double lacking, double below);
+    // In another stage. `left` is its distance where water boils.
+    bool isNew() const { return new_; }
+    void begin(double left) {
+      left_ = left;
+      new_ = false;
+    }
+    void end() {
+      new_ = true;
+      forgetTrend();
+    }
+
+   private:
+    static constexpr std::size_t kMost = 4;
+    std::array<double, kMost> share_{};  // the latest first
+    std::array<double, kMost> root_{};
+    std::size_t known_ = 0;
+    bool warmer_ = true;  // than the room
+    bool new_ = true;
+    double left_ = 1e-3;
+    void forgetTrend() { known_ = std::min<std::size_t>(known_, 1); }
   };
-  template <class Film, class InnerFilm>
-  SlopedFlux solved(Wall& wall, TemperatureDifference whole, const Film& film,
-                    const InnerFilm& innerFilm);
-  template <class Film, class InnerFilm>
-  HeatFlux through(Wall& wall, Temperature inside, const Film& film, const InnerFilm& innerFilm);
-  HeatFlux throughSide(Temperature liquid);
-  HeatFlux throughBase(Temperature liquid);
-  HeatFlux throughHose(Temperature liquid);
-  AirProperties filmAir(Temperature skin) const;
-  HeatTransferCoefficient filmAbove(Temperature face) const;
-  HeatTransferCoefficient filmBelow(Temperature face) const;
-  HeatTransferCoefficient filmBeside(Temperature face, Length height) const;
+  struct HeadspaceTrial;
+  void setFilmHeight(Length fill);
   Motion motion() const {
     return hoseLength_ > metres(0.0) && returnsAbove_ ? Motion::Pumped : Motion::Still;
   }
-  void openMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Length dry,
-                 HeatFlows& flows);
-  WarmedFin openDryWall(Temperature liquid, const WellAir& well, Length dry);
-  HeatFlux throughDryWall(Temperature inside);
-  void closedMouth(Temperature liquid, const SurfaceAir& water, SpecificEnergy latent, Area dryArea,
-                   double share, HeatFlows& flows);
+  void openMouthAt(AtTemperature& now);
+  void openMouth(AtTemperature& now, Length dry, HeatFlows& flows) const;
+  HeadspaceTrial headspace(const AtTemperature& now, double below, double dryArea);
+  void closedMouthAt(AtTemperature& now, double dryArea);
+  double leftAtBoiling(double dryArea);
+  void closedMouth(AtTemperature& now, Length dry, HeatFlows& flows);
 
   Surroundings room_;
   Pressure saturatedInRoom_;  // vapour at the room's temperature
+  AirFilms films_;
   Length diameter_, height_, hoseLength_, hoseDiameter_;
   Area mouth_;
+  FaceSize quarter_;
   double open_, evaporationFactor_;
   bool returnsAbove_;
   Power pumpHeat_;
-  Wall side_, base_, lid_, dry_, hose_;
-  bool onLegs_;
-  Length filmHeight_;
+  SolvedWall side_, hose_;
+  WallConductance lid_, dry_, base_;
+  double metalBase_;  // m2 K/W, of the base with its layers,
+  double solidBase_;  // and with what it stands on; 0 on legs
+  bool sideMayBend_;  // its film turn turbulent
+  // K over the room, as last asked; for skins().
+  double baseInside_ = 0.0, lidInside_ = 0.0;
   ThermalConductance wallAlong_;  // conductivity times thickness of the metal wall
-  Headspace headspace_;
+  LastHeadspaces lastHeadspaces_;
+  double waterBoils_;                                 // K
+  std::optional<EvaporationBends> evaporationBends_;  // once asked for
 };
 
 }  // namespace physics

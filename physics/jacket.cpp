@@ -7,6 +7,7 @@
 
 #include "physics/sizing.hpp"
 #include "physics/water.hpp"
+#include "physics/wort.hpp"
 
 namespace physics {
 namespace {

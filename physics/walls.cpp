@@ -75,16 +75,25 @@ HeatFlux radiationBetween(double innerEmissivity, double outerEmissivity, double
   return exchange * kSigma * meanCube(inner, outer) * (inner - outer);
 }
 
-FinFlows flowsThrough(const WarmedFin& fin) {
+FinFlows flowsThrough(const WarmedFin& fin) { return responseOf(fin).flows(fin.foot, fin.warmth); }
+
+FinResponse responseOf(const WarmedFin& fin) {
   const HeatTransferCoefficient both = fin.warm + fin.cool;
   assert(fin.width >= metres(0.0) && fin.length >= metres(0.0));
   assert(fin.along > wattsPerKelvin(0.0) && both > perSquareMetreKelvin(0.0));
-  const TemperatureDifference far = fin.warm / both * fin.warmth;
   const Length decay = sqrt(fin.along / both);
-  const double reach = std::tanh(static_cast<double>(fin.length / decay));
-  const auto overLength = far * fin.length + (fin.foot - far) * (reach * decay);
-  return {.warmed = fin.width * fin.warm * (fin.warmth * fin.length - overLength),
-          .cooled = fin.width * fin.cool * overLength};
+  return {.width = fin.width,
+          .length = fin.length,
+          .warm = fin.warm,
+          .cool = fin.cool,
+          .reach = std::tanh(static_cast<double>(fin.length / decay)) * decay};
+}
+
+FinFlows FinResponse::flows(TemperatureDifference foot, TemperatureDifference warmth) const {
+  const TemperatureDifference far = warm / (warm + cool) * warmth;
+  const auto overLength = far * length + (foot - far) * reach;
+  return {.warmed = width * warm * (warmth * length - overLength),
+          .cooled = width * cool * overLength};
 }
 
 }  // namespace physics

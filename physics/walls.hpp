@@ -62,5 +62,13 @@ struct FinFlows {
 // without conduction along it the two films in series. Both flows are linear in foot and warmth.
 // Lengths not negative, k t and one film positive; asserted. Own derivation.
 FinFlows flowsThrough(const WarmedFin& fin);
+// The same for any foot and warmth.
+struct FinResponse {
+  Length width, length;
+  HeatTransferCoefficient warm, cool;
+  Length reach;  // tanh(m length)/m
+  FinFlows flows(TemperatureDifference foot, TemperatureDifference warmth) const;
+};
+FinResponse responseOf(const WarmedFin& fin);
 
 }  // namespace physics

@@ -2,11 +2,10 @@
 #include "physics/water.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cassert>
 #include <cmath>
 
-#include "physics/six_neighbours.hpp"
+#include "physics/law_image.hpp"
 
 namespace physics {
 namespace {
@@ -269,20 +268,46 @@ SpecificEnergy latentHeat(Temperature t) {
       kelvin * (1.0 / vapourDensity(theta, third) - 1.0 / liquidDensity(theta, third)) * slope);
 }
 
-SpecificEnergy tabledLatentHeat(Temperature t) {
-  constexpr double kFrom = 253.15;  // K
-  constexpr double kStep = 2.0;
-  constexpr std::size_t kNodes = 66;
-  static const auto nodes = [] {
-    std::array<double, kNodes> latent{};
-    for (std::size_t i = 0; i < kNodes; ++i) {
-      latent[i] = inJoulesPerKilogram(latentHeat(kelvin(kFrom + kStep * static_cast<double>(i))));
-    }
-    return latent;
-  }();
+namespace {
+
+struct SaturationImages {
+  LawImage<14> latent{[](double t) { return inJoulesPerKilogram(latentHeat(kelvin(t))); }, kCold,
+                      kHot};
+  LawImage<20> pressure{[](double t) { return inPascals(saturationPressure(kelvin(t))); }, kCold,
+                        kHot};
+  LawImage<14> slope{[](double t) {  // of its logarithm
+                       const SlopedPressure p = slopedSaturationPressure(kelvin(t));
+                       return static_cast<double>(p.slope * kelvins(1.0) / p.pressure);
+                     },
+                     kCold, kHot};
+  LawImage<14> inverse{[](double logPascals) {
+                         return 1e3 /
+                                inKelvin(saturationTemperature(pascals(std::exp(logPascals))));
+                       },
+                       std::log(103.0), std::log(143e3)};
+  static constexpr double kCold = 253.15;
+  static constexpr double kHot = 383.15;
+};
+const SaturationImages& saturationImages() {
+  static const SaturationImages all;
+  return all;
+}
+
+}  // namespace
+
+SpecificEnergy latentHeatByImage(Temperature t) {
   assert(isWithinTheRelease(t));
-  const double x = std::max(inKelvin(t) - kFrom, 0.0) / kStep;
-  return joulesPerKilogram(SixNeighbours(x, kNodes).valueOf(nodes.data()));
+  return joulesPerKilogram(saturationImages().latent(inKelvin(t)));
+}
+
+SlopedPressure saturationPressureByImage(Temperature t) {
+  assert(isWithinTheRelease(t));
+  const Pressure p = pascals(saturationImages().pressure(inKelvin(t)));
+  return {p, p * saturationImages().slope(inKelvin(t)) / kelvins(1.0)};
+}
+
+Temperature saturationTemperatureByImage(Pressure p) {
+  return kelvin(1e3 / saturationImages().inverse(std::log(inPascals(p))));
 }
 
 Temperature saturationTemperature(Pressure p) {

@@ -80,6 +80,10 @@ TemperatureDifference boilingPointRise(double extract, Pressure p) {
   return boiling - pure;
 }
 
+Temperature boilingPoint(double extract, Pressure p) {
+  return saturationTemperature(p) + boilingPointRise(extract, p);
+}
+
 double platoFromGravity(double specificGravity) {
   assert(1.0 <= specificGravity && specificGravity <= 1.150);
   return std::max(0.0, asbcPolynomial(specificGravity));

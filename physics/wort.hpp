@@ -26,6 +26,8 @@ SpecificHeat wortSpecificHeat(double extract, Temperature t);
 // sucrose (Brown 1912) lie 0.2-0.35 K above up to 0.5, most of it their own offset, and 1.5 K
 // above at 0.7. A wort rich in small sugars may add 0.3 K.
 TemperatureDifference boilingPointRise(double extract, Pressure p);
+// Where a wort of this extract (mass fraction) boils.
+Temperature boilingPoint(double extract, Pressure p);
 
 // Specific gravity 20/20 against extract in percent by mass (degrees Plato).
 // Source: the ASBC-table polynomial; clamped to 0 at gravity 1.

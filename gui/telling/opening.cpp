@@ -6,6 +6,7 @@
 
 #include "physics/boil_signs.hpp"
 #include "physics/brewday.hpp"
+#include "physics/wort.hpp"
 
 namespace gui::telling {
 namespace {

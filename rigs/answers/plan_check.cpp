@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "physics/vessel.hpp"
+#include "physics/wort.hpp"
 #include "rigs/answers/circuit_check.hpp"
 #include "rigs/documents/problem_words.hpp"
 

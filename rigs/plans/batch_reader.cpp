@@ -3,6 +3,7 @@
 
 #include <variant>
 
+#include "physics/wort.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
 

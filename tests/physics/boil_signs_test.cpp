@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "physics/brewday.hpp"
+#include "physics/wort.hpp"
 #include "tests/support/measured.hpp"
 
 namespace physics {

@@ -9,7 +9,6 @@
 #include <cmath>
 #include <vector>
 
-#include "physics/six_neighbours.hpp"
 #include "tests/second_opinions/read_table.hpp"
 #include "tests/support/between.hpp"
 #include "tests/support/within.hpp"
@@ -210,27 +209,18 @@ RC_GTEST_PROP(SaturationLine, RisesWithTemperatureWhileLatentHeatFalls, ()) {
   RC_ASSERT(latentHeat(kelvin(a)) > latentHeat(kelvin(b)));
 }
 
-RC_GTEST_PROP(LatentHeat, IsTheSameFromATable, ()) {
-  const Temperature t = celsius(between(-20.0, 110.0));
-  RC_ASSERT(abs(tabledLatentHeat(t) / latentHeat(t) - 1.0) < 1e-10);
-}
-
-// Through six points goes one quintic, whose slope is known.
-RC_GTEST_PROP(SixNeighbours, FollowAnyQuintic, ()) {
-  std::array<double, 6> c{};
-  for (double& one : c) one = between(-1.0, 1.0);
-  const auto power = [&](double x) {
-    return c[0] + x * (c[1] + x * (c[2] + x * (c[3] + x * (c[4] + x * c[5]))));
-  };
-  const auto slope = [&](double x) {
-    return c[1] + x * (2.0 * c[2] + x * (3.0 * c[3] + x * (4.0 * c[4] + x * 5.0 * c[5])));
-  };
-  std::array<double, 9> nodes{};
-  for (std::size_t i = 0; i < nodes.size(); ++i) nodes[i] = power(0.25 * static_cast<double>(i));
-  const double x = between(0.0, 8.0);
-  const SixNeighbours near(x, nodes.size());
-  RC_ASSERT(std::abs(near.valueOf(nodes.data()) - power(0.25 * x)) < 1e-12);
-  RC_ASSERT(std::abs(near.slopeOf(nodes.data()) - 0.25 * slope(0.25 * x)) < 1e-11);
+// What the inner loop asks instead of the formulas.
+TEST(SaturationImages, AreTheirFormulas) {
+  for (double c = -20.0; c <= 110.0; c += 0.37) {
+    SCOPED_TRACE(c);
+    const Temperature t = celsius(c);
+    const SlopedPressure exact = slopedSaturationPressure(t);
+    const SlopedPressure image = saturationPressureByImage(t);
+    EXPECT_NEAR(static_cast<double>(image.pressure / exact.pressure), 1.0, 1e-11);
+    EXPECT_NEAR(static_cast<double>(image.slope / exact.slope), 1.0, 1e-10);
+    EXPECT_NEAR(static_cast<double>(latentHeatByImage(t) / latentHeat(t)), 1.0, 1e-11);
+    EXPECT_NEAR(inKelvin(saturationTemperatureByImage(exact.pressure)), inKelvin(t), 1e-9);
+  }
 }
 
 }  // namespace

@@ -10,6 +10,7 @@
 #include "gui/window/charts/chart_look.hpp"
 #include "gui/window/words/reader.hpp"
 #include "physics/brewday.hpp"
+#include "physics/wort.hpp"
 #include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
