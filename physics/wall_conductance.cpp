@@ -22,9 +22,10 @@ SlopedFlux WallFace::outOf(double skin, const AirFilms& air) const {
   return {h * skin, h + skin * areaRatio * (moved.slope + shone.slope)};
 }
 
-// The slope is against the skin; the root grows with a quarter of itself over the excess.
+// The slope is against the skin; a root grows with a quarter or a third of itself over the excess.
 SlopedFlux WallConductance::outOf(const Piece& piece, double skin) {
-  const double root = fourthRoot(skin);
+  const bool laminar = piece.root == Root::Fourth;
+  const double root = laminar ? fourthRoot(skin) : std::cbrt(skin);
   const double x = (root - piece.middle) * piece.perHalf;
   double h = piece.power[kNodes - 1];
   double slope = 0.0;
@@ -32,21 +33,23 @@ SlopedFlux WallConductance::outOf(const Piece& piece, double skin) {
     slope = slope * x + h;
     h = h * x + piece.power[i];
   }
-  return {h * skin, h + 0.25 * root * piece.perHalf * slope};
+  return {h * skin, h + (laminar ? 0.25 : 1.0 / 3.0) * root * piece.perHalf * slope};
 }
 
-// At Chebyshev's places of the fourth root: Newton's divided differences, multiplied out from the
+// At Chebyshev's places of the root: Newton's divided differences, multiplied out from the
 // last.
-WallConductance::Piece WallConductance::between(double coldest, double hottest, double sign,
-                                                const AirFilms& air) const {
-  const double low = fourthRoot(coldest);
-  const double high = fourthRoot(hottest);
-  Piece piece{.middle = 0.5 * (low + high), .perHalf = 2.0 / (high - low), .power = {}};
+WallConductance::Piece WallConductance::between(Root root, double coldest, double hottest,
+                                                double sign, const AirFilms& air) const {
+  const bool laminar = root == Root::Fourth;
+  const double low = laminar ? fourthRoot(coldest) : std::cbrt(coldest);
+  const double high = laminar ? fourthRoot(hottest) : std::cbrt(hottest);
+  Piece piece{
+      .root = root, .middle = 0.5 * (low + high), .perHalf = 2.0 / (high - low), .power = {}};
   std::array<double, kNodes> place{}, difference{};
   for (std::size_t i = 0; i < kNodes; ++i) {
     place[i] = -std::cos(std::numbers::pi * (static_cast<double>(i) + 0.5) / double(kNodes));
-    const double root = piece.middle + place[i] / piece.perHalf;
-    const double skin = root * root * root * root;
+    const double y = piece.middle + place[i] / piece.perHalf;
+    const double skin = laminar ? (y * y) * (y * y) : y * y * y;
     difference[i] = sign * face_.outOf(sign * skin, air).flux / skin;
   }
   for (std::size_t order = 1; order < kNodes; ++order) {
@@ -78,9 +81,9 @@ double WallConductance::bendingSkin(double most, double sign, const AirFilms& ai
 void WallConductance::learn(Side& side, double sign, const AirFilms& air) const {
   const double most = sign > 0.0 ? range_.above : range_.below;
   const double bends = bendingSkin(most, sign, air);
-  side.near = between(0.0, bends, sign, air);
+  side.near = between(Root::Fourth, 0.0, bends, sign, air);
   side.bends = bends < most ? bends : std::numeric_limits<double>::infinity();
-  if (bends < most) side.far = between(bends, most, sign, air);
+  if (bends < most) side.far = between(Root::Third, bends, most, sign, air);
   side.known = true;
 }
 

@@ -51,8 +51,11 @@ class WallConductance {
 
  private:
   static constexpr std::size_t kNodes = 12;
-  // W/(m2 K) of the inner face, by powers of the fourth root of the skin's excess.
+  // Laminar films go by the fourth root of the skin's excess, turbulent ones by the third.
+  enum class Root { Fourth, Third };
+  // W/(m2 K) of the inner face, by powers of that root.
   struct Piece {
+    Root root;
     double middle, perHalf;  // of the root
     std::array<double, kNodes> power;
   };
@@ -62,7 +65,7 @@ class WallConductance {
     Piece near, far;
   };
   void learn(Side& side, double sign, const AirFilms& air) const;
-  Piece between(double coldest, double hottest, double sign, const AirFilms& air) const;
+  Piece between(Root root, double coldest, double hottest, double sign, const AirFilms& air) const;
   double bendingSkin(double most, double sign, const AirFilms& air) const;
   static SlopedFlux outOf(const Piece& piece, double skin);
 

@@ -50,7 +50,8 @@ RC_GTEST_PROP(WallConductance, IsThatOfTheBalance, ()) {
     const SlopedFlux found = wall.at(excess, air);
     RC_LOG() << excess << " K: " << found.flux << " for " << exact << ", apart "
              << found.flux / exact - 1.0 << ", bend " << wall.seam() << "\n";
-    RC_ASSERT(std::abs(found.flux - exact) <= 2e-8 * std::abs(exact));
+    // Or a hundred-millionth of a kelvin, where there are few of them.
+    RC_ASSERT(std::abs(found.flux - exact) <= 2e-8 * std::abs(exact) + 1e-7);
     const double step = 1e-5 * excess;
     const double slope =
         (balanced(face, air, excess + step) - balanced(face, air, excess - step)) / (2.0 * step);
