@@ -8,6 +8,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <thread>
 #include <vector>
 
 #include "rigs/answers/pool.hpp"
@@ -38,17 +39,21 @@ class Combinations {
 // More of them are begun only by who says how many.
 inline constexpr std::uint64_t kMostUnasked = 10'000'000;
 
-// How many are made before the first of them is taken: enough that no core waits for another, few
-// enough to be held.
-inline constexpr std::uint64_t kMadeAhead = 64;
+// How many are made before the first of them is taken: enough for each core that none waits long
+// for another, few enough to be held.
+inline std::uint64_t madeAhead() {
+  constexpr std::uint64_t kOfEachCore = 32;
+  return kOfEachCore * std::max(1U, std::thread::hardware_concurrency());
+}
 
 // `take(make(i))` for every i below `count`, in this order, while all cores are making; ends before
 // the first that `take` refuses by giving false. `make` must bear being called at once from several
 // threads. How many were taken.
 template <class Make, class Take>
 std::uint64_t inOrder(std::uint64_t count, const Make& make, const Take& take) {
-  for (std::uint64_t begin = 0; begin < count; begin += kMadeAhead) {
-    const auto size = static_cast<std::size_t>(std::min(kMadeAhead, count - begin));
+  const std::uint64_t ahead = madeAhead();
+  for (std::uint64_t begin = 0; begin < count; begin += ahead) {
+    const auto size = static_cast<std::size_t>(std::min(ahead, count - begin));
     const auto made = forAll(size, [&](std::size_t i) { return make(begin + i); });
     for (std::size_t i = 0; i < size; ++i)
       if (!take(made[i])) return begin + i;

@@ -115,42 +115,55 @@ class VariationReader {
     error(advised(std::move(found), Told(TOLD("Sweep", "it may have %1"), choice(known))));
   }
 
+  // Of each list so far, in each of which "*" stands for its own entries.
   bool enterEntry(std::string_view step) {
-    const std::string where = made_.place_;
-    const auto count = entriesAt(varied_.document, made_.pointers_.front());
-    if (!count) {
-      error(Told(TOLD("Sweep", "this plan states no entries of %1"), inQuotes(where)));
-      return false;
+    std::vector<std::string> entered;
+    bool everywhere = true;
+    std::size_t most = 0;
+    for (const std::string& list : made_.pointers_) {
+      const std::size_t count = entriesAt(varied_.document, list).value_or(0);
+      const std::vector<std::size_t> chosen = chosenEntries(step, count);
+      for (const std::size_t i : chosen) entered.push_back(list + '/' + std::to_string(i));
+      everywhere = everywhere && (step == "*" || !chosen.empty());
+      most = std::max(most, count);
     }
-    const bool rigs = pattern_ == "/rigs";
-    std::vector<std::size_t> chosen;
-    if (step == "*") {
-      for (std::size_t i = 0; i < *count; ++i) chosen.push_back(i);
-    } else if (const auto index = indexIn(step); index && *index < *count) {
-      chosen.push_back(*index);
-    } else if (const auto slot = rigs ? slotOfLetter(step) : std::nullopt) {
-      const auto at = std::find(varied_.slots.begin(), varied_.slots.end(), *slot);
-      if (at != varied_.slots.end())
-        chosen.push_back(static_cast<std::size_t>(at - varied_.slots.begin()));
-    }
-    if (chosen.empty()) {
-      error(noSuchEntry(step, *count, rigs));
-      return false;
-    }
-    enterEntries(chosen);
-    // One name for one rig, whatever was typed.
-    if (rigs && chosen.size() == 1 && step != "*")
-      add(letterOfSlot(varied_.slots[chosen.front()]));
-    else
-      add(step);
+    if (most == 0)
+      error(Told(TOLD("Sweep", "this plan states no entries of %1"), inQuotes(made_.place_)));
+    else if (!everywhere)
+      error(noSuchEntry(step, most));
+    if (failed_) return false;
+    made_.pointers_ = std::move(entered);
+    add(nameOfEntry(step));
     pattern_ += "/*";
     return true;
   }
 
-  Told noSuchEntry(std::string_view step, std::size_t count, bool rigs) const {
+  bool inRigs() const { return pattern_ == "/rigs"; }
+
+  std::vector<std::size_t> chosenEntries(std::string_view step, std::size_t count) const {
+    std::vector<std::size_t> chosen;
+    if (step == "*") {
+      for (std::size_t i = 0; i < count; ++i) chosen.push_back(i);
+    } else if (const auto index = indexIn(step)) {
+      if (*index < count) chosen.push_back(*index);
+    } else if (const auto slot = inRigs() ? slotOfLetter(step) : std::nullopt) {
+      const auto at = std::find(varied_.slots.begin(), varied_.slots.end(), *slot);
+      if (at != varied_.slots.end())
+        chosen.push_back(static_cast<std::size_t>(at - varied_.slots.begin()));
+    }
+    return chosen;
+  }
+
+  // One name for one rig, whatever was typed.
+  std::string nameOfEntry(std::string_view step) const {
+    const auto index = inRigs() ? indexIn(step) : std::nullopt;
+    return index ? letterOfSlot(varied_.slots[*index]) : std::string(step);
+  }
+
+  Told noSuchEntry(std::string_view step, std::size_t count) const {
     const Quoted given{std::string(step)};
     const Count last{static_cast<long long>(count) - 1};
-    if (rigs)
+    if (inRigs())
       return Told(TOLD("Sweep",
                        "this plan has no rig %1; a letter of its rigs, a number from 0 to %2, or "
                        "\"*\" for all of them is accepted, e.g. \"rigs/%3\""),
@@ -159,13 +172,6 @@ class VariationReader {
                      "%1 has no entry %2; a number from 0 to %3, or \"*\" for all of them is "
                      "accepted"),
                 inQuotes(made_.place_), given, last);
-  }
-
-  void enterEntries(const std::vector<std::size_t>& chosen) {
-    std::vector<std::string> pointers;
-    for (const std::string& pointer : made_.pointers_)
-      for (const std::size_t i : chosen) pointers.push_back(pointer + '/' + std::to_string(i));
-    made_.pointers_ = std::move(pointers);
   }
 
   void enter(const std::string& step) {

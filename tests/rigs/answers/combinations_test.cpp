@@ -104,17 +104,17 @@ TEST(InOrder, IsNeverFarAheadOfWhatIsTaken) {
   std::atomic<std::uint64_t> made = 0;
   std::uint64_t taken = 0;
   inOrder(
-      10 * kMadeAhead,
+      10 * madeAhead(),
       [&](std::uint64_t i) {
         ++made;
         return i;
       },
       [&](std::uint64_t) {
-        EXPECT_LE(made - taken, kMadeAhead);
+        EXPECT_LE(made - taken, madeAhead());
         ++taken;
         return true;
       });
-  EXPECT_EQ(taken, 10 * kMadeAhead);
+  EXPECT_EQ(taken, 10 * madeAhead());
 }
 
 TEST(InOrder, EndsBeforeTheFirstThatIsRefused) {
@@ -127,7 +127,7 @@ TEST(InOrder, EndsBeforeTheFirstThatIsRefused) {
       },
       [](std::uint64_t i) { return i < 100; });
   EXPECT_EQ(done, 100u);
-  EXPECT_LE(made, 100 + 2 * kMadeAhead);
+  EXPECT_LE(made, 100 + 2 * madeAhead());
   EXPECT_EQ(inOrder(
                 0, [](std::uint64_t i) { return i; }, [](std::uint64_t) { return true; }),
             0u);

@@ -143,6 +143,18 @@ TEST_F(Variations, PutTheSameValueIntoEveryEntryThatAStarStandsFor) {
   EXPECT_EQ(read("batch/mash/rests/1/time=20 min")->pointers().front(), "/batch/mash/rests/1/time");
 }
 
+// Rigs (c) and (d) of the demo have jackets of their own, (a) and (b) have none.
+TEST_F(Variations, TakeOfEachListItsOwnEntries) {
+  const auto all = read("rigs/*/jacket/side/*/thickness=20 mm");
+  ASSERT_TRUE(all) << complaint();
+  for (const std::string& pointer : all->pointers())
+    EXPECT_TRUE(exists(document_, pointer)) << pointer;
+  EXPECT_GE(all->pointers().size(), 1u);
+  EXPECT_LT(all->pointers().size(), 4u);
+  EXPECT_THAT(refused("rigs/*/jacket/side/0/thickness=20 mm"), HasSubstr("has no entry \"0\""));
+  EXPECT_THAT(refused("rigs/a/jacket/side/0/thickness=20 mm"), HasSubstr("states no entries"));
+}
+
 TEST_F(Variations, CallARigByItsLetterWhateverWasTyped) {
   slots_ = {4, 0, 1, 2};  // the first rig is (e)
   EXPECT_EQ(read("rigs/e/element/power=2 kW")->pointers().front(), "/rigs/0/element/power");
