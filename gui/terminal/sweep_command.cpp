@@ -206,12 +206,12 @@ std::string csvEnd(const rigs::Sweep& sweep, const rigs::SweepEnd& end,
 
 struct Outcome {
   rigs::SweepEnd end;
-  std::string firstProblem;  // of the first combination that is no plan
-  int error = 0;             // errno of standard output
+  rigs::Problem firstProblem = {};  // of the first combination that is no plan
+  int error = 0;                    // errno of standard output
 };
 
 Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience) {
-  Outcome outcome{.end = {.of = *sweep.combinations.count()}, .firstProblem = {}};
+  Outcome outcome{.end = {.of = *sweep.combinations.count()}};
   const auto write = [&outcome](const std::string& text) {
     if (rigs::writeAll(STDOUT_FILENO, text)) return true;
     outcome.error = errno;
@@ -220,23 +220,22 @@ Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience
   if (!write(json ? rigs::sweepHeadLine(sweep) : csvLine(csvHeads(sweep)))) return outcome;
   // Only the text of what was found is kept.
   struct Made {
-    std::string rows, problem;
-    bool isPlan = true;
+    std::string rows;
+    std::optional<rigs::Problem> problem;  // of what is no plan
   };
   rigs::inOrder(
       outcome.end.of,
       [&](std::uint64_t i) -> std::optional<Made> {
         if (endedBy != 0) return std::nullopt;
         const rigs::SweptCombination found = rigs::swept(sweep, i);
-        return Made{json ? rigs::sweepLines(sweep, found) : csvRows(sweep, found),
-                    found.isPlan() ? std::string() : rigs::problemsInLine(found.rows.front()),
-                    found.isPlan()};
+        return Made{
+            json ? rigs::sweepLines(sweep, found) : csvRows(sweep, found),
+            found.isPlan() ? std::nullopt : std::optional(found.rows.front().problems.front())};
       },
       [&](const std::optional<Made>& made) {
         if (!made || !write(made->rows)) return false;
         ++outcome.end.done;
-        if (made->isPlan) return true;
-        if (outcome.end.noPlan++ == 0) outcome.firstProblem = made->problem;
+        if (made->problem && outcome.end.noPlan++ == 0) outcome.firstProblem = *made->problem;
         return true;
       });
   if (outcome.error != 0) return outcome;
@@ -263,7 +262,11 @@ Finished finishedWith(const Outcome& outcome, std::string complaint, const Audie
   if (end.noPlan > 0)
     complain(Told(
         TOLD("Sweep", "%1 of %2 combinations are no plan, and their rows say why. The first: %3."),
-        Count{static_cast<long long>(end.noPlan)}, done, Verbatim{outcome.firstProblem}));
+        Count{static_cast<long long>(end.noPlan)}, done,
+        outcome.firstProblem.where.empty()
+            ? outcome.firstProblem.message
+            : Told(TOLD("Terminal", "%1: %2"), Verbatim{outcome.firstProblem.where},
+                   outcome.firstProblem.message)));
   if (end.done < end.of) {
     complain(Told(TOLD("Sweep", "stopped: %1 of %2 combinations are there, the first ones."), done,
                   Count{static_cast<long long>(end.of)}));
