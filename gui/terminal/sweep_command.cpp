@@ -24,7 +24,6 @@
 namespace gui {
 namespace {
 
-using rigs::Count;
 using rigs::Quoted;
 using rigs::Severity;
 using rigs::Told;
@@ -195,9 +194,9 @@ std::string csvEnd(const rigs::Sweep& sweep, const rigs::SweepEnd& end,
     fields[1] = rigs::tell(text, reader);
     return csvLine(fields);
   };
-  std::string lines = line(end.word(), Told(TOLD("Sweep", "%1 of %2 combinations"),
-                                            Count{static_cast<long long>(end.done)},
-                                            Count{static_cast<long long>(end.of)}));
+  std::string lines =
+      line(end.word(), Told(TOLD("Sweep", "%1 of %2 combinations"),
+                            Verbatim{std::to_string(end.done)}, Verbatim{std::to_string(end.of)}));
   for (const rigs::Caution& one : cautions) lines += line("caution", one.text);
   return lines;
 }
@@ -258,18 +257,18 @@ Finished finishedWith(const Outcome& outcome, std::string complaint, const Audie
                   Verbatim{std::generic_category().message(outcome.error)}));
     return {{}, std::move(complaint), 1};
   }
-  const Count done{static_cast<long long>(end.done)};
+  const Verbatim done{std::to_string(end.done)};
   if (end.noPlan > 0)
     complain(Told(
         TOLD("Sweep", "%1 of %2 combinations are no plan, and their rows say why. The first: %3."),
-        Count{static_cast<long long>(end.noPlan)}, done,
+        Verbatim{std::to_string(end.noPlan)}, done,
         outcome.firstProblem.where.empty()
             ? outcome.firstProblem.message
             : Told(TOLD("Terminal", "%1: %2"), Verbatim{outcome.firstProblem.where},
                    outcome.firstProblem.message)));
   if (end.done < end.of) {
     complain(Told(TOLD("Sweep", "stopped: %1 of %2 combinations are there, the first ones."), done,
-                  Count{static_cast<long long>(end.of)}));
+                  Verbatim{std::to_string(end.of)}));
     return {{}, std::move(complaint), 128 + endedBy};
   }
   return {{}, std::move(complaint), end.noPlan == end.of ? 2 : 0};
