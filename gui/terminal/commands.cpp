@@ -36,7 +36,8 @@ std::vector<OptionLook> knownOptions() {
     return all;
   }();
   std::vector<OptionLook> looks{{"-h", false}, {"--help", false}, {"--version", false}};
-  for (const OptionAbout& one : kAll) looks.push_back({one.option, !one.value.empty()});
+  for (const OptionAbout& one : kAll)
+    looks.push_back({one.option, !one.value.empty(), one.mayRepeat});
   return looks;
 }
 
@@ -181,11 +182,18 @@ void readOverrides(Reading& reading) {
     reading.wrong.push_back(Told(TOLD("Terminal", "%1: \"%2\" is not about a plan."),
                                  word(reading.request.overrides.front().option),
                                  word(reading.verb.name)));
+  if (reading.is(Command::Sweep))
+    for (const Override& one : reading.request.overrides)
+      reading.wrong.push_back(
+          Told(TOLD("Terminal",
+                    "%1: \"sweep\" takes keys of the plan instead, one value or several: --vary "
+                    "\"place/room=16 C\"."),
+               word(one.option)));
 }
 
 // After the question is known. What depends on the plan is refused once that is read.
 void refuseUnused(Reading& reading) {
-  if (!isAboutAPlan(reading.verb.command)) return;
+  if (!isAboutAPlan(reading.verb.command) || reading.is(Command::Sweep)) return;
   for (const Override& one : reading.request.overrides) {
     if (one.option == "--alone" ||
         dependsOn(one.option, reading.verb.command, reading.request.question))
@@ -232,7 +240,7 @@ void readRig(Reading& reading) {
   if (!isAboutOneRig(command))
     reading.wrong.push_back(Told(TOLD("Terminal", "--rig: \"%1\" is not about one rig alone."),
                                  word(reading.verb.name)));
-  else if (reading.request.form == Form::Json)
+  else if (reading.request.form == Form::Json && command != Command::Sweep)
     reading.wrong.push_back(
         Told(TOLD("Terminal",
                   "--rig: --json has every rig, each under its name; --csv can have one alone.")));
@@ -253,6 +261,28 @@ void readDrawing(Reading& reading) {
   reading.request.overThickness = over == "thickness";
   if (over != "thickness" && over != "power")
     reading.wrong.push_back(onlyAccepted("--over", over, asTold({"thickness", "power"})));
+}
+
+void readSweep(Reading& reading) {
+  reading.request.vary = reading.typed.valuesOf("--vary");
+  reading.request.figures = reading.typed.valueOf("--figures");
+  reading.request.atMost = reading.typed.valueOf("--at-most");
+  if (!reading.is(Command::Sweep)) {
+    for (const char* option : {"--vary", "--figures", "--at-most"})
+      if (reading.typed.has(option))
+        reading.wrong.push_back(
+            Told(TOLD("Terminal", "%1: only \"sweep\" knows it."), word(option)));
+    return;
+  }
+  if (reading.typed.has("--units"))
+    reading.wrong.push_back(Told(TOLD(
+        "Terminal", "--units: \"sweep\" writes for programs, in SI; every name has its unit.")));
+  if (reading.request.vary.empty() && !reading.typed.has("--vary"))
+    reading.wrong.push_back(rigs::sentences(
+        {Told(TOLD(
+             "Terminal",
+             "\"sweep\" needs a key to vary, for example --vary \"batch/boil=45 min, 60 min\".")),
+         tryHelp(&reading.verb)}));
 }
 
 // A start for a new plan: one of the bundled ones, by name.
@@ -316,7 +346,7 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
   for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
-                           readDrawing, readStart, refuseUnused, askForFile})
+                           readDrawing, readStart, readSweep, refuseUnused, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

@@ -34,6 +34,9 @@ struct Request {
   bool overThickness = true;
   std::optional<telling::Question> question;  // of Picture
   Overrides overrides;
+  // Of Sweep, as typed.
+  std::vector<std::string> vary;
+  std::optional<std::string> figures, atMost;
 };
 
 struct HelpAsked {

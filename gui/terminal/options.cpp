@@ -8,6 +8,7 @@
 #include "gui/telling/translations.hpp"
 #include "gui/terminal/overrides.hpp"
 #include "gui/terminal/relevance.hpp"
+#include "rigs/answers/combinations.hpp"
 #include "rigs/plans/plan_starts.hpp"
 
 namespace gui {
@@ -76,11 +77,12 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
 }  // namespace
 
 std::vector<OptionAbout> shownOptions(const Verb& verb) {
-  std::vector<OptionAbout> all{
-      chosen("--units", {"SI", "US"},
-             Told(TOLD("Terminal", "all numbers at once; SI if not given"))),
-      chosen("--language", telling::languageCodes(),
-             Told(TOLD("Terminal", "that of your messages if not given")))};
+  std::vector<OptionAbout> all;
+  if (verb.command != Command::Sweep)
+    all.push_back(chosen("--units", {"SI", "US"},
+                         Told(TOLD("Terminal", "all numbers at once; SI if not given"))));
+  all.push_back(chosen("--language", telling::languageCodes(),
+                       Told(TOLD("Terminal", "that of your messages if not given"))));
   if (isDrawn(verb.command)) addTarget(all);
   addForms(all, verb.command);
   all.push_back({.option = "--width",
@@ -103,9 +105,32 @@ std::vector<OptionAbout> startOptions(const Verb& verb) {
            .choices = std::move(names)}};
 }
 
+std::vector<OptionAbout> variedOptions(const Verb& verb) {
+  if (verb.command != Command::Sweep) return {};
+  std::vector<OptionAbout> all(3);
+  all[0].option = "--vary";
+  all[0].value = "KEY=VALUES";
+  all[0].about = Told(
+      TOLD("Terminal",
+           "a key of the plan, and its values between \", \" or \"; \"; a range is \"1 kW..5 kW in "
+           "9\" or \"1 kW..5 kW by 500 W\"; once or several times"));
+  all[0].mayRepeat = true;
+  all[1].option = "--figures";
+  all[1].value = "NAMES";
+  all[1].about = Told(TOLD("Terminal",
+                           "which columns: places of a rig in what --json of \"answer\" writes, "
+                           "such as \"cost, day/duration_s\""));
+  all[2].option = "--at-most";
+  all[2].value = "N";
+  all[2].about = Told(TOLD("Terminal", "combinations that may be begun; %1 if not given"),
+                      rigs::Count{static_cast<long long>(rigs::kMostUnasked)});
+  return all;
+}
+
 std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
   std::vector<OptionAbout> all;
-  if (!isAboutAPlan(verb.command)) return all;
+  // What a sweep supposes is a key of the plan, too.
+  if (!isAboutAPlan(verb.command) || verb.command == Command::Sweep) return all;
   for (const OverrideKind& kind : overrideKinds()) {
     const bool anyQuestion = verb.command == Command::Picture;
     if (!anyQuestion && kind.option != "--alone" && !dependsOn(kind.option, verb.command, {}))
@@ -122,7 +147,8 @@ std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
 
 std::vector<OptionAbout> optionsOf(const Verb& verb) {
   std::vector<OptionAbout> all = startOptions(verb);
-  for (std::vector<OptionAbout> group : {shownOptions(verb), whatIfOptions(verb)})
+  for (std::vector<OptionAbout> group :
+       {variedOptions(verb), shownOptions(verb), whatIfOptions(verb)})
     all.insert(all.end(), std::move_iterator(group.begin()), std::move_iterator(group.end()));
   return all;
 }

@@ -33,6 +33,10 @@ constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
                                     "heatledger room my-plan.json --humidity \"60 %\""};
 constexpr std::array<Text, 2> kSafety{"heatledger safety my-plan.json",
                                       "heatledger safety my-plan.json --language de"};
+constexpr std::array<Text, 3> kSweep{
+    "heatledger sweep my-plan.json --vary \"batch/boil=45 min, 60 min, 90 min\"",
+    "heatledger sweep --vary \"rigs/b/element/power=1 kW..5 kW in 20\" --rig b",
+    "heatledger sweep --vary \"place/room=5 C..30 C by 5 C\" --figures cost --json"};
 constexpr std::array<Text, 3> kPicture{
     "heatledger picture how-long my-plan.json --to day.svg",
     "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
@@ -74,6 +78,11 @@ constexpr std::array kVerbs{
     Verb{Command::Safety, "safety", "[PLAN]",
          TOLD("Terminal", "all there is to take care of on this day, with this plan's figures"),
          kSafety},
+    Verb{Command::Sweep, "sweep", "[PLAN]",
+         TOLD("Terminal",
+              "any keys of the plan over lists and ranges, a row for each combination, for "
+              "scripts"),
+         kSweep},
     Verb{Command::Picture, "picture", "QUESTION [PLAN]",
          TOLD("Terminal",
               "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)"),

@@ -20,6 +20,7 @@ enum class Command {
   Circuit,
   Room,
   Safety,
+  Sweep,
   Picture,
   Report,
   Check,

@@ -6924,6 +6924,137 @@
     </message>
 </context>
 <context>
+    <name>Sweep</name>
+    <message>
+        <source>%1 is no number</source>
+        <translation>%1 ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>a step of %1 leads nowhere</source>
+        <translation>ein Schritt von %1 führt nirgendwohin</translation>
+    </message>
+    <message>
+        <source>%1 is no place of a plan</source>
+        <translation>%1 ist keine Stelle eines Plans</translation>
+    </message>
+    <message>
+        <source>a plan has no key %1</source>
+        <translation>ein Plan hat keinen Schlüssel %1</translation>
+    </message>
+    <message>
+        <source>%1 has no key %2</source>
+        <translation>%1 hat keinen Schlüssel %2</translation>
+    </message>
+    <message>
+        <source>it may have %1</source>
+        <translation>möglich ist %1</translation>
+    </message>
+    <message>
+        <source>this plan states no entries of %1</source>
+        <translation>dieser Plan nennt keine Einträge von %1</translation>
+    </message>
+    <message>
+        <source>this plan has no rig %1; a letter of its rigs, a number from 0 to %2, or &quot;*&quot; for all of them is accepted, e.g. &quot;rigs/%3&quot;</source>
+        <translation>dieser Plan hat keine Anlage %1; angenommen wird ein Buchstabe seiner Anlagen, eine Zahl von 0 bis %2 oder &quot;*&quot; für alle, z. B. &quot;rigs/%3&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has no entry %2; a number from 0 to %3, or &quot;*&quot; for all of them is accepted</source>
+        <translation>%1 hat keinen Eintrag %2; angenommen wird eine Zahl von 0 bis %3 oder &quot;*&quot; für alle</translation>
+    </message>
+    <message>
+        <source>%1 is a remark: nothing depends on it</source>
+        <translation>%1 ist eine Anmerkung: Nichts hängt davon ab</translation>
+    </message>
+    <message>
+        <source>%1 has keys of its own; vary one of them</source>
+        <translation>%1 hat eigene Schlüssel; verändern Sie einen davon</translation>
+    </message>
+    <message>
+        <source>no values are given; write them behind &quot;=&quot;, e.g. %1</source>
+        <translation>es sind keine Werte angegeben; schreiben Sie sie hinter &quot;=&quot;, z. B. %1</translation>
+    </message>
+    <message>
+        <source>a value is missing between two signs that part them</source>
+        <translation>zwischen zwei Trennzeichen fehlt ein Wert</translation>
+    </message>
+    <message>
+        <source>values are parted by &quot;; &quot;, or by a comma with a space behind it</source>
+        <translation>Werte trennt &quot;; &quot; oder ein Komma mit einem Leerzeichen dahinter</translation>
+    </message>
+    <message>
+        <source>%1 is a range that lacks an end; both are needed</source>
+        <translation>%1 ist ein Bereich, dem ein Ende fehlt; es braucht beide</translation>
+    </message>
+    <message>
+        <source>%1 does not say how many values it has; write e.g. &quot;%2..%3 in 5&quot; for five of them evenly apart</source>
+        <translation>%1 sagt nicht, wie viele Werte es sind; schreiben Sie z. B. &quot;%2..%3 in 5&quot; für fünf davon in gleichem Abstand</translation>
+    </message>
+    <message>
+        <source>%1: behind &quot;in&quot; a whole number of values from 2 on is needed</source>
+        <translation>%1: Hinter &quot;in&quot; gehört eine ganze Zahl von Werten, mindestens 2</translation>
+    </message>
+    <message>
+        <source>%1 has values between whole numbers; choose a step with &quot;by&quot;</source>
+        <translation>%1 hat Werte zwischen ganzen Zahlen; wählen Sie mit &quot;by&quot; einen Schritt</translation>
+    </message>
+    <message>
+        <source>%1 has too many values to be counted</source>
+        <translation>%1 hat zu viele Werte, um sie zu zählen</translation>
+    </message>
+    <message>
+        <source>in this plan no value can stand there, as something else stands on the way</source>
+        <translation>in diesem Plan kann dort kein Wert stehen, da auf dem Weg dorthin etwas anderes steht</translation>
+    </message>
+    <message>
+        <source>%1 was given; a key of the plan and its values are needed, e.g. &quot;batch/boil=45 min, 60 min&quot;</source>
+        <translation>%1 wurde angegeben; nötig sind ein Schlüssel des Plans und seine Werte, z. B. &quot;batch/boil=45 min, 60 min&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is varied already</source>
+        <translation>%1 wird schon verändert</translation>
+    </message>
+    <message>
+        <source>write all of its values behind one &quot;--vary&quot;</source>
+        <translation>schreiben Sie alle seine Werte hinter ein einziges &quot;--vary&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is no figure of a result</source>
+        <translation>%1 ist keine Zahl eines Ergebnisses</translation>
+    </message>
+    <message>
+        <source>&quot;heatledger schema result&quot; has all of them, below &quot;rig&quot;</source>
+        <translation>&quot;heatledger schema result&quot; nennt alle, unter &quot;rig&quot;</translation>
+    </message>
+    <message>
+        <source>no figure is named; e.g. &quot;cost, day/duration_s&quot;</source>
+        <translation>es ist keine Zahl genannt; z. B. &quot;cost, day/duration_s&quot;</translation>
+    </message>
+    <message>
+        <source>%1 was given; a whole number of combinations is needed</source>
+        <translation>%1 wurde angegeben; nötig ist eine ganze Zahl von Kombinationen</translation>
+    </message>
+    <message>
+        <source>these are about %1 combinations, too many for any computer; take fewer values</source>
+        <translation>das sind etwa %1 Kombinationen, zu viele für jeden Rechner; nehmen Sie weniger Werte</translation>
+    </message>
+    <message>
+        <source>these are %1 combinations, and not more than %2 are begun; take fewer values, or say &quot;--at-most %1&quot;</source>
+        <translation>das sind %1 Kombinationen, und mehr als %2 werden nicht begonnen; nehmen Sie weniger Werte, oder sagen Sie &quot;--at-most %1&quot;</translation>
+    </message>
+    <message>
+        <source>%1 of %2 combinations</source>
+        <translation>%1 von %2 Kombinationen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 combinations are no plan, and their rows say why. The first: %3.</source>
+        <translation>%1 von %2 Kombinationen sind kein Plan; ihre Zeilen sagen, warum. Die erste: %3.</translation>
+    </message>
+    <message>
+        <source>stopped: %1 of %2 combinations are there, the first ones.</source>
+        <translation>angehalten: Die ersten %1 von %2 Kombinationen stehen da.</translation>
+    </message>
+</context>
+<context>
     <name>Tariff</name>
     <message>
         <source>%1 %2 per kWh</source>
@@ -7631,6 +7762,42 @@
     <message>
         <source>%1 was given; a whole number from 1 to %2, or a letter of this plan&apos;s rigs (%3), is accepted, for example &quot;%4&quot;</source>
         <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2 oder ein Buchstabe der Anlagen dieses Plans (%3), zum Beispiel &quot;%4&quot;</translation>
+    </message>
+    <message>
+        <source>any keys of the plan over lists and ranges, a row for each combination, for scripts</source>
+        <translation>beliebige Schlüssel des Plans über Listen und Bereiche, je Kombination eine Zeile, für Skripte</translation>
+    </message>
+    <message>
+        <source>a key of the plan, and its values between &quot;, &quot; or &quot;; &quot;; a range is &quot;1 kW..5 kW in 9&quot; or &quot;1 kW..5 kW by 500 W&quot;; once or several times</source>
+        <translation>ein Schlüssel des Plans und seine Werte, getrennt durch &quot;, &quot; oder &quot;; &quot;; ein Bereich ist &quot;1 kW..5 kW in 9&quot; oder &quot;1 kW..5 kW by 500 W&quot;; einmal oder mehrmals</translation>
+    </message>
+    <message>
+        <source>which columns: places of a rig in what --json of &quot;answer&quot; writes, such as &quot;cost, day/duration_s&quot;</source>
+        <translation>welche Spalten: Stellen einer Anlage in dem, was &quot;answer&quot; mit --json schreibt, wie &quot;cost, day/duration_s&quot;</translation>
+    </message>
+    <message>
+        <source>combinations that may be begun; %1 if not given</source>
+        <translation>wie viele Kombinationen begonnen werden dürfen; %1, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>What is varied</source>
+        <translation>Was verändert wird</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;sweep&quot; knows it.</source>
+        <translation>%1: Das kennt nur &quot;sweep&quot;.</translation>
+    </message>
+    <message>
+        <source>--units: &quot;sweep&quot; writes for programs, in SI; every name has its unit.</source>
+        <translation>--units: &quot;sweep&quot; schreibt für Programme, in SI; jeder Name hat seine Einheit.</translation>
+    </message>
+    <message>
+        <source>&quot;sweep&quot; needs a key to vary, for example --vary &quot;batch/boil=45 min, 60 min&quot;.</source>
+        <translation>&quot;sweep&quot; braucht einen Schlüssel, der sich verändert, zum Beispiel --vary &quot;batch/boil=45 min, 60 min&quot;.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;sweep&quot; takes keys of the plan instead, one value or several: --vary &quot;place/room=16 C&quot;.</source>
+        <translation>%1: &quot;sweep&quot; nimmt stattdessen Schlüssel des Plans, mit einem Wert oder mehreren: --vary &quot;place/room=16 C&quot;.</translation>
     </message>
 </context>
 <context>

@@ -63,9 +63,10 @@ struct Answers {
   std::shared_ptr<const CircuitRules> ownRules;  // the plan's; verdicts point into them
 };
 
+// Figures: the day alone, without advice on what would help it, for who asks for thousands of days.
 // Night: with its curve, whatever `curves` says. Circuit: the inverse questions about circuits too.
 // Room: the room's air over the day.
-enum class Depth { Day, DayAndJacket, Night, Circuit, Room, Everything };
+enum class Depth { Figures, Day, DayAndJacket, Night, Circuit, Room, Everything };
 
 // Curves fill the stages' time series, and with them the room's; with everything, they are for the
 // pictures of every question, those about circuits too. Preconditions: a plan from readPlan without

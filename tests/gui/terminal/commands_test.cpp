@@ -52,6 +52,33 @@ TEST(CommandLine, UnderstandsACommandWithItsOptions) {
   EXPECT_EQ(request.overrides[0].text, "60 °F");
 }
 
+TEST(CommandLine, TakesEveryKeyThatIsVaried) {
+  const Request request = requestOf({"sweep", "p.json", "--vary", "batch/boil=1 h, 2 h",
+                                     "--vary=place/room=5 C..9 C in 5", "--figures", "cost",
+                                     "--at-most", "12", "--rig", "b", "--json"});
+  EXPECT_EQ(request.command, Command::Sweep);
+  EXPECT_EQ(request.file, "p.json");
+  EXPECT_THAT(request.vary, ElementsAre("batch/boil=1 h, 2 h", "place/room=5 C..9 C in 5"));
+  EXPECT_EQ(request.figures, "cost");
+  EXPECT_EQ(request.atMost, "12");
+  EXPECT_EQ(request.rig, "b");
+  EXPECT_EQ(request.form, Form::Json);
+}
+
+TEST(CommandLine, RefusesASweepOverNothingAndWhatItHasNoUseFor) {
+  EXPECT_THAT(wrongOf({"sweep"}), ElementsAre(HasSubstr("needs a key to vary")));
+  EXPECT_THAT(wrongOf({"sweep", "--vary"}), Contains(HasSubstr("--vary needs a value after it")));
+  EXPECT_THAT(wrongOf({"sweep", "--vary", "x=1", "--room", "5 C"}),
+              ElementsAre(HasSubstr("--vary \"place/room=16 C\"")));
+  EXPECT_THAT(wrongOf({"sweep", "--vary", "x=1", "--units", "US"}),
+              ElementsAre(HasSubstr("every name has its unit")));
+  EXPECT_THAT(wrongOf({"answer", "--vary", "x=1", "--figures", "cost", "--at-most", "1"}),
+              ElementsAre("--vary: only \"sweep\" knows it.", "--figures: only \"sweep\" knows it.",
+                          "--at-most: only \"sweep\" knows it."));
+  EXPECT_THAT(wrongOf({"sweep", "--vary", "x=1", "--figures", "cost", "--figures", "cost"}),
+              ElementsAre("--figures was given twice."));
+}
+
 TEST(CommandLine, IsAboutTheBundledExampleInSIWithoutMore) {
   const Request request = requestOf({"answer"});
   EXPECT_EQ(request.file, "");
