@@ -3133,6 +3133,97 @@
     </message>
 </context>
 <context>
+    <name>Lever</name>
+    <message>
+        <source>the lid over the boil, %1 of the mouth open</source>
+        <translation>der Deckel beim Kochen aufgelegt, %1 der Öffnung frei</translation>
+    </message>
+    <message>
+        <source>the lid on until the boil begins</source>
+        <translation>der Deckel auf, bis das Kochen beginnt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 around the side</source>
+        <translation>%1 %2 um die Seite</translation>
+    </message>
+    <message>
+        <source>%1 more around the side, of %2</source>
+        <translation>%1 mehr um die Seite, aus %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on the lid</source>
+        <translation>%1 %2 auf dem Deckel</translation>
+    </message>
+    <message>
+        <source>%1 more on the lid, of %2</source>
+        <translation>%1 mehr auf dem Deckel, aus %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 under the base</source>
+        <translation>%1 %2 unter dem Boden</translation>
+    </message>
+    <message>
+        <source>%1 more under the base, of %2</source>
+        <translation>%1 mehr unter dem Boden, aus %2</translation>
+    </message>
+    <message>
+        <source>the bare metal polished bright</source>
+        <translation>das blanke Metall hochglänzend poliert</translation>
+    </message>
+    <message>
+        <source>the kettle on legs, with air beneath</source>
+        <translation>der Kessel auf Beinen, mit Luft darunter</translation>
+    </message>
+    <message>
+        <source>the kettle on a table, %1 of %2 under it</source>
+        <translation>der Kessel auf einem Tisch, darunter %1 %2</translation>
+    </message>
+    <message>
+        <source>water of %1 from the tap</source>
+        <translation>Wasser von %1 aus der Leitung</translation>
+    </message>
+    <message>
+        <source>a batch of %1 of water, and grain in proportion</source>
+        <translation>ein Sud aus %1 Wasser, Malz im Verhältnis</translation>
+    </message>
+    <message>
+        <source>a batch of %1, and grain in proportion</source>
+        <translation>ein Sud von %1, Malz im Verhältnis</translation>
+    </message>
+    <message>
+        <source>%1 of the power in the boil</source>
+        <translation>%1 der Leistung beim Kochen</translation>
+    </message>
+    <message>
+        <source>the day begun at %1</source>
+        <translation>Beginn des Tages um %1</translation>
+    </message>
+    <message>
+        <source>an element made for %1 must not be fed with %2</source>
+        <translation>ein Heizelement für %1 darf nicht mit %2 gespeist werden</translation>
+    </message>
+    <message>
+        <source>it would draw %1 from a circuit of %2</source>
+        <translation>es zöge %1 aus einem Stromkreis von %2</translation>
+    </message>
+    <message>
+        <source>an element of %1 at %2</source>
+        <translation>ein Heizelement von %1 bei %2</translation>
+    </message>
+    <message>
+        <source>the same element on a circuit of %1 and %2</source>
+        <translation>dasselbe Heizelement an einem Stromkreis von %1 und %2</translation>
+    </message>
+    <message>
+        <source>a circuit of %1 and %2 with an element of %3 at %4</source>
+        <translation>ein Stromkreis von %1 und %2 mit einem Heizelement von %3 bei %4</translation>
+    </message>
+    <message>
+        <source>a second element like the first, on a second such circuit</source>
+        <translation>ein zweites Heizelement wie das erste, an einem zweiten solchen Stromkreis</translation>
+    </message>
+</context>
+<context>
     <name>Phrases</name>
     <message>
         <source>%1 under the load</source>
