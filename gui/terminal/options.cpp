@@ -8,6 +8,7 @@
 #include "gui/telling/translations.hpp"
 #include "gui/terminal/overrides.hpp"
 #include "gui/terminal/relevance.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/plans/plan_starts.hpp"
 
 namespace gui {
@@ -30,6 +31,12 @@ OptionAbout chosen(std::string option, std::vector<std::string> choices, Told ab
 }
 OptionAbout flag(std::string option, Told about) {
   return {.option = std::move(option), .value = {}, .about = std::move(about), .choices = {}};
+}
+
+std::vector<std::string> wishWords() {
+  std::vector<std::string> all;
+  for (const rigs::Wish wish : rigs::kWishes) all.emplace_back(rigs::wishWord(wish));
+  return all;
 }
 
 void addTarget(std::vector<OptionAbout>& all) {
@@ -68,6 +75,20 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
                        Told(TOLD("Terminal",
                                  "how far it cools with the plan's jacket to compare, too; and "
                                  "without the one that a rig has"))));
+  if (command == Command::Helps || command == Command::Picture)
+    all.push_back(chosen("--wish", wishWords(),
+                         Told(TOLD("Terminal",
+                                   "what is wanted: to roll, to be ready sooner, warmer in the "
+                                   "morning, cheaper, or on a circuit that fits; what lacks most "
+                                   "if not given"))));
+  if (command == Command::Helps)
+    all.push_back({.option = "--together",
+                   .value = "N|all",
+                   .about = Told(TOLD("Terminal",
+                                      "at most so many changes at once; %1 if not given. Their "
+                                      "number of ways is told, and Ctrl-C keeps what was found"),
+                                 rigs::Count{rigs::kUsualTogether}),
+                   .choices = {}});
   if (command == Command::Picture)
     all.push_back(chosen("--over", {"thickness", "power"},
                          Told(TOLD("Terminal", "what a jacket is drawn against"))));

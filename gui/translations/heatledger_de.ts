@@ -2195,6 +2195,14 @@
         <source>If it rolls, %1 boils off, %2: %3.</source>
         <translation>Wenn es wallt, verdampfen %1, %2: %3.</translation>
     </message>
+    <message>
+        <source>What helps most?</source>
+        <translation>Was hilft vor allem?</translation>
+    </message>
+    <message>
+        <source>Helps most?</source>
+        <translation>Was hilft?</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -3130,6 +3138,249 @@
     <message>
         <source>to roll in the boil</source>
         <translation>beim Kochen zu wallen</translation>
+    </message>
+</context>
+<context>
+    <name>Helps</name>
+    <message>
+        <source>This plan leaves no mash unplugged, so that no morning can be warmer.</source>
+        <translation>Dieser Plan lässt keine Maische ohne Strom stehen; so kann kein Morgen wärmer werden.</translation>
+    </message>
+    <message>
+        <source>The circuit of %1 is not in the way: %2.</source>
+        <translation>Der Stromkreis von %1 steht nicht im Weg: %2.</translation>
+    </message>
+    <message>
+        <source>%1 rolls as it is, with %2 of the heat that it takes.</source>
+        <translation>%1 wallt schon, mit %2 der nötigen Wärme.</translation>
+    </message>
+    <message>
+        <source>Nothing that was tried helps %1 %2.</source>
+        <translation>Nichts, was versucht wurde, hilft %1 %2.</translation>
+    </message>
+    <message>
+        <source>No single change helps %1 %2.</source>
+        <translation>Keine einzelne Änderung hilft %1 %2.</translation>
+    </message>
+    <message>
+        <source>What helps %1 most %2: %3 (%4).</source>
+        <translation>Was %1 vor allem hilft, %2: %3 (%4).</translation>
+    </message>
+    <message>
+        <source>The few that bring most of it together: %1 (%2).</source>
+        <translation>Die wenigen, die zusammen das meiste davon bringen: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Without touching element or circuit: %1 (%2).</source>
+        <translation>Ohne Heizelement oder Stromkreis anzurühren: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>All goals of the plan are met as it is.</source>
+        <translation>Alle Ziele des Plans sind schon erfüllt.</translation>
+    </message>
+    <message>
+        <source>The fewest changes that meet all goals of the plan: %1.</source>
+        <translation>Die wenigsten Änderungen, die alle Ziele des Plans erfüllen: %1.</translation>
+    </message>
+    <message>
+        <source>Up to %1 changes at once do not meet all goals of the plan.</source>
+        <translation>Bis zu %1 Änderungen zugleich erfüllen nicht alle Ziele des Plans.</translation>
+    </message>
+    <message>
+        <source>With these it boils off %1, less than the %2 that the plan wants.</source>
+        <translation>Damit verdampfen beim Kochen %1, weniger als die %2, die der Plan will.</translation>
+    </message>
+    <message>
+        <source>This is a part: %1 of %2 ways were tried before it was stopped.</source>
+        <translation>Dies ist ein Teil: %1 von %2 Möglichkeiten wurden versucht, bevor abgebrochen wurde.</translation>
+    </message>
+    <message>
+        <source>By the rules its circuit does not fit as it is; what leaves element and circuit alone leaves that so.</source>
+        <translation>Nach den Regeln passt ihr Stromkreis so nicht; was Heizelement und Stromkreis lässt, wie sie sind, ändert daran nichts.</translation>
+    </message>
+    <message>
+        <source>Each change is tried as a whole simulated day. Of at most %1 changes at once there are %2 ways, at most one change a lever, and %3 of any number; what does nothing by itself is left out.</source>
+        <translation>Jede Änderung wird als ganzer simulierter Tag versucht. Für höchstens %1 Änderungen zugleich gibt es %2 Möglichkeiten, höchstens eine Änderung je Stellschraube, und %3 für beliebig viele; was allein nichts bewirkt, bleibt weg.</translation>
+    </message>
+    <message>
+        <source>The heat is what the vessel gets of the least that rolls. What brings nothing of this wish is left out of the table here; spreadsheets have every change.</source>
+        <translation>Die Wärme ist, was der Kessel vom Mindesten bekommt, das wallend kocht. Was von diesem Wunsch nichts bringt, fehlt hier in der Tabelle; in Tabellenblättern steht jede Änderung.</translation>
+    </message>
+    <message>
+        <source>The goals: to roll for sure, to strike and from mash to boil within %1 each, to boil off %2, on a circuit that no rule refuses.</source>
+        <translation>Die Ziele: sicher wallen, zum Einmaischen und von der Maische zum Kochen in je %1, %2 verdampfen, an einem Stromkreis, den keine Regel ablehnt.</translation>
+    </message>
+    <message>
+        <source>Warm water is counted with the heat that it brings, at the price of current; money of a year is for as much wort as today, so that a small batch is brewed more often.</source>
+        <translation>Warmes Wasser zählt mit der Wärme, die es mitbringt, zum Preis des Stroms; das Geld eines Jahres gilt für so viel Würze wie heute, ein kleiner Sud wird also öfter gebraut.</translation>
+    </message>
+    <message>
+        <source>Elements are in steps as they are commonly sold, from memory; another circuit&apos;s cable is taken as long as today&apos;s and thicker as its current is larger. Where no price is stated, none is supposed.</source>
+        <translation>Heizelemente stehen in Stufen, wie sie üblich zu kaufen sind, aus dem Gedächtnis; das Kabel eines anderen Stromkreises gilt als so lang wie das heutige und im Verhältnis seines Stroms dicker. Wo kein Preis genannt ist, wird keiner angenommen.</translation>
+    </message>
+    <message>
+        <source>As it is the day does not come to a rolling end, so that nothing is sooner or cheaper than it: first it has to roll.</source>
+        <translation>So wie es ist, kommt der Tag zu keinem wallenden Ende; nichts ist also früher oder billiger: Zuerst muss es wallen.</translation>
+    </message>
+    <message>
+        <source>to roll in the boil</source>
+        <translation>wallend zu kochen</translation>
+    </message>
+    <message>
+        <source>to be ready sooner</source>
+        <translation>früher fertig zu sein</translation>
+    </message>
+    <message>
+        <source>to be warmer in the morning</source>
+        <translation>am Morgen wärmer zu sein</translation>
+    </message>
+    <message>
+        <source>to cost less</source>
+        <translation>weniger zu kosten</translation>
+    </message>
+    <message>
+        <source>to fit its circuit</source>
+        <translation>zu ihrem Stromkreis zu passen</translation>
+    </message>
+    <message>
+        <source>it rolls, with %1 of the heat that it takes</source>
+        <translation>es wallt, mit %1 der nötigen Wärme</translation>
+    </message>
+    <message>
+        <source>on the edge of rolling, with %1 of the heat that the law asks for</source>
+        <translation>auf der Kippe zum Wallen, mit %1 der Wärme, die das Gesetz verlangt</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 warmer, %2</source>
+        <translation>%1 wärmer, %2</translation>
+    </message>
+    <message>
+        <source>%1 less for as much wort</source>
+        <translation>%1 weniger für ebenso viel Würze</translation>
+    </message>
+    <message>
+        <source>%1 less a year</source>
+        <translation>%1 weniger im Jahr</translation>
+    </message>
+    <message>
+        <source>the circuit then: %1, at %2 of its rating</source>
+        <translation>der Stromkreis dann: %1, bei %2 seines Nennstroms</translation>
+    </message>
+    <message>
+        <source>nothing to buy</source>
+        <translation>nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>no price stated</source>
+        <translation>kein Preis genannt</translation>
+    </message>
+    <message>
+        <source>More of the heat that rolling takes, %; to roll for sure</source>
+        <translation>Mehr von der Wärme, die Wallen braucht, %; bis es sicher wallt</translation>
+    </message>
+    <message>
+        <source>Minutes sooner</source>
+        <translation>Minuten früher</translation>
+    </message>
+    <message>
+        <source>Warmer in the morning, %1</source>
+        <translation>Wärmer am Morgen, %1</translation>
+    </message>
+    <message>
+        <source>Less a year, %1</source>
+        <translation>Weniger im Jahr, %1</translation>
+    </message>
+    <message>
+        <source>Less for as much wort, %1</source>
+        <translation>Weniger für ebenso viel Würze, %1</translation>
+    </message>
+    <message>
+        <source>Less of the circuit&apos;s rating, %</source>
+        <translation>Weniger vom Nennstrom des Stromkreises, %</translation>
+    </message>
+    <message>
+        <source>What helps %1 %2</source>
+        <translation>Was %1 hilft, %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>nothing changed</source>
+        <translation>nichts geändert</translation>
+    </message>
+    <message>
+        <source>One change, %1</source>
+        <translation>Eine Änderung, %1</translation>
+    </message>
+    <message>
+        <source>The few that bring most of it together</source>
+        <translation>Die wenigen, die zusammen das meiste davon bringen</translation>
+    </message>
+    <message>
+        <source>The fewest that meet all goals</source>
+        <translation>Die wenigsten, die alle Ziele erfüllen</translation>
+    </message>
+    <message>
+        <source>Ways between wishes, none better in everything than another</source>
+        <translation>Wege zwischen den Wünschen, keiner in allem besser als ein anderer</translation>
+    </message>
+    <message>
+        <source>heat, %</source>
+        <translation>Wärme, %</translation>
+    </message>
+    <message>
+        <source>day, min</source>
+        <translation>Tag, min</translation>
+    </message>
+    <message>
+        <source>boils off, %/h</source>
+        <translation>verdampft, %/h</translation>
+    </message>
+    <message>
+        <source>morning, %1</source>
+        <translation>morgens, %1</translation>
+    </message>
+    <message>
+        <source>kWh a batch</source>
+        <translation>kWh je Sud</translation>
+    </message>
+    <message>
+        <source>%1 saved a year</source>
+        <translation>%1 im Jahr gespart</translation>
+    </message>
+    <message>
+        <source>price, %1</source>
+        <translation>Preis, %1</translation>
+    </message>
+    <message>
+        <source>paid back, years</source>
+        <translation>bezahlt, Jahre</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Stromkreis</translation>
+    </message>
+    <message>
+        <source>the rules do not grant it to this circuit</source>
+        <translation>die Regeln gestatten es diesem Stromkreis nicht</translation>
+    </message>
+    <message>
+        <source>not allowed %1</source>
+        <translation>nicht erlaubt %1</translation>
+    </message>
+    <message>
+        <source>overflows</source>
+        <translation>läuft über</translation>
     </message>
 </context>
 <context>
@@ -7722,6 +7973,46 @@
     <message>
         <source>%1 was given; a whole number from 1 to %2, or a letter of this plan&apos;s rigs (%3), is accepted, for example &quot;%4&quot;</source>
         <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2 oder ein Buchstabe der Anlagen dieses Plans (%3), zum Beispiel &quot;%4&quot;</translation>
+    </message>
+    <message>
+        <source>the one change that helps most, and the few together</source>
+        <translation>die eine Änderung, die vor allem hilft, und die wenigen zusammen</translation>
+    </message>
+    <message>
+        <source>what is wanted: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
+        <translation>was gewünscht ist: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
+    </message>
+    <message>
+        <source>at most so many changes at once; %1 if not given. Their number of ways is told, and Ctrl-C keeps what was found</source>
+        <translation>höchstens so viele Änderungen zugleich; %1 ohne Angabe. Die Zahl der Möglichkeiten wird genannt, und Strg-C behält, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>--wish: only &quot;helps&quot; and its picture, &quot;helps-most&quot;, know it.</source>
+        <translation>--wish: Das kennen nur &quot;helps&quot; und sein Bild, &quot;helps-most&quot;.</translation>
+    </message>
+    <message>
+        <source>--together: only &quot;helps&quot; knows it.</source>
+        <translation>--together: Das kennt nur &quot;helps&quot;.</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 to %1</source>
+        <translation>eine ganze Zahl von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>And then?</source>
+        <translation>Und dann?</translation>
+    </message>
+    <message>
+        <source>&quot;--rig&quot; with a rig&apos;s letter shows all of its changes, and &quot;--wish&quot; ranks them by another wish: %1.</source>
+        <translation>&quot;--rig&quot; mit dem Buchstaben einer Anlage zeigt alle ihre Änderungen, und &quot;--wish&quot; ordnet sie nach einem anderen Wunsch: %1.</translation>
+    </message>
+    <message>
+        <source>%1 ways to try; Ctrl-C shows what was found</source>
+        <translation>%1 Möglichkeiten zu versuchen; Strg-C zeigt, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>%1 of %2 ways tried; Ctrl-C shows what was found</source>
+        <translation>%1 von %2 Möglichkeiten versucht; Strg-C zeigt, was gefunden ist</translation>
     </message>
 </context>
 <context>

@@ -9,19 +9,18 @@
 #include <cstdint>
 #include <functional>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "physics/brewday.hpp"
 #include "physics/sizing.hpp"
 #include "rigs/answers/levers.hpp"
+#include "rigs/answers/wish.hpp"
 #include "rigs/circuits/finding.hpp"
 #include "rigs/plans/plan.hpp"
 
 namespace rigs {
 
-enum class Wish { Rolls, Sooner, Warmer, Cheaper, Circuit };
-inline constexpr std::array kWishes{Wish::Rolls, Wish::Sooner, Wish::Warmer, Wish::Cheaper,
-                                    Wish::Circuit};
 std::string_view wishWord(Wish wish);  // "rolls", "sooner", "warmer", "cheaper", "circuit"
 std::optional<Wish> wishCalled(std::string_view word);
 

@@ -146,7 +146,7 @@ void Solver::compute(const Job& job, rigs::Memory& memory) {
     search.add(lookedAt);
     show(search.solution(), job.edition);
   }
-  if (search.done() == kEverySearch) return;
+  if (search.done().covers(kEverySearch)) return;
   // A search is not left half-way: under a dragging hand the next plan would wait for it.
   {
     std::unique_lock lock(mutex_);
