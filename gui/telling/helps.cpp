@@ -50,8 +50,9 @@ Told bestText(const Case& of, std::size_t i, const HelpsAnswer& helps, Wish wish
   if (!best.front())
     return Told(TOLD("Helps", "No single change helps %1 %2."), of.named(i), wishWords(wish));
   const Together& one = *best.front();
-  return Told(TOLD("Helps", "What helps %1 most %2: %3 (%4)."), of.named(i), wishWords(wish),
-              changesText(helps, one.changes), gainText(of, wish, one.effect, helps.today));
+  return Told(TOLD("Helps", "%1 with %2: no other single change helps %3 more %4."),
+              gainText(of, wish, one.effect, helps.today), changesText(helps, one.changes),
+              of.named(i), wishWords(wish));
 }
 
 // Nothing where one change does it.
@@ -219,10 +220,9 @@ Told gainText(const Case& of, Wish wish, const Effect& then, const Effect& today
   switch (wish) {
     case Wish::Rolls:
       return then.rolling == Rolling::Yes
-                 ? Told(TOLD("Helps", "it rolls, with %1 of the heat that it takes"),
+                 ? Told(TOLD("Helps", "%1 of the heat that rolling takes"),
                         wholePercent(then.powerShare.value_or(1.0)))
-                 : Told(TOLD("Helps",
-                             "on the edge of rolling, with %1 of the heat that the law asks for"),
+                 : Told(TOLD("Helps", "%1 of the heat that rolling takes, still on the edge"),
                         wholePercent(then.powerShare.value_or(1.0)));
     case Wish::Sooner:
       if (!gain) return outcomeWord(then.outcome);
@@ -238,8 +238,8 @@ Told gainText(const Case& of, Wish wish, const Effect& then, const Effect& today
                     amount(physics::kilowattHours(*gain)));
       return Told(TOLD("Helps", "%1 less a year"), rigs::Money{*gain, of.plan.tariff.currency});
     case Wish::Circuit:
-      return Told(TOLD("Helps", "the circuit then: %1, at %2 of its rating"),
-                  rigs::fitWords(then.circuit), wholePercent(then.circuitShare));
+      return Told(TOLD("Helps", "%1 of the circuit's rating (%2)"), wholePercent(then.circuitShare),
+                  rigs::fitWords(then.circuit));
   }
   return {};
 }
@@ -250,7 +250,7 @@ Told outlayText(const Case& of, const HelpsAnswer& helps, const std::vector<std:
   const bool nothing = std::all_of(changes.begin(), changes.end(), [&](std::size_t i) {
     return helps.changes[i].outlay == rigs::Outlay::Nothing;
   });
-  return nothing ? Told(TOLD("Helps", "nothing to buy")) : Told(TOLD("Helps", "no price stated"));
+  return nothing ? Told(TOLD("Helps", "nothing to buy")) : Told();
 }
 
 Answer helpsMost(const Case& of) {

@@ -25,7 +25,7 @@ rigs::Told changesText(const rigs::HelpsAnswer& helps, const std::vector<std::si
 // What it brings: "34 min sooner", "0.62 USD less a year".
 rigs::Told gainText(const Case& of, rigs::Wish wish, const rigs::Effect& then,
                     const rigs::Effect& today);
-// "40 EUR", "nothing to buy", "no price stated".
+// "40 EUR", "nothing to buy"; nothing where no price is stated.
 rigs::Told outlayText(const Case& of, const rigs::HelpsAnswer& helps,
                       const std::vector<std::size_t>& changes);
 

@@ -76,11 +76,14 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
                                  "how far it cools with the plan's jacket to compare, too; and "
                                  "without the one that a rig has"))));
   if (command == Command::Helps || command == Command::Picture)
-    all.push_back(chosen("--wish", wishWords(),
-                         Told(TOLD("Terminal",
-                                   "what is wanted: to roll, to be ready sooner, warmer in the "
-                                   "morning, cheaper, or on a circuit that fits; what lacks most "
-                                   "if not given"))));
+    all.push_back({.option = "--wish",
+                   .value = "WISH",
+                   .about = Told(TOLD("Terminal",
+                                      "%1: to roll, to be ready sooner, warmer in the morning, "
+                                      "cheaper, or on a circuit that fits; what lacks most if not "
+                                      "given"),
+                                 rigs::Verbatim{alternatives(wishWords())}),
+                   .choices = wishWords()});
   if (command == Command::Helps)
     all.push_back({.option = "--together",
                    .value = "N|all",

@@ -3163,10 +3163,6 @@
         <translation>Keine einzelne Änderung hilft %1 %2.</translation>
     </message>
     <message>
-        <source>What helps %1 most %2: %3 (%4).</source>
-        <translation>Was %1 vor allem hilft, %2: %3 (%4).</translation>
-    </message>
-    <message>
         <source>The few that bring most of it together: %1 (%2).</source>
         <translation>Die wenigen, die zusammen das meiste davon bringen: %1 (%2).</translation>
     </message>
@@ -3243,14 +3239,6 @@
         <translation>zu ihrem Stromkreis zu passen</translation>
     </message>
     <message>
-        <source>it rolls, with %1 of the heat that it takes</source>
-        <translation>es wallt, mit %1 der nötigen Wärme</translation>
-    </message>
-    <message>
-        <source>on the edge of rolling, with %1 of the heat that the law asks for</source>
-        <translation>auf der Kippe zum Wallen, mit %1 der Wärme, die das Gesetz verlangt</translation>
-    </message>
-    <message>
         <source>%1 sooner</source>
         <translation>%1 früher</translation>
     </message>
@@ -3267,24 +3255,8 @@
         <translation>%1 weniger im Jahr</translation>
     </message>
     <message>
-        <source>the circuit then: %1, at %2 of its rating</source>
-        <translation>der Stromkreis dann: %1, bei %2 seines Nennstroms</translation>
-    </message>
-    <message>
         <source>nothing to buy</source>
         <translation>nichts zu kaufen</translation>
-    </message>
-    <message>
-        <source>no price stated</source>
-        <translation>kein Preis genannt</translation>
-    </message>
-    <message>
-        <source>More of the heat that rolling takes, %; to roll for sure</source>
-        <translation>Mehr von der Wärme, die Wallen braucht, %; bis es sicher wallt</translation>
-    </message>
-    <message>
-        <source>Minutes sooner</source>
-        <translation>Minuten früher</translation>
     </message>
     <message>
         <source>Warmer in the morning, %1</source>
@@ -3381,6 +3353,30 @@
     <message>
         <source>overflows</source>
         <translation>läuft über</translation>
+    </message>
+    <message>
+        <source>More of the heat that rolling takes, %, until it is sure</source>
+        <translation>Mehr von der Wärme, die Wallen braucht, %, bis es sicher ist</translation>
+    </message>
+    <message>
+        <source>Ready sooner</source>
+        <translation>Früher fertig</translation>
+    </message>
+    <message>
+        <source>%1 with %2: no other single change helps %3 more %4.</source>
+        <translation>%1 (%2): Keine andere einzelne Änderung hilft %3 mehr, %4.</translation>
+    </message>
+    <message>
+        <source>%1 of the heat that rolling takes</source>
+        <translation>%1 der Wärme, die Wallen braucht</translation>
+    </message>
+    <message>
+        <source>%1 of the heat that rolling takes, still on the edge</source>
+        <translation>%1 der Wärme, die Wallen braucht, noch auf der Kippe</translation>
+    </message>
+    <message>
+        <source>%1 of the circuit&apos;s rating (%2)</source>
+        <translation>%1 vom Nennstrom des Stromkreises (%2)</translation>
     </message>
 </context>
 <context>
@@ -6941,6 +6937,14 @@
         <source>Warning</source>
         <translation>Warnung</translation>
     </message>
+    <message>
+        <source>&amp;Wish</source>
+        <translation>&amp;Wunsch</translation>
+    </message>
+    <message>
+        <source>what it lacks most</source>
+        <translation>was am meisten fehlt</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -7979,10 +7983,6 @@
         <translation>die eine Änderung, die vor allem hilft, und die wenigen zusammen</translation>
     </message>
     <message>
-        <source>what is wanted: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
-        <translation>was gewünscht ist: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
-    </message>
-    <message>
         <source>at most so many changes at once; %1 if not given. Their number of ways is told, and Ctrl-C keeps what was found</source>
         <translation>höchstens so viele Änderungen zugleich; %1 ohne Angabe. Die Zahl der Möglichkeiten wird genannt, und Strg-C behält, was gefunden ist</translation>
     </message>
@@ -8013,6 +8013,10 @@
     <message>
         <source>%1 of %2 ways tried; Ctrl-C shows what was found</source>
         <translation>%1 von %2 Möglichkeiten versucht; Strg-C zeigt, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
+        <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
     </message>
 </context>
 <context>
@@ -9042,6 +9046,25 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>removing %1</source>
         <translation>Entfernen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>gui::SearchBar</name>
+    <message>
+        <source>%1 ways: %p %</source>
+        <translation>%1 Möglichkeiten: %p %</translation>
+    </message>
+    <message>
+        <source>Search for what helps most</source>
+        <translation>Suche nach dem, was vor allem hilft</translation>
+    </message>
+    <message>
+        <source>Show what &amp;was found</source>
+        <translation>Zeigen, was ge&amp;funden ist</translation>
+    </message>
+    <message>
+        <source>Ends the search; what was found by now stays, marked as a part</source>
+        <translation>Beendet die Suche; was bis jetzt gefunden ist, bleibt, als Teil gekennzeichnet</translation>
     </message>
 </context>
 <context>

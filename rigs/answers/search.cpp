@@ -346,6 +346,7 @@ bool Search::add(const Searches& wanted, const std::function<bool()>& stop,
 
 Searches Search::done() const {
   Searches done = kEverySearch;
+  done.helps = true;  // if every rig has it
   for (const Found& one : found_) done = both(done, one.done());
   return done;
 }
