@@ -23,14 +23,15 @@ using rigs::Told;
 static_assert(std::atomic<bool>::is_always_lock_free, "a signal's handler may set it");
 std::atomic<bool> interrupted = false;
 
-// Ctrl-C ends the search, and a second one the program.
+// Ctrl-C ends the search, within a moment: a second one has nothing to add, and some who send it
+// send it twice.
 class Interruptible {
  public:
   Interruptible() {
     interrupted = false;
     struct sigaction action {};
     action.sa_handler = [](int) { interrupted = true; };
-    action.sa_flags = static_cast<int>(SA_RESETHAND);
+    action.sa_flags = SA_RESTART;
     ::sigemptyset(&action.sa_mask);
     ::sigaction(SIGINT, &action, &before_);
   }
