@@ -2,6 +2,7 @@
 #include "gui/terminal/commands.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <filesystem>
 #include <iterator>
 
@@ -11,6 +12,7 @@
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "gui/terminal/typed_words.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/plan_starts.hpp"
@@ -285,6 +287,41 @@ void readSweep(Reading& reading) {
          tryHelp(&reading.verb)}));
 }
 
+// What is wished, and how many changes are tried at once.
+void readWish(Reading& reading) {
+  if (const auto word = reading.typed.valueOf("--wish")) {
+    reading.request.wish = rigs::wishCalled(*word);
+    if (!reading.request.wish) {
+      std::vector<std::string> known;
+      for (const rigs::Wish wish : rigs::kWishes) known.emplace_back(rigs::wishWord(wish));
+      reading.wrong.push_back(onlyAccepted("--wish", *word, asTold(known)));
+    }
+    const bool asksIt =
+        reading.is(Command::Helps) || reading.request.question == telling::Question::HelpsMost;
+    if (!asksIt)
+      reading.wrong.push_back(Told(
+          TOLD("Terminal", "--wish: only \"helps\" and its picture, \"helps-most\", know it.")));
+  }
+  const auto together = reading.typed.valueOf("--together");
+  if (!together) return;
+  if (!reading.is(Command::Helps)) {
+    reading.wrong.push_back(Told(TOLD("Terminal", "--together: only \"helps\" knows it.")));
+    return;
+  }
+  std::size_t number = *together == "all" ? rigs::kAllTogether : 0;
+  const char* end = together->data() + together->size();
+  if (number == 0) {
+    const auto read = std::from_chars(together->data(), end, number);
+    if (read.ec != std::errc() || read.ptr != end || number > rigs::kAllTogether) number = 0;
+  }
+  if (number == 0)
+    reading.wrong.push_back(onlyAccepted(
+        "--together", *together,
+        {Told(TOLD("Terminal", "a whole number from 1 to %1"), rigs::Count{rigs::kAllTogether}),
+         Told::just(word("all"))}));
+  reading.request.together = number;
+}
+
 // A start for a new plan: one of the bundled ones, by name.
 void readStart(Reading& reading) {
   const auto like = reading.typed.valueOf("--like");
@@ -346,7 +383,7 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
   for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
-                           readDrawing, readStart, readSweep, refuseUnused, askForFile})
+                           readDrawing, readStart, readSweep, readWish, refuseUnused, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

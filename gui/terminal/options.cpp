@@ -9,6 +9,7 @@
 #include "gui/terminal/overrides.hpp"
 #include "gui/terminal/relevance.hpp"
 #include "rigs/answers/combinations.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/plans/plan_starts.hpp"
 
 namespace gui {
@@ -31,6 +32,12 @@ OptionAbout chosen(std::string option, std::vector<std::string> choices, Told ab
 }
 OptionAbout flag(std::string option, Told about) {
   return {.option = std::move(option), .value = {}, .about = std::move(about), .choices = {}};
+}
+
+std::vector<std::string> wishWords() {
+  std::vector<std::string> all;
+  for (const rigs::Wish wish : rigs::kWishes) all.emplace_back(rigs::wishWord(wish));
+  return all;
 }
 
 void addTarget(std::vector<OptionAbout>& all) {
@@ -69,6 +76,23 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
                        Told(TOLD("Terminal",
                                  "how far it cools with the plan's jacket to compare, too; and "
                                  "without the one that a rig has"))));
+  if (command == Command::Helps || command == Command::Picture)
+    all.push_back({.option = "--wish",
+                   .value = "WISH",
+                   .about = Told(TOLD("Terminal",
+                                      "%1: to roll, to be ready sooner, warmer in the morning, "
+                                      "cheaper, or on a circuit that fits; what lacks most if not "
+                                      "given"),
+                                 rigs::Verbatim{alternatives(wishWords())}),
+                   .choices = wishWords()});
+  if (command == Command::Helps)
+    all.push_back({.option = "--together",
+                   .value = "N|all",
+                   .about = Told(TOLD("Terminal",
+                                      "at most so many changes at once; %1 if not given. Their "
+                                      "number of ways is told, and Ctrl-C keeps what was found"),
+                                 rigs::Count{rigs::kUsualTogether}),
+                   .choices = {}});
   if (command == Command::Picture)
     all.push_back(chosen("--over", {"thickness", "power"},
                          Told(TOLD("Terminal", "what a jacket is drawn against"))));

@@ -11,6 +11,7 @@
 #include "gui/telling/overload.hpp"
 #include "gui/telling/summary.hpp"
 #include "gui/telling/verdict.hpp"
+#include "gui/terminal/help_search.hpp"
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
@@ -121,6 +122,7 @@ Finished drawn(const Request& request, const PlanInput& read, const Audience& au
   view.only = read.rig;
   view.overThickness = request.overThickness;
   view.supposed = request.supposed;
+  view.wish = request.wish;
   view.asBars = request.question == Question::WhereHeat && request.rig.empty();
   draw({.question = request.question,
         .view = view,
@@ -174,6 +176,8 @@ std::vector<Question> questionsOf(Command command) {
       return {Question::Circuit};
     case Command::Room:
       return {Question::Room};
+    case Command::Helps:
+      return {Question::HelpsMost};
     default:
       return {};
   }
@@ -195,6 +199,13 @@ std::vector<Told> vitalCautions(const rigs::Solution& solution) {
   return all;
 }
 
+rigs::List wishes() {
+  rigs::List all{{}, rigs::Joint::Or};
+  for (const rigs::Wish wish : rigs::kWishes)
+    all.items.emplace_back(rigs::Verbatim{std::string(rigs::wishWord(wish))});
+  return all;
+}
+
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan);
@@ -207,10 +218,13 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
   // All rigs, as a picture of which no rig was asked for.
   // Who asks for a jacket's worth asks for what is supposed.
   const bool supposed = request.supposed || request.command == Command::Insulate;
-  const telling::QuestionView view{.asBars = true,
+  const telling::QuestionView view{.rig = static_cast<int>(rig.value_or(0)),
+                                   .asBars = true,
                                    .supposed = supposed,
                                    .allFigures = request.form == Form::Csv,
                                    .everyRule = request.everyRule,
+                                   .wish = request.wish,
+                                   .everyRig = !rig,
                                    .only = rig};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
@@ -220,6 +234,13 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
     page.answer.say(Told(TOLD("Terminal",
                               "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
                               "that has one, what it would be without.")));
+  }
+  if (request.command == Command::Helps && !rig && solution.plan.rigs.size() > 1) {
+    page.answer.heading(Told(TOLD("Terminal", "And then?")));
+    page.answer.say(Told(TOLD("Terminal",
+                              "\"--rig\" with a rig's letter shows all of its changes, and "
+                              "\"--wish\" ranks them by another wish: %1."),
+                         wishes()));
   }
   if (request.command == Command::Safety) {
     telling::Answer all;
@@ -242,6 +263,9 @@ Finished answered(const Request& request, const PlanInput& read, const Audience&
   rigs::Solution solution;
   solution.plan = *read.plan;
   solution.answers = rigs::answer(solution.plan, depthOf(request.command));
+  if (request.command == Command::Helps)
+    addWhatHelps(solution, read.rig, request.together > 0 ? request.together : rigs::kUsualTogether,
+                 audience.reader);
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const rigs::Searches shown = searchesOf(request.command);
   if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;

@@ -31,6 +31,9 @@ constexpr std::array<Text, 3> kCircuit{"heatledger circuit my-plan.json",
                                        "heatledger circuit my-plan.json --circuit \"20 A\""};
 constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
                                     "heatledger room my-plan.json --humidity \"60 %\""};
+constexpr std::array<Text, 3> kHelps{"heatledger helps my-plan.json",
+                                     "heatledger helps my-plan.json --wish sooner --rig b",
+                                     "heatledger helps my-plan.json --together all"};
 constexpr std::array<Text, 2> kSafety{"heatledger safety my-plan.json",
                                       "heatledger safety my-plan.json --language de"};
 constexpr std::array<Text, 3> kSweep{
@@ -75,6 +78,8 @@ constexpr std::array kVerbs{
     Verb{Command::Room, "room", "[PLAN]",
          TOLD("Terminal", "vapour, heat and humidity in the room, and the airflow that helps"),
          kRoom},
+    Verb{Command::Helps, "helps", "[PLAN]",
+         TOLD("Terminal", "the one change that helps most, and the few together"), kHelps},
     Verb{Command::Safety, "safety", "[PLAN]",
          TOLD("Terminal", "all there is to take care of on this day, with this plan's figures"),
          kSafety},

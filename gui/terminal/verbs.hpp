@@ -19,6 +19,7 @@ enum class Command {
   Cost,
   Circuit,
   Room,
+  Helps,
   Safety,
   Sweep,
   Picture,

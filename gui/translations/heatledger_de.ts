@@ -2195,6 +2195,14 @@
         <source>If it rolls, %1 boils off, %2: %3.</source>
         <translation>Wenn es wallt, verdampfen %1, %2: %3.</translation>
     </message>
+    <message>
+        <source>What helps most?</source>
+        <translation>Was hilft vor allem?</translation>
+    </message>
+    <message>
+        <source>Helps most?</source>
+        <translation>Was hilft?</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -3130,6 +3138,336 @@
     <message>
         <source>to roll in the boil</source>
         <translation>beim Kochen zu wallen</translation>
+    </message>
+</context>
+<context>
+    <name>Helps</name>
+    <message>
+        <source>This plan leaves no mash unplugged, so that no morning can be warmer.</source>
+        <translation>Dieser Plan lässt keine Maische ohne Strom stehen; so kann kein Morgen wärmer werden.</translation>
+    </message>
+    <message>
+        <source>The circuit of %1 is not in the way: %2.</source>
+        <translation>Der Stromkreis von %1 steht nicht im Weg: %2.</translation>
+    </message>
+    <message>
+        <source>%1 rolls as it is, with %2 of the heat that it takes.</source>
+        <translation>%1 wallt schon, mit %2 der nötigen Wärme.</translation>
+    </message>
+    <message>
+        <source>Nothing that was tried helps %1 %2.</source>
+        <translation>Nichts, was versucht wurde, hilft %1 %2.</translation>
+    </message>
+    <message>
+        <source>No single change helps %1 %2.</source>
+        <translation>Keine einzelne Änderung hilft %1 %2.</translation>
+    </message>
+    <message>
+        <source>The few that bring most of it together: %1 (%2).</source>
+        <translation>Die wenigen, die zusammen das meiste davon bringen: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Without touching element or circuit: %1 (%2).</source>
+        <translation>Ohne Heizelement oder Stromkreis anzurühren: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>All goals of the plan are met as it is.</source>
+        <translation>Alle Ziele des Plans sind schon erfüllt.</translation>
+    </message>
+    <message>
+        <source>The fewest changes that meet all goals of the plan: %1.</source>
+        <translation>Die wenigsten Änderungen, die alle Ziele des Plans erfüllen: %1.</translation>
+    </message>
+    <message>
+        <source>Up to %1 changes at once do not meet all goals of the plan.</source>
+        <translation>Bis zu %1 Änderungen zugleich erfüllen nicht alle Ziele des Plans.</translation>
+    </message>
+    <message>
+        <source>With these it boils off %1, less than the %2 that the plan wants.</source>
+        <translation>Damit verdampfen beim Kochen %1, weniger als die %2, die der Plan will.</translation>
+    </message>
+    <message>
+        <source>This is a part: %1 of %2 ways were tried before it was stopped.</source>
+        <translation>Dies ist ein Teil: %1 von %2 Möglichkeiten wurden versucht, bevor abgebrochen wurde.</translation>
+    </message>
+    <message>
+        <source>By the rules its circuit does not fit as it is; what leaves element and circuit alone leaves that so.</source>
+        <translation>Nach den Regeln passt ihr Stromkreis so nicht; was Heizelement und Stromkreis lässt, wie sie sind, ändert daran nichts.</translation>
+    </message>
+    <message>
+        <source>Each change is tried as a whole simulated day. Of at most %1 changes at once there are %2 ways, at most one change a lever, and %3 of any number; what does nothing by itself is left out.</source>
+        <translation>Jede Änderung wird als ganzer simulierter Tag versucht. Für höchstens %1 Änderungen zugleich gibt es %2 Möglichkeiten, höchstens eine Änderung je Stellschraube, und %3 für beliebig viele; was allein nichts bewirkt, bleibt weg.</translation>
+    </message>
+    <message>
+        <source>The heat is what the vessel gets of the least that rolls. What brings nothing of this wish is left out of the table here; spreadsheets have every change.</source>
+        <translation>Die Wärme ist, was der Kessel vom Mindesten bekommt, das wallend kocht. Was von diesem Wunsch nichts bringt, fehlt hier in der Tabelle; in Tabellenblättern steht jede Änderung.</translation>
+    </message>
+    <message>
+        <source>The goals: to roll for sure, to strike and from mash to boil within %1 each, to boil off %2, on a circuit that no rule refuses.</source>
+        <translation>Die Ziele: sicher wallen, zum Einmaischen und von der Maische zum Kochen in je %1, %2 verdampfen, an einem Stromkreis, den keine Regel ablehnt.</translation>
+    </message>
+    <message>
+        <source>Warm water is counted with the heat that it brings, at the price of current; money of a year is for as much wort as today, so that a small batch is brewed more often.</source>
+        <translation>Warmes Wasser zählt mit der Wärme, die es mitbringt, zum Preis des Stroms; das Geld eines Jahres gilt für so viel Würze wie heute, ein kleiner Sud wird also öfter gebraut.</translation>
+    </message>
+    <message>
+        <source>Elements are in steps as they are commonly sold, from memory; another circuit&apos;s cable is taken as long as today&apos;s and thicker as its current is larger. Where no price is stated, none is supposed.</source>
+        <translation>Heizelemente stehen in Stufen, wie sie üblich zu kaufen sind, aus dem Gedächtnis; das Kabel eines anderen Stromkreises gilt als so lang wie das heutige und im Verhältnis seines Stroms dicker. Wo kein Preis genannt ist, wird keiner angenommen.</translation>
+    </message>
+    <message>
+        <source>As it is the day does not come to a rolling end, so that nothing is sooner or cheaper than it: first it has to roll.</source>
+        <translation>So wie es ist, kommt der Tag zu keinem wallenden Ende; nichts ist also früher oder billiger: Zuerst muss es wallen.</translation>
+    </message>
+    <message>
+        <source>to roll in the boil</source>
+        <translation>wallend zu kochen</translation>
+    </message>
+    <message>
+        <source>to be ready sooner</source>
+        <translation>früher fertig zu sein</translation>
+    </message>
+    <message>
+        <source>to be warmer in the morning</source>
+        <translation>am Morgen wärmer zu sein</translation>
+    </message>
+    <message>
+        <source>to cost less</source>
+        <translation>weniger zu kosten</translation>
+    </message>
+    <message>
+        <source>to fit its circuit</source>
+        <translation>zu ihrem Stromkreis zu passen</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 warmer, %2</source>
+        <translation>%1 wärmer, %2</translation>
+    </message>
+    <message>
+        <source>%1 less for as much wort</source>
+        <translation>%1 weniger für ebenso viel Würze</translation>
+    </message>
+    <message>
+        <source>%1 less a year</source>
+        <translation>%1 weniger im Jahr</translation>
+    </message>
+    <message>
+        <source>nothing to buy</source>
+        <translation>nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>Warmer in the morning, %1</source>
+        <translation>Wärmer am Morgen, %1</translation>
+    </message>
+    <message>
+        <source>Less a year, %1</source>
+        <translation>Weniger im Jahr, %1</translation>
+    </message>
+    <message>
+        <source>Less for as much wort, %1</source>
+        <translation>Weniger für ebenso viel Würze, %1</translation>
+    </message>
+    <message>
+        <source>Less of the circuit&apos;s rating, %</source>
+        <translation>Weniger vom Nennstrom des Stromkreises, %</translation>
+    </message>
+    <message>
+        <source>What helps %1 %2</source>
+        <translation>Was %1 hilft, %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>nothing changed</source>
+        <translation>nichts geändert</translation>
+    </message>
+    <message>
+        <source>One change, %1</source>
+        <translation>Eine Änderung, %1</translation>
+    </message>
+    <message>
+        <source>The few that bring most of it together</source>
+        <translation>Die wenigen, die zusammen das meiste davon bringen</translation>
+    </message>
+    <message>
+        <source>The fewest that meet all goals</source>
+        <translation>Die wenigsten, die alle Ziele erfüllen</translation>
+    </message>
+    <message>
+        <source>Ways between wishes, none better in everything than another</source>
+        <translation>Wege zwischen den Wünschen, keiner in allem besser als ein anderer</translation>
+    </message>
+    <message>
+        <source>heat, %</source>
+        <translation>Wärme, %</translation>
+    </message>
+    <message>
+        <source>day, min</source>
+        <translation>Tag, min</translation>
+    </message>
+    <message>
+        <source>boils off, %/h</source>
+        <translation>verdampft, %/h</translation>
+    </message>
+    <message>
+        <source>morning, %1</source>
+        <translation>morgens, %1</translation>
+    </message>
+    <message>
+        <source>kWh a batch</source>
+        <translation>kWh je Sud</translation>
+    </message>
+    <message>
+        <source>%1 saved a year</source>
+        <translation>%1 im Jahr gespart</translation>
+    </message>
+    <message>
+        <source>price, %1</source>
+        <translation>Preis, %1</translation>
+    </message>
+    <message>
+        <source>paid back, years</source>
+        <translation>bezahlt, Jahre</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Stromkreis</translation>
+    </message>
+    <message>
+        <source>the rules do not grant it to this circuit</source>
+        <translation>die Regeln gestatten es diesem Stromkreis nicht</translation>
+    </message>
+    <message>
+        <source>not allowed %1</source>
+        <translation>nicht erlaubt %1</translation>
+    </message>
+    <message>
+        <source>overflows</source>
+        <translation>läuft über</translation>
+    </message>
+    <message>
+        <source>More of the heat that rolling takes, %, until it is sure</source>
+        <translation>Mehr von der Wärme, die Wallen braucht, %, bis es sicher ist</translation>
+    </message>
+    <message>
+        <source>Ready sooner</source>
+        <translation>Früher fertig</translation>
+    </message>
+    <message>
+        <source>%1 with %2: no other single change helps %3 more %4.</source>
+        <translation>%1 (%2): Keine andere einzelne Änderung hilft %3 mehr, %4.</translation>
+    </message>
+    <message>
+        <source>%1 of the heat that rolling takes</source>
+        <translation>%1 der Wärme, die Wallen braucht</translation>
+    </message>
+    <message>
+        <source>%1 of the heat that rolling takes, still on the edge</source>
+        <translation>%1 der Wärme, die Wallen braucht, noch auf der Kippe</translation>
+    </message>
+    <message>
+        <source>%1 of the circuit&apos;s rating (%2)</source>
+        <translation>%1 vom Nennstrom des Stromkreises (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>Lever</name>
+    <message>
+        <source>the lid over the boil, %1 of the mouth open</source>
+        <translation>der Deckel beim Kochen aufgelegt, %1 der Öffnung frei</translation>
+    </message>
+    <message>
+        <source>the lid on until the boil begins</source>
+        <translation>der Deckel auf, bis das Kochen beginnt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 around the side</source>
+        <translation>%1 %2 um die Seite</translation>
+    </message>
+    <message>
+        <source>%1 more around the side, of %2</source>
+        <translation>%1 mehr um die Seite, aus %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on the lid</source>
+        <translation>%1 %2 auf dem Deckel</translation>
+    </message>
+    <message>
+        <source>%1 more on the lid, of %2</source>
+        <translation>%1 mehr auf dem Deckel, aus %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 under the base</source>
+        <translation>%1 %2 unter dem Boden</translation>
+    </message>
+    <message>
+        <source>%1 more under the base, of %2</source>
+        <translation>%1 mehr unter dem Boden, aus %2</translation>
+    </message>
+    <message>
+        <source>the bare metal polished bright</source>
+        <translation>das blanke Metall hochglänzend poliert</translation>
+    </message>
+    <message>
+        <source>the kettle on legs, with air beneath</source>
+        <translation>der Kessel auf Beinen, mit Luft darunter</translation>
+    </message>
+    <message>
+        <source>the kettle on a table, %1 of %2 under it</source>
+        <translation>der Kessel auf einem Tisch, darunter %1 %2</translation>
+    </message>
+    <message>
+        <source>water of %1 from the tap</source>
+        <translation>Wasser von %1 aus der Leitung</translation>
+    </message>
+    <message>
+        <source>a batch of %1 of water, and grain in proportion</source>
+        <translation>ein Sud aus %1 Wasser, Malz im Verhältnis</translation>
+    </message>
+    <message>
+        <source>a batch of %1, and grain in proportion</source>
+        <translation>ein Sud von %1, Malz im Verhältnis</translation>
+    </message>
+    <message>
+        <source>%1 of the power in the boil</source>
+        <translation>%1 der Leistung beim Kochen</translation>
+    </message>
+    <message>
+        <source>the day begun at %1</source>
+        <translation>Beginn des Tages um %1</translation>
+    </message>
+    <message>
+        <source>an element made for %1 must not be fed with %2</source>
+        <translation>ein Heizelement für %1 darf nicht mit %2 gespeist werden</translation>
+    </message>
+    <message>
+        <source>it would draw %1 from a circuit of %2</source>
+        <translation>es zöge %1 aus einem Stromkreis von %2</translation>
+    </message>
+    <message>
+        <source>an element of %1 at %2</source>
+        <translation>ein Heizelement von %1 bei %2</translation>
+    </message>
+    <message>
+        <source>the same element on a circuit of %1 and %2</source>
+        <translation>dasselbe Heizelement an einem Stromkreis von %1 und %2</translation>
+    </message>
+    <message>
+        <source>a circuit of %1 and %2 with an element of %3 at %4</source>
+        <translation>ein Stromkreis von %1 und %2 mit einem Heizelement von %3 bei %4</translation>
+    </message>
+    <message>
+        <source>a second element like the first, on a second such circuit</source>
+        <translation>ein zweites Heizelement wie das erste, an einem zweiten solchen Stromkreis</translation>
     </message>
 </context>
 <context>
@@ -6599,6 +6937,14 @@
         <source>Warning</source>
         <translation>Warnung</translation>
     </message>
+    <message>
+        <source>&amp;Wish</source>
+        <translation>&amp;Wunsch</translation>
+    </message>
+    <message>
+        <source>what it lacks most</source>
+        <translation>was am meisten fehlt</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -7799,6 +8145,46 @@
         <source>%1: &quot;sweep&quot; takes keys of the plan instead, one value or several: --vary &quot;place/room=16 C&quot;.</source>
         <translation>%1: &quot;sweep&quot; nimmt stattdessen Schlüssel des Plans, mit einem Wert oder mehreren: --vary &quot;place/room=16 C&quot;.</translation>
     </message>
+    <message>
+        <source>the one change that helps most, and the few together</source>
+        <translation>die eine Änderung, die vor allem hilft, und die wenigen zusammen</translation>
+    </message>
+    <message>
+        <source>at most so many changes at once; %1 if not given. Their number of ways is told, and Ctrl-C keeps what was found</source>
+        <translation>höchstens so viele Änderungen zugleich; %1 ohne Angabe. Die Zahl der Möglichkeiten wird genannt, und Strg-C behält, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>--wish: only &quot;helps&quot; and its picture, &quot;helps-most&quot;, know it.</source>
+        <translation>--wish: Das kennen nur &quot;helps&quot; und sein Bild, &quot;helps-most&quot;.</translation>
+    </message>
+    <message>
+        <source>--together: only &quot;helps&quot; knows it.</source>
+        <translation>--together: Das kennt nur &quot;helps&quot;.</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 to %1</source>
+        <translation>eine ganze Zahl von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>And then?</source>
+        <translation>Und dann?</translation>
+    </message>
+    <message>
+        <source>&quot;--rig&quot; with a rig&apos;s letter shows all of its changes, and &quot;--wish&quot; ranks them by another wish: %1.</source>
+        <translation>&quot;--rig&quot; mit dem Buchstaben einer Anlage zeigt alle ihre Änderungen, und &quot;--wish&quot; ordnet sie nach einem anderen Wunsch: %1.</translation>
+    </message>
+    <message>
+        <source>%1 ways to try; Ctrl-C shows what was found</source>
+        <translation>%1 Möglichkeiten zu versuchen; Strg-C zeigt, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>%1 of %2 ways tried; Ctrl-C shows what was found</source>
+        <translation>%1 von %2 Möglichkeiten versucht; Strg-C zeigt, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
+        <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8827,6 +9213,25 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>removing %1</source>
         <translation>Entfernen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>gui::SearchBar</name>
+    <message>
+        <source>%1 ways: %p %</source>
+        <translation>%1 Möglichkeiten: %p %</translation>
+    </message>
+    <message>
+        <source>Search for what helps most</source>
+        <translation>Suche nach dem, was vor allem hilft</translation>
+    </message>
+    <message>
+        <source>Show what &amp;was found</source>
+        <translation>Zeigen, was ge&amp;funden ist</translation>
+    </message>
+    <message>
+        <source>Ends the search; what was found by now stays, marked as a part</source>
+        <translation>Beendet die Suche; was bis jetzt gefunden ist, bleibt, als Teil gekennzeichnet</translation>
     </message>
 </context>
 <context>

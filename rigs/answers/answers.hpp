@@ -3,6 +3,7 @@
 // and JSON show. Nobody further out computes anything.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,6 +12,7 @@
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
 #include "rigs/answers/circuit_answer.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/answers/night.hpp"
 #include "rigs/answers/published_airflows.hpp"
 #include "rigs/plans/plan.hpp"
@@ -54,8 +56,9 @@ struct RigAnswer {
   std::optional<physics::EdgeOfTheBoil> edge;           // if nobody can say whether it rolls
   std::optional<double> cost;                           // of the day, in the plan's currency
   CircuitAnswer circuit;
-  std::optional<RoomAnswer> room;  // if asked for
-  std::vector<double> stageCosts;  // in the order of the stages; or empty
+  std::optional<RoomAnswer> room;                 // if asked for
+  std::vector<double> stageCosts;                 // in the order of the stages; or empty
+  std::shared_ptr<const HelpsAnswer> helps = {};  // where somebody searched for what helps
 };
 
 struct Answers {

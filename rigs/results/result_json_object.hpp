@@ -86,6 +86,7 @@ Json circuitJson(const CircuitAnswer& circuit);
 Json roomJson(const RoomAnswer& room);
 // `hasJacket`: what is supposed is the rig without it.
 Json nightJson(const NightAnswer& night, bool hasJacket);
+Json helpsJson(const HelpsAnswer& helps, double brewsPerYear);
 // Prices, windows and tiers as they are stated.
 Json tariffJson(const Tariff& tariff);
 // What a rig's day costs beyond its stages: the year, starts, paybacks, carbon dioxide.

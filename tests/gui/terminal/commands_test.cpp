@@ -6,6 +6,8 @@
 
 #include <stdexcept>
 
+#include "rigs/answers/helps.hpp"
+
 using namespace gui;
 using testing::Contains;
 using testing::ElementsAre;
@@ -34,6 +36,28 @@ std::vector<std::string> wrongOf(const std::vector<const char*>& words) {
 
 std::optional<Command> helpAbout(const std::vector<const char*>& words) {
   return std::get<HelpAsked>(read(words).asked).about;
+}
+
+TEST(CommandLine, KnowsTheWishAndHowManyChangesAreTriedAtOnce) {
+  EXPECT_EQ(requestOf({"helps"}).command, Command::Helps);
+  EXPECT_FALSE(requestOf({"helps"}).wish.has_value());
+  EXPECT_EQ(requestOf({"helps"}).together, 0U) << "the usual number";
+  EXPECT_EQ(requestOf({"helps", "my-plan.json", "--wish", "sooner"}).wish, rigs::Wish::Sooner);
+  EXPECT_EQ(requestOf({"helps", "--together", "2"}).together, 2U);
+  EXPECT_EQ(requestOf({"helps", "--together=all"}).together, rigs::kAllTogether);
+  EXPECT_EQ(requestOf({"picture", "helps-most", "--to", "x.svg", "--wish", "cheaper"}).wish,
+            rigs::Wish::Cheaper);
+  EXPECT_THAT(wrongOf({"helps", "--wish", "faster"}),
+              ElementsAre("--wish: \"faster\" was given; rolls, sooner, warmer, cheaper or circuit "
+                          "is accepted."));
+  EXPECT_THAT(wrongOf({"day", "--wish", "sooner"}),
+              ElementsAre(HasSubstr("--wish: only \"helps\"")));
+  EXPECT_THAT(wrongOf({"boil", "--together", "2"}),
+              ElementsAre("--together: only \"helps\" knows it."));
+  for (const char* wrong : {"0", "13", "-1", "2.5", "every", "2 "})
+    EXPECT_THAT(wrongOf({"helps", "--together", wrong}),
+                ElementsAre(HasSubstr("a whole number from 1 to 12 or all is accepted.")))
+        << wrong;
 }
 
 }  // namespace
