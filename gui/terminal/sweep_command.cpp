@@ -226,7 +226,8 @@ Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience
       outcome.end.of,
       [&](std::uint64_t i) -> std::optional<Made> {
         if (endedBy != 0) return std::nullopt;
-        const rigs::SweptCombination found = rigs::swept(sweep, i);
+        const rigs::SweptCombination found = rigs::swept(sweep, i, [] { return endedBy != 0; });
+        if (found.isPart) return std::nullopt;
         return Made{
             json ? rigs::sweepLines(sweep, found) : csvRows(sweep, found),
             found.isPlan() ? std::nullopt : std::optional(found.rows.front().problems.front())};

@@ -76,6 +76,11 @@ bool isOfSuchADay(std::string_view place, const physics::BrewDay& day) {
   return true;
 }
 
+bool anyIsBelow(std::string_view step, const std::vector<std::string>& places) {
+  return std::any_of(places.begin(), places.end(),
+                     [step](const std::string& place) { return firstStep(place) == step; });
+}
+
 // The least that has to be answered for what stands below this step.
 Depth depthOf(std::string_view step) {
   if (step == "room") return Depth::Room;
@@ -108,11 +113,15 @@ bool isFigurePlace(std::string_view place) {
 
 std::string_view nearestFigurePlace(std::string_view written) {
   std::vector<std::string_view> whole, last;
+  std::string_view called;  // so; rather without an index that somebody has to fill in
   for (const std::string& place : figurePlaces()) {
     whole.push_back(place);
     last.push_back(lastStep(place));
-    if (lastStep(place) == written) return place;
+    if (lastStep(place) != written) continue;
+    if (place.find('*') == std::string::npos) return place;
+    if (called.empty()) called = place;
   }
+  if (!called.empty()) return called;
   if (const std::string_view near = nearestWord(written, whole); !near.empty()) return near;
   const std::string_view name = nearestWord(lastStep(written), last);
   const auto at = std::find(last.begin(), last.end(), name);
@@ -143,10 +152,10 @@ std::vector<Depth> depthsFor(const std::vector<std::string>& places) {
   return depths;
 }
 
+bool needsWhatHelps(const std::vector<std::string>& places) { return anyIsBelow("helps", places); }
+
 bool needsAllRigs(const std::vector<std::string>& places) {
-  return std::any_of(places.begin(), places.end(), [](const std::string& place) {
-    return firstStep(place) == "element_payback";
-  });
+  return anyIsBelow("element_payback", places);
 }
 
 }  // namespace rigs

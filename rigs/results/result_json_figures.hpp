@@ -34,6 +34,8 @@ std::vector<std::optional<Figure>> figuresOf(const Plan& plan, const Answers& an
 
 // What has to be answered for them: one or more.
 std::vector<Depth> depthsFor(const std::vector<std::string>& places);
+// Whether what helps most has to be searched for, too: no depth does.
+bool needsWhatHelps(const std::vector<std::string>& places);
 // Whether a figure is against the other rigs of the plan.
 bool needsAllRigs(const std::vector<std::string>& places);
 

@@ -6,8 +6,11 @@
 #include <cassert>
 #include <charconv>
 #include <exception>
+#include <memory>
 #include <new>
+#include <utility>
 
+#include "rigs/answers/helps.hpp"
 #include "rigs/answers/plan_check.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/result_json_object.hpp"
@@ -100,13 +103,33 @@ void renumber(Problems& problems, std::size_t index) {
       one.where = "/rigs/" + std::to_string(index) + one.where.substr(kFirst.size());
 }
 
-std::vector<SweepRow> rowsOfPlan(const Sweep& sweep, const Plan& plan) {
+bool showsRig(const Sweep& sweep, const Plan& plan, std::size_t i) {
+  return !sweep.rig || plan.rigs.size() == 1 || i == *sweep.rig;
+}
+
+// False where it was stopped.
+bool addWhatHelps(const Sweep& sweep, const Plan& plan, const std::function<bool()>& stop,
+                  Answers& answers) {
+  for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
+    if (!showsRig(sweep, plan, i)) continue;
+    auto found = std::make_shared<const HelpsAnswer>(
+        helps(plan, i, kUsualTogether, {.stop = stop, .progress = {}}));
+    if (found->isPart()) return false;
+    answers.rigs[i].helps = std::move(found);
+  }
+  return true;
+}
+
+// Nothing where it was stopped.
+std::vector<SweepRow> rowsOfPlan(const Sweep& sweep, const Plan& plan,
+                                 const std::function<bool()>& stop) {
   std::vector<Answers> answers;
   for (const Depth depth : depthsFor(sweep.figures)) answers.push_back(answer(plan, depth));
+  if (needsWhatHelps(sweep.figures) && !addWhatHelps(sweep, plan, stop, answers.front())) return {};
   const auto slots = slotsOf(plan.rigs);
   std::vector<SweepRow> rows;
   for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
-    if (sweep.rig && plan.rigs.size() > 1 && i != *sweep.rig) continue;
+    if (!showsRig(sweep, plan, i)) continue;
     SweepRow row{.rig = letterOfSlot(slots[i]),
                  .outcome = std::string(outcomeKey(answers.front().rigs[i].day.outcome)),
                  .figures = figuresOf(plan, answers.front(), i, sweep.figures),
@@ -121,7 +144,8 @@ std::vector<SweepRow> rowsOfPlan(const Sweep& sweep, const Plan& plan) {
   return rows;
 }
 
-std::vector<SweepRow> rowsOf(const Sweep& sweep, const std::vector<VariedValue>& values) {
+std::vector<SweepRow> rowsOf(const Sweep& sweep, const std::vector<VariedValue>& values,
+                             const std::function<bool()>& stop) {
   Problems problems;
   auto plan = readPlan(sweep.combinations.document(sweep.document, values), sweep.folder, problems);
   if (!plan) return {rowWithout(std::move(problems))};
@@ -131,7 +155,7 @@ std::vector<SweepRow> rowsOf(const Sweep& sweep, const std::vector<VariedValue>&
   checkPlan(*plan, problems);
   if (alone) renumber(problems, *sweep.rig);
   if (hasErrors(problems)) return {rowWithout(std::move(problems))};
-  return rowsOfPlan(sweep, *plan);
+  return rowsOfPlan(sweep, *plan, stop);
 }
 
 Json problemsOf(const SweepRow& row) {
@@ -162,10 +186,11 @@ const std::vector<std::string>& decidingFigures() {
   return all;
 }
 
-SweptCombination swept(const Sweep& sweep, std::uint64_t i) {
+SweptCombination swept(const Sweep& sweep, std::uint64_t i, const std::function<bool()>& stop) {
   SweptCombination made{.number = i + 1, .values = sweep.combinations.at(i), .rows = {}};
   try {
-    made.rows = rowsOf(sweep, made.values);
+    made.rows = rowsOf(sweep, made.values, stop);
+    made.isPart = made.rows.empty();
   } catch (const std::bad_alloc&) {
     throw;
   } catch (const std::exception& error) {

@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -41,12 +42,14 @@ struct SweptCombination {
   std::uint64_t number;  // from 1
   std::vector<VariedValue> values;
   std::vector<SweepRow> rows;
+  bool isPart = false;  // stopped amid a search: none of its rows may be shown
 
   bool isPlan() const { return rows.empty() || rows.front().problems.empty(); }
 };
 // The plan with the values of combination `i` answered. What cannot be a plan, or cannot be
-// computed, is a row that says why; never throws for it.
-SweptCombination swept(const Sweep& sweep, std::uint64_t i);
+// computed, is a row that says why; never throws for it. Where what helps most is among the
+// figures, `stop` is asked now and then, maybe from several threads.
+SweptCombination swept(const Sweep& sweep, std::uint64_t i, const std::function<bool()>& stop = {});
 
 // "rigs/b/element/power_W", "batch/boil_s"; words and times of day have no unit.
 std::string variedName(const Variation& variation);

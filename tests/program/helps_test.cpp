@@ -67,9 +67,9 @@ TEST(HelpsCommand, HeedsTheGoalsThatAreTyped) {
 
 // Ctrl-C, a moment after the search has begun: what was found stays.
 TEST(HelpsCommand, KeepsWhatWasFoundWhenItIsInterrupted) {
-  const Ran ran = runProgram(
-      {"--signal=INT", "2", HEATLEDGER_PROGRAM, "helps", "--rig", "b", "--together", "all"},
-      {.program = "/usr/bin/timeout"});
+  const Ran ran = runProgram({"--signal=INT", "2", test_support::testedProgram(), "helps", "--rig",
+                              "b", "--together", "all"},
+                             {.program = "/usr/bin/timeout"});
   const std::string output = test_support::squeezed(ran.output);
   EXPECT_THAT(output, HasSubstr("Thisisapart:"));
   EXPECT_THAT(output, HasSubstr("helps(b)Newelement,kitchenmoretorollintheboil."));

@@ -5,10 +5,12 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <memory>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <stdexcept>
 
+#include "rigs/answers/helps.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "rigs/results/result_json.hpp"
 
@@ -58,6 +60,8 @@ TEST(FigurePlaces, AreGuessed) {
   EXPECT_EQ(nearestFigurePlace("duration_s"), "day/duration_s");
   EXPECT_EQ(nearestFigurePlace("day/durration_s"), "day/duration_s");
   EXPECT_EQ(nearestFigurePlace("cots"), "cost");
+  EXPECT_EQ(nearestFigurePlace("day_s"), "helps/today/day_s") << "before one of a list";
+  EXPECT_EQ(nearestFigurePlace("last_C"), "day/stages/*/last_C") << "in lists alone";
   EXPECT_EQ(nearestFigurePlace("xylophone"), "");
 }
 
@@ -123,6 +127,31 @@ TEST(Figures, OfSeveralQuestionsStandInOneRow) {
   const SweptCombination found = swept(sweepOf({"batch/boil=60 min"}, wanted, 1), 0);
   ASSERT_EQ(found.rows.size(), 1u);
   for (const auto& figure : found.rows.front().figures) EXPECT_TRUE(figure);
+}
+
+// As "helps --json" has them: no depth of a plan's answers does.
+TEST(Figures, OfWhatHelpsMostAreSearchedForWhereTheyAreAskedFor) {
+  EXPECT_TRUE(needsWhatHelps({"cost", "helps/today/day_s"}));
+  EXPECT_FALSE(needsWhatHelps(decidingFigures()));
+  const std::vector<std::string> wanted{"helps/changes/0/id", "helps/wishes/rolls/few/changes/0",
+                                        "helps/ways", "helps/today/day_s", "cost"};
+  for (const std::string& place : wanted) ASSERT_TRUE(isFigurePlace(place)) << place;
+  const Sweep sweep = sweepOf({"rigs/d/element/power=1.5 kW"}, wanted, 3);
+  Problems problems;
+  const auto plan = readPlan(sweep.combinations.document(sweep.document, sweep.combinations.at(0)),
+                             ".", problems);
+  Answers answers = answer(*plan, Depth::Figures);
+  answers.rigs[3].helps = std::make_shared<const HelpsAnswer>(helps(*plan, 3));
+  const SweptCombination found = swept(sweep, 0);
+  ASSERT_EQ(found.rows.size(), 1u);
+  EXPECT_FALSE(found.isPart);
+  EXPECT_EQ(found.rows.front().figures, figuresOf(*plan, answers, 3, wanted));
+  for (std::size_t f = 0; f < 3; ++f) EXPECT_TRUE(found.rows.front().figures[f]) << wanted[f];
+
+  // Of a search that was stopped there is no row: it would tell the best of what was tried.
+  const SweptCombination stopped = swept(sweep, 0, [] { return true; });
+  EXPECT_TRUE(stopped.isPart);
+  EXPECT_TRUE(stopped.rows.empty());
 }
 
 // --- Rows.
