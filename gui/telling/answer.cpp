@@ -47,7 +47,8 @@ void keepLines(Picture& picture, std::size_t rig) {
   const auto isOther = [&](const auto& one) { return one.rig != static_cast<int>(rig); };
   std::erase_if(picture.lines, isOther);
   std::erase_if(picture.marks, isOther);
-  std::erase_if(picture.stacks, isOther);
+  std::erase_if(picture.stacks,
+                [&](const PictureStack& one) { return one.rig >= 0 && isOther(one); });
 }
 
 // Of those left without anything below them.

@@ -31,6 +31,8 @@ Answer answered(Question question, const Case& of) {
       return howFarCools(of);
     case Question::Room:
       return roomChanges(of);
+    case Question::HelpsMost:
+      return helpsMost(of);
   }
   return {};
 }
@@ -46,6 +48,7 @@ rigs::About aboutOf(Question question) {
     case Question::HowFarCools:
       return rigs::About::Insulation;
     case Question::WhichElement:
+    case Question::HelpsMost:
       return rigs::About::Sizing;
     case Question::Circuit:
       return rigs::About::Circuit;
@@ -91,6 +94,7 @@ rigs::Depth depthOf(Question question) {
     case Question::HowLong:
     case Question::WhereHeat:
     case Question::BoilsEnough:
+    case Question::HelpsMost:
       return rigs::Depth::Day;
     case Question::WorthJacket:
     case Question::WhatCost:
@@ -118,6 +122,8 @@ rigs::Searches neededBy(Question question, const QuestionView& view) {
       return {.sizing = true, .power = true, .rest = true};
     case Question::Circuit:
       return {.circuit = true};
+    case Question::HelpsMost:
+      return {.helps = true};
     case Question::HowLong:
     case Question::WhereHeat:
     case Question::WhatCost:

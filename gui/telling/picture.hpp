@@ -55,7 +55,7 @@ struct PictureLimit {  // a vertical line, e.g. what a circuit can carry
 };
 
 struct PictureStack {  // one bar of stacked parts
-  int rig = 0;
+  int rig = 0;         // below 0: not a rig's, as those of a picture that is all about one
   std::string name;
   // Same order and length as Picture::partNames. A part that has no figure is not drawn: 0.
   std::vector<double> parts;
@@ -79,8 +79,10 @@ struct Picture {
   std::vector<PictureMark> marks;
   std::vector<PictureBand> bands;
   std::vector<PictureLimit> limits;
-  std::vector<std::string> partNames;            // Areas and StackedBars
-  std::vector<PictureStack> stacks;              // StackedBars
+  std::vector<std::string> partNames;  // Areas and StackedBars
+  std::vector<PictureStack> stacks;    // StackedBars
+  // Of what a bar's parts add up to, where the axis would tell digits that nobody knows.
+  std::optional<int> totalDecimals = {};
   std::vector<std::vector<PicturePoint>> areas;  // Areas: one per part, stacked by the chart
   // A horizontal line a person may drag, e.g. the wanted time; and what dragging it means.
   std::optional<double> draggable;

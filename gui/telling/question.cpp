@@ -31,7 +31,9 @@ constexpr std::array kEntries{
     Entry{Question::HowFarCools, TOLD("Answer", "How far does it cool?"),
           TOLD("Answer", "Cools how far?"), "how-far-cools"},
     Entry{Question::Room, TOLD("Answer", "What happens to the room?"), TOLD("Answer", "The room?"),
-          "room"}};
+          "room"},
+    Entry{Question::HelpsMost, TOLD("Answer", "What helps most?"), TOLD("Answer", "Helps most?"),
+          "helps-most"}};
 
 const Entry& entryOf(Question question) {
   return *std::find_if(kEntries.begin(), kEntries.end(),

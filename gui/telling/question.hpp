@@ -7,6 +7,7 @@
 #include <span>
 #include <string_view>
 
+#include "rigs/answers/wish.hpp"
 #include "rigs/words/told.hpp"
 
 namespace gui::telling {
@@ -20,7 +21,8 @@ enum class Question {
   Circuit,       // Can the circuit carry it?
   WhatCost,      // What does it cost?
   HowFarCools,   // How far does it cool?
-  Room           // What happens to the room?
+  Room,          // What happens to the room?
+  HelpsMost      // What helps most?
 };
 // In the order in which they are offered.
 std::span<const Question> allQuestions();
@@ -30,7 +32,9 @@ rigs::Told shortTitleOf(Question question);        // a word or two, where room 
 std::string_view identifierOf(Question question);  // "how-long", for files and options
 
 struct QuestionView {
-  int rig = 0;  // whose power by path is drawn (WhereHeat), whose jacket (WorthJacket)
+  // Whose power by path is drawn (WhereHeat), whose jacket (WorthJacket), who is helped
+  // (HelpsMost).
+  int rig = 0;
   bool overThickness = true;  // WorthJacket: against thickness, else against element power
   bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
   // WhichElement: against the power written on the element, else rated at its supply's voltage.
@@ -40,6 +44,8 @@ struct QuestionView {
   bool supposed = false;
   bool allFigures = false;               // of all questions side by side: for spreadsheets
   bool everyRule = false;                // Circuit: kept rules too, with their arithmetic
+  std::optional<rigs::Wish> wish = {};   // HelpsMost: empty: what the rig lacks most
+  bool everyRig = false;                 // HelpsMost: each in short
   std::optional<std::size_t> only = {};  // the rig that somebody wants to read about alone
 };
 

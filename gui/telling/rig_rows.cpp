@@ -119,8 +119,10 @@ void addTimeRows(RigTable& table, const Case& of, Rows rows) {
         [&of, kind](std::size_t i) { return hoursAndMinutes(rigs::timeOf(of.rig(i).day, kind)); };
   };
   table.heading(Told(TOLD("Answer", "Time")));
-  table.row(Told(TOLD("Answer", "to strike")), took(StageKind::Strike));
-  table.row(Told(TOLD("Answer", "heating before the boil")), took(StageKind::HeatingToBoil));
+  table.row(Told(TOLD("Answer", "to strike")), took(StageKind::Strike),
+            {.result = "/day/to_strike_s"});
+  table.row(Told(TOLD("Answer", "heating before the boil")), took(StageKind::HeatingToBoil),
+            {.result = "/day/heating_to_boil_s"});
   table.row(Told(TOLD("Answer", "whole day")),
             [&](std::size_t i) { return hoursAndMinutes(wholeDay(of.rig(i).day)); },
             {.result = "/day/duration_s"});

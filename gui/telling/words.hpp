@@ -48,5 +48,6 @@ Answer circuitCarries(const Case& of);
 Answer whatCost(const Case& of);
 Answer howFarCools(const Case& of);
 Answer roomChanges(const Case& of);
+Answer helpsMost(const Case& of);
 
 }  // namespace gui::telling

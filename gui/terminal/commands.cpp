@@ -2,6 +2,7 @@
 #include "gui/terminal/commands.hpp"
 
 #include <algorithm>
+#include <charconv>
 #include <filesystem>
 #include <iterator>
 
@@ -11,6 +12,7 @@
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "gui/terminal/typed_words.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/plan_starts.hpp"
@@ -36,7 +38,8 @@ std::vector<OptionLook> knownOptions() {
     return all;
   }();
   std::vector<OptionLook> looks{{"-h", false}, {"--help", false}, {"--version", false}};
-  for (const OptionAbout& one : kAll) looks.push_back({one.option, !one.value.empty()});
+  for (const OptionAbout& one : kAll)
+    looks.push_back({one.option, !one.value.empty(), one.mayRepeat});
   return looks;
 }
 
@@ -181,11 +184,18 @@ void readOverrides(Reading& reading) {
     reading.wrong.push_back(Told(TOLD("Terminal", "%1: \"%2\" is not about a plan."),
                                  word(reading.request.overrides.front().option),
                                  word(reading.verb.name)));
+  if (reading.is(Command::Sweep))
+    for (const Override& one : reading.request.overrides)
+      reading.wrong.push_back(
+          Told(TOLD("Terminal",
+                    "%1: \"sweep\" takes keys of the plan instead, one value or several: --vary "
+                    "\"place/room=16 C\"."),
+               word(one.option)));
 }
 
 // After the question is known. What depends on the plan is refused once that is read.
 void refuseUnused(Reading& reading) {
-  if (!isAboutAPlan(reading.verb.command)) return;
+  if (!isAboutAPlan(reading.verb.command) || reading.is(Command::Sweep)) return;
   for (const Override& one : reading.request.overrides) {
     if (one.option == "--alone" ||
         dependsOn(one.option, reading.verb.command, reading.request.question))
@@ -232,7 +242,7 @@ void readRig(Reading& reading) {
   if (!isAboutOneRig(command))
     reading.wrong.push_back(Told(TOLD("Terminal", "--rig: \"%1\" is not about one rig alone."),
                                  word(reading.verb.name)));
-  else if (reading.request.form == Form::Json)
+  else if (reading.request.form == Form::Json && command != Command::Sweep)
     reading.wrong.push_back(
         Told(TOLD("Terminal",
                   "--rig: --json has every rig, each under its name; --csv can have one alone.")));
@@ -253,6 +263,63 @@ void readDrawing(Reading& reading) {
   reading.request.overThickness = over == "thickness";
   if (over != "thickness" && over != "power")
     reading.wrong.push_back(onlyAccepted("--over", over, asTold({"thickness", "power"})));
+}
+
+void readSweep(Reading& reading) {
+  reading.request.vary = reading.typed.valuesOf("--vary");
+  reading.request.figures = reading.typed.valueOf("--figures");
+  reading.request.atMost = reading.typed.valueOf("--at-most");
+  if (!reading.is(Command::Sweep)) {
+    for (const char* option : {"--vary", "--figures", "--at-most"})
+      if (reading.typed.has(option))
+        reading.wrong.push_back(
+            Told(TOLD("Terminal", "%1: only \"sweep\" knows it."), word(option)));
+    return;
+  }
+  if (reading.typed.has("--units"))
+    reading.wrong.push_back(Told(TOLD(
+        "Terminal", "--units: \"sweep\" writes for programs, in SI; every name has its unit.")));
+  if (reading.request.vary.empty() && !reading.typed.has("--vary"))
+    reading.wrong.push_back(rigs::sentences(
+        {Told(TOLD(
+             "Terminal",
+             "\"sweep\" needs a key to vary, for example --vary \"batch/boil=45 min, 60 min\".")),
+         tryHelp(&reading.verb)}));
+}
+
+// What is wished, and how many changes are tried at once.
+void readWish(Reading& reading) {
+  if (const auto word = reading.typed.valueOf("--wish")) {
+    reading.request.wish = rigs::wishCalled(*word);
+    if (!reading.request.wish) {
+      std::vector<std::string> known;
+      for (const rigs::Wish wish : rigs::kWishes) known.emplace_back(rigs::wishWord(wish));
+      reading.wrong.push_back(onlyAccepted("--wish", *word, asTold(known)));
+    }
+    const bool asksIt =
+        reading.is(Command::Helps) || reading.request.question == telling::Question::HelpsMost;
+    if (!asksIt)
+      reading.wrong.push_back(Told(
+          TOLD("Terminal", "--wish: only \"helps\" and its picture, \"helps-most\", know it.")));
+  }
+  const auto together = reading.typed.valueOf("--together");
+  if (!together) return;
+  if (!reading.is(Command::Helps)) {
+    reading.wrong.push_back(Told(TOLD("Terminal", "--together: only \"helps\" knows it.")));
+    return;
+  }
+  std::size_t number = *together == "all" ? rigs::kAllTogether : 0;
+  const char* end = together->data() + together->size();
+  if (number == 0) {
+    const auto read = std::from_chars(together->data(), end, number);
+    if (read.ec != std::errc() || read.ptr != end || number > rigs::kAllTogether) number = 0;
+  }
+  if (number == 0)
+    reading.wrong.push_back(onlyAccepted(
+        "--together", *together,
+        {Told(TOLD("Terminal", "a whole number from 1 to %1"), rigs::Count{rigs::kAllTogether}),
+         Told::just(word("all"))}));
+  reading.request.together = number;
 }
 
 // A start for a new plan: one of the bundled ones, by name.
@@ -316,7 +383,7 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
   for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
-                           readDrawing, readStart, refuseUnused, askForFile})
+                           readDrawing, readStart, readSweep, readWish, refuseUnused, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

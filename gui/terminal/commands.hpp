@@ -33,7 +33,12 @@ struct Request {
   bool force = false;  // over whatever --to names, but the plan
   bool overThickness = true;
   std::optional<telling::Question> question;  // of Picture
+  std::optional<rigs::Wish> wish;             // of Helps and of its picture
+  std::size_t together = 0;                   // of Helps: changes at once; 0: the usual number
   Overrides overrides;
+  // Of Sweep, as typed.
+  std::vector<std::string> vary;
+  std::optional<std::string> figures, atMost;
 };
 
 struct HelpAsked {

@@ -110,7 +110,7 @@ std::string bash() {
 // --- zsh
 
 std::string zshOption(const OptionAbout& one) {
-  std::string text = '\'' + one.option;
+  std::string text = (one.mayRepeat ? "'*" : "'") + one.option;
   text += '[' + about(one.about, "[]:") + ']';
   if (one.value.empty()) return text + '\'';
   text += ':' + guarded(one.value, "[]:") + ':';

@@ -8,6 +8,8 @@
 #include "gui/telling/translations.hpp"
 #include "gui/terminal/overrides.hpp"
 #include "gui/terminal/relevance.hpp"
+#include "rigs/answers/combinations.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/plans/plan_starts.hpp"
 
 namespace gui {
@@ -30,6 +32,12 @@ OptionAbout chosen(std::string option, std::vector<std::string> choices, Told ab
 }
 OptionAbout flag(std::string option, Told about) {
   return {.option = std::move(option), .value = {}, .about = std::move(about), .choices = {}};
+}
+
+std::vector<std::string> wishWords() {
+  std::vector<std::string> all;
+  for (const rigs::Wish wish : rigs::kWishes) all.emplace_back(rigs::wishWord(wish));
+  return all;
 }
 
 void addTarget(std::vector<OptionAbout>& all) {
@@ -68,6 +76,23 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
                        Told(TOLD("Terminal",
                                  "how far it cools with the plan's jacket to compare, too; and "
                                  "without the one that a rig has"))));
+  if (command == Command::Helps || command == Command::Picture)
+    all.push_back({.option = "--wish",
+                   .value = "WISH",
+                   .about = Told(TOLD("Terminal",
+                                      "%1: to roll, to be ready sooner, warmer in the morning, "
+                                      "cheaper, or on a circuit that fits; what lacks most if not "
+                                      "given"),
+                                 rigs::Verbatim{alternatives(wishWords())}),
+                   .choices = wishWords()});
+  if (command == Command::Helps)
+    all.push_back({.option = "--together",
+                   .value = "N|all",
+                   .about = Told(TOLD("Terminal",
+                                      "at most so many changes at once; %1 if not given. Their "
+                                      "number of ways is told, and Ctrl-C keeps what was found"),
+                                 rigs::Count{rigs::kUsualTogether}),
+                   .choices = {}});
   if (command == Command::Picture)
     all.push_back(chosen("--over", {"thickness", "power"},
                          Told(TOLD("Terminal", "what a jacket is drawn against"))));
@@ -76,11 +101,12 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
 }  // namespace
 
 std::vector<OptionAbout> shownOptions(const Verb& verb) {
-  std::vector<OptionAbout> all{
-      chosen("--units", {"SI", "US"},
-             Told(TOLD("Terminal", "all numbers at once; SI if not given"))),
-      chosen("--language", telling::languageCodes(),
-             Told(TOLD("Terminal", "that of your messages if not given")))};
+  std::vector<OptionAbout> all;
+  if (verb.command != Command::Sweep)
+    all.push_back(chosen("--units", {"SI", "US"},
+                         Told(TOLD("Terminal", "all numbers at once; SI if not given"))));
+  all.push_back(chosen("--language", telling::languageCodes(),
+                       Told(TOLD("Terminal", "that of your messages if not given"))));
   if (isDrawn(verb.command)) addTarget(all);
   addForms(all, verb.command);
   all.push_back({.option = "--width",
@@ -103,9 +129,32 @@ std::vector<OptionAbout> startOptions(const Verb& verb) {
            .choices = std::move(names)}};
 }
 
+std::vector<OptionAbout> variedOptions(const Verb& verb) {
+  if (verb.command != Command::Sweep) return {};
+  std::vector<OptionAbout> all(3);
+  all[0].option = "--vary";
+  all[0].value = "KEY=VALUES";
+  all[0].about = Told(
+      TOLD("Terminal",
+           "a key of the plan, and its values between \", \" or \"; \"; a range is \"1 kW..5 kW in "
+           "9\" or \"1 kW..5 kW by 500 W\"; once or several times"));
+  all[0].mayRepeat = true;
+  all[1].option = "--figures";
+  all[1].value = "NAMES";
+  all[1].about = Told(TOLD("Terminal",
+                           "which columns: places of a rig in what --json of \"answer\" writes, "
+                           "such as \"cost, day/duration_s\""));
+  all[2].option = "--at-most";
+  all[2].value = "N";
+  all[2].about = Told(TOLD("Terminal", "combinations that may be begun; %1 if not given"),
+                      rigs::Count{static_cast<long long>(rigs::kMostUnasked)});
+  return all;
+}
+
 std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
   std::vector<OptionAbout> all;
-  if (!isAboutAPlan(verb.command)) return all;
+  // What a sweep supposes is a key of the plan, too.
+  if (!isAboutAPlan(verb.command) || verb.command == Command::Sweep) return all;
   for (const OverrideKind& kind : overrideKinds()) {
     const bool anyQuestion = verb.command == Command::Picture;
     if (!anyQuestion && kind.option != "--alone" && !dependsOn(kind.option, verb.command, {}))
@@ -122,7 +171,8 @@ std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
 
 std::vector<OptionAbout> optionsOf(const Verb& verb) {
   std::vector<OptionAbout> all = startOptions(verb);
-  for (std::vector<OptionAbout> group : {shownOptions(verb), whatIfOptions(verb)})
+  for (std::vector<OptionAbout> group :
+       {variedOptions(verb), shownOptions(verb), whatIfOptions(verb)})
     all.insert(all.end(), std::move_iterator(group.begin()), std::move_iterator(group.end()));
   return all;
 }

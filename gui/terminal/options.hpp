@@ -18,11 +18,14 @@ struct OptionAbout {
   rigs::Told about;
   std::vector<std::string> choices;  // where there are few
   bool isFile = false;
+  bool mayRepeat = false;
 };
 // How its answer is shown and where it goes, in the order of the help.
 std::vector<OptionAbout> shownOptions(const Verb& verb);
 // What a new plan starts from; of New alone.
 std::vector<OptionAbout> startOptions(const Verb& verb);
+// Which keys of a plan take which values; of Sweep alone.
+std::vector<OptionAbout> variedOptions(const Verb& verb);
 // What a question about a plan may suppose. Of pictures: what any question may.
 std::vector<OptionAbout> whatIfOptions(const Verb& verb);
 // All of these.

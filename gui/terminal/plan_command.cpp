@@ -2,8 +2,6 @@
 #include "gui/terminal/plan_command.hpp"
 
 #include <algorithm>
-#include <charconv>
-#include <filesystem>
 #include <string_view>
 #include <utility>
 #include <variant>
@@ -13,7 +11,9 @@
 #include "gui/telling/overload.hpp"
 #include "gui/telling/summary.hpp"
 #include "gui/telling/verdict.hpp"
+#include "gui/terminal/help_search.hpp"
 #include "gui/terminal/page.hpp"
+#include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
@@ -24,7 +24,6 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/documents/written_files.hpp"
 #include "rigs/plans/plan_writer.hpp"
-#include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/result_json.hpp"
 
@@ -33,75 +32,6 @@ namespace {
 
 using rigs::Told;
 using telling::Question;
-
-Told theCommand() { return Told(TOLD("Terminal", "the command")); }
-
-// Where a plan comes from, and what is wrong with it.
-struct ReadPlan {
-  bool demo = false;
-  Told name;
-  std::string document;
-  std::optional<rigs::Plan> plan;
-  std::optional<std::size_t> rig;  // that was asked for alone
-  rigs::Problems ofOptions, ofDocument;
-
-  bool fine() const { return plan && !rigs::hasErrors(ofOptions) && !rigs::hasErrors(ofDocument); }
-  rigs::Problems allProblems() const {
-    rigs::Problems all = ofOptions;
-    all.insert(all.end(), ofDocument.begin(), ofDocument.end());
-    return all;
-  }
-};
-
-Told nameOf(const std::string& file) {
-  if (file.empty()) return Told(TOLD("Terminal", "the bundled example"));
-  if (file == "-") return Told(TOLD("Terminal", "standard input"));
-  return Told::just(rigs::Verbatim{rigs::shownPath(file)});
-}
-
-Told noSuchRig(std::string_view typed, std::vector<std::size_t> slots) {
-  const rigs::Quoted given{std::string(typed)};
-  const rigs::Count last{static_cast<long long>(slots.size())};
-  std::sort(slots.begin(), slots.end());
-  if (slots.back() + 1 == slots.size())
-    return Told(TOLD("Terminal",
-                     "%1 was given; a whole number from 1 to %2, or a letter from a to %3, is "
-                     "accepted, for example \"2\""),
-                given, last, rigs::Verbatim{rigs::letterOfSlot(slots.back())});
-  std::string letters;
-  for (const std::size_t slot : slots)
-    letters += (letters.empty() ? "" : ", ") + rigs::letterOfSlot(slot);
-  return Told(TOLD("Terminal",
-                   "%1 was given; a whole number from 1 to %2, or a letter of this plan's rigs "
-                   "(%3), is accepted, for example \"%4\""),
-              given, last, rigs::Verbatim{letters},
-              rigs::Verbatim{rigs::letterOfSlot(slots.back())});
-}
-
-// The rig that was typed, by number from 1 or by its letter: "2", "b", "(b)". Problems where the
-// plan has no such rig.
-std::optional<std::size_t> rigFrom(std::string_view typed, const std::vector<rigs::RigPlan>& rigs,
-                                   rigs::Problems& problems) {
-  if (typed.empty()) return std::nullopt;
-  std::string_view inside = typed;
-  if (inside.starts_with('(') && inside.ends_with(')'))
-    inside = inside.substr(1, inside.size() - 2);
-  const std::vector<std::size_t> slots = rigs::slotsOf(rigs);
-  std::size_t number = 0;
-  const char* end = inside.data() + inside.size();
-  const auto read = std::from_chars(inside.data(), end, number);
-  if (read.ec == std::errc() && read.ptr == end && 1 <= number && number <= rigs.size())
-    return number - 1;
-  if (inside.size() == 1) {
-    const char small =
-        'A' <= inside[0] && inside[0] <= 'Z' ? static_cast<char>(inside[0] | 0x20) : inside[0];
-    const auto slot = rigs::slotOfLetter(std::string_view(&small, 1));
-    const auto found = slot ? std::find(slots.begin(), slots.end(), *slot) : slots.end();
-    if (found != slots.end()) return static_cast<std::size_t>(found - slots.begin());
-  }
-  problems.push_back({rigs::Severity::Error, "--rig", noSuchRig(typed, slots)});
-  return std::nullopt;
-}
 
 // A night alone that nothing on the page depends on.
 void refuseUnusedNight(const Request& request, const rigs::Plan& plan, rigs::Problems& problems) {
@@ -120,25 +50,9 @@ void refuseUnusedNight(const Request& request, const rigs::Plan& plan, rigs::Pro
             rigs::Verbatim{std::string(verbOf(request.command).name)}, rigs::Verbatim{"night"})});
 }
 
-ReadPlan readPlan(const Request& request, rigs::Problems ofOptions) {
-  ReadPlan read;
-  read.demo = request.file.empty();
-  read.name = nameOf(request.file);
-  read.ofOptions = std::move(ofOptions);
-  const bool fromInput = request.file == "-";
-  const std::filesystem::path path = fromInput ? "/dev/stdin" : request.file;
-  read.document = read.demo ? std::string(rigs::demoPlanText()) : rigs::readText(path);
-  const std::filesystem::path folder =
-      read.demo || fromInput ? std::filesystem::path(".") : path.parent_path();
-  read.plan = rigs::readPlan(read.document, folder, read.ofDocument);
-  // Without a plan the options are read all the same, so that nobody meets their problems only
-  // after mending the document.
-  rigs::Plan none;
-  applyOverrides(request.overrides, read.plan ? *read.plan : none, read.ofOptions);
-  if (read.plan) {
-    read.rig = rigFrom(request.rig, read.plan->rigs, read.ofOptions);
-    refuseUnusedNight(request, *read.plan, read.ofOptions);
-  }
+PlanInput readPlan(const Request& request, rigs::Problems ofOptions) {
+  PlanInput read = readPlanInput(request, std::move(ofOptions));
+  if (read.plan) refuseUnusedNight(request, *read.plan, read.ofOptions);
   if (read.plan && !rigs::hasErrors(read.ofOptions)) rigs::checkPlan(*read.plan, read.ofDocument);
   return read;
 }
@@ -154,7 +68,7 @@ std::vector<Told> overloadsOf(const rigs::Plan& plan, const rigs::Reader& reader
   return texts;
 }
 
-Finished checked(const ReadPlan& read, const Audience& audience, std::string complaint) {
+Finished checked(const PlanInput& read, const Audience& audience, std::string complaint) {
   const std::vector<Told> overloads = overloadsOf(*read.plan, audience.reader);
   std::string said;
   for (const Told& one : overloads)
@@ -194,7 +108,7 @@ Told whyNotWritten(const Request& request) {
               to, rigs::contentTold(there));
 }
 
-Finished drawn(const Request& request, const ReadPlan& read, const Audience& audience,
+Finished drawn(const Request& request, const PlanInput& read, const Audience& audience,
                telling::Draw draw) {
   const auto complain = [&](const Told& sentence, int exitCode) {
     return Finished{{}, complaintText(sentence, audience.reader, audience.style.width), exitCode};
@@ -208,6 +122,7 @@ Finished drawn(const Request& request, const ReadPlan& read, const Audience& aud
   view.only = read.rig;
   view.overThickness = request.overThickness;
   view.supposed = request.supposed;
+  view.wish = request.wish;
   view.asBars = request.question == Question::WhereHeat && request.rig.empty();
   draw({.question = request.question,
         .view = view,
@@ -261,6 +176,8 @@ std::vector<Question> questionsOf(Command command) {
       return {Question::Circuit};
     case Command::Room:
       return {Question::Room};
+    case Command::Helps:
+      return {Question::HelpsMost};
     default:
       return {};
   }
@@ -282,6 +199,13 @@ std::vector<Told> vitalCautions(const rigs::Solution& solution) {
   return all;
 }
 
+rigs::List wishes() {
+  rigs::List all{{}, rigs::Joint::Or};
+  for (const rigs::Wish wish : rigs::kWishes)
+    all.items.emplace_back(rigs::Verbatim{std::string(rigs::wishWord(wish))});
+  return all;
+}
+
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan);
@@ -294,10 +218,13 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
   // All rigs, as a picture of which no rig was asked for.
   // Who asks for a jacket's worth asks for what is supposed.
   const bool supposed = request.supposed || request.command == Command::Insulate;
-  const telling::QuestionView view{.asBars = true,
+  const telling::QuestionView view{.rig = static_cast<int>(rig.value_or(0)),
+                                   .asBars = true,
                                    .supposed = supposed,
                                    .allFigures = request.form == Form::Csv,
                                    .everyRule = request.everyRule,
+                                   .wish = request.wish,
+                                   .everyRig = !rig,
                                    .only = rig};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
@@ -307,6 +234,13 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
     page.answer.say(Told(TOLD("Terminal",
                               "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
                               "that has one, what it would be without.")));
+  }
+  if (request.command == Command::Helps && !rig && solution.plan.rigs.size() > 1) {
+    page.answer.heading(Told(TOLD("Terminal", "And then?")));
+    page.answer.say(Told(TOLD("Terminal",
+                              "\"--rig\" with a rig's letter shows all of its changes, and "
+                              "\"--wish\" ranks them by another wish: %1."),
+                         wishes()));
   }
   if (request.command == Command::Safety) {
     telling::Answer all;
@@ -325,10 +259,13 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
   return page;
 }
 
-Finished answered(const Request& request, const ReadPlan& read, const Audience& audience) {
+Finished answered(const Request& request, const PlanInput& read, const Audience& audience) {
   rigs::Solution solution;
   solution.plan = *read.plan;
   solution.answers = rigs::answer(solution.plan, depthOf(request.command));
+  if (request.command == Command::Helps)
+    addWhatHelps(solution, read.rig, request.together > 0 ? request.together : rigs::kUsualTogether,
+                 audience.reader);
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const rigs::Searches shown = searchesOf(request.command);
   if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;
@@ -342,7 +279,7 @@ Finished answered(const Request& request, const ReadPlan& read, const Audience& 
 
 Finished askAboutPlan(const Request& request, const Audience& audience, rigs::Problems ofOptions,
                       telling::Draw draw) {
-  const ReadPlan read = readPlan(request, std::move(ofOptions));
+  const PlanInput read = readPlan(request, std::move(ofOptions));
   // Who asked for JSON gets problems as JSON, whatever the question was.
   if (request.form == Form::Json && (!read.fine() || request.command == Command::Check))
     return {rigs::problemsJson(read.allProblems(), rigs::inEnglish(read.name)),

@@ -20,6 +20,7 @@
 #include "gui/terminal/plan_command.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/screen.hpp"
+#include "gui/terminal/sweep_command.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/files.hpp"
@@ -144,6 +145,8 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
         return list(request, audience, std::move(problems));
       case Command::Schema:
         return schema(request, audience);
+      case Command::Sweep:
+        return sweepPlan(request, audience, std::move(problems));
       default:
         return askAboutPlan(request, audience, std::move(problems), draw);
     }

@@ -21,8 +21,9 @@ bool tellsOfNights(Command command, const std::optional<Question>& question) {
 bool dependsOn(std::string_view option, Command command, const std::optional<Question>& question) {
   // All questions in full, and what is wrong with any of them.
   if (command == Command::Report || command == Command::Check) return true;
-  if (option == "--within" || option == "--boil-off" || option == "--headspace")
-    return sizes(command, question);
+  const bool ofGoals = option == "--within" || option == "--boil-off";
+  if (ofGoals && (command == Command::Helps || question == Question::HelpsMost)) return true;
+  if (ofGoals || option == "--headspace") return sizes(command, question);
   if (option == "--alone") return tellsOfNights(command, question);
   return true;  // place, supply and region are in every day and in every verdict
 }

@@ -72,6 +72,15 @@ std::vector<std::vector<std::string>> headsOf(const telling::Table& table,
   return heads;
 }
 
+// Of other columns than rigs words break, where they stand beside each other only so.
+std::vector<std::vector<std::string>> broken(const std::vector<std::vector<std::string>>& heads) {
+  std::size_t width = kNarrowestCell;
+  for (const auto& head : heads) width = std::max(width, longestWord(head.front()));
+  std::vector<std::vector<std::string>> all;
+  for (const auto& head : heads) all.push_back(wrapped(head.front(), width));
+  return all;
+}
+
 Layout layoutOf(const std::vector<std::vector<std::string>>& heads,
                 const std::vector<ShownRow>& rows, std::size_t width) {
   const std::size_t widestLabel = std::min(kWidestLabel, std::max<std::size_t>(width / 2, 12));
@@ -159,9 +168,17 @@ void addHeads(const std::vector<std::vector<std::string>>& heads, std::size_t fi
 std::vector<std::string> tableLines(const telling::Table& table, const rigs::Reader& reader,
                                     std::size_t width, const std::vector<rigs::Told>& rigMarks) {
   const std::vector<ShownRow> rows = telling::shownRows(table, reader);
-  const auto heads = headsOf(table, reader, rigMarks);
+  auto heads = headsOf(table, reader, rigMarks);
   if (rows.empty() || heads.empty()) return {};
-  const Layout layout = layoutOf(heads, rows, width);
+  Layout layout = layoutOf(heads, rows, width);
+  if (!table.ofRigs && layout.together < heads.size()) {
+    auto narrow = broken(heads);
+    const Layout beside = layoutOf(narrow, rows, width);
+    if (beside.together == heads.size()) {
+      heads = std::move(narrow);
+      layout = beside;
+    }
+  }
   std::vector<std::string> lines;
   for (std::size_t first = 0; first < heads.size(); first += layout.together) {
     const std::size_t last = std::min(first + layout.together, heads.size());

@@ -11,6 +11,13 @@ std::optional<std::string> TypedWords::valueOf(std::string_view option) const {
   return std::nullopt;
 }
 
+std::vector<std::string> TypedWords::valuesOf(std::string_view option) const {
+  std::vector<std::string> values;
+  for (const auto& [name, value] : options)
+    if (name == option) values.push_back(value);
+  return values;
+}
+
 TypedWords tellApart(std::span<const char* const> typed, std::span<const OptionLook> known) {
   TypedWords all;
   bool wordsOnly = false;
@@ -30,7 +37,7 @@ TypedWords tellApart(std::span<const char* const> typed, std::span<const OptionL
       all.unknown.emplace_back(word);
       continue;
     }
-    if (look->hasValue && all.has(name)) all.repeated.push_back(name);
+    if (look->hasValue && !look->mayRepeat && all.has(name)) all.repeated.push_back(name);
     const bool together = equals != std::string_view::npos;
     if (together && !look->hasValue) all.needingNone.push_back(name);
     if (!look->hasValue) {

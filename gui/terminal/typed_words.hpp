@@ -15,6 +15,7 @@ namespace gui {
 struct OptionLook {
   std::string_view name;  // "--units"
   bool hasValue = true;
+  bool mayRepeat = false;
 };
 
 struct TypedWords {
@@ -25,6 +26,7 @@ struct TypedWords {
 
   bool has(std::string_view option) const { return valueOf(option).has_value(); }
   std::optional<std::string> valueOf(std::string_view option) const;
+  std::vector<std::string> valuesOf(std::string_view option) const;  // in the order typed
 };
 
 // A value stands behind its option, or after "=". What stands behind is taken whatever it looks

@@ -31,8 +31,15 @@ constexpr std::array<Text, 3> kCircuit{"heatledger circuit my-plan.json",
                                        "heatledger circuit my-plan.json --circuit \"20 A\""};
 constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
                                     "heatledger room my-plan.json --humidity \"60 %\""};
+constexpr std::array<Text, 3> kHelps{"heatledger helps my-plan.json",
+                                     "heatledger helps my-plan.json --wish sooner --rig b",
+                                     "heatledger helps my-plan.json --together all"};
 constexpr std::array<Text, 2> kSafety{"heatledger safety my-plan.json",
                                       "heatledger safety my-plan.json --language de"};
+constexpr std::array<Text, 3> kSweep{
+    "heatledger sweep my-plan.json --vary \"batch/boil=45 min, 60 min, 90 min\"",
+    "heatledger sweep --vary \"rigs/b/element/power=1 kW..5 kW in 20\" --rig b",
+    "heatledger sweep --vary \"place/room=5 C..30 C by 5 C\" --figures cost --json"};
 constexpr std::array<Text, 3> kPicture{
     "heatledger picture how-long my-plan.json --to day.svg",
     "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
@@ -71,9 +78,16 @@ constexpr std::array kVerbs{
     Verb{Command::Room, "room", "[PLAN]",
          TOLD("Terminal", "vapour, heat and humidity in the room, and the airflow that helps"),
          kRoom},
+    Verb{Command::Helps, "helps", "[PLAN]",
+         TOLD("Terminal", "the one change that helps most, and the few together"), kHelps},
     Verb{Command::Safety, "safety", "[PLAN]",
          TOLD("Terminal", "all there is to take care of on this day, with this plan's figures"),
          kSafety},
+    Verb{Command::Sweep, "sweep", "[PLAN]",
+         TOLD("Terminal",
+              "any keys of the plan over lists and ranges, a row for each combination, for "
+              "scripts"),
+         kSweep},
     Verb{Command::Picture, "picture", "QUESTION [PLAN]",
          TOLD("Terminal",
               "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)"),

@@ -2195,6 +2195,14 @@
         <source>If it rolls, %1 boils off, %2: %3.</source>
         <translation>Wenn es wallt, verdampfen %1, %2: %3.</translation>
     </message>
+    <message>
+        <source>What helps most?</source>
+        <translation>Was hilft vor allem?</translation>
+    </message>
+    <message>
+        <source>Helps most?</source>
+        <translation>Was hilft?</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -3130,6 +3138,336 @@
     <message>
         <source>to roll in the boil</source>
         <translation>beim Kochen zu wallen</translation>
+    </message>
+</context>
+<context>
+    <name>Helps</name>
+    <message>
+        <source>This plan leaves no mash unplugged, so that no morning can be warmer.</source>
+        <translation>Dieser Plan lässt keine Maische ohne Strom stehen; so kann kein Morgen wärmer werden.</translation>
+    </message>
+    <message>
+        <source>The circuit of %1 is not in the way: %2.</source>
+        <translation>Der Stromkreis von %1 steht nicht im Weg: %2.</translation>
+    </message>
+    <message>
+        <source>%1 rolls as it is, with %2 of the heat that it takes.</source>
+        <translation>%1 wallt schon, mit %2 der nötigen Wärme.</translation>
+    </message>
+    <message>
+        <source>Nothing that was tried helps %1 %2.</source>
+        <translation>Nichts, was versucht wurde, hilft %1 %2.</translation>
+    </message>
+    <message>
+        <source>No single change helps %1 %2.</source>
+        <translation>Keine einzelne Änderung hilft %1 %2.</translation>
+    </message>
+    <message>
+        <source>The few that bring most of it together: %1 (%2).</source>
+        <translation>Die wenigen, die zusammen das meiste davon bringen: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Without touching element or circuit: %1 (%2).</source>
+        <translation>Ohne Heizelement oder Stromkreis anzurühren: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>All goals of the plan are met as it is.</source>
+        <translation>Alle Ziele des Plans sind schon erfüllt.</translation>
+    </message>
+    <message>
+        <source>The fewest changes that meet all goals of the plan: %1.</source>
+        <translation>Die wenigsten Änderungen, die alle Ziele des Plans erfüllen: %1.</translation>
+    </message>
+    <message>
+        <source>Up to %1 changes at once do not meet all goals of the plan.</source>
+        <translation>Bis zu %1 Änderungen zugleich erfüllen nicht alle Ziele des Plans.</translation>
+    </message>
+    <message>
+        <source>With these it boils off %1, less than the %2 that the plan wants.</source>
+        <translation>Damit verdampfen beim Kochen %1, weniger als die %2, die der Plan will.</translation>
+    </message>
+    <message>
+        <source>This is a part: %1 of %2 ways were tried before it was stopped.</source>
+        <translation>Dies ist ein Teil: %1 von %2 Möglichkeiten wurden versucht, bevor abgebrochen wurde.</translation>
+    </message>
+    <message>
+        <source>By the rules its circuit does not fit as it is; what leaves element and circuit alone leaves that so.</source>
+        <translation>Nach den Regeln passt ihr Stromkreis so nicht; was Heizelement und Stromkreis lässt, wie sie sind, ändert daran nichts.</translation>
+    </message>
+    <message>
+        <source>Each change is tried as a whole simulated day. Of at most %1 changes at once there are %2 ways, at most one change a lever, and %3 of any number; what does nothing by itself is left out.</source>
+        <translation>Jede Änderung wird als ganzer simulierter Tag versucht. Für höchstens %1 Änderungen zugleich gibt es %2 Möglichkeiten, höchstens eine Änderung je Stellschraube, und %3 für beliebig viele; was allein nichts bewirkt, bleibt weg.</translation>
+    </message>
+    <message>
+        <source>The heat is what the vessel gets of the least that rolls. What brings nothing of this wish is left out of the table here; spreadsheets have every change.</source>
+        <translation>Die Wärme ist, was der Kessel vom Mindesten bekommt, das wallend kocht. Was von diesem Wunsch nichts bringt, fehlt hier in der Tabelle; in Tabellenblättern steht jede Änderung.</translation>
+    </message>
+    <message>
+        <source>The goals: to roll for sure, to strike and from mash to boil within %1 each, to boil off %2, on a circuit that no rule refuses.</source>
+        <translation>Die Ziele: sicher wallen, zum Einmaischen und von der Maische zum Kochen in je %1, %2 verdampfen, an einem Stromkreis, den keine Regel ablehnt.</translation>
+    </message>
+    <message>
+        <source>Warm water is counted with the heat that it brings, at the price of current; money of a year is for as much wort as today, so that a small batch is brewed more often.</source>
+        <translation>Warmes Wasser zählt mit der Wärme, die es mitbringt, zum Preis des Stroms; das Geld eines Jahres gilt für so viel Würze wie heute, ein kleiner Sud wird also öfter gebraut.</translation>
+    </message>
+    <message>
+        <source>Elements are in steps as they are commonly sold, from memory; another circuit&apos;s cable is taken as long as today&apos;s and thicker as its current is larger. Where no price is stated, none is supposed.</source>
+        <translation>Heizelemente stehen in Stufen, wie sie üblich zu kaufen sind, aus dem Gedächtnis; das Kabel eines anderen Stromkreises gilt als so lang wie das heutige und im Verhältnis seines Stroms dicker. Wo kein Preis genannt ist, wird keiner angenommen.</translation>
+    </message>
+    <message>
+        <source>As it is the day does not come to a rolling end, so that nothing is sooner or cheaper than it: first it has to roll.</source>
+        <translation>So wie es ist, kommt der Tag zu keinem wallenden Ende; nichts ist also früher oder billiger: Zuerst muss es wallen.</translation>
+    </message>
+    <message>
+        <source>to roll in the boil</source>
+        <translation>wallend zu kochen</translation>
+    </message>
+    <message>
+        <source>to be ready sooner</source>
+        <translation>früher fertig zu sein</translation>
+    </message>
+    <message>
+        <source>to be warmer in the morning</source>
+        <translation>am Morgen wärmer zu sein</translation>
+    </message>
+    <message>
+        <source>to cost less</source>
+        <translation>weniger zu kosten</translation>
+    </message>
+    <message>
+        <source>to fit its circuit</source>
+        <translation>zu ihrem Stromkreis zu passen</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 warmer, %2</source>
+        <translation>%1 wärmer, %2</translation>
+    </message>
+    <message>
+        <source>%1 less for as much wort</source>
+        <translation>%1 weniger für ebenso viel Würze</translation>
+    </message>
+    <message>
+        <source>%1 less a year</source>
+        <translation>%1 weniger im Jahr</translation>
+    </message>
+    <message>
+        <source>nothing to buy</source>
+        <translation>nichts zu kaufen</translation>
+    </message>
+    <message>
+        <source>Warmer in the morning, %1</source>
+        <translation>Wärmer am Morgen, %1</translation>
+    </message>
+    <message>
+        <source>Less a year, %1</source>
+        <translation>Weniger im Jahr, %1</translation>
+    </message>
+    <message>
+        <source>Less for as much wort, %1</source>
+        <translation>Weniger für ebenso viel Würze, %1</translation>
+    </message>
+    <message>
+        <source>Less of the circuit&apos;s rating, %</source>
+        <translation>Weniger vom Nennstrom des Stromkreises, %</translation>
+    </message>
+    <message>
+        <source>What helps %1 %2</source>
+        <translation>Was %1 hilft, %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie es ist</translation>
+    </message>
+    <message>
+        <source>nothing changed</source>
+        <translation>nichts geändert</translation>
+    </message>
+    <message>
+        <source>One change, %1</source>
+        <translation>Eine Änderung, %1</translation>
+    </message>
+    <message>
+        <source>The few that bring most of it together</source>
+        <translation>Die wenigen, die zusammen das meiste davon bringen</translation>
+    </message>
+    <message>
+        <source>The fewest that meet all goals</source>
+        <translation>Die wenigsten, die alle Ziele erfüllen</translation>
+    </message>
+    <message>
+        <source>Ways between wishes, none better in everything than another</source>
+        <translation>Wege zwischen den Wünschen, keiner in allem besser als ein anderer</translation>
+    </message>
+    <message>
+        <source>heat, %</source>
+        <translation>Wärme, %</translation>
+    </message>
+    <message>
+        <source>day, min</source>
+        <translation>Tag, min</translation>
+    </message>
+    <message>
+        <source>boils off, %/h</source>
+        <translation>verdampft, %/h</translation>
+    </message>
+    <message>
+        <source>morning, %1</source>
+        <translation>morgens, %1</translation>
+    </message>
+    <message>
+        <source>kWh a batch</source>
+        <translation>kWh je Sud</translation>
+    </message>
+    <message>
+        <source>%1 saved a year</source>
+        <translation>%1 im Jahr gespart</translation>
+    </message>
+    <message>
+        <source>price, %1</source>
+        <translation>Preis, %1</translation>
+    </message>
+    <message>
+        <source>paid back, years</source>
+        <translation>bezahlt, Jahre</translation>
+    </message>
+    <message>
+        <source>circuit</source>
+        <translation>Stromkreis</translation>
+    </message>
+    <message>
+        <source>the rules do not grant it to this circuit</source>
+        <translation>die Regeln gestatten es diesem Stromkreis nicht</translation>
+    </message>
+    <message>
+        <source>not allowed %1</source>
+        <translation>nicht erlaubt %1</translation>
+    </message>
+    <message>
+        <source>overflows</source>
+        <translation>läuft über</translation>
+    </message>
+    <message>
+        <source>More of the heat that rolling takes, %, until it is sure</source>
+        <translation>Mehr von der Wärme, die Wallen braucht, %, bis es sicher ist</translation>
+    </message>
+    <message>
+        <source>Ready sooner</source>
+        <translation>Früher fertig</translation>
+    </message>
+    <message>
+        <source>%1 with %2: no other single change helps %3 more %4.</source>
+        <translation>%1 (%2): Keine andere einzelne Änderung hilft %3 mehr, %4.</translation>
+    </message>
+    <message>
+        <source>%1 of the heat that rolling takes</source>
+        <translation>%1 der Wärme, die Wallen braucht</translation>
+    </message>
+    <message>
+        <source>%1 of the heat that rolling takes, still on the edge</source>
+        <translation>%1 der Wärme, die Wallen braucht, noch auf der Kippe</translation>
+    </message>
+    <message>
+        <source>%1 of the circuit&apos;s rating (%2)</source>
+        <translation>%1 vom Nennstrom des Stromkreises (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>Lever</name>
+    <message>
+        <source>the lid over the boil, %1 of the mouth open</source>
+        <translation>der Deckel beim Kochen aufgelegt, %1 der Öffnung frei</translation>
+    </message>
+    <message>
+        <source>the lid on until the boil begins</source>
+        <translation>der Deckel auf, bis das Kochen beginnt</translation>
+    </message>
+    <message>
+        <source>%1 of %2 around the side</source>
+        <translation>%1 %2 um die Seite</translation>
+    </message>
+    <message>
+        <source>%1 more around the side, of %2</source>
+        <translation>%1 mehr um die Seite, aus %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 on the lid</source>
+        <translation>%1 %2 auf dem Deckel</translation>
+    </message>
+    <message>
+        <source>%1 more on the lid, of %2</source>
+        <translation>%1 mehr auf dem Deckel, aus %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2 under the base</source>
+        <translation>%1 %2 unter dem Boden</translation>
+    </message>
+    <message>
+        <source>%1 more under the base, of %2</source>
+        <translation>%1 mehr unter dem Boden, aus %2</translation>
+    </message>
+    <message>
+        <source>the bare metal polished bright</source>
+        <translation>das blanke Metall hochglänzend poliert</translation>
+    </message>
+    <message>
+        <source>the kettle on legs, with air beneath</source>
+        <translation>der Kessel auf Beinen, mit Luft darunter</translation>
+    </message>
+    <message>
+        <source>the kettle on a table, %1 of %2 under it</source>
+        <translation>der Kessel auf einem Tisch, darunter %1 %2</translation>
+    </message>
+    <message>
+        <source>water of %1 from the tap</source>
+        <translation>Wasser von %1 aus der Leitung</translation>
+    </message>
+    <message>
+        <source>a batch of %1 of water, and grain in proportion</source>
+        <translation>ein Sud aus %1 Wasser, Malz im Verhältnis</translation>
+    </message>
+    <message>
+        <source>a batch of %1, and grain in proportion</source>
+        <translation>ein Sud von %1, Malz im Verhältnis</translation>
+    </message>
+    <message>
+        <source>%1 of the power in the boil</source>
+        <translation>%1 der Leistung beim Kochen</translation>
+    </message>
+    <message>
+        <source>the day begun at %1</source>
+        <translation>Beginn des Tages um %1</translation>
+    </message>
+    <message>
+        <source>an element made for %1 must not be fed with %2</source>
+        <translation>ein Heizelement für %1 darf nicht mit %2 gespeist werden</translation>
+    </message>
+    <message>
+        <source>it would draw %1 from a circuit of %2</source>
+        <translation>es zöge %1 aus einem Stromkreis von %2</translation>
+    </message>
+    <message>
+        <source>an element of %1 at %2</source>
+        <translation>ein Heizelement von %1 bei %2</translation>
+    </message>
+    <message>
+        <source>the same element on a circuit of %1 and %2</source>
+        <translation>dasselbe Heizelement an einem Stromkreis von %1 und %2</translation>
+    </message>
+    <message>
+        <source>a circuit of %1 and %2 with an element of %3 at %4</source>
+        <translation>ein Stromkreis von %1 und %2 mit einem Heizelement von %3 bei %4</translation>
+    </message>
+    <message>
+        <source>a second element like the first, on a second such circuit</source>
+        <translation>ein zweites Heizelement wie das erste, an einem zweiten solchen Stromkreis</translation>
     </message>
 </context>
 <context>
@@ -6599,6 +6937,14 @@
         <source>Warning</source>
         <translation>Warnung</translation>
     </message>
+    <message>
+        <source>&amp;Wish</source>
+        <translation>&amp;Wunsch</translation>
+    </message>
+    <message>
+        <source>what it lacks most</source>
+        <translation>was am meisten fehlt</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -6921,6 +7267,137 @@
     <message>
         <source>%1: %2, enough [%3; %4]</source>
         <translation>%1: %2, genug [%3; %4]</translation>
+    </message>
+</context>
+<context>
+    <name>Sweep</name>
+    <message>
+        <source>%1 is no number</source>
+        <translation>%1 ist keine Zahl</translation>
+    </message>
+    <message>
+        <source>a step of %1 leads nowhere</source>
+        <translation>ein Schritt von %1 führt nirgendwohin</translation>
+    </message>
+    <message>
+        <source>%1 is no place of a plan</source>
+        <translation>%1 ist keine Stelle eines Plans</translation>
+    </message>
+    <message>
+        <source>a plan has no key %1</source>
+        <translation>ein Plan hat keinen Schlüssel %1</translation>
+    </message>
+    <message>
+        <source>%1 has no key %2</source>
+        <translation>%1 hat keinen Schlüssel %2</translation>
+    </message>
+    <message>
+        <source>it may have %1</source>
+        <translation>möglich ist %1</translation>
+    </message>
+    <message>
+        <source>this plan states no entries of %1</source>
+        <translation>dieser Plan nennt keine Einträge von %1</translation>
+    </message>
+    <message>
+        <source>this plan has no rig %1; a letter of its rigs, a number from 0 to %2, or &quot;*&quot; for all of them is accepted, e.g. &quot;rigs/%3&quot;</source>
+        <translation>dieser Plan hat keine Anlage %1; angenommen wird ein Buchstabe seiner Anlagen, eine Zahl von 0 bis %2 oder &quot;*&quot; für alle, z. B. &quot;rigs/%3&quot;</translation>
+    </message>
+    <message>
+        <source>%1 has no entry %2; a number from 0 to %3, or &quot;*&quot; for all of them is accepted</source>
+        <translation>%1 hat keinen Eintrag %2; angenommen wird eine Zahl von 0 bis %3 oder &quot;*&quot; für alle</translation>
+    </message>
+    <message>
+        <source>%1 is a remark: nothing depends on it</source>
+        <translation>%1 ist eine Anmerkung: Nichts hängt davon ab</translation>
+    </message>
+    <message>
+        <source>%1 has keys of its own; vary one of them</source>
+        <translation>%1 hat eigene Schlüssel; verändern Sie einen davon</translation>
+    </message>
+    <message>
+        <source>no values are given; write them behind &quot;=&quot;, e.g. %1</source>
+        <translation>es sind keine Werte angegeben; schreiben Sie sie hinter &quot;=&quot;, z. B. %1</translation>
+    </message>
+    <message>
+        <source>a value is missing between two signs that part them</source>
+        <translation>zwischen zwei Trennzeichen fehlt ein Wert</translation>
+    </message>
+    <message>
+        <source>values are parted by &quot;; &quot;, or by a comma with a space behind it</source>
+        <translation>Werte trennt &quot;; &quot; oder ein Komma mit einem Leerzeichen dahinter</translation>
+    </message>
+    <message>
+        <source>%1 is a range that lacks an end; both are needed</source>
+        <translation>%1 ist ein Bereich, dem ein Ende fehlt; es braucht beide</translation>
+    </message>
+    <message>
+        <source>%1 does not say how many values it has; write e.g. &quot;%2..%3 in 5&quot; for five of them evenly apart</source>
+        <translation>%1 sagt nicht, wie viele Werte es sind; schreiben Sie z. B. &quot;%2..%3 in 5&quot; für fünf davon in gleichem Abstand</translation>
+    </message>
+    <message>
+        <source>%1: behind &quot;in&quot; a whole number of values from 2 on is needed</source>
+        <translation>%1: Hinter &quot;in&quot; gehört eine ganze Zahl von Werten, mindestens 2</translation>
+    </message>
+    <message>
+        <source>%1 has values between whole numbers; choose a step with &quot;by&quot;</source>
+        <translation>%1 hat Werte zwischen ganzen Zahlen; wählen Sie mit &quot;by&quot; einen Schritt</translation>
+    </message>
+    <message>
+        <source>%1 has too many values to be counted</source>
+        <translation>%1 hat zu viele Werte, um sie zu zählen</translation>
+    </message>
+    <message>
+        <source>in this plan no value can stand there, as something else stands on the way</source>
+        <translation>in diesem Plan kann dort kein Wert stehen, da auf dem Weg dorthin etwas anderes steht</translation>
+    </message>
+    <message>
+        <source>%1 was given; a key of the plan and its values are needed, e.g. &quot;batch/boil=45 min, 60 min&quot;</source>
+        <translation>%1 wurde angegeben; nötig sind ein Schlüssel des Plans und seine Werte, z. B. &quot;batch/boil=45 min, 60 min&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is varied already</source>
+        <translation>%1 wird schon verändert</translation>
+    </message>
+    <message>
+        <source>write all of its values behind one &quot;--vary&quot;</source>
+        <translation>schreiben Sie alle seine Werte hinter ein einziges &quot;--vary&quot;</translation>
+    </message>
+    <message>
+        <source>%1 is no figure of a result</source>
+        <translation>%1 ist keine Zahl eines Ergebnisses</translation>
+    </message>
+    <message>
+        <source>&quot;heatledger schema result&quot; has all of them, below &quot;rig&quot;</source>
+        <translation>&quot;heatledger schema result&quot; nennt alle, unter &quot;rig&quot;</translation>
+    </message>
+    <message>
+        <source>no figure is named; e.g. &quot;cost, day/duration_s&quot;</source>
+        <translation>es ist keine Zahl genannt; z. B. &quot;cost, day/duration_s&quot;</translation>
+    </message>
+    <message>
+        <source>%1 was given; a whole number of combinations is needed</source>
+        <translation>%1 wurde angegeben; nötig ist eine ganze Zahl von Kombinationen</translation>
+    </message>
+    <message>
+        <source>these are about %1 combinations, too many for any computer; take fewer values</source>
+        <translation>das sind etwa %1 Kombinationen, zu viele für jeden Rechner; nehmen Sie weniger Werte</translation>
+    </message>
+    <message>
+        <source>these are %1 combinations, and not more than %2 are begun; take fewer values, or say &quot;--at-most %1&quot;</source>
+        <translation>das sind %1 Kombinationen, und mehr als %2 werden nicht begonnen; nehmen Sie weniger Werte, oder sagen Sie &quot;--at-most %1&quot;</translation>
+    </message>
+    <message>
+        <source>%1 of %2 combinations</source>
+        <translation>%1 von %2 Kombinationen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 combinations are no plan, and their rows say why. The first: %3.</source>
+        <translation>%1 von %2 Kombinationen sind kein Plan; ihre Zeilen sagen, warum. Die erste: %3.</translation>
+    </message>
+    <message>
+        <source>stopped: %1 of %2 combinations are there, the first ones.</source>
+        <translation>angehalten: Die ersten %1 von %2 Kombinationen stehen da.</translation>
     </message>
 </context>
 <context>
@@ -7631,6 +8108,82 @@
     <message>
         <source>%1 was given; a whole number from 1 to %2, or a letter of this plan&apos;s rigs (%3), is accepted, for example &quot;%4&quot;</source>
         <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von 1 bis %2 oder ein Buchstabe der Anlagen dieses Plans (%3), zum Beispiel &quot;%4&quot;</translation>
+    </message>
+    <message>
+        <source>any keys of the plan over lists and ranges, a row for each combination, for scripts</source>
+        <translation>beliebige Schlüssel des Plans über Listen und Bereiche, je Kombination eine Zeile, für Skripte</translation>
+    </message>
+    <message>
+        <source>a key of the plan, and its values between &quot;, &quot; or &quot;; &quot;; a range is &quot;1 kW..5 kW in 9&quot; or &quot;1 kW..5 kW by 500 W&quot;; once or several times</source>
+        <translation>ein Schlüssel des Plans und seine Werte, getrennt durch &quot;, &quot; oder &quot;; &quot;; ein Bereich ist &quot;1 kW..5 kW in 9&quot; oder &quot;1 kW..5 kW by 500 W&quot;; einmal oder mehrmals</translation>
+    </message>
+    <message>
+        <source>which columns: places of a rig in what --json of &quot;answer&quot; writes, such as &quot;cost, day/duration_s&quot;</source>
+        <translation>welche Spalten: Stellen einer Anlage in dem, was &quot;answer&quot; mit --json schreibt, wie &quot;cost, day/duration_s&quot;</translation>
+    </message>
+    <message>
+        <source>combinations that may be begun; %1 if not given</source>
+        <translation>wie viele Kombinationen begonnen werden dürfen; %1, wenn nicht angegeben</translation>
+    </message>
+    <message>
+        <source>What is varied</source>
+        <translation>Was verändert wird</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;sweep&quot; knows it.</source>
+        <translation>%1: Das kennt nur &quot;sweep&quot;.</translation>
+    </message>
+    <message>
+        <source>--units: &quot;sweep&quot; writes for programs, in SI; every name has its unit.</source>
+        <translation>--units: &quot;sweep&quot; schreibt für Programme, in SI; jeder Name hat seine Einheit.</translation>
+    </message>
+    <message>
+        <source>&quot;sweep&quot; needs a key to vary, for example --vary &quot;batch/boil=45 min, 60 min&quot;.</source>
+        <translation>&quot;sweep&quot; braucht einen Schlüssel, der sich verändert, zum Beispiel --vary &quot;batch/boil=45 min, 60 min&quot;.</translation>
+    </message>
+    <message>
+        <source>%1: &quot;sweep&quot; takes keys of the plan instead, one value or several: --vary &quot;place/room=16 C&quot;.</source>
+        <translation>%1: &quot;sweep&quot; nimmt stattdessen Schlüssel des Plans, mit einem Wert oder mehreren: --vary &quot;place/room=16 C&quot;.</translation>
+    </message>
+    <message>
+        <source>the one change that helps most, and the few together</source>
+        <translation>die eine Änderung, die vor allem hilft, und die wenigen zusammen</translation>
+    </message>
+    <message>
+        <source>at most so many changes at once; %1 if not given. Their number of ways is told, and Ctrl-C keeps what was found</source>
+        <translation>höchstens so viele Änderungen zugleich; %1 ohne Angabe. Die Zahl der Möglichkeiten wird genannt, und Strg-C behält, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>--wish: only &quot;helps&quot; and its picture, &quot;helps-most&quot;, know it.</source>
+        <translation>--wish: Das kennen nur &quot;helps&quot; und sein Bild, &quot;helps-most&quot;.</translation>
+    </message>
+    <message>
+        <source>--together: only &quot;helps&quot; knows it.</source>
+        <translation>--together: Das kennt nur &quot;helps&quot;.</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 to %1</source>
+        <translation>eine ganze Zahl von 1 bis %1</translation>
+    </message>
+    <message>
+        <source>And then?</source>
+        <translation>Und dann?</translation>
+    </message>
+    <message>
+        <source>&quot;--rig&quot; with a rig&apos;s letter shows all of its changes, and &quot;--wish&quot; ranks them by another wish: %1.</source>
+        <translation>&quot;--rig&quot; mit dem Buchstaben einer Anlage zeigt alle ihre Änderungen, und &quot;--wish&quot; ordnet sie nach einem anderen Wunsch: %1.</translation>
+    </message>
+    <message>
+        <source>%1 ways to try; Ctrl-C shows what was found</source>
+        <translation>%1 Möglichkeiten zu versuchen; Strg-C zeigt, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>%1 of %2 ways tried; Ctrl-C shows what was found</source>
+        <translation>%1 von %2 Möglichkeiten versucht; Strg-C zeigt, was gefunden ist</translation>
+    </message>
+    <message>
+        <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
+        <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
     </message>
 </context>
 <context>
@@ -8660,6 +9213,25 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>removing %1</source>
         <translation>Entfernen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>gui::SearchBar</name>
+    <message>
+        <source>%1 ways: %p %</source>
+        <translation>%1 Möglichkeiten: %p %</translation>
+    </message>
+    <message>
+        <source>Search for what helps most</source>
+        <translation>Suche nach dem, was vor allem hilft</translation>
+    </message>
+    <message>
+        <source>Show what &amp;was found</source>
+        <translation>Zeigen, was ge&amp;funden ist</translation>
+    </message>
+    <message>
+        <source>Ends the search; what was found by now stays, marked as a part</source>
+        <translation>Beendet die Suche; was bis jetzt gefunden ist, bleibt, als Teil gekennzeichnet</translation>
     </message>
 </context>
 <context>

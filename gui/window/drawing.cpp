@@ -58,14 +58,18 @@ void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rig
     throw rigs::FileError(rigs::Told(
         TOLD("Terminal", "no font is installed to draw with; fonts-dejavu-core has one")));
   speak(QString::fromStdString(std::string(reader.language->code())));
-  const rigs::SolutionPtr solution = solveAtOnce(plan);
+  rigs::SolutionPtr solution = solveAtOnce(plan);
   if (drawing.question) {
     const telling::Question question = *drawing.question;
+    if (question == telling::Question::HelpsMost)
+      solution =
+          withWhatHelps(solution, rigs::kUsualTogether, static_cast<std::size_t>(drawing.view.rig));
     exportAnswer(drawing.to,
                  {question, drawing.view,
                   telling::answerTo(question, *solution, reader, drawing.view), solution, reader},
                  paperLook());
   } else {
+    solution = withWhatHelps(solution, kTogetherInReports);
     writeReport(drawing.to, {.solution = solution,
                              .units = reader.units,
                              .planName = planNameOf(drawing, reader),

@@ -17,6 +17,7 @@
 #include <cmath>
 
 #include "gui/telling/case.hpp"
+#include "gui/window/questions/search_bar.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 
@@ -158,6 +159,11 @@ void MainWindow::buildCentre() {
   status_ = new QLabel;
   status_->setObjectName(QStringLiteral("status"));
   statusBar()->addWidget(status_, 1);
+  auto* search = new SearchBar;
+  statusBar()->addPermanentWidget(search);
+  connect(&solver_, &Solver::searching, search, &SearchBar::setProgress);
+  connect(&solver_, &Solver::searched, search, &SearchBar::finish);
+  connect(search, &SearchBar::enough, &solver_, &Solver::endSearch);
 
   connect(questions_, &QTabBar::currentChanged, this,
           [this](int index) { page_->setQuestion(questionAt(index)); });
@@ -183,7 +189,8 @@ void MainWindow::setUnits(rigs::UnitSystem units) {
 bool MainWindow::isSettled() const {
   const SolutionPtr newest = page_->newestSolution();
   return solver_.isIdle() && page_->isWritten() &&
-         (!document_.plan() || (newest && newest->edition == document_.edition()));
+         (!document_.plan() || (newest && newest->edition == document_.edition() &&
+                                newest->done.covers(page_->needed())));
 }
 
 void MainWindow::onDocumentChanged() {

@@ -42,6 +42,7 @@ class MainWindow : public QMainWindow {
   // What is seen, in the format of the file's ending. Numbers as JSON are written a moment later.
   void exportSeen(const QString& path);
   void saveReport(const QString& path);
+  rigs::SolutionPtr reportedSolution() const;
   void setQuestion(telling::Question question);
   void setUnits(rigs::UnitSystem units);
   // Asks about plans that an earlier window lost.

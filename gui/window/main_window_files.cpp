@@ -17,6 +17,7 @@
 #include "gui/window/exports/report.hpp"
 #include "gui/window/forms/plan_differences.hpp"
 #include "gui/window/main_window.hpp"
+#include "gui/window/questions/solver.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/json_edit.hpp"
@@ -342,10 +343,15 @@ void MainWindow::exportReport() {
   saveReport(path);
 }
 
+// With what helps most, few changes at once: a moment, where nobody has looked at it.
+rigs::SolutionPtr MainWindow::reportedSolution() const {
+  return withWhatHelps(page_->wholeSolution(), kTogetherInReports);
+}
+
 void MainWindow::saveReport(const QString& path) {
   if (!page_->wholeSolution() || isOpenPlan(path)) return;
   try {
-    writeReport(path.toStdString(), {.solution = page_->wholeSolution(),
+    writeReport(path.toStdString(), {.solution = reportedSolution(),
                                      .units = shownUnits_,
                                      .planName = document_.displayName(),
                                      .document = QByteArray::fromStdString(document_.text())});
@@ -361,7 +367,7 @@ void MainWindow::print() {
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
   if (!printer.outputFileName().isEmpty() && isOpenPlan(printer.outputFileName())) return;
-  if (!paintReport(printer, {.solution = page_->wholeSolution(),
+  if (!paintReport(printer, {.solution = reportedSolution(),
                              .units = shownUnits_,
                              .planName = document_.displayName(),
                              .document = QByteArray::fromStdString(document_.text())}))

@@ -128,7 +128,7 @@ void MainWindow::buildViewMenu() {
   int number = 1;
   for (const telling::Question question : telling::allQuestions()) {
     menu->addAction(told(telling::titleOf(question)),
-                    QKeySequence(QStringLiteral("Ctrl+%1").arg(number++)), this,
+                    QKeySequence(QStringLiteral("Ctrl+%1").arg(number++ % 10)), this,
                     [this, question] { setQuestion(question); });
   }
   menu->addSeparator();

@@ -52,7 +52,7 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   one.cost = dayCost(one.day, plan.tariff, plan.startOfDay);
   one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
   // Curves without everything are for a picture that follows a dragging hand: no searches then.
-  const bool advise = !curves || depth == Depth::Everything;
+  const bool advise = depth != Depth::Figures && (!curves || depth == Depth::Everything);
   if (advise) {
     one.whatWouldBoil = adviceFor(rigPlan, plan, one.day);
     one.edge = edgeFor(rigPlan, plan, one.day);

@@ -3,6 +3,7 @@
 // and JSON show. Nobody further out computes anything.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,6 +12,7 @@
 #include "physics/jacket.hpp"
 #include "physics/sizing.hpp"
 #include "rigs/answers/circuit_answer.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/answers/night.hpp"
 #include "rigs/answers/published_airflows.hpp"
 #include "rigs/plans/plan.hpp"
@@ -54,8 +56,9 @@ struct RigAnswer {
   std::optional<physics::EdgeOfTheBoil> edge;           // if nobody can say whether it rolls
   std::optional<double> cost;                           // of the day, in the plan's currency
   CircuitAnswer circuit;
-  std::optional<RoomAnswer> room;  // if asked for
-  std::vector<double> stageCosts;  // in the order of the stages; or empty
+  std::optional<RoomAnswer> room;                 // if asked for
+  std::vector<double> stageCosts;                 // in the order of the stages; or empty
+  std::shared_ptr<const HelpsAnswer> helps = {};  // where somebody searched for what helps
 };
 
 struct Answers {
@@ -63,9 +66,10 @@ struct Answers {
   std::shared_ptr<const CircuitRules> ownRules;  // the plan's; verdicts point into them
 };
 
+// Figures: the day alone, without advice on what would help it, for who asks for thousands of days.
 // Night: with its curve, whatever `curves` says. Circuit: the inverse questions about circuits too.
 // Room: the room's air over the day.
-enum class Depth { Day, DayAndJacket, Night, Circuit, Room, Everything };
+enum class Depth { Figures, Day, DayAndJacket, Night, Circuit, Room, Everything };
 
 // Curves fill the stages' time series, and with them the room's; with everything, they are for the
 // pictures of every question, those about circuits too. Preconditions: a plan from readPlan without

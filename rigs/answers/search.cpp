@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <atomic>
 #include <cassert>
+#include <cstdint>
+#include <mutex>
 #include <tuple>
 #include <utility>
 
@@ -157,6 +159,36 @@ void addSweeps(const Plan& plan, std::size_t index, const Searches& wanted, RigS
 
 }  // namespace
 
+namespace {
+
+// Progress of several rigs as that of one search.
+class Summed {
+ public:
+  Summed(const Watched& all, const std::function<bool()>& stop) : all_(all), stop_(stop) {}
+
+  Watched ofOne() {
+    return {.stop = [this] { return (stop_ && stop_()) || (all_.stop && all_.stop()); },
+            .progress =
+                [this, done = std::uint64_t{0}, begun = false](std::uint64_t now,
+                                                               std::uint64_t of) mutable {
+                  const std::lock_guard lock(mutex_);
+                  if (!begun) of_ += of;
+                  begun = true;
+                  done_ += now - done;
+                  done = now;
+                  if (all_.progress) all_.progress(done_, of_);
+                }};
+  }
+
+ private:
+  const Watched& all_;
+  const std::function<bool()>& stop_;
+  std::mutex mutex_;
+  std::uint64_t done_ = 0, of_ = 0;
+};
+
+}  // namespace
+
 // Of one rig.
 struct Search::Found {
   RigSweeps curves;
@@ -164,18 +196,20 @@ struct Search::Found {
   std::optional<SizingAnswer> powers;
   std::optional<CircuitAnswer> circuit;
   std::optional<Rest> rest;
+  std::shared_ptr<const HelpsAnswer> helps;
 
   Searches done() const {
     Searches all = sweeps;
     all.sizing = powers.has_value();
     all.circuit = circuit.has_value();
     all.rest = rest.has_value();
+    all.helps = helps != nullptr;
     return all;
   }
 
   // `known`: powers for another time that is wanted.
   void add(const Plan& plan, std::size_t index, const BrewDay& day, const Searches& wanted,
-           const SizingAnswer* known) {
+           const SizingAnswer* known, Summed& helping) {
     const RigPlan& rig = plan.rigs[index];
     if (wanted.sizing && !powers) powers = powersNeeded(rig, plan, known);
     if (wanted.circuit && !circuit) circuit = circuitAnswer(plan, rig, day, true);
@@ -188,6 +222,9 @@ struct Search::Found {
                   .edge = edgeFor(rig, plan, day)};
     }
     addSweeps(plan, index, wanted, curves, sweeps);
+    if (wanted.helps && !helps)
+      helps = std::make_shared<const HelpsAnswer>(
+          rigs::helps(plan, index, kUsualTogether, helping.ofOne()));
   }
 
   // Where an answer shows it.
@@ -197,6 +234,7 @@ struct Search::Found {
       answer.sizing->asIs = electricalLoad(rig.rig);  // remembered from another element
     }
     if (circuit) answer.circuit = *circuit;
+    answer.helps = helps;
     if (!rest) return;
     if (answer.sizing) {
       answer.sizing->largest = rest->largest;
@@ -208,9 +246,10 @@ struct Search::Found {
 };
 
 struct Memory::Kept {
-  Remembered<Plan, RigAnswer> days;          // by dayInputs()
-  Remembered<Plan, CircuitAnswer> circuits;  // likewise
-  Remembered<Plan, Rest> rests;              // by onlyRig()
+  Remembered<Plan, RigAnswer> days;                            // by dayInputs()
+  Remembered<Plan, CircuitAnswer> circuits;                    // likewise
+  Remembered<Plan, Rest> rests;                                // by onlyRig()
+  Remembered<Plan, std::shared_ptr<const HelpsAnswer>> helps;  // likewise
   Remembered<PowersInputs, SizingAnswer> powers;
   Remembered<SweepInputs, std::pair<RigSweeps, Searches>> sweeps;
   std::optional<std::pair<Plan, Problems>> checked;
@@ -222,6 +261,7 @@ struct Memory::Kept {
     if (const auto* before = powers.find(powersInputs(plan, i))) found.powers = *before;
     if (const auto* before = circuits.find(dayInputs(plan, i))) found.circuit = *before;
     if (const auto* before = rests.find(onlyRig(plan, i))) found.rest = *before;
+    if (const auto* before = helps.find(onlyRig(plan, i))) found.helps = *before;
     return found;
   }
   void keep(const Plan& plan, std::size_t i, const Search::Found& found) {
@@ -229,6 +269,7 @@ struct Memory::Kept {
     if (found.powers) powers.keep(powersInputs(plan, i), *found.powers);
     if (found.circuit) circuits.keep(dayInputs(plan, i), *found.circuit);
     if (found.rest) rests.keep(onlyRig(plan, i), *found.rest);
+    if (found.helps && !found.helps->isPart()) helps.keep(onlyRig(plan, i), found.helps);
   }
   // The powers for another time that is wanted.
   const SizingAnswer* powersFor(const Plan& plan, std::size_t i) const {
@@ -281,16 +322,19 @@ void Search::addDays() {
   for (std::size_t i = 0; i < days_.size(); ++i) kept.days.keep(dayInputs(plan_, i), days_[i]);
 }
 
-bool Search::add(const Searches& wanted, const std::function<bool()>& stop) {
+bool Search::add(const Searches& wanted, const std::function<bool()>& stop,
+                 const Watched& helping) {
   assert(days_.size() == plan_.rigs.size());
   Memory::Kept& kept = *memory_.kept_;
   std::atomic<bool> stopped = false;
+  Summed summed(helping, stop);
   std::vector<Found> all = forAll(plan_.rigs.size(), [&](std::size_t i) {
     Found found = found_[i];
     if (stopped || (stop && stop())) {
       stopped = true;
     } else {
-      found.add(plan_, i, days_[i].day, wanted, kept.powersFor(plan_, i));
+      found.add(plan_, i, days_[i].day, wanted, kept.powersFor(plan_, i), summed);
+      if (wanted.helps && stop && stop()) stopped = true;  // perhaps in the middle of it
     }
     return found;
   });
@@ -302,6 +346,7 @@ bool Search::add(const Searches& wanted, const std::function<bool()>& stop) {
 
 Searches Search::done() const {
   Searches done = kEverySearch;
+  done.helps = true;  // if every rig has it
   for (const Found& one : found_) done = both(done, one.done());
   return done;
 }

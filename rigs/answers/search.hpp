@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "physics/units.hpp"
+#include "rigs/answers/helps.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/plans/plan.hpp"
@@ -49,8 +50,11 @@ class Search {
   // Every rig's day with its jacket and its curves; comes before the rest.
   void addDays();
   // Those of `wanted` that are missing. False, and nothing is added, if `stop` says so before each
-  // rig has been begun; it is called from several threads.
-  bool add(const Searches& wanted, const std::function<bool()>& stop = {});
+  // rig has been begun, or in the middle of what helps most; it is called from several threads.
+  // `helping` is about that alone, of all rigs together: where its `stop` says so, what was found
+  // by then stays, marked as part, and is not remembered.
+  bool add(const Searches& wanted, const std::function<bool()>& stop = {},
+           const Watched& helping = {});
   Searches done() const;
   // As far as it is; edition 0.
   Solution solution() const;

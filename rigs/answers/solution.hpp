@@ -30,19 +30,23 @@ struct Searches {
   bool jacketPower = false;
   bool circuit = false;  // what the readings of the rules leave
   bool rest = false;     // largest batches, and what would make a kettle boil: no picture shows it
+  bool helps = false;    // what helps most: a thousand days a rig
 
   bool covers(const Searches& needed) const {
     return (sizing || !needed.sizing) && (power || !needed.power) &&
            (thickness || !needed.thickness) && (jacketPower || !needed.jacketPower) &&
-           (circuit || !needed.circuit) && (rest || !needed.rest);
+           (circuit || !needed.circuit) && (rest || !needed.rest) && (helps || !needed.helps);
   }
   bool operator==(const Searches&) const = default;
 };
 inline Searches both(const Searches& a, const Searches& b) {
-  return {a.sizing && b.sizing,           a.power && b.power,     a.thickness && b.thickness,
-          a.jacketPower && b.jacketPower, a.circuit && b.circuit, a.rest && b.rest};
+  return {a.sizing && b.sizing,       a.power && b.power,
+          a.thickness && b.thickness, a.jacketPower && b.jacketPower,
+          a.circuit && b.circuit,     a.rest && b.rest,
+          a.helps && b.helps};
 }
-inline constexpr Searches kEverySearch{true, true, true, true, true, true};
+// All that is done before anybody asks for it. What helps most is done where it is looked at.
+inline constexpr Searches kEverySearch{true, true, true, true, true, true, false};
 // One at a time, what is looked at most first.
 inline constexpr std::array kSearchesInTurn{
     Searches{.sizing = true},      Searches{.power = true},   Searches{.thickness = true},

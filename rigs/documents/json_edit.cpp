@@ -136,6 +136,12 @@ bool exists(std::string_view document, std::string_view pointer) {
   return find(json, pointer) != nullptr;
 }
 
+std::optional<std::size_t> entriesAt(std::string_view document, std::string_view pointer) {
+  const Json json = parsed(document);
+  const Json* node = find(json, pointer);
+  return node && node->is_array() ? std::optional(node->size()) : std::nullopt;
+}
+
 std::string valueAt(std::string_view document, std::string_view pointer) {
   const Json json = parsed(document);
   const Json* node = find(json, pointer);
@@ -148,11 +154,17 @@ std::string withText(std::string_view document, std::string_view pointer, std::s
 }
 
 std::string withValue(std::string_view document, std::string_view pointer, std::string_view json) {
+  return withAll(document, {{std::string(pointer), std::string(json), false}});
+}
+
+std::string withAll(std::string_view document, const std::vector<Placed>& values) {
   Json whole = parsed(document);
-  try {
-    whole[pointerTo(pointer)] = parsed(json);
-  } catch (const Json::exception&) {
-    throw EditError("no value can stand at " + std::string(pointer));
+  for (const Placed& one : values) {
+    try {
+      whole[pointerTo(one.pointer)] = one.isText ? Json(one.value) : parsed(one.value);
+    } catch (const Json::exception&) {
+      throw EditError("no value can stand at " + one.pointer);
+    }
   }
   return printed(whole);
 }

@@ -31,11 +31,20 @@ Texts textsOf(std::string_view document);
 // if the place is empty or holds an object or an array.
 std::optional<std::string> textAt(std::string_view document, std::string_view pointer);
 bool exists(std::string_view document, std::string_view pointer);
+// Of the list that stands there; nothing where none does.
+std::optional<std::size_t> entriesAt(std::string_view document, std::string_view pointer);
 
 // Puts a text there, making the objects on the way. Numbers at the place become text.
 std::string withText(std::string_view document, std::string_view pointer, std::string_view text);
 // Puts any JSON value there ("-" at the end of an array's pointer appends).
 std::string withValue(std::string_view document, std::string_view pointer, std::string_view json);
+// Several at once, in this order; the document is read and laid out once.
+struct Placed {
+  std::string pointer;
+  std::string value;
+  bool isText = true;  // else any JSON value
+};
+std::string withAll(std::string_view document, const std::vector<Placed>& values);
 std::string without(std::string_view document, std::string_view pointer);
 // As it stands there, as JSON text.
 std::string valueAt(std::string_view document, std::string_view pointer);

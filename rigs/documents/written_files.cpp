@@ -39,7 +39,7 @@ FileContent ofJson(std::string_view bytes) {
     return FileContent::OwnNumbers;
   if (has(bytes, "\"heat-ledger-plan\"")) return FileContent::Plan;
   if (has(bytes, "\"heat-ledger-result\"", 256)) return FileContent::OwnResult;
-  return FileContent::Json;
+  return FileContent::OtherJson;
 }
 
 std::string firstBytes(const Descriptor& file, const fs::path& path) {
@@ -105,7 +105,7 @@ Told contentTold(FileContent content) {
       return Told(TOLD("Problem", "a result that this program wrote (JSON)"));
     case FileContent::Plan:
       return Told(TOLD("Problem", "a plan"));
-    case FileContent::Json:
+    case FileContent::OtherJson:
       return Told(TOLD("Problem", "a JSON document that this program did not write"));
     case FileContent::Svg:
       return Told(TOLD("Problem", "a picture that this program did not draw (SVG)"));

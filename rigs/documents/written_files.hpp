@@ -21,7 +21,7 @@ enum class FileContent {
   OwnResult,   // --json
   // What a person wrote, or another program.
   Plan,
-  Json,
+  OtherJson,
   Svg,
   Png,
   Pdf,

@@ -158,6 +158,8 @@ Json day(const physics::BrewDay& d, const Plan& plan) {
   }
   object.put("electrical", electrical(d.electrical))
       .set("duration", d.duration())
+      .setIf("to_strike", timeOf(d, physics::StageKind::Strike))
+      .setIf("heating_to_boil", timeOf(d, physics::StageKind::HeatingToBoil))
       .set("water", d.water);
   if (d.strike > physics::kelvin(0.0)) object.set("strike", d.strike);
   if (d.boilingPoint > physics::kelvin(0.0)) object.set("boiling_point", d.boilingPoint);
@@ -312,6 +314,9 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
   if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
+  if (answer.helps)
+    object.put("helps",
+               helpsJson(*answer.helps, whole.tariff.brewsPerYear.value_or(kBrewsPerYear)));
   if (answer.edge) {
     object.put("on_the_edge", Object()
                                   .set("least", answer.edge->least)
@@ -345,13 +350,16 @@ std::string_view outcomeKey(physics::Outcome outcome) {
   return "";
 }
 
+Json rigJson(const Plan& plan, const Answers& answers, std::size_t index) {
+  const std::string letter = letterOfSlot(slotsOf(plan.rigs)[index]);
+  Json json = rig(plan.rigs[index], answers.rigs[index], plan, letter);
+  addMoney(json, plan, answers, index);
+  return json;
+}
+
 std::string resultJson(const Plan& plan, const Answers& answers) {
   Json rigs = Json::array();
-  const auto slots = slotsOf(plan.rigs);
-  for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
-    rigs.push_back(rig(plan.rigs[i], answers.rigs[i], plan, letterOfSlot(slots[i])));
-    addMoney(rigs.back(), plan, answers, i);
-  }
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i) rigs.push_back(rigJson(plan, answers, i));
   Json warnings = Json::array();
   for (const Caution& caution : cautionsFor(About::Everything, plan, answers)) {
     warnings.push_back(

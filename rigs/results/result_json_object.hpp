@@ -86,10 +86,13 @@ Json circuitJson(const CircuitAnswer& circuit);
 Json roomJson(const RoomAnswer& room);
 // `hasJacket`: what is supposed is the rig without it.
 Json nightJson(const NightAnswer& night, bool hasJacket);
+Json helpsJson(const HelpsAnswer& helps, double brewsPerYear);
 // Prices, windows and tiers as they are stated.
 Json tariffJson(const Tariff& tariff);
 // What a rig's day costs beyond its stages: the year, starts, paybacks, carbon dioxide.
 void addMoney(Json& rig, const Plan& plan, const Answers& answers, std::size_t index);
+// All of a rig's part of the result.
+Json rigJson(const Plan& plan, const Answers& answers, std::size_t index);
 std::string_view outcomeKey(physics::Outcome outcome);
 
 }  // namespace rigs

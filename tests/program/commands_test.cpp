@@ -173,7 +173,7 @@ TEST(Program, LoadsNoWindowSystemBeforeItDraws) {
     ::pclose(pipe);
     return text;
   };
-  const std::string program = HEATLEDGER_PROGRAM;
+  const std::string program = test_support::testedProgram();
   EXPECT_THAT(libraries(program), HasSubstr("libc.so"));
   for (const char* never : {"Qt6", "X11", "xcb", "wayland"})
     EXPECT_THAT(libraries(program), Not(HasSubstr(never)));

@@ -82,7 +82,7 @@ std::vector<Step> stepsOf(const Lines& document) {
 }
 
 Lines outputOf(const std::string& command, const std::string& folder) {
-  const fs::path programs = fs::path(HEATLEDGER_PROGRAM).parent_path();
+  const fs::path programs = fs::path(test_support::testedProgram()).parent_path();
   const std::string whole = "cd '" + folder + "' && COLUMNS=80 LC_ALL=C.UTF-8 PATH='" +
                             programs.string() + "':\"$PATH\" " + command + " 2>&1";
   std::string output;

@@ -64,6 +64,11 @@ std::string drained(int file) {
 
 }  // namespace
 
+std::string testedProgram() {
+  const char* other = std::getenv("HEATLEDGER_TESTED_PROGRAM");
+  return other ? other : HEATLEDGER_PROGRAM;
+}
+
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
   const int input = scratch();
   if (::write(input, stage.standardInput.data(), stage.standardInput.size()) < 0) {
@@ -81,7 +86,7 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage) {
     output = stage.outputTo.empty() ? scratch() : ::open(stage.outputTo.c_str(), O_WRONLY);
   }
 
-  std::vector<std::string> words{stage.program.empty() ? HEATLEDGER_PROGRAM : stage.program};
+  std::vector<std::string> words{stage.program.empty() ? testedProgram() : stage.program};
   words.insert(words.end(), arguments.begin(), arguments.end());
   std::vector<char*> argv;
   for (std::string& word : words) argv.push_back(word.data());

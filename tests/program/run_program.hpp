@@ -26,8 +26,11 @@ struct Stage {
   bool hasDisplay = true;      // as this test has; else none is to be found
   std::vector<std::pair<std::string, std::string>> environment =
       {};                    // on top of that: {"DISPLAY", ":77"}
-  std::string program = {};  // another than heatledger
+  std::string program = {};  // another than testedProgram()
 };
+// The built program; another build of it where HEATLEDGER_TESTED_PROGRAM names one, such as that
+// under sanitizers.
+std::string testedProgram();
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});
 
 // The commands that answer a plan with a page, the summary first.

@@ -30,7 +30,14 @@ inline rigs::Solution solved(const rigs::Plan& plan) {
 }
 
 inline const rigs::Solution& solvedDemo() {
-  static const rigs::Solution solution = solved(demoPlan());
+  static const rigs::Solution solution = [] {
+    rigs::Solution all = solved(demoPlan());
+    // Each change alone, which takes but a moment.
+    for (std::size_t i = 0; i < all.answers.rigs.size(); ++i)
+      all.answers.rigs[i].helps =
+          std::make_shared<const rigs::HelpsAnswer>(rigs::helps(all.plan, i, 1));
+    return all;
+  }();
   return solution;
 }
 

@@ -200,7 +200,9 @@ void Layouter::ticks() {
 QString Layouter::totalText(const PictureStack& stack) const {
   const double total = sum(stack.parts);
   if (picture_.xIsClock) return hoursAndMinutesText(total);
-  const QString number = readingText(total, layout_.window.width(), false, look_.locale);
+  const QString number = picture_.totalDecimals
+                             ? look_.locale.toString(total, 'f', *picture_.totalDecimals)
+                             : readingText(total, layout_.window.width(), false, look_.locale);
   return picture_.xUnit.empty()
              ? number
              : QStringLiteral("%1 %2").arg(number, QString::fromStdString(picture_.xUnit));

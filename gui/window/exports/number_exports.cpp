@@ -47,7 +47,9 @@ QJsonObject stackJson(const Picture& picture, const PictureStack& stack) {
   QJsonObject parts;
   for (std::size_t i = 0; i < stack.parts.size(); ++i)
     parts.insert(partName(picture, i), stack.parts[i]);
-  return {{"rig", stack.rig + 1}, {"name", text(stack.name)}, {"parts", parts}};
+  QJsonObject json{{"name", text(stack.name)}, {"parts", parts}};
+  if (stack.rig >= 0) json.insert("rig", stack.rig + 1);
+  return json;
 }
 
 // Rigs are counted from 1, as people do.
@@ -95,15 +97,24 @@ QJsonObject tableJson(const ShownTable& table) {
 
 // Computed anew: keeping curves makes the integrator stop more often, which shows in the twelfth
 // digit, and these are to be the terminal's bytes.
-rigs::Answers withoutCurves(const rigs::Plan& plan, rigs::Depth depth) {
-  return rigs::answer(plan, depth);
+// What was searched for has none, and is taken as it was found.
+rigs::Answers withoutCurves(const rigs::Solution& solution, rigs::Depth depth) {
+  rigs::Answers answers = rigs::answer(solution.plan, depth);
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i)
+    answers.rigs[i].helps = solution.answers.rigs[i].helps;
+  return answers;
 }
 
-std::string resultText(const rigs::Plan& plan, Question question) {
-  const rigs::Depth depth = question == Question::Circuit ? rigs::Depth::Circuit
-                            : question == Question::Room  ? rigs::Depth::Room
-                                                          : rigs::Depth::Everything;
-  return rigs::resultJson(plan, withoutCurves(plan, depth));
+std::string resultText(const rigs::Solution& solution, Question question) {
+  const rigs::Depth depth = question == Question::Circuit     ? rigs::Depth::Circuit
+                            : question == Question::Room      ? rigs::Depth::Room
+                            : question == Question::HelpsMost ? rigs::Depth::Day
+                                                              : rigs::Depth::Everything;
+  rigs::Answers answers = withoutCurves(solution, depth);
+  // Only where that is asked: else it would depend on what was looked at before.
+  if (question != Question::HelpsMost)
+    for (rigs::RigAnswer& rig : answers.rigs) rig.helps.reset();
+  return rigs::resultJson(solution.plan, answers);
 }
 
 }  // namespace
@@ -114,7 +125,7 @@ ShownAnswer shown(const SeenAnswer& seen) {
 
 QByteArray answerCsv(const SeenAnswer& seen) {
   rigs::Solution solution = *seen.solution;
-  solution.answers = withoutCurves(solution.plan, telling::depthOf(seen.question));
+  solution.answers = withoutCurves(*seen.solution, telling::depthOf(seen.question));
   const telling::Answer answer = telling::answerTo(seen.question, solution, seen.reader, seen.view);
   return QByteArray::fromStdString(telling::csvOf(answer, rigNamesOf(solution), seen.reader));
 }
@@ -131,8 +142,7 @@ QByteArray answerJson(const SeenAnswer& seen) {
   const QByteArray written = QJsonDocument(json).toJson(QJsonDocument::Indented).trimmed();
   // Put together as text: the result keeps the order of its keys.
   return "{\n\"seen\": " + written + ",\n\"result\": " +
-         QByteArray::fromStdString(resultText(seen.solution->plan, seen.question)).trimmed() +
-         "\n}\n";
+         QByteArray::fromStdString(resultText(*seen.solution, seen.question)).trimmed() + "\n}\n";
 }
 
 }  // namespace gui

@@ -8,6 +8,7 @@
 #include <QPageSize>
 #include <QPagedPaintDevice>
 #include <QPdfWriter>
+#include <algorithm>
 #include <optional>
 #include <utility>
 
@@ -66,9 +67,27 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
         all.push_back(answer({.overThickness = false, .savings = savings}));
       }
       break;
+    case Question::HelpsMost:
+      // Of several rigs a spreadsheet has the tables: paper has each in short, and its picture.
+      all.push_back(answer({.everyRig = true}));
+      for (int rig = 0; rigs > 1 && rig < rigs; ++rig)
+        for (telling::Picture& picture : answer({.rig = rig}).pictures)
+          all.back().pictures.push_back(std::move(picture));
+      break;
     default:
       all.push_back(answer({.everyRule = true}));
   }
+  return all;
+}
+
+// All, but what helps most where nobody has searched for it.
+std::vector<Question> questionsOf(const ReportInput& input) {
+  const auto& rigs = input.solution->answers.rigs;
+  const bool searched =
+      std::all_of(rigs.begin(), rigs.end(), [](const auto& rig) { return rig.helps != nullptr; });
+  std::vector<Question> all;
+  for (const Question question : telling::allQuestions())
+    if (searched || question != Question::HelpsMost) all.push_back(question);
   return all;
 }
 
@@ -120,7 +139,7 @@ ShownTable marked(ShownTable table, const ReportInput& input) {
 QStringList cautionsOf(const ReportInput& input) {
   const QString deferral = told(rigs::electricianText(), input.units);
   QStringList general, own;
-  for (const Question question : telling::allQuestions()) {
+  for (const Question question : questionsOf(input)) {
     for (const ShownAnswer& answer : answersTo(question, input)) {
       general += answer.cautions;
       own += answer.furtherCautions;
@@ -148,8 +167,8 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   if (!overloads.isEmpty()) pages.framed(ReportWords::tr("Before anything else"), overloads, true);
   pages.framed(ReportWords::tr("Take care"), cautionsOf(input));
   pages.heading(ReportWords::tr("The answers in short"));
-  for (const Question question : telling::allQuestions()) {
-    const ShownAnswer answer = answerOf(question, input);
+  for (const Question question : questionsOf(input)) {
+    const ShownAnswer answer = answerOf(question, input, {.everyRig = true});
     pages.strongParagraph(answer.title);
     pages.paragraph(answer.calmSentences().join(QLatin1Char(' ')));
   }
@@ -157,7 +176,7 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   pages.heading(ReportWords::tr("What was put in"));
   pages.table(dayInputs(plan, input.units));
   pages.table(marked(rigInputs(plan, input.units), input));
-  for (const Question question : telling::allQuestions()) addAnswer(pages, question, input);
+  for (const Question question : questionsOf(input)) addAnswer(pages, question, input);
   pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());
   // The rest stands on the first page, as every page's foot says.

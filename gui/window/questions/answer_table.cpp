@@ -5,6 +5,7 @@
 #include <QClipboard>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QResizeEvent>
 #include <QScrollBar>
 #include <algorithm>
 
@@ -99,7 +100,10 @@ bool AnswerTable::setCell(int row, int column, const QString& text, bool heading
 void AnswerTable::fit() {
   if (columnCount() == 0) return;
   QHeaderView& head = *horizontalHeader();
-  const int labels = std::min(sizeHintForColumn(0) + kHeadEdge, width() * 42 / 100);
+  // Rather a label over more lines than a column out of sight.
+  const int beside = width() - (columnCount() - 1) * kNarrowestNumbers;
+  const int most = std::clamp(beside, width() * 25 / 100, width() * 42 / 100);
+  const int labels = std::min(sizeHintForColumn(0) + kHeadEdge, most);
   head.resizeSection(0, std::max(labels, kNarrowestNumbers));
   resizeRowsToContents();
   int tallest = fontMetrics().height();
@@ -117,6 +121,12 @@ void AnswerTable::fit() {
   for (int row = 0; row < rowCount(); ++row) height += rowHeight(row);
   if (horizontalScrollBar()->maximum() > 0) height += horizontalScrollBar()->sizeHint().height();
   setFixedHeight(height);
+}
+
+// One that was filled before it had its place was fitted to another.
+void AnswerTable::resizeEvent(QResizeEvent* event) {
+  QTableWidget::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width()) fit();
 }
 
 void AnswerTable::keyPressEvent(QKeyEvent* event) {

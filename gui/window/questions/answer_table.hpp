@@ -20,6 +20,7 @@ class AnswerTable : public QTableWidget {
 
  protected:
   // Copies what is selected, for spreadsheets.
+  void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:

@@ -7,9 +7,11 @@
 #include <QSignalBlocker>
 #include <algorithm>
 
+#include "gui/telling/helps.hpp"
 #include "gui/telling/words.hpp"
 #include "gui/window/charts/chart_look.hpp"
 #include "gui/window/forms/quantity_field.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
@@ -59,6 +61,12 @@ bool isFirstKind(Question question, const QuestionView& view) {
   return question == Question::WhichElement ? view.asWritten : view.overThickness;
 }
 
+QStringList wishes() {
+  QStringList all{QCoreApplication::translate("QuestionPage", "what it lacks most")};
+  for (const rigs::Wish wish : rigs::kWishes) all += told(telling::wishWords(wish));
+  return all;
+}
+
 QStringList namesOf(const rigs::SolutionPtr& solution) {
   QStringList names;
   if (!solution) return names;
@@ -74,8 +82,8 @@ QStringList namesOf(const rigs::SolutionPtr& solution) {
 struct QuestionOptions::Parts {
   Question question = Question::HowLong;
   QuestionView view;
-  QLabel *savingsLabel, *rigLabel, *kindLabel, *batchesLabel;
-  PlanComboBox *savings, *rig, *kind;
+  QLabel *savingsLabel, *rigLabel, *kindLabel, *batchesLabel, *wishLabel;
+  PlanComboBox *savings, *rig, *kind, *wish;
   PlanSpinBox* batches;
 
   QuestionView chosen() const;
@@ -95,10 +103,11 @@ QuestionOptions::QuestionOptions(QWidget* parent)
   };
   add(p.kindLabel, p.kind = new PlanComboBox(this));
   add(p.savingsLabel, p.savings = new PlanComboBox(this));
+  add(p.wishLabel, p.wish = new PlanComboBox(this));
   add(p.rigLabel, p.rig = new PlanComboBox(this));
   add(p.batchesLabel, p.batches = new PlanSpinBox(this));
   p.batches->setRange(1, 1000);
-  for (PlanComboBox* box : {p.kind, p.savings, p.rig}) {
+  for (PlanComboBox* box : {p.kind, p.savings, p.rig, p.wish}) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
     connect(box, &QComboBox::activated, this, [this] { Q_EMIT viewChosen(parts_->chosen()); });
   }
@@ -118,6 +127,11 @@ QuestionView QuestionOptions::Parts::chosen() const {
   }
   if (question == Question::WhichElement) changed.asWritten = first;
   if (question == Question::HowFarCools) changed.supposed = savings->currentIndex() == 1;
+  if (question == Question::HelpsMost) {
+    const int chosen = wish->currentIndex() - 1;  // the first leaves it to the rig
+    changed.wish.reset();
+    if (chosen >= 0) changed.wish = rigs::kWishes[static_cast<std::size_t>(chosen)];
+  }
   return changed;
 }
 
@@ -137,10 +151,14 @@ void QuestionOptions::relabel(Question question) {
   p.kindLabel->setText(question == Question::WhereHeat
                            ? QCoreApplication::translate("QuestionPage", "&Show")
                            : QCoreApplication::translate("QuestionPage", "&Against"));
-  for (QLabel* label : {p.rigLabel, p.batchesLabel, p.savingsLabel, p.kindLabel})
+  p.wishLabel->setText(QCoreApplication::translate("QuestionPage", "&Wish"));
+  for (QLabel* label : {p.rigLabel, p.batchesLabel, p.savingsLabel, p.kindLabel, p.wishLabel})
     label->buddy()->setAccessibleName(label->text().remove(QLatin1Char('&')));
   const QSignalBlocker quietKind(p.kind);
   const QSignalBlocker quietSavings(p.savings);
+  const QSignalBlocker quietWish(p.wish);
+  p.wish->clear();
+  p.wish->addItems(wishes());
   p.kind->clear();
   p.kind->addItems(kindsOf(question));
   p.savings->clear();
@@ -156,7 +174,8 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   // Bars show every rig, but the sentence is still about one; where there is one, nothing is
   // chosen.
   const bool alone = solution && solution->answers.rigs.size() == 1;
-  const bool oneRig = question == Question::WhereHeat && !alone;
+  const bool helps = question == Question::HelpsMost;
+  const bool oneRig = (question == Question::WhereHeat || helps) && !alone;
   const bool jacket = question == Question::WorthJacket ||
                       (question == Question::HowFarCools && supposesOne(solution));
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
@@ -168,11 +187,15 @@ void QuestionOptions::show(Question question, const QuestionView& view,
     widget->setVisible(oneRig);
   for (QWidget* widget : {static_cast<QWidget*>(p.batchesLabel), static_cast<QWidget*>(p.batches)})
     widget->setVisible(cost);
-  setVisible(kinds || oneRig || cost || jacket);
+  for (QWidget* widget : {static_cast<QWidget*>(p.wishLabel), static_cast<QWidget*>(p.wish)})
+    widget->setVisible(helps);
+  setVisible(kinds || oneRig || cost || jacket || helps);
   const QSignalBlocker quietRig(p.rig);
   const QSignalBlocker quietKind(p.kind);
   const QSignalBlocker quietSavings(p.savings);
   const QSignalBlocker quietBatches(p.batches);
+  const QSignalBlocker quietWish(p.wish);
+  p.wish->setCurrentIndex(view.wish ? static_cast<int>(*view.wish) + 1 : 0);
   p.nameRigs(namesOf(solution));
   p.rig->setCurrentIndex(std::clamp(view.rig, 0, std::max(0, p.rig->count() - 1)));
   p.kind->setCurrentIndex(isFirstKind(question, view) ? 0 : 1);

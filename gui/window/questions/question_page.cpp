@@ -361,7 +361,7 @@ void QuestionPage::show(const SolutionPtr& solution, rigs::UnitSystem units) {
   const SolutionPtr seen = parts_->solution;
   const bool sameUnits = parts_->units == units;
   parts_->newest = solution;
-  if (!solution || solution->done == rigs::kEverySearch) parts_->whole = solution;
+  if (!solution || solution->done.covers(rigs::kEverySearch)) parts_->whole = solution;
   parts_->units = units;
   parts_->choose();
   if (parts_->solution != seen || !sameUnits) parts_->refresh();

@@ -3,6 +3,7 @@
 
 #include <QMetaObject>
 #include <chrono>
+#include <cstdint>
 #include <exception>
 #include <new>
 #include <system_error>
@@ -17,6 +18,7 @@ namespace {
 
 // The hand rests: time for what nobody looks at yet.
 constexpr std::chrono::milliseconds kPause{120};
+constexpr std::chrono::milliseconds kBetweenSteps{100};  // of a progress bar
 
 rigs::Told whatWentWrong(const std::exception_ptr& error) {
   try {
@@ -70,16 +72,25 @@ void Solver::solve(std::shared_ptr<const rigs::Plan> plan, int edition) {
   }
   {
     const std::lock_guard lock(mutex_);
-    waiting_ = Job{std::move(plan), edition};
+    waiting_ = last_ = Job{std::move(plan), edition};
   }
   wake_.notify_all();
   Q_EMIT busyChanged(true);
 }
 
 void Solver::lookAt(const Searches& needed) {
-  const std::lock_guard lock(mutex_);
-  lookedAt_ = needed;
+  {
+    const std::lock_guard lock(mutex_);
+    const bool begins = needed.helps && !lookedAt_.helps && last_.plan;
+    lookedAt_ = needed;
+    if (!begins || waiting_ || !worker_.joinable()) return;
+    waiting_ = last_;  // all else of it is remembered
+  }
+  wake_.notify_all();
+  Q_EMIT busyChanged(true);
 }
+
+void Solver::endSearch() { enough_ = true; }
 
 bool Solver::isIdle() const {
   const std::lock_guard lock(mutex_);
@@ -142,11 +153,13 @@ void Solver::compute(const Job& job, rigs::Memory& memory) {
     const std::lock_guard lock(mutex_);
     lookedAt = lookedAt_;
   }
+  const bool helps = std::exchange(lookedAt.helps, false);
   if (!search.done().covers(lookedAt)) {
     search.add(lookedAt);
     show(search.solution(), job.edition);
   }
-  if (search.done() == kEverySearch) return;
+  if (helps) addWhatHelps(search, job);
+  if (search.done().covers(kEverySearch)) return;
   // A search is not left half-way: under a dragging hand the next plan would wait for it.
   {
     std::unique_lock lock(mutex_);
@@ -156,6 +169,37 @@ void Solver::compute(const Job& job, rigs::Memory& memory) {
     if (!search.done().covers(one) && !search.add(one, [this] { return isOutdated(); })) return;
   }
   show(search.solution(), job.edition);
+}
+
+// Left as soon as another plan waits: it takes too long for a dragging hand.
+void Solver::addWhatHelps(rigs::Search& search, const Job& job) {
+  if (search.done().helps) return;
+  enough_ = false;
+  auto next = std::chrono::steady_clock::now();
+  const rigs::Watched helping{.stop = [this] { return enough_.load(); },
+                              .progress =
+                                  [this, &next](std::uint64_t done, std::uint64_t of) {
+                                    const auto now = std::chrono::steady_clock::now();
+                                    if (done > 0 && done < of && now < next) return;
+                                    next = now + kBetweenSteps;
+                                    QMetaObject::invokeMethod(
+                                        this, [this, done, of] { Q_EMIT searching(done, of); });
+                                  }};
+  const bool found = search.add(
+      {.helps = true}, [this] { return isOutdated(); }, helping);
+  QMetaObject::invokeMethod(this, [this] { Q_EMIT searched(); });
+  if (found) show(search.solution(), job.edition);
+}
+
+SolutionPtr withWhatHelps(const SolutionPtr& solution, std::size_t together,
+                          std::optional<std::size_t> rig) {
+  rigs::Solution more = *solution;
+  for (std::size_t i = 0; i < more.answers.rigs.size(); ++i) {
+    auto& helps = more.answers.rigs[i].helps;
+    if (!helps && (!rig || *rig == i))
+      helps = std::make_shared<const rigs::HelpsAnswer>(rigs::helps(more.plan, i, together));
+  }
+  return std::make_shared<const Solution>(std::move(more));
 }
 
 SolutionPtr solveAtOnce(const rigs::Plan& plan) {

@@ -5,6 +5,7 @@
 #pragma once
 
 #include <QObject>
+#include <atomic>
 #include <condition_variable>
 #include <memory>
 #include <mutex>
@@ -32,8 +33,11 @@ class Solver : public QObject {
 
   // Replaces what waits. Editions grow.
   void solve(std::shared_ptr<const rigs::Plan> plan, int edition);
-  // What the picture that is looked at needs; it comes before everything else.
+  // What the picture that is looked at needs; it comes before everything else. What helps most is
+  // searched for only while that is looked at.
   void lookAt(const Searches& needed);
+  // Of a search for what helps most: what was found by now is shown, marked as part.
+  void endSearch();
   bool isIdle() const;
 
  Q_SIGNALS:
@@ -46,6 +50,9 @@ class Solver : public QObject {
   // Contradictions that only the simulation finds; with errors there is no solution.
   void checked(rigs::Problems problems, int edition);
   void busyChanged(bool busy);
+  // Of what helps most: so many ways were tried of so many. On the interface thread.
+  void searching(qulonglong done, qulonglong of);
+  void searched();  // it is over, whatever came of it
 
  protected:
   struct Job {
@@ -61,19 +68,27 @@ class Solver : public QObject {
   void tell(const rigs::Told& why, int edition);
   bool isOutdated();
   void show(rigs::Solution&& now, int edition);
+  void addWhatHelps(rigs::Search& search, const Job& job);
 
   mutable std::mutex mutex_;
   std::condition_variable wake_;
   std::optional<Job> waiting_;
+  Job last_;  // that was asked for
   Searches lookedAt_;
   bool busy_ = false;
   bool ending_ = false;
+  std::atomic<bool> enough_ = false;
   int shown_ = 0;  // interface thread only
   std::thread worker_;
 };
 
 // The same for commands, which may wait. The plan has been checked.
 SolutionPtr solveAtOnce(const rigs::Plan& plan);
+// The same solution with what helps most, of every rig that lacks it or of this one alone.
+SolutionPtr withWhatHelps(const SolutionPtr& solution, std::size_t together,
+                          std::optional<std::size_t> rig = {});
+// So many changes at once in reports, which tell of every rig.
+inline constexpr std::size_t kTogetherInReports = 2;
 
 }  // namespace gui
 

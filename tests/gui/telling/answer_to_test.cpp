@@ -50,7 +50,8 @@ TEST(AnswerTo, EndsWithTheElectricianWhereItHoldsAVerdict) {
   for (const Question question : allQuestions()) {
     SCOPED_TRACE(identifierOf(question));
     const auto all = inWords(answerTo(question, solvedDemo(), siReader()).allCautions());
-    if (question == Question::Circuit || question == Question::WhichElement) {
+    if (question == Question::Circuit || question == Question::WhichElement ||
+        question == Question::HelpsMost) {
       EXPECT_EQ(all.back(), deferral);
     } else {
       EXPECT_THAT(all, Not(Contains(deferral)));
@@ -74,6 +75,7 @@ TEST(NeededBy, CoversWhatAnAnswerShowsBeyondTheDays) {
   EXPECT_EQ(neededBy(Question::HowLong), Searches{});
   EXPECT_EQ(neededBy(Question::Circuit), Searches{.circuit = true});
   EXPECT_EQ(neededBy(Question::HowFarCools), Searches{});
+  EXPECT_EQ(neededBy(Question::HelpsMost), Searches{.helps = true});
   EXPECT_EQ(neededBy(Question::WorthJacket), Searches{.thickness = true});
   EXPECT_EQ(neededBy(Question::WorthJacket, {.overThickness = false}),
             Searches{.jacketPower = true});
@@ -85,6 +87,7 @@ TEST(NeededBy, CoversWhatAnAnswerShowsBeyondTheDays) {
     rig.circuit.shortest.clear();
     rig.circuit.split.reset();
     rig.circuit.addedByCable.reset();
+    rig.helps.reset();
   }
   bare.sweeps.clear();
   for (const Question question : allQuestions()) {

@@ -6,6 +6,8 @@
 
 #include <stdexcept>
 
+#include "rigs/answers/helps.hpp"
+
 using namespace gui;
 using testing::Contains;
 using testing::ElementsAre;
@@ -36,6 +38,28 @@ std::optional<Command> helpAbout(const std::vector<const char*>& words) {
   return std::get<HelpAsked>(read(words).asked).about;
 }
 
+TEST(CommandLine, KnowsTheWishAndHowManyChangesAreTriedAtOnce) {
+  EXPECT_EQ(requestOf({"helps"}).command, Command::Helps);
+  EXPECT_FALSE(requestOf({"helps"}).wish.has_value());
+  EXPECT_EQ(requestOf({"helps"}).together, 0U) << "the usual number";
+  EXPECT_EQ(requestOf({"helps", "my-plan.json", "--wish", "sooner"}).wish, rigs::Wish::Sooner);
+  EXPECT_EQ(requestOf({"helps", "--together", "2"}).together, 2U);
+  EXPECT_EQ(requestOf({"helps", "--together=all"}).together, rigs::kAllTogether);
+  EXPECT_EQ(requestOf({"picture", "helps-most", "--to", "x.svg", "--wish", "cheaper"}).wish,
+            rigs::Wish::Cheaper);
+  EXPECT_THAT(wrongOf({"helps", "--wish", "faster"}),
+              ElementsAre("--wish: \"faster\" was given; rolls, sooner, warmer, cheaper or circuit "
+                          "is accepted."));
+  EXPECT_THAT(wrongOf({"day", "--wish", "sooner"}),
+              ElementsAre(HasSubstr("--wish: only \"helps\"")));
+  EXPECT_THAT(wrongOf({"boil", "--together", "2"}),
+              ElementsAre("--together: only \"helps\" knows it."));
+  for (const char* wrong : {"0", "13", "-1", "2.5", "every", "2 "})
+    EXPECT_THAT(wrongOf({"helps", "--together", wrong}),
+                ElementsAre(HasSubstr("a whole number from 1 to 12 or all is accepted.")))
+        << wrong;
+}
+
 }  // namespace
 
 TEST(CommandLine, UnderstandsACommandWithItsOptions) {
@@ -50,6 +74,33 @@ TEST(CommandLine, UnderstandsACommandWithItsOptions) {
   ASSERT_EQ(request.overrides.size(), 1u);
   EXPECT_EQ(request.overrides[0].option, "--room");
   EXPECT_EQ(request.overrides[0].text, "60 °F");
+}
+
+TEST(CommandLine, TakesEveryKeyThatIsVaried) {
+  const Request request = requestOf({"sweep", "p.json", "--vary", "batch/boil=1 h, 2 h",
+                                     "--vary=place/room=5 C..9 C in 5", "--figures", "cost",
+                                     "--at-most", "12", "--rig", "b", "--json"});
+  EXPECT_EQ(request.command, Command::Sweep);
+  EXPECT_EQ(request.file, "p.json");
+  EXPECT_THAT(request.vary, ElementsAre("batch/boil=1 h, 2 h", "place/room=5 C..9 C in 5"));
+  EXPECT_EQ(request.figures, "cost");
+  EXPECT_EQ(request.atMost, "12");
+  EXPECT_EQ(request.rig, "b");
+  EXPECT_EQ(request.form, Form::Json);
+}
+
+TEST(CommandLine, RefusesASweepOverNothingAndWhatItHasNoUseFor) {
+  EXPECT_THAT(wrongOf({"sweep"}), ElementsAre(HasSubstr("needs a key to vary")));
+  EXPECT_THAT(wrongOf({"sweep", "--vary"}), Contains(HasSubstr("--vary needs a value after it")));
+  EXPECT_THAT(wrongOf({"sweep", "--vary", "x=1", "--room", "5 C"}),
+              ElementsAre(HasSubstr("--vary \"place/room=16 C\"")));
+  EXPECT_THAT(wrongOf({"sweep", "--vary", "x=1", "--units", "US"}),
+              ElementsAre(HasSubstr("every name has its unit")));
+  EXPECT_THAT(wrongOf({"answer", "--vary", "x=1", "--figures", "cost", "--at-most", "1"}),
+              ElementsAre("--vary: only \"sweep\" knows it.", "--figures: only \"sweep\" knows it.",
+                          "--at-most: only \"sweep\" knows it."));
+  EXPECT_THAT(wrongOf({"sweep", "--vary", "x=1", "--figures", "cost", "--figures", "cost"}),
+              ElementsAre("--figures was given twice."));
 }
 
 TEST(CommandLine, IsAboutTheBundledExampleInSIWithoutMore) {

@@ -82,6 +82,13 @@ TEST(Completions, NameEveryCommandOptionAndSubject) {
   }
 }
 
+// zsh offers an option once, unless it is told that it may stand again.
+TEST(Completions, OfferAgainWhatMayBeTypedSeveralTimes) {
+  const std::string zsh = completionsFor(Shell::Zsh);
+  EXPECT_THAT(zsh, HasSubstr("'*--vary["));
+  EXPECT_THAT(zsh, HasSubstr("'--figures["));
+}
+
 // Each by its own shell, where there is one.
 TEST(Completions, AreScriptsThatTheirShellsUnderstand) {
   for (const Shell shell : kShells) {

@@ -141,6 +141,9 @@ TEST_F(TheOverload, IsInTheAnswerBeforeItAndInItsTable) {
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
     SCOPED_TRACE(gui::telling::identifierOf(question));
     window().setQuestion(question);
+    // What helps is told of one rig, in columns of figures.
+    const bool ofFigures = question == gui::telling::Question::HelpsMost;
+    if (ofFigures) window().page().setView({.rig = 1});
     ASSERT_TRUE(settles());
     // Never folded away, however low the window.
     const QLabel* warning = mark(QStringLiteral("warning"));
@@ -158,11 +161,13 @@ TEST_F(TheOverload, IsInTheAnswerBeforeItAndInItsTable) {
         ofRigs += isOverloaded ? 1 : 0;
       }
     }
-    EXPECT_EQ(ofRigs, 1);
+    EXPECT_EQ(ofRigs, ofFigures ? 0 : 1);
     // Names stay names, for exports that are read by programs.
     const gui::ShownAnswer answer = window().page().currentAnswer();
     EXPECT_FALSE(answer.tables[0].head.join(QLatin1Char('|')).contains(QChar(0x25B2)));
-    EXPECT_EQ(answer.tables[0].marks.value(2), kMark);
+    if (!ofFigures) {
+      EXPECT_EQ(answer.tables[0].marks.value(2), kMark);
+    }
     const QStringList notes = gui::asLines(answer.notes);
     int told = 0;
     for (const QString& note : notes) {

@@ -18,7 +18,7 @@ inline const gui::SolutionPtr& solvedDemo() {
     rigs::Problems problems;
     const auto plan = rigs::readPlan(rigs::demoPlanText(), ".", problems);
     if (!plan) throw std::logic_error("the bundled demo has errors");
-    return gui::solveAtOnce(*plan);
+    return gui::withWhatHelps(gui::solveAtOnce(*plan), 1);
   }();
   return solution;
 }

@@ -164,6 +164,8 @@ TEST(PictureFile, KeepsEverythingInsideTheSheet) {
 gui::telling::Answer terminalAnswer(const SeenAnswer& seen) {
   rigs::Solution solution = *solvedDemo();
   solution.answers = rigs::answer(solution.plan, gui::telling::depthOf(seen.question));
+  for (std::size_t i = 0; i < solution.answers.rigs.size(); ++i)
+    solution.answers.rigs[i].helps = solvedDemo()->answers.rigs[i].helps;
   return gui::telling::answerTo(seen.question, solution, seen.reader, seen.view);
 }
 
@@ -258,11 +260,16 @@ TEST(NumbersFile, IsJsonWithTheTerminalsResultInside) {
     return rigs::resultJson(solvedDemo()->plan, rigs::answer(solvedDemo()->plan, depth));
   };
   const std::string everything = terminalOf(rigs::Depth::Everything);
+  rigs::Answers helped = rigs::answer(solvedDemo()->plan, rigs::Depth::Day);
+  for (std::size_t i = 0; i < helped.rigs.size(); ++i)
+    helped.rigs[i].helps = solvedDemo()->answers.rigs[i].helps;
   for (const Question question : gui::telling::allQuestions()) {
-    // Two commands of the terminal go deeper than the rest.
+    // Three commands of the terminal go deeper than the rest, or elsewhere.
     const std::string terminal = question == Question::Circuit ? terminalOf(rigs::Depth::Circuit)
                                  : question == Question::Room  ? terminalOf(rigs::Depth::Room)
-                                                               : everything;
+                                 : question == Question::HelpsMost
+                                     ? rigs::resultJson(solvedDemo()->plan, helped)
+                                     : everything;
     const SeenAnswer seen = demoAnswer(question);
     const ShownAnswer answer = gui::shown(seen);
     SCOPED_TRACE(answer.title.toStdString());

@@ -30,7 +30,10 @@ TEST_F(OneRigInTheWindow, HasNoLetterInAnyAnswerOrPicture) {
     const gui::ShownAnswer answer = window().page().currentAnswer();
     QStringList all = answer.sentences + gui::asLines(answer.notes);
     for (const gui::ShownTable& table : answer.tables) all += table.head;
-    EXPECT_EQ(answer.tables.front().head.value(1), QStringLiteral("My kettle"));
+    // The columns of what helps are figures.
+    if (question != gui::telling::Question::HelpsMost) {
+      EXPECT_EQ(answer.tables.front().head.value(1), QStringLiteral("My kettle"));
+    }
     for (const gui::telling::Picture& picture : answer.pictures) {
       for (const gui::LegendEntry& entry : gui::legendOf(picture)) all += entry.text;
       const gui::ChartLayout layout =

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every question in the whole window, reached by keyboard.
+#include <QComboBox>
 #include <QSpinBox>
 #include <QTabBar>
 #include <QTest>
@@ -22,8 +23,13 @@ TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
   int place = 0;
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
     SCOPED_TRACE(gui::telling::identifierOf(question));
-    press(static_cast<Qt::Key>(key++), Qt::ControlModifier);
+    press(key == Qt::Key_9 + 1 ? Qt::Key_0 : static_cast<Qt::Key>(key), Qt::ControlModifier);
+    ++key;
     EXPECT_EQ(window().page().question(), question);
+    // What helps is searched for where it is looked at.
+    if (question == gui::telling::Question::HelpsMost) {
+      ASSERT_TRUE(settles());
+    }
     const gui::ShownAnswer answer = window().page().currentAnswer();
     EXPECT_FALSE(answer.headline().isEmpty());
     EXPECT_FALSE(answer.pictures.empty());
@@ -32,6 +38,32 @@ TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
     EXPECT_FALSE(answer.cautions.isEmpty());
     EXPECT_EQ(window().findChild<QTabBar*>("questions")->currentIndex(), place++);
   }
+}
+
+TEST_F(TheWindow, RanksWhatHelpsByTheWishThatIsChosen) {
+  ASSERT_TRUE(settles());
+  window().setQuestion(gui::telling::Question::HelpsMost);
+  ASSERT_TRUE(settles());
+  QComboBox *wish = nullptr, *rig = nullptr;
+  for (QComboBox* box : window().page().findChildren<QComboBox*>()) {
+    if (!box->isVisible()) continue;
+    if (box->findText(QStringLiteral("to be ready sooner")) >= 0) wish = box;
+    if (box->findText(QStringLiteral("(d) Old element, laundry")) >= 0) rig = box;
+  }
+  ASSERT_TRUE(wish && rig);
+  EXPECT_EQ(wish->currentText(), QStringLiteral("what it lacks most"));
+  rig->setCurrentIndex(3);
+  Q_EMIT rig->activated(3);
+  wish->setCurrentIndex(2);
+  Q_EMIT wish->activated(2);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(window().page().view().wish, rigs::Wish::Sooner);
+  const gui::ShownAnswer answer = window().page().currentAnswer();
+  EXPECT_TRUE(answer.headline().endsWith(
+      QStringLiteral("helps (d) Old element, laundry more to be ready sooner.")))
+      << answer.headline().toStdString();
+  ASSERT_EQ(answer.pictures.size(), 1U);
+  EXPECT_TRUE(answer.pictures[0].xIsClock);
 }
 
 TEST_F(TheWindow, FollowsAnEdit) {

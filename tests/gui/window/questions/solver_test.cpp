@@ -68,6 +68,56 @@ gui::SolutionPtr allOfTheDemo(Solver& solver, const QSignalSpy& solved) {
   return all.empty() ? nullptr : all.back();
 }
 
+// A thousand days a rig: nobody waits for them who has not asked.
+TEST(TheSolver, SearchesForWhatHelpsOnlyWhereThatIsLookedAt) {
+  Solver solver;
+  QSignalSpy solved(&solver, &Solver::solved);
+  QSignalSpy progress(&solver, &Solver::searching);
+  ASSERT_TRUE(allOfTheDemo(solver, solved));
+  EXPECT_FALSE(solutionsOf(solved).back()->done.helps);
+  EXPECT_EQ(progress.count(), 0);
+  solved.clear();
+  solver.lookAt({.helps = true});
+  EXPECT_FALSE(solver.isIdle());
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] { return !solved.isEmpty() && solutionsOf(solved).back()->done.helps; }, 60000));
+  const auto found = solutionsOf(solved).back();
+  ASSERT_TRUE(found->answers.rigs[1].helps);
+  EXPECT_FALSE(found->answers.rigs[1].helps->isPart());
+  EXPECT_TRUE(found->done.covers(gui::kEverySearch)) << "all else is remembered";
+  ASSERT_GE(progress.count(), 2);
+  EXPECT_EQ(progress.front().at(0).toULongLong(), 0U);
+  std::uint64_t ways = 0;
+  for (const rigs::RigAnswer& rig : found->answers.rigs) ways += rig.helps->ways;
+  EXPECT_EQ(progress.back().at(0).toULongLong(), ways);
+  EXPECT_EQ(progress.back().at(1).toULongLong(), ways);
+  // Looked at again, it is there.
+  progress.clear();
+  solver.lookAt({});
+  solver.lookAt({.helps = true});
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  EXPECT_EQ(progress.count(), 0);
+}
+
+TEST(TheSolver, ShowsWhatWasFoundWhenSomebodyHasEnough) {
+  Solver solver;
+  solver.lookAt({.helps = true});
+  QSignalSpy solved(&solver, &Solver::solved);
+  QSignalSpy over(&solver, &Solver::searched);
+  QObject::connect(&solver, &Solver::searching, &solver, &Solver::endSearch);
+  solver.solve(planWithBoil("60 min"), 1);
+  ASSERT_TRUE(QTest::qWaitFor(
+      [&] { return !solved.isEmpty() && solutionsOf(solved).back()->done.helps; }, 60000));
+  EXPECT_EQ(over.count(), 1);
+  bool part = false;
+  for (const rigs::RigAnswer& rig : solutionsOf(solved).back()->answers.rigs) {
+    ASSERT_TRUE(rig.helps);
+    EXPECT_FALSE(rig.helps->changes.empty());
+    part = part || rig.helps->isPart();
+  }
+  EXPECT_TRUE(part);
+}
+
 // A goal is searched for anew; no day and no curve depends on it.
 TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
   Solver solver;
