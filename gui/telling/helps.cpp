@@ -131,8 +131,11 @@ void addNotes(Answer& answer, const Case& of, const HelpsAnswer& helps) {
            counted(helps.together), counted(helps.ways), counted(helps.allWays)));
   answer.notes.push_back(
       Told(TOLD("Helps",
-                "The heat is what the vessel gets of the least that rolls. What brings nothing of "
-                "this wish is left out of the table here; spreadsheets have every change.")));
+                "The heat is what the vessel gets of the least that rolls; from %1 on it rolls "
+                "whatever the law's scatter, more counts for nothing here, and of what brings as "
+                "much the smaller change comes first. What brings nothing of this wish is left out "
+                "of the table here; spreadsheets have every change."),
+           wholePercent(rigs::kRollsForSure)));
   answer.notes.push_back(
       Told(TOLD("Helps",
                 "The goals: to roll for sure, to strike and from mash to boil within %1 each, to "

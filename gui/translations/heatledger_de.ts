@@ -3199,10 +3199,6 @@
         <translation>Jede Änderung wird als ganzer simulierter Tag versucht. Für höchstens %1 Änderungen zugleich gibt es %2 Möglichkeiten, höchstens eine Änderung je Stellschraube, und %3 für beliebig viele; was allein nichts bewirkt, bleibt weg.</translation>
     </message>
     <message>
-        <source>The heat is what the vessel gets of the least that rolls. What brings nothing of this wish is left out of the table here; spreadsheets have every change.</source>
-        <translation>Die Wärme ist, was der Kessel vom Mindesten bekommt, das wallend kocht. Was von diesem Wunsch nichts bringt, fehlt hier in der Tabelle; in Tabellenblättern steht jede Änderung.</translation>
-    </message>
-    <message>
         <source>The goals: to roll for sure, to strike and from mash to boil within %1 each, to boil off %2, on a circuit that no rule refuses.</source>
         <translation>Die Ziele: sicher wallen, zum Einmaischen und von der Maische zum Kochen in je %1, %2 verdampfen, an einem Stromkreis, den keine Regel ablehnt.</translation>
     </message>
@@ -3377,6 +3373,10 @@
     <message>
         <source>%1 of the circuit&apos;s rating (%2)</source>
         <translation>%1 vom Nennstrom des Stromkreises (%2)</translation>
+    </message>
+    <message>
+        <source>The heat is what the vessel gets of the least that rolls; from %1 on it rolls whatever the law&apos;s scatter, more counts for nothing here, and of what brings as much the smaller change comes first. What brings nothing of this wish is left out of the table here; spreadsheets have every change.</source>
+        <translation>Die Wärme ist, was das Gefäß vom Mindesten bekommt, das wallen lässt; ab %1 wallt es, wie auch immer das Gesetz streut, mehr zählt hier nichts, und von gleich Gutem steht die kleinere Änderung voran. Was zu diesem Wunsch nichts bringt, fehlt hier in der Tabelle; Tabellendateien haben jede Änderung.</translation>
     </message>
 </context>
 <context>
