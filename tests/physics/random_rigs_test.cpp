@@ -112,8 +112,9 @@ RC_GTEST_PROP(AnyRig, DoesNotDependOnTheIntegratorsTolerance, ()) {
   }
 }
 
-// The second opinion: the same laws followed in steps of time, to thirteen digits. Of 3,000 rigs the
-// median is 8e-12 of the day's energy, 99 of 100 lie within 5e-10 and the worst at 6e-9; 6e-5 s.
+// The second opinion: the same laws followed in steps of time, to thirteen digits. Of 3,000 rigs
+// the median is 8e-12 of the day's energy, 99 of 100 lie within 5e-10 and the worst at 6e-9; 6e-5
+// s.
 RC_GTEST_PROP(AnyRig, IsTheSameFollowedInStepsOfTime, ()) {
   const Case c = someCase();
   const BrewDay day = run(c);
