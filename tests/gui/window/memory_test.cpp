@@ -56,13 +56,14 @@ class TheMemory : public WindowTest {
 };
 
 TEST_F(TheMemory, StaysWhatItIsInAWindowThatIsUsed) {
-  // Each kind of use on each page once: what is kept of them is then there.
-  constexpr int kWarmUp = 72;
+  // Each kind of use on each page, and each page's searches, till what is kept of them is there.
+  constexpr int kWarmUp = 120;
+  constexpr int kRounds = 40;
   // Of what the system's allocator keeps in pieces. A leaked page of forms is 5 MB a round.
   constexpr double kMayGrow = 4.0;
   document().startAnew(*rigs::planStartText("one-kettle"));  // solved soonest
   const int rounds = qEnvironmentVariableIntValue("HEATLEDGER_TEST_ROUNDS");
-  const int wanted = rounds > 0 ? rounds : kWarmUp;
+  const int wanted = rounds > 0 ? rounds : kRounds;
   for (int i = 0; i < kWarmUp; ++i) ASSERT_NO_FATAL_FAILURE(use(i));
   const double before = residentMegabytes();
   for (int i = 0; i < wanted; ++i) {

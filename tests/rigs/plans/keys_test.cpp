@@ -4,12 +4,14 @@
 #include "rigs/plans/keys.hpp"
 
 #include <gtest/gtest.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <filesystem>
 #include <optional>
 #include <regex>
 #include <set>
+#include <string>
 
 #include "rigs/answers/answers.hpp"
 #include "rigs/results/result_json.hpp"
@@ -30,16 +32,27 @@ using test_support::written;
 namespace fs = std::filesystem;
 using Pointer = Json::json_pointer;
 
-// Where "my-region.json" lies: a copy of bundled rules.
-const fs::path& folder() {
-  static const fs::path at = [] {
-    const fs::path made = fs::path(testing::TempDir()) / "heatledger-keys";
-    fs::create_directories(made);
+// Where "my-region.json" lies: a copy of bundled rules. Of this program alone, for several may run
+// at a time.
+class OwnFolder {
+ public:
+  OwnFolder() {
+    fs::create_directories(path_);
     fs::copy_file(fs::path(HEATLEDGER_SOURCE_DIR) / "rigs/data/rules/europe.json",
-                  made / "my-region.json", fs::copy_options::overwrite_existing);
-    return made;
-  }();
-  return at;
+                  path_ / "my-region.json");
+  }
+  ~OwnFolder() { fs::remove_all(path_); }
+  OwnFolder(const OwnFolder&) = delete;
+  OwnFolder& operator=(const OwnFolder&) = delete;
+  const fs::path& path() const { return path_; }
+
+ private:
+  fs::path path_ = fs::path(testing::TempDir()) / ("heatledger-keys-" + std::to_string(::getpid()));
+};
+
+const fs::path& folder() {
+  static const OwnFolder own;
+  return own.path();
 }
 
 const std::vector<Json>& plans() {
