@@ -97,7 +97,7 @@ class PrintedLosses {
   }
 
   physics::AirProperties airAt(physics::Temperature skin) const {
-    return dryAir(midpoint(skin, room_.air.temperature), room_.air.pressure);
+    return physics::dryAir(physics::midpoint(skin, room_.air.temperature), room_.air.pressure);
   }
   physics::HeatTransferCoefficient above(physics::Temperature face) const {
     using namespace physics;
@@ -157,7 +157,8 @@ class PrintedLosses {
                    drop);
   }
   physics::HeatFlux side(physics::Temperature liquid) const {
-    return upright(liquid, film_, [&](physics::HeatFlux q) { return waterFilmDrop(q, liquid); });
+    return upright(liquid, film_,
+                   [&](physics::HeatFlux q) { return physics::waterFilmDrop(q, liquid); });
   }
   physics::HeatFlux dryWall(physics::Temperature inside) const {
     return upright(inside, vessel_.height, none);
