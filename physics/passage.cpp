@@ -30,7 +30,8 @@ constexpr std::size_t kLong = 8;
 constexpr std::size_t kMost = 10;  // of either, where those are too few
 constexpr std::size_t kSteady = 4;
 constexpr double kShortStretch = 12.0;  // K
-// Water at a node is known when it moves no more than that share of all.
+// Water at a node is known when it moves no more than that share of all; and by how much of a move
+// the next may be foreseen.
 constexpr double kSettled = 3e-11;
 constexpr double kMostShare = 0.5;
 // Less water than that share of what there was is not followed in one stretch.
@@ -38,13 +39,16 @@ constexpr double kLeastShare = 0.2;
 // A stretch at whose end the wort warms so many times more slowly than at its beginning leads
 // towards a rest.
 constexpr double kSlower = 4.0;
+// What nodes have not seen may be a tenth of the tolerance, of a heating so many kelvins long: a
+// stretch of less counts for less. By trial over thousands of random rigs; see docs/physics.md.
 constexpr double kUnseenPerTolerance = 0.1;
-constexpr double kWholeHeating = 30.0;  // K: a stretch of less counts for less
-constexpr double kTooShortForABend = 0.01;
+constexpr double kWholeHeating = 30.0;
+constexpr double kTooShortForABend = 0.01;  // K
 constexpr double kTooShortToDivide = 1e-3;  // K, or s
 // So near to boiling, a headspace has begun to fill with vapour; K.
 constexpr double kNearBoiling = 10.0;
-constexpr double kBesideRoom = 3.0;  // K
+// How long the stretch beside a root or a bend is, K; by trial.
+constexpr double kBesideRoom = 3.0;
 constexpr double kBesideBoiling = 1.5;
 constexpr double kBesideBend = 0.6;
 // How far one stretch may cool on the way to the coldest that could be, in e-folds.
