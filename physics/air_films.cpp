@@ -6,6 +6,7 @@
 #include "physics/air.hpp"
 #include "physics/convection.hpp"
 #include "physics/law_image.hpp"
+#include "physics/roots.hpp"
 
 namespace physics {
 namespace {
@@ -69,15 +70,13 @@ SlopedFilm againstFace(SlopedFilm f, double film, double sign) {
   return f;
 }
 
-double fourthRoot(double x) { return std::sqrt(std::sqrt(x)); }
-
 }  // namespace
 
 SlopedFilm slopedRadiation(double exchange, double face, double other) {
   const double squares = face * face + other * other;
   const double sum = face + other;
   return {exchange * kStefanBoltzmann * squares * sum,
-          exchange * kStefanBoltzmann * (2.0 * face * sum + squares), -1.0};
+          exchange * kStefanBoltzmann * (2.0 * face * sum + squares), kNoSeam};
 }
 
 AirFilms::AirFilms(Temperature air, Pressure p)
@@ -108,7 +107,7 @@ SlopedFilm AirFilms::facingUp(double film, double difference, const FaceSize& si
 SlopedFilm AirFilms::facingDown(double film, double difference, const FaceSize& size) const {
   const double h = 0.27 * images_.k(film) / size.length * images_.root(film) *
                    fourthRoot(difference) * size.rayleigh4;
-  return {h, 0.25 * h / difference, -1.0};
+  return {h, 0.25 * h / difference, kNoSeam};
 }
 
 SlopedFilm AirFilms::between(double middle, double difference, const FaceSize& size) const {
@@ -164,7 +163,7 @@ SlopedFilm AirFilms::around(double excess, const FaceSize& size) const {
   // Ra^(1/6) of air goes by the film's temperature to -0.77.
   const double moving = 1.0 - 0.60 / root;
   const double bend = kPowerOfConductivity - 2.0 * 0.77 * moving;
-  return {h, h * (moving / (3.0 * excess) + 0.5 * bend / inKelvin(midpoint(face, air))), -1.0};
+  return {h, h * (moving / (3.0 * excess) + 0.5 * bend / inKelvin(midpoint(face, air))), kNoSeam};
 }
 
 }  // namespace physics

@@ -14,6 +14,7 @@ struct SlopedFilm {
   double slope;  // against the face's temperature, W/(m2 K2), to a few thousandths of h/excess
   double seam;   // passes 0 where the law bends, positive beyond; dimensionless
 };
+inline constexpr double kNoSeam = -1.0;  // of a law that does not bend here
 
 // Radiation between two faces as such a film, against the temperature of the first; K.
 SlopedFilm slopedRadiation(double exchange, double face, double other);

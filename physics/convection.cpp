@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "physics/law_image.hpp"
+#include "physics/roots.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
@@ -14,7 +15,6 @@ namespace {
 constexpr double kLaminarEnds = 1e9;  // Ra at which the two wall forms are joined
 constexpr double kWallLawEnds = 1e12;
 
-double quarterPower(double x) { return std::sqrt(std::sqrt(x)); }
 double sixthPower(double x) { return std::cbrt(std::sqrt(x)); }
 
 struct Buoyancy {
@@ -65,7 +65,7 @@ class PrandtlBracket {
 
 double laminarWallNusselt(double rayleigh, double prandtl) {
   static const PrandtlBracket bracket(0.492, 4.0 / 9.0);
-  return 0.68 + 0.670 * quarterPower(rayleigh) * bracket(prandtl);
+  return 0.68 + 0.670 * fourthRoot(rayleigh) * bracket(prandtl);
 }
 
 double fullRangeWallNusselt(double rayleigh, double prandtl) {
@@ -125,14 +125,14 @@ FilmEstimate plateFacingUpFilm(Temperature plate, Temperature ambient, Length ar
   constexpr double kCrossing = 3.6 * 3.6 * 3.6 * 3.6 * 3.6 * 3.6 *  // (0.54/0.15)^12
                                3.6 * 3.6 * 3.6 * 3.6 * 3.6 * 3.6;
   const double nusselt =
-      rayleigh <= kCrossing ? 0.54 * quarterPower(rayleigh) : 0.15 * std::cbrt(rayleigh);
+      rayleigh <= kCrossing ? 0.54 * fourthRoot(rayleigh) : 0.15 * std::cbrt(rayleigh);
   return filmFrom(nusselt, rayleigh, 1e4 <= rayleigh && rayleigh <= 1e11, areaPerPerimeter, air);
 }
 
 FilmEstimate plateFacingDownFilm(Temperature plate, Temperature ambient, Length areaPerPerimeter,
                                  const AirProperties& air) {
   const double rayleigh = buoyancyOf(plate, ambient, areaPerPerimeter, air).rayleigh;
-  return filmFrom(0.27 * quarterPower(rayleigh), rayleigh, 1e5 <= rayleigh && rayleigh <= 1e10,
+  return filmFrom(0.27 * fourthRoot(rayleigh), rayleigh, 1e5 <= rayleigh && rayleigh <= 1e10,
                   areaPerPerimeter, air);
 }
 
@@ -148,7 +148,7 @@ TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid) {
   // q = 0.10 cbrt(cube) drop^(4/3), solved without a cube root: drop^4 = q^3 / (0.10^3 cube).
   const double flux = std::abs(inWattsPerSquareMetre(q));
   const double cube = waterFilmCube(std::clamp(liquid, kColdestWaterFilm, kHottestWaterFilm));
-  const TemperatureDifference drop = kelvins(quarterPower(flux * flux * flux / (1e-3 * cube)));
+  const TemperatureDifference drop = kelvins(fourthRoot(flux * flux * flux / (1e-3 * cube)));
   return q < wattsPerSquareMetre(0.0) ? -drop : drop;
 }
 
@@ -156,7 +156,7 @@ double waterFilmDropPerFlux(Temperature liquid) {
   static const LawImage<20> image([](double kelvins) { return waterFilmCube(kelvin(kelvins)); },
                                   inKelvin(kColdestWaterFilm), inKelvin(kHottestWaterFilm));
   const Temperature t = std::clamp(liquid, kColdestWaterFilm, kHottestWaterFilm);
-  return 1.0 / quarterPower(1e-3 * image(inKelvin(t)));
+  return 1.0 / fourthRoot(1e-3 * image(inKelvin(t)));
 }
 
 }  // namespace physics

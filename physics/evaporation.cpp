@@ -2,12 +2,11 @@
 #include "physics/evaporation.hpp"
 
 #include <algorithm>
-#include <bit>
 #include <cassert>
 #include <cmath>
-#include <cstdint>
 #include <limits>
 
+#include "physics/roots.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
@@ -17,9 +16,6 @@ namespace {
 constexpr double kDryAirGasConstant = 287.042;  // J/(kg K)
 constexpr double kVapourGasConstant = 287.042 / 0.621945;
 constexpr double kAirSpecificHeat = 1006.0;  // J/(kg K)
-
-// Two thirds of a double's exponent bias, in its bits: what a third of the bits lacks.
-constexpr std::uint64_t kThirdOfBias = 0x2A9F7893ULL << 32;
 
 // Between a wall and air a few kelvins warmer: natural convection gives 3 to 5 at kettle size.
 constexpr HeatTransferCoefficient kWellFilm = HeatTransferCoefficient::from_value(4.0);
@@ -57,18 +53,6 @@ struct NaturalForm {
   double slope;
   double rises;
 };
-
-// To the last digit or two, for what is positive and of common size. The library's costs as much as
-// all the rest of a headspace.
-double cubeRoot(double x) {
-  // A third of the exponent, then Halley's steps, each of which triples the digits.
-  double root = std::bit_cast<double>(std::bit_cast<std::uint64_t>(x) / 3 + kThirdOfBias);
-  for (int i = 0; i < 3; ++i) {
-    const double cube = root * root * root;
-    root *= (cube + 2.0 * x) / (2.0 * cube + x);
-  }
-  return root;
-}
 
 // Air that is not the lighter at the surface does not rise: 0, also with steam alone on both
 // sides. Air moister than the surface is such a case.

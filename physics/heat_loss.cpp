@@ -11,6 +11,7 @@
 
 #include "physics/convection.hpp"
 #include "physics/evaporation.hpp"
+#include "physics/roots.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
@@ -143,7 +144,7 @@ namespace {
 // water boils.
 double vanishing(double excess, double lacking, double left) {
   const double sum = lacking + 7.5 * std::cbrt(left) * left;
-  const double power = sum / std::sqrt(std::sqrt(sum));
+  const double power = sum / fourthRoot(sum);
   return excess * power / (power + 3.0);
 }
 
@@ -154,7 +155,7 @@ double HeatLossModel::LastHeadspaces::guess(double excess, double lacking) const
   // Above boiling it is where steam begins to condense, and a little colder.
   if (lacking <= 0.0) return left_ - lacking;
   if (known_ == 0) return 0.1 * vanishing(excess, lacking, left_);
-  const double root = std::sqrt(std::sqrt(lacking));
+  const double root = fourthRoot(lacking);
   std::array<double, kMost> difference = share_;
   double share = difference[0];
   double product = 1.0;
@@ -173,7 +174,7 @@ void HeatLossModel::LastHeadspaces::remember(double excess, double lacking, doub
   if (lacking <= 0.0) left_ = std::max(below + lacking, 1e-9);
   const double share = below / vanishing(excess, lacking, left_);
   if (lacking <= 0.0 || !(share > 0.0)) return;
-  const double root = std::sqrt(std::sqrt(lacking));
+  const double root = fourthRoot(lacking);
   if (warmer_ != (excess > 0.0)) forgetTrend();
   warmer_ = excess > 0.0;
   // Two solutions at one place tell no trend, and guess() divides by the way between any two: the
@@ -192,11 +193,12 @@ void HeatLossModel::LastHeadspaces::remember(double excess, double lacking, doub
 void HeatLossModel::setFilmHeight(Length fill) {
   side_.face.size = films_.sized(std::max(fill, 0.02 * height_));
   const double most = inKelvins(kHottestLiquid - room_.air.temperature);
-  sideMayBend_ = side_.face.seamAt(most, films_) > -1.0;
+  sideMayBend_ = side_.face.seamAt(most, films_) > kNoSeam;
 }
 
 void HeatLossModel::enterStage(Length fill, double openFraction, Length hoseLength) {
   assert(openFraction >= 0.0 && openFraction <= 1.0);
+  assert(hoseLength <= metres(0.0) || hose_.face.film);  // was there from the beginning
   open_ = openFraction;
   hoseLength_ = hoseLength;
   lastHeadspaces_.end();  // the dry wall may have changed

@@ -107,7 +107,6 @@ class HeatLossModel {
     WallCondenses  // vapour, in an open vessel
   };
   static constexpr std::size_t kSeams = 6;
-  static constexpr double kNoSeam = -1.0;  // of a law that does not bend here
 
   // What leaves at one temperature of the wort. Most of it does not ask how full the vessel is, and
   // is worked out once for many fills.
@@ -170,7 +169,8 @@ class HeatLossModel {
   };
   Skins skins();
 
-  // The same vessel and room in another stage of the day. A hose of no length: no pumping.
+  // The same vessel and room in another stage of the day. A hose of no length: no pumping; one of
+  // some only where it was made with a hose.
   void enterStage(Length fill, double openFraction, Length hoseLength);
 
  private:

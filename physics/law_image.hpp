@@ -17,11 +17,12 @@ class LawImage {
   static_assert(Nodes >= 2);
 
  public:
+  LawImage() = default;  // zero everywhere
   template <class Law>
   LawImage(const Law& law, double low, double high)
       : middle_(0.5 * (low + high)), perHalf_(2.0 / (high - low)) {
     std::array<double, Nodes> asked{};
-    for (std::size_t j = 0; j < Nodes; ++j) asked[j] = law(middle_ + cosine(1, j) / perHalf_);
+    for (std::size_t j = 0; j < Nodes; ++j) asked[j] = law(middle_ + cosines()[1][j] / perHalf_);
     // Chebyshev's sum as a sum of powers: T(k+1) = 2 x T(k) - T(k-1).
     std::array<double, Nodes> before{1.0}, here{0.0, 1.0};
     add(before, weightOf(0, asked));
@@ -47,22 +48,45 @@ class LawImage {
     return even + x * odd;
   }
 
+  struct Sloped {
+    double value, slope;
+  };
+  Sloped withSlope(double at) const {
+    const double x = (at - middle_) * perHalf_;
+    double value = power_[Nodes - 1];
+    double slope = 0.0;
+    for (std::size_t i = Nodes - 1; i-- > 0;) {
+      slope = slope * x + value;
+      value = value * x + power_[i];
+    }
+    return {value, slope * perHalf_};
+  }
+
  private:
-  static double cosine(std::size_t k, std::size_t j) {
-    return std::cos(std::numbers::pi * static_cast<double>(k) * (static_cast<double>(j) + 0.5) /
-                    static_cast<double>(Nodes));
+  using Table = std::array<std::array<double, Nodes>, Nodes>;
+  // [k][j]: Chebyshev's polynomial k at point j.
+  static const Table& cosines() {
+    static const Table table = [] {
+      Table made{};
+      for (std::size_t k = 0; k < Nodes; ++k)
+        for (std::size_t j = 0; j < Nodes; ++j)
+          made[k][j] = std::cos(std::numbers::pi * static_cast<double>(k) *
+                                (static_cast<double>(j) + 0.5) / static_cast<double>(Nodes));
+      return made;
+    }();
+    return table;
   }
   static double weightOf(std::size_t k, const std::array<double, Nodes>& asked) {
     double sum = 0.0;
-    for (std::size_t j = 0; j < Nodes; ++j) sum += asked[j] * cosine(k, j);
+    for (std::size_t j = 0; j < Nodes; ++j) sum += asked[j] * cosines()[k][j];
     return sum * (k == 0 ? 1.0 : 2.0) / static_cast<double>(Nodes);
   }
   void add(const std::array<double, Nodes>& chebyshev, double weight) {
     for (std::size_t i = 0; i < Nodes; ++i) power_[i] += weight * chebyshev[i];
   }
 
-  double middle_;
-  double perHalf_;
+  double middle_ = 0.0;
+  double perHalf_ = 1.0;
   std::array<double, Nodes> power_{};
 };
 

@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "physics/roots.hpp"
+
 namespace physics {
 
 struct Stretch {
@@ -25,9 +27,7 @@ struct Stretch {
   static Stretch fromRoot(double root, double from, double to) {
     Stretch s{.map = Map::FromRoot, .from = from, .to = to, .root = root};
     s.side = from + to >= 2.0 * root ? 1.0 : -1.0;
-    const auto place = [&](double t) {
-      return std::sqrt(std::sqrt(std::max(s.side * (t - root), 0.0)));
-    };
+    const auto place = [&](double t) { return fourthRoot(std::max(s.side * (t - root), 0.0)); };
     s.first = place(from);
     s.span = place(to) - s.first;
     return s;

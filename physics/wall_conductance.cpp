@@ -4,17 +4,11 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
 
+#include "physics/roots.hpp"
 #include "physics/units.hpp"
 
 namespace physics {
-namespace {
-
-double fourthRoot(double x) { return std::sqrt(std::sqrt(x)); }
-
-}  // namespace
-
 SlopedFlux WallFace::outOf(double skin, const AirFilms& air) const {
   const SlopedFilm moved = (air.*film)(skin, size);
   const SlopedFilm shone = slopedRadiation(emissivity, air.kelvins() + skin, air.kelvins());
@@ -25,45 +19,20 @@ SlopedFlux WallFace::outOf(double skin, const AirFilms& air) const {
 // The slope is against the skin; a root grows with a quarter or a third of itself over the excess.
 SlopedFlux WallConductance::outOf(const Piece& piece, double skin) {
   const bool laminar = piece.root == Root::Fourth;
-  const double root = laminar ? fourthRoot(skin) : std::cbrt(skin);
-  const double x = (root - piece.middle) * piece.perHalf;
-  double h = piece.power[kNodes - 1];
-  double slope = 0.0;
-  for (std::size_t i = kNodes - 1; i-- > 0;) {
-    slope = slope * x + h;
-    h = h * x + piece.power[i];
-  }
-  return {h * skin, h + (laminar ? 0.25 : 1.0 / 3.0) * root * piece.perHalf * slope};
+  const double root = laminar ? fourthRoot(skin) : cubeRoot(skin);
+  const auto [h, slope] = piece.conductance.withSlope(root);
+  return {h * skin, h + (laminar ? 0.25 : 1.0 / 3.0) * root * slope};
 }
 
-// At Chebyshev's places of the root: Newton's divided differences, multiplied out from the
-// last.
 WallConductance::Piece WallConductance::between(Root root, double coldest, double hottest,
                                                 double sign, const AirFilms& air) const {
   const bool laminar = root == Root::Fourth;
-  const double low = laminar ? fourthRoot(coldest) : std::cbrt(coldest);
-  const double high = laminar ? fourthRoot(hottest) : std::cbrt(hottest);
-  Piece piece{
-      .root = root, .middle = 0.5 * (low + high), .perHalf = 2.0 / (high - low), .power = {}};
-  std::array<double, kNodes> place{}, difference{};
-  for (std::size_t i = 0; i < kNodes; ++i) {
-    place[i] = -std::cos(std::numbers::pi * (static_cast<double>(i) + 0.5) / double(kNodes));
-    const double y = piece.middle + place[i] / piece.perHalf;
+  const auto conductance = [&](double y) {
     const double skin = laminar ? (y * y) * (y * y) : y * y * y;
-    difference[i] = sign * face_.outOf(sign * skin, air).flux / skin;
-  }
-  for (std::size_t order = 1; order < kNodes; ++order) {
-    for (std::size_t i = kNodes; i-- > order;) {
-      difference[i] = (difference[i] - difference[i - 1]) / (place[i] - place[i - order]);
-    }
-  }
-  for (std::size_t i = kNodes; i-- > 0;) {
-    for (std::size_t k = kNodes - 1; k > 0; --k) {
-      piece.power[k] = piece.power[k - 1] - place[i] * piece.power[k];
-    }
-    piece.power[0] = difference[i] - place[i] * piece.power[0];
-  }
-  return piece;
+    return sign * face_.outOf(sign * skin, air).flux / skin;
+  };
+  const auto rootOf = [&](double skin) { return laminar ? fourthRoot(skin) : cubeRoot(skin); };
+  return {root, LawImage<kNodes>(conductance, rootOf(coldest), rootOf(hottest))};
 }
 
 // The skin where the film's law bends, or the most; seams rise with the skin.

@@ -2,10 +2,10 @@
 // A wall's conductance from its inside to the room, as the inner loop asks it. Plain SI numbers.
 #pragma once
 
-#include <array>
 #include <cstddef>
 
 #include "physics/air_films.hpp"
+#include "physics/law_image.hpp"
 
 namespace physics {
 
@@ -53,11 +53,9 @@ class WallConductance {
   static constexpr std::size_t kNodes = 12;
   // Laminar films go by the fourth root of the skin's excess, turbulent ones by the third.
   enum class Root { Fourth, Third };
-  // W/(m2 K) of the inner face, by powers of that root.
   struct Piece {
-    Root root;
-    double middle, perHalf;  // of the root
-    std::array<double, kNodes> power;
+    Root root = Root::Fourth;
+    LawImage<kNodes> conductance;  // W/(m2 K) of the inner face, against that root
   };
   struct Side {
     bool known = false;
