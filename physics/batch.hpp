@@ -56,6 +56,11 @@ struct Batch {
   bool operator==(const Batch&) const = default;
 };
 
+// Of the water or of the wort, whichever is stated; at 20 C.
+inline Volume statedVolume(const Batch& batch) {
+  return std::visit([](const auto& stated) { return stated.atTwentyDegrees; }, batch.size);
+}
+
 struct Place {
   Temperature room;
   double relativeHumidity = 0.5;  // 0-1

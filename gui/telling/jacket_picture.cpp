@@ -21,17 +21,6 @@ physics::Length jacketThickness(const rigs::RigPlan& rig) {
   return sum;
 }
 
-// Whether the bare rig boils to the end with such an element: without that a saving would compare
-// a day that stops with one that goes on.
-bool bareBoils(const Case& of, std::size_t i, physics::Power rating) {
-  const physics::Rig& bare = of.planned(i).bare;
-  const auto& effect = of.rig(i).jacket;
-  if (!effect || !effect->bare.leastToBoil) return false;
-  const physics::Element element{rating, bare.supply.nominal, bare.element.topHeight};
-  return physics::electricalLoad(element, bare.supply).delivered * bare.boilPower >=
-         *effect->bare.leastToBoil;
-}
-
 // What both figures are: minutes from mash to boil; or the money of a batch, without a price its
 // energy.
 enum class Figure { Time, Money };
@@ -49,7 +38,8 @@ std::vector<Saving> savings(const Case& of, std::size_t i) {
   if (!sweeps) return all;
   if (!of.view.overThickness) {
     for (const rigs::JacketPowerPoint& p : sweeps->jacketPower) {
-      if (bareBoils(of, i, p.element))
+      // Else a saving would compare a day that stops with one that goes on.
+      if (p.bare.done)
         all.push_back({of.axis(p.element), p.savedToBoil, p.savedFromWall, p.savedMoney});
     }
     return all;

@@ -338,7 +338,7 @@ rigs::Amount percent(double share) {
 }
 
 double brewsPerYear(const rigs::Plan& plan) {
-  return plan.tariff.brewsPerYear.value_or(rigs::kBrewsPerYear);
+  return rigs::brewsPerYear(plan.tariff);
 }
 
 }  // namespace gui::telling

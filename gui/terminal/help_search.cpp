@@ -3,12 +3,11 @@
 
 #include <unistd.h>
 
-#include <atomic>
 #include <chrono>
-#include <csignal>
 #include <memory>
 #include <string>
 
+#include "gui/terminal/interruption.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/answers/helps.hpp"
 #include "rigs/documents/files.hpp"
@@ -19,29 +18,6 @@ namespace {
 
 using rigs::Count;
 using rigs::Told;
-
-static_assert(std::atomic<bool>::is_always_lock_free, "a signal's handler may set it");
-std::atomic<bool> interrupted = false;
-
-// Ctrl-C ends the search, within a moment: a second one has nothing to add, and some who send it
-// send it twice.
-class Interruptible {
- public:
-  Interruptible() {
-    interrupted = false;
-    struct sigaction action {};
-    action.sa_handler = [](int) { interrupted = true; };
-    action.sa_flags = SA_RESTART;
-    ::sigemptyset(&action.sa_mask);
-    ::sigaction(SIGINT, &action, &before_);
-  }
-  ~Interruptible() { ::sigaction(SIGINT, &before_, nullptr); }
-  Interruptible(const Interruptible&) = delete;
-  Interruptible& operator=(const Interruptible&) = delete;
-
- private:
-  struct sigaction before_ {};
-};
 
 class ProgressLine {
  public:
@@ -88,10 +64,10 @@ class ProgressLine {
 
 void addWhatHelps(rigs::Solution& solution, std::optional<std::size_t> rig, std::size_t together,
                   const rigs::Reader& reader) {
-  const Interruptible interruptible;
+  const Interruption interruption(Interruption::Second::IsNothing);
   ProgressLine line(reader);
   const rigs::Watched watched{
-      .stop = [] { return interrupted.load(); },
+      .stop = [] { return Interruption::signal() != 0; },
       .progress = [&](std::uint64_t done, std::uint64_t of) { line.show(done, of); }};
   for (std::size_t i = 0; i < solution.answers.rigs.size(); ++i)
     if (!rig || *rig == i)

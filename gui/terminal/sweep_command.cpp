@@ -4,15 +4,14 @@
 #include <unistd.h>
 
 #include <algorithm>
-#include <atomic>
 #include <cerrno>
 #include <charconv>
-#include <csignal>
 #include <string_view>
 #include <system_error>
 #include <utility>
 
 #include "gui/telling/csv.hpp"
+#include "gui/terminal/interruption.hpp"
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "rigs/documents/files.hpp"
@@ -28,36 +27,6 @@ using rigs::Quoted;
 using rigs::Severity;
 using rigs::Told;
 using rigs::Verbatim;
-
-// --- Being told to stop.
-
-std::atomic<int> endedBy = 0;
-static_assert(std::atomic<int>::is_always_lock_free);
-extern "C" void endSweep(int signal) { endedBy = signal; }
-
-// While one lives, the first signal to end is noted, and a second one ends the program at once.
-class NotesSignals {
- public:
-  NotesSignals() {
-    endedBy = 0;
-    for (auto& [signal, before] : kept_) {
-      struct sigaction noted = {};
-      noted.sa_handler = endSweep;
-      noted.sa_flags = static_cast<int>(SA_RESETHAND | static_cast<unsigned>(SA_RESTART));
-      ::sigaction(signal, &noted, &before);
-      // Whoever runs it unattended has said that nothing is to end it.
-      if (before.sa_handler == SIG_IGN) ::sigaction(signal, &before, nullptr);
-    }
-  }
-  ~NotesSignals() {
-    for (const auto& [signal, before] : kept_) ::sigaction(signal, &before, nullptr);
-  }
-  NotesSignals(const NotesSignals&) = delete;
-  NotesSignals& operator=(const NotesSignals&) = delete;
-
- private:
-  std::pair<int, struct sigaction> kept_[2] = {{SIGINT, {}}, {SIGTERM, {}}};
-};
 
 // --- What is asked for.
 
@@ -225,8 +194,9 @@ Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience
   rigs::inOrder(
       outcome.end.of,
       [&](std::uint64_t i) -> std::optional<Made> {
-        if (endedBy != 0) return std::nullopt;
-        const rigs::SweptCombination found = rigs::swept(sweep, i, [] { return endedBy != 0; });
+        if (Interruption::signal() != 0) return std::nullopt;
+        const rigs::SweptCombination found =
+            rigs::swept(sweep, i, [] { return Interruption::signal() != 0; });
         if (found.isPart) return std::nullopt;
         return Made{
             json ? rigs::sweepLines(sweep, found) : csvRows(sweep, found),
@@ -270,7 +240,7 @@ Finished finishedWith(const Outcome& outcome, std::string complaint, const Audie
   if (end.done < end.of) {
     complain(Told(TOLD("Sweep", "stopped: %1 of %2 combinations are there, the first ones."), done,
                   Verbatim{std::to_string(end.of)}));
-    return {{}, std::move(complaint), 128 + endedBy};
+    return {{}, std::move(complaint), 128 + Interruption::signal()};
   }
   return {{}, std::move(complaint), end.noPlan == end.of ? 2 : 0};
 }
@@ -288,7 +258,7 @@ Finished sweepPlan(const Request& request, const Audience& audience, rigs::Probl
     };
     return {{}, text(read.ofOptions, theCommand()) + text(read.ofDocument, read.name), 2};
   }
-  const NotesSignals notes;
+  const Interruption interruption(Interruption::Second::Ends);
   const Outcome outcome = carriedOut(*sweep, json, audience);
   return finishedWith(
       outcome, problemText(read.ofDocument, read.name, audience.reader, audience.style.width),

@@ -42,11 +42,6 @@ Rolling rollingOf(const Rig& rig, const Plan& plan, const BrewDay& day,
   return rollsThen == rolls ? told : Rolling::OnTheEdge;
 }
 
-Volume sizeOf(const Batch& batch) {
-  if (const auto* poured = std::get_if<PouredWater>(&batch.size)) return poured->atTwentyDegrees;
-  return std::get<WantedWort>(batch.size).atTwentyDegrees;
-}
-
 // The heat that warmer water brings along: somebody pays for it elsewhere.
 Energy warmth(const BrewDay& day, Temperature water, Temperature today) {
   const Mass mass = day.water * waterDensity(celsius(20.0));
@@ -65,14 +60,13 @@ void addCircuitLoads(Effect& effect, const Plan& plan, const RigPlan& rig, const
 
 int rankOf(Fit fit) { return -static_cast<int>(fit); }
 
-// Money for as much wort as today's batch, or its energy.
-std::optional<double> spent(const Effect& effect) {
+}  // namespace
+
+std::optional<double> spentOn(const Effect& effect) {
   if (!effect.getsThrough()) return std::nullopt;
   if (effect.cost) return *effect.cost * effect.batches;
   return inKilowattHours(effect.fromWall) * effect.batches;
 }
-
-}  // namespace
 
 std::string_view wishWord(Wish wish) { return kWishWords[static_cast<std::size_t>(wish)]; }
 
@@ -108,7 +102,7 @@ Effect effectOf(const Plan& plan, std::size_t i, const Plan& today, double toler
   if (effect.cost && elsewhere > joules(0.0))
     *effect.cost +=
         costBetween(plan.tariff, elsewhere, plan.startOfDay, plan.startOfDay, day.total.fromWall());
-  effect.batches = static_cast<double>(sizeOf(today.batch) / sizeOf(plan.batch));
+  effect.batches = static_cast<double>(statedVolume(today.batch) / statedVolume(plan.batch));
   addCircuitLoads(effect, plan, rig, day);
   return effect;
 }
@@ -121,7 +115,7 @@ bool mayBeAdvised(const Effect& then, const Effect& today, bool touchesCircuit, 
 
 std::optional<double> savedInAYear(const Effect& then, const Effect& today, double brewsPerYear) {
   if (!then.cost || !today.cost || !then.getsThrough() || !today.getsThrough()) return std::nullopt;
-  return brewsPerYear * (*spent(today) - *spent(then));
+  return brewsPerYear * (*spentOn(today) - *spentOn(then));
 }
 
 std::optional<double> gainOf(Wish wish, const Effect& then, const Effect& today,
@@ -151,7 +145,7 @@ std::optional<double> gainOf(Wish wish, const Effect& then, const Effect& today,
     case Wish::Cheaper: {
       if (const auto saved = savedInAYear(then, today, brewsPerYear))
         return kCent * inSteps(*saved, kCent);
-      return less(spent(today), spent(then), kTenWattHours);
+      return less(spentOn(today), spentOn(then), kTenWattHours);
     }
     case Wish::Circuit:
       return kPoint * (inSteps(today.circuitShare, kPoint) - inSteps(then.circuitShare, kPoint));
@@ -184,7 +178,7 @@ bool isBetter(Wish wish, const Effect& a, const Effect& b, const Effect& today,
     return gainOf(wish, one, today, brewsPerYear).value_or(0.0);
   };
   if (gain(a) != gain(b)) return gain(a) > gain(b);
-  const auto dear = [](const Effect& one) { return spent(one).value_or(1e9); };
+  const auto dear = [](const Effect& one) { return spentOn(one).value_or(1e9); };
   return dear(a) < (1.0 - kWorthTelling) * dear(b);
 }
 

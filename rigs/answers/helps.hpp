@@ -48,6 +48,10 @@ struct Effect {
   bool getsThrough() const { return outcome == physics::Outcome::Done && !overflows; }
 };
 
+// Money for as much wort as today's batch, or without a price its kilowatt-hours; nothing where the
+// day does not get through.
+std::optional<double> spentOn(const Effect& effect);
+
 // The effect of the plan's day on this rig. `today` is the plan before anything was changed.
 // `tolerance` is the integrator's.
 Effect effectOf(const Plan& plan, std::size_t rig, const Plan& today, double tolerance = 1e-9);
@@ -101,8 +105,16 @@ using Burden = std::vector<long long>;
 Burden burdenOf(const Together& one, const Plan& plan);
 // No more in anything and less in something.
 bool dominates(const Burden& a, const Burden& b);
-// Those that none dominates; of equal ones the first alone. In the order given.
-std::vector<std::size_t> undominated(const std::vector<Burden>& all);
+// Of all that it was given those that none dominates; of equal ones the first alone.
+class Unbeaten {
+ public:
+  void take(Together one, const Burden& burden);
+  const std::vector<Together>& all() const { return all_; }
+
+ private:
+  std::vector<Together> all_;
+  std::vector<Burden> burdens_;
+};
 
 // How many ways there are to pull at most `atMost` levers, of groups with so many changes each, at
 // least one. 0 groups: 0.

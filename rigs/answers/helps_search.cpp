@@ -17,8 +17,6 @@ constexpr double kToTheMinute = 1e-6;
 // Between two looks at the clock and at whoever wants to stop.
 constexpr std::size_t kAtOnce = 128;
 
-double brewsAYear(const Plan& plan) { return plan.tariff.brewsPerYear.value_or(kBrewsPerYear); }
-
 long long inWhole(double value, double step) { return std::llround(value / step); }
 
 template <class T, class In>
@@ -104,8 +102,8 @@ class Ways {
 class Sieve {
  public:
   Sieve(const Plan& plan, HelpsAnswer& answer) : plan_(plan), answer_(answer) {
-    front_.push_back({{}, answer.today});
-    burdens_.push_back(burdenOf(front_.front(), plan));
+    const Together today{{}, answer.today};
+    front_.take(today, burdenOf(today, plan));
     goals_ = goalsMet(answer.today, plan).all();
   }
 
@@ -122,7 +120,8 @@ class Sieve {
                                      better(wish, one, *to.allGoals))))
         to.allGoals = one;
     }
-    keepUnbeaten(std::move(one));
+    const Burden burden = burdenOf(one, plan_);
+    front_.take(std::move(one), burden);
   }
 
   void finish() {
@@ -135,10 +134,10 @@ class Sieve {
 
  private:
   bool better(Wish wish, const Together& a, const Together& b) const {
-    return isBetter(wish, a.effect, b.effect, answer_.today, brewsAYear(plan_));
+    return isBetter(wish, a.effect, b.effect, answer_.today, brewsPerYear(plan_.tariff));
   }
   bool more(Wish wish, const Together& one) const {
-    return isMore(wish, one.effect, answer_.today, brewsAYear(plan_));
+    return isMore(wish, one.effect, answer_.today, brewsPerYear(plan_.tariff));
   }
 
   void keepBest(Wish wish, const Together& one, std::vector<std::optional<Together>>& best) const {
@@ -155,7 +154,7 @@ class Sieve {
       if (one && (!top || better(wish, *one, **top))) top = &one;
     if (!top) return std::nullopt;
     const auto gain = [&](const Together& one) {
-      return gainOf(wish, one.effect, answer_.today, brewsAYear(plan_)).value_or(0.0);
+      return gainOf(wish, one.effect, answer_.today, brewsPerYear(plan_.tariff)).value_or(0.0);
     };
     for (const auto& one : best)
       if (one && standing(wish, one->effect) == standing(wish, (*top)->effect) &&
@@ -164,29 +163,10 @@ class Sieve {
     return *top;
   }
 
-  void keepUnbeaten(Together one) {
-    Burden burden = burdenOf(one, plan_);
-    for (const Burden& known : burdens_)
-      if (known == burden || dominates(known, burden)) return;
-    std::size_t kept = 0;
-    for (std::size_t i = 0; i < front_.size(); ++i) {
-      if (dominates(burden, burdens_[i])) continue;
-      if (kept != i) {
-        front_[kept] = std::move(front_[i]);
-        burdens_[kept] = std::move(burdens_[i]);
-      }
-      ++kept;
-    }
-    front_.resize(kept);
-    burdens_.resize(kept);
-    front_.push_back(std::move(one));
-    burdens_.push_back(std::move(burden));
-  }
-
   // This wish's best, then every other wish's, then the fewest changes.
   std::vector<Together> chosen(Wish wish) const {
     std::vector<const Together*> left, taken;
-    for (const Together& one : front_)
+    for (const Together& one : front_.all())
       if (!one.changes.empty()) left.push_back(&one);
     const auto takeBest = [&](Wish of) {
       const Together* best = nullptr;
@@ -210,15 +190,8 @@ class Sieve {
   const Plan& plan_;
   HelpsAnswer& answer_;
   bool goals_ = false;
-  std::vector<Together> front_;  // with today, which beats what is worse in everything
-  std::vector<Burden> burdens_;
+  Unbeaten front_;  // with today, which beats what is worse in everything
 };
-
-Plan withOnly(const Plan& plan, std::size_t i) {
-  Plan one = plan;
-  one.rigs = {plan.rigs[i]};
-  return one;
-}
 
 std::vector<const Change*> changesAt(const HelpsAnswer& answer,
                                      const std::vector<std::size_t>& places) {
@@ -266,12 +239,11 @@ Burden burdenOf(const Together& one, const Plan& plan) {
   // A day that does not get there is worse than any.
   constexpr long long kNever = 1'000'000'000;
   const bool through = effect.getsThrough();
-  const double spent =
-      effect.batches * (effect.cost ? *effect.cost : inKilowattHours(effect.fromWall));
+  const auto asMuch = spentOn(effect);
   // In steps of a share: equal ratios are equal steps.
-  const long long money = through && spent > 0.0 ? std::llround(std::log(spent) / kWorthTelling)
-                          : through              ? -kNever
-                                                 : kNever;
+  const long long money = !asMuch         ? kNever
+                          : *asMuch > 0.0 ? std::llround(std::log(*asMuch) / kWorthTelling)
+                                          : -kNever;
   const GoalsMet met = goalsMet(effect, plan);
   return {static_cast<long long>(one.changes.size()),
           through ? inWhole(inMinutes(*effect.day), 1.0) : kNever,
@@ -291,15 +263,22 @@ bool dominates(const Burden& a, const Burden& b) {
   return less;
 }
 
-std::vector<std::size_t> undominated(const std::vector<Burden>& all) {
-  std::vector<std::size_t> kept;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    bool beaten = false;
-    for (std::size_t j = 0; j < all.size() && !beaten; ++j)
-      beaten = dominates(all[j], all[i]) || (j < i && all[j] == all[i]);
-    if (!beaten) kept.push_back(i);
+void Unbeaten::take(Together one, const Burden& burden) {
+  for (const Burden& known : burdens_)
+    if (known == burden || dominates(known, burden)) return;
+  std::size_t kept = 0;
+  for (std::size_t i = 0; i < all_.size(); ++i) {
+    if (dominates(burden, burdens_[i])) continue;
+    if (kept != i) {
+      all_[kept] = std::move(all_[i]);
+      burdens_[kept] = std::move(burdens_[i]);
+    }
+    ++kept;
   }
-  return kept;
+  all_.resize(kept);
+  burdens_.resize(kept);
+  all_.push_back(std::move(one));
+  burdens_.push_back(burden);
 }
 
 std::uint64_t waysOf(const std::vector<std::size_t>& changesOfGroups, std::size_t atMost) {
@@ -316,7 +295,7 @@ std::uint64_t waysOf(const std::vector<std::size_t>& changesOfGroups, std::size_
 
 HelpsAnswer helps(const Plan& whole, std::size_t rig, std::size_t together,
                   const Watched& watched) {
-  const Plan plan = withOnly(whole, rig);
+  const Plan plan = onlyRig(whole, rig);
   HelpsAnswer answer;
   answer.today = effectOf(plan, 0, plan);
   const BrewDay day = simulate(plan.rigs[0].rig, plan.batch, plan.place);

@@ -222,9 +222,7 @@ constexpr std::array kBatchSizes{0.75, 0.9, 1.15};
 void addBatchSizes(const Plan& plan, std::vector<Change>& all) {
   for (const double factor : kBatchSizes) {
     const bool poured = std::holds_alternative<PouredWater>(plan.batch.size);
-    const Volume now = poured ? std::get<PouredWater>(plan.batch.size).atTwentyDegrees
-                              : std::get<WantedWort>(plan.batch.size).atTwentyDegrees;
-    const Amount then = amount(factor * now);
+    const Amount then = amount(factor * statedVolume(plan.batch));
     const Template<1> text =
         poured ? Template<1>(TOLD("Lever", "a batch of %1 of water, and grain in proportion"))
                : Template<1>(TOLD("Lever", "a batch of %1, and grain in proportion"));

@@ -6,8 +6,6 @@
 namespace rigs {
 namespace {
 
-double brewsIn(const Tariff& tariff) { return tariff.brewsPerYear.value_or(kBrewsPerYear); }
-
 // What does not roll makes another wort: nothing to compare it with.
 bool done(const physics::BrewDay& day) { return day.outcome == physics::Outcome::Done; }
 
@@ -20,7 +18,7 @@ bool sameElement(const RigPlan& one, const RigPlan& other) {
 
 std::optional<double> costOfAYear(const RigAnswer& rig, const Tariff& tariff) {
   if (!rig.cost) return std::nullopt;
-  return brewsIn(tariff) * *rig.cost;
+  return brewsPerYear(tariff) * *rig.cost;
 }
 
 std::optional<Payback> jacketPayback(const RigAnswer& rig, const Plan& plan) {
@@ -29,7 +27,7 @@ std::optional<Payback> jacketPayback(const RigAnswer& rig, const Plan& plan) {
   if (!done(rig.jacket->bare) || !done(rig.jacket->jacketed)) return std::nullopt;
   const auto saved = moneySaved(rig.jacket->bare, rig.jacket->jacketed, plan);
   if (!saved) return std::nullopt;
-  return payback(*tariff.jacketPrice, *saved, brewsIn(tariff));
+  return payback(*tariff.jacketPrice, *saved, brewsPerYear(tariff));
 }
 
 std::optional<ElementPayback> elementPayback(const Plan& plan, const Answers& answers,
@@ -45,7 +43,7 @@ std::optional<ElementPayback> elementPayback(const Plan& plan, const Answers& an
   if (sameElement(plan.rigs[rig], plan.rigs[against])) return std::nullopt;
   return ElementPayback{
       .against = against,
-      .payback = payback(*tariff.elementPrice, *other.cost - *mine.cost, brewsIn(tariff))};
+      .payback = payback(*tariff.elementPrice, *other.cost - *mine.cost, brewsPerYear(tariff))};
 }
 
 }  // namespace rigs

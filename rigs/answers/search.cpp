@@ -87,12 +87,6 @@ constexpr int kPowerPoints = 33;
 constexpr int kThicknessPoints = 17;
 constexpr int kJacketPowerPoints = 17;
 
-Plan onlyRig(const Plan& plan, std::size_t index) {
-  Plan one = plan;
-  one.rigs = {plan.rigs[index]};
-  return one;
-}
-
 Power mostOnCircuit(const Rig& rig) {
   return largestElementOn(rig.supply, rig.element.topHeight).rating;
 }

@@ -20,4 +20,10 @@ physics::Time timeAlone(const Plan& plan) {
   return own ? own->duration : plan.goals.unplugged;
 }
 
+Plan onlyRig(const Plan& plan, std::size_t index) {
+  Plan one = plan;
+  one.rigs = {plan.rigs[index]};
+  return one;
+}
+
 }  // namespace rigs

@@ -97,6 +97,9 @@ struct Payback {
 Payback payback(double price, double savedPerBrew, double brewsPerYear);
 // A brew a month, where the plan does not say.
 inline constexpr double kBrewsPerYear = 12.0;
+inline double brewsPerYear(const Tariff& tariff) {
+  return tariff.brewsPerYear.value_or(kBrewsPerYear);
+}
 
 // Carbon dioxide of this energy; empty without a figure.
 std::optional<physics::Mass> co2Of(physics::Energy fromWall, const Tariff& tariff);

@@ -314,9 +314,7 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
   if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
-  if (answer.helps)
-    object.put("helps",
-               helpsJson(*answer.helps, whole.tariff.brewsPerYear.value_or(kBrewsPerYear)));
+  if (answer.helps) object.put("helps", helpsJson(*answer.helps, brewsPerYear(whole.tariff)));
   if (answer.edge) {
     object.put("on_the_edge", Object()
                                   .set("least", answer.edge->least)

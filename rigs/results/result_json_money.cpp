@@ -58,7 +58,7 @@ Json tariffJson(const Tariff& tariff) {
     object.put("tiers", tiers(tariff.tiers)).set("used_this_month", tariff.usedThisMonth);
   object.setIf("brew_from", tariff.brewFrom)
       .setIf("brew_until", tariff.brewUntil)
-      .set("brews_per_year", tariff.brewsPerYear.value_or(kBrewsPerYear))
+      .set("brews_per_year", brewsPerYear(tariff))
       .setIf("jacket_price", tariff.jacketPrice)
       .setIf("element_price", tariff.elementPrice)
       .setIf("co2_per_kWh", tariff.co2PerKilowattHour);

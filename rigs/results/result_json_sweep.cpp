@@ -78,15 +78,10 @@ std::string lineOf(const Json& json) {
   return json.dump(-1, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 
-// One rig alone, under the letter and with the place it has among all.
-struct Alone {
-  Plan plan;
-  std::size_t index;
-};
-Alone onlyRigOf(const Plan& plan, std::size_t index) {
-  Alone alone{plan, index};
-  alone.plan.rigs = {plan.rigs[index]};
-  alone.plan.rigs.front().statedSlot = slotsOf(plan.rigs)[index];
+// Under the letter that it has among all.
+Plan onlyLettered(const Plan& plan, std::size_t index) {
+  Plan alone = onlyRig(plan, index);
+  alone.rigs.front().statedSlot = slotsOf(plan.rigs)[index];
   return alone;
 }
 
@@ -151,7 +146,7 @@ std::vector<SweepRow> rowsOf(const Sweep& sweep, const std::vector<VariedValue>&
   if (!plan) return {rowWithout(std::move(problems))};
   problems.clear();
   const bool alone = sweep.rig && !needsAllRigs(sweep.figures);
-  if (alone) plan = onlyRigOf(*plan, *sweep.rig).plan;
+  if (alone) plan = onlyLettered(*plan, *sweep.rig);
   checkPlan(*plan, problems);
   if (alone) renumber(problems, *sweep.rig);
   if (hasErrors(problems)) return {rowWithout(std::move(problems))};

@@ -99,21 +99,20 @@ class PrintedLosses {
   physics::AirProperties airAt(physics::Temperature skin) const {
     return physics::dryAir(physics::midpoint(skin, room_.air.temperature), room_.air.pressure);
   }
-  physics::HeatTransferCoefficient above(physics::Temperature face) const {
-    using namespace physics;
-    const Temperature room = room_.air.temperature;
-    const Length quarter = 0.25 * vessel_.innerDiameter;
-    return (face >= room ? plateFacingUpFilm(face, room, quarter, airAt(face))
-                         : plateFacingDownFilm(face, room, quarter, airAt(face)))
+  // Of a face that looks up or down, hotter or colder than the air.
+  physics::HeatTransferCoefficient level(physics::Temperature face, bool looksUp) const {
+    const physics::Temperature room = room_.air.temperature;
+    const physics::Length quarter = 0.25 * vessel_.innerDiameter;
+    return (looksUp == (face >= room)
+                ? physics::plateFacingUpFilm(face, room, quarter, airAt(face))
+                : physics::plateFacingDownFilm(face, room, quarter, airAt(face)))
         .h;
   }
+  physics::HeatTransferCoefficient above(physics::Temperature face) const {
+    return level(face, true);
+  }
   physics::HeatTransferCoefficient below(physics::Temperature face) const {
-    using namespace physics;
-    const Temperature room = room_.air.temperature;
-    const Length quarter = 0.25 * vessel_.innerDiameter;
-    return (face >= room ? plateFacingDownFilm(face, room, quarter, airAt(face))
-                         : plateFacingUpFilm(face, room, quarter, airAt(face)))
-        .h;
+    return level(face, false);
   }
   FilmOf beside(physics::Length height) const {
     return [this, height](physics::Temperature skin) {

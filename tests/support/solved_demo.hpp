@@ -5,9 +5,12 @@
 #include <algorithm>
 #include <optional>
 #include <stdexcept>
+#include <string>
+#include <string_view>
 
 #include "rigs/answers/solution.hpp"
 #include "rigs/plans/plan.hpp"
+#include "rigs/plans/plan_starts.hpp"
 #include "rigs/plans/plan_writer.hpp"
 
 namespace test_support {
@@ -17,6 +20,12 @@ inline rigs::Plan demoPlan() {
   auto plan = rigs::readPlan(rigs::demoPlanText(), ".", problems);
   if (!plan) throw std::logic_error("the bundled demo has errors");
   return *plan;
+}
+
+// One of the other plans to start from.
+inline rigs::Plan startedPlan(std::string_view name) {
+  rigs::Problems problems;
+  return rigs::readPlan(rigs::planStartText(std::string(name)).value(), ".", problems).value();
 }
 
 // With every answer and its curves; no figures against power or thickness.

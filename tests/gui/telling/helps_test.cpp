@@ -37,8 +37,7 @@ rigs::Solution helped(const rigs::Plan& plan, std::size_t together,
 
 const rigs::Solution& loneKettle() {
   static const rigs::Solution solution = [] {
-    rigs::Problems problems;
-    return helped(*rigs::readPlan(*rigs::planStartText("one-kettle"), ".", problems), 2);
+    return helped(test_support::startedPlan("one-kettle"), 2);
   }();
   return solution;
 }

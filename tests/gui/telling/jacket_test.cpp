@@ -240,6 +240,24 @@ TEST(WorthJacket, LeavesOutDaysThatStop) {
   }
 }
 
+// The least heat that rolls has what the boil is turned down to in it: not a second time.
+TEST(WorthJacket, ComparesWhereverTheTurnedDownBoilRolls) {
+  rigs::Plan plan = sweptDemo().plan;
+  plan.rigs = {plan.rigs[1]};
+  for (Rig* rig : {&plan.rigs[0].rig, &plan.rigs[0].bare, &plan.rigs[0].jacketed})
+    rig->boilPower = 0.6;
+  const rigs::Solution solution = test_support::swept(plan);
+  std::vector<double> rolling;
+  for (const rigs::JacketPowerPoint& p : solution.sweeps[0].jacketPower)
+    if (p.bare.done && p.savedToBoil) rolling.push_back(inWatts(p.element));
+  ASSERT_GE(rolling.size(), 5U);
+  ASSERT_LE(rolling.size(), 16U) << "some stall";
+  const Answer answer = askedJacket({.overThickness = false, .savings = true}, solution);
+  std::vector<double> drawn;
+  for (const PicturePoint& p : savingOf(answer.pictures[0], 0).points) drawn.push_back(p.x);
+  EXPECT_EQ(drawn, rolling);
+}
+
 TEST(WorthJacket, ShowsTheDayWithTheJacketAndWithout) {
   for (const bool thickness : {true, false}) {
     const Answer answer = askedJacket({.overThickness = thickness});

@@ -8,7 +8,6 @@
 
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/night.hpp"
-#include "rigs/plans/plan_starts.hpp"
 #include "tests/support/solved_demo.hpp"
 
 namespace rigs {
@@ -16,18 +15,14 @@ namespace {
 
 using namespace physics;
 using test_support::demoPlan;
-
-Plan planNamed(std::string_view name) {
-  Problems problems;
-  return *readPlan(*planStartText(std::string(name)), ".", problems);
-}
+using test_support::startedPlan;
 
 const HelpsAnswer& kitchen() {
   static const HelpsAnswer answer = helps(demoPlan(), 1, 2);
   return answer;
 }
 const HelpsAnswer& oneKettle() {
-  static const HelpsAnswer answer = helps(planNamed("one-kettle"), 0, 2);
+  static const HelpsAnswer answer = helps(startedPlan("one-kettle"), 0, 2);
   return answer;
 }
 
@@ -52,7 +47,7 @@ TEST(Helps, TodayIsTheDayThatEveryOtherAnswerTells) {
 }
 
 TEST(Helps, TheMorningIsTheOneOfThePlansOwnNight) {
-  const Plan plan = planNamed("night-unplugged");
+  const Plan plan = startedPlan("night-unplugged");
   const RigAnswer rig = answer(plan, Depth::Night).rigs[0];
   EXPECT_EQ(*effectOf(plan, 0, plan).morning, rig.night->asItIs.morning);
   EXPECT_FALSE(kitchen().today.morning.has_value()) << "its mash is never left alone";
@@ -187,7 +182,7 @@ std::vector<Together> everyWay(const Plan& plan, const HelpsAnswer& answer, std:
 
 // A plan whose levers are few: jacketed, polished, on a region without other circuits.
 Plan fewLevers() {
-  Plan plan = planNamed("one-kettle");
+  Plan plan = startedPlan("one-kettle");
   plan.rigs[0].circuits.front().details.circuitRegion = "Nowhere";
   plan.rigs[0].rig.element.rating = watts(1900.0);
   plan.place.water = celsius(40.0);
@@ -257,7 +252,10 @@ RC_GTEST_PROP(Helps, WhatNothingDominatesIsKeptAndNothingElse, ()) {
     for (std::size_t k = 0; k < width; ++k) one.push_back(*rc::gen::inRange(0, 6));
     all.push_back(one);
   }
-  const auto kept = undominated(all);
+  Unbeaten unbeaten;
+  for (std::size_t i = 0; i < count; ++i) unbeaten.take({{i}, {}}, all[i]);
+  std::vector<std::size_t> kept;
+  for (const Together& one : unbeaten.all()) kept.push_back(one.changes.front());
   const auto isKept = [&](std::size_t i) {
     return std::find(kept.begin(), kept.end(), i) != kept.end();
   };
@@ -296,7 +294,7 @@ RC_GTEST_PROP(Helps, WaysAreCountedAsTheyAreTaken, ()) {
 }
 
 TEST(Helps, WhatWasFoundBeforeAStopStaysAndIsMarkedAsPart) {
-  const Plan plan = planNamed("one-kettle");
+  const Plan plan = startedPlan("one-kettle");
   std::vector<std::uint64_t> told;
   std::uint64_t of = 0;
   const Watched watched{.stop = [&] { return !told.empty() && told.back() >= 128; },
@@ -328,7 +326,7 @@ TEST(Helps, IsTheSameEveryTime) {
 }
 
 TEST(Helps, APaybackIsToldWhereAPriceIsAndNeverWithout) {
-  Plan plan = planNamed("one-kettle");
+  Plan plan = startedPlan("one-kettle");
   plan.tariff.jacketPrice = 30.0;
   const HelpsAnswer priced = helps(plan, 0, 1);
   const std::size_t jacket = placeOf(priced, "side-jacket-25");

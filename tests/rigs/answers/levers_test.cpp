@@ -7,7 +7,6 @@
 
 #include "rigs/answers/circuit_answer.hpp"
 #include "rigs/answers/day_figures.hpp"
-#include "rigs/plans/plan_starts.hpp"
 #include "tests/support/solved_demo.hpp"
 
 namespace rigs {
@@ -15,11 +14,7 @@ namespace {
 
 using namespace physics;
 using test_support::demoPlan;
-
-Plan started(std::string_view name) {
-  Problems problems;
-  return *readPlan(*planStartText(std::string(name)), ".", problems);
-}
+using test_support::startedPlan;
 
 std::vector<Change> changesIn(const Plan& plan, std::size_t rig) {
   return changesOf(plan, rig, simulate(plan.rigs[rig].rig, plan.batch, plan.place));
@@ -85,7 +80,7 @@ TEST(Levers, ALidWhileHeatingIsNoneWhereOneIsOn) {
 }
 
 TEST(Levers, AJacketIsOfTheMaterialThatThePlanCompares) {
-  Plan plan = started("one-kettle");
+  Plan plan = startedPlan("one-kettle");
   const Change side = *find(changesIn(plan, 0), "side-jacket-25");
   EXPECT_EQ(inEnglish(side.words), "25 mm of closed-cell rubber foam around the side");
   EXPECT_EQ(side.outlay, Outlay::NotKnown);
@@ -155,7 +150,7 @@ TEST(Levers, OtherCircuitsAreOfTheRegionAndTheirElementsWithinTheStrictestReadin
 }
 
 TEST(Levers, ASecondElementHangsOnASecondCircuit) {
-  const Plan plan = started("one-kettle");
+  const Plan plan = startedPlan("one-kettle");
   const auto all = changesIn(plan, 0);
   const Plan then = changed(plan, 0, {find(all, "second")});
   ASSERT_TRUE(then.rigs[0].rig.second.has_value());
