@@ -337,8 +337,6 @@ rigs::Amount percent(double share) {
   return rigs::amount(share, {.significantDigits = 2, .decimals = {}});
 }
 
-double brewsPerYear(const rigs::Plan& plan) {
-  return rigs::brewsPerYear(plan.tariff);
-}
+double brewsPerYear(const rigs::Plan& plan) { return rigs::brewsPerYear(plan.tariff); }
 
 }  // namespace gui::telling
