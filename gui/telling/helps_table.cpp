@@ -39,15 +39,30 @@ class HelpsTable {
   void addChanges() {
     table_.heading(Told(TOLD("Helps", "One change, %1"), wishWords(wish_)));
     const double brews = brewsPerYear(of_.plan);
+    std::vector<std::size_t> refused;
     std::size_t told = 0;
     for (const std::size_t i : rigs::ranked(helps_, wish_, brews)) {
+      if (isRefused(i)) {
+        refused.push_back(i);
+        continue;
+      }
+      // What does not help is for spreadsheets.
       const bool more = rigs::isMore(wish_, helps_.alone[i], helps_.today, brews);
-      // What is not allowed is shown for what it is; what does not help is for spreadsheets.
-      const bool worth = helps_.advised[i] ? more && told < kMostRows : isRefused(i);
+      const bool worth = helps_.advised[i] && more && told < kMostRows;
       if (!worth && !of_.view.allFigures) continue;
       told += helps_.advised[i] ? 1 : 0;
-      row(helps_.changes[i].words, {i}, helps_.alone[i], helps_.advised[i] ? Told() : whyNot(i));
+      row(helps_.changes[i].words, {i}, helps_.alone[i],
+          helps_.advised[i] ? Told() : rigs::fitWords(helps_.alone[i].circuit));
     }
+    addRefused(refused);
+  }
+
+  // Under a heading of their own, so that no part of a table shows them as if they were advice.
+  void addRefused(const std::vector<std::size_t>& refused) {
+    if (refused.empty()) return;
+    table_.heading(Told(TOLD("Helps", "Not allowed")));
+    for (const std::size_t i : refused)
+      row(helps_.changes[i].words, {i}, helps_.alone[i], whyRefused(i));
   }
 
   void addTogether(const rigs::Template<0>& heading, const std::vector<Together>& all) {
@@ -104,10 +119,9 @@ class HelpsTable {
            !helps_.advised[i];
   }
 
-  // "not allowed (1)", with its reason in the legend; or how its day ends.
-  Told whyNot(std::size_t i) {
+  // "not allowed (1)", with its reason in the legend.
+  Told whyRefused(std::size_t i) {
     const rigs::Change& change = helps_.changes[i];
-    if (!isRefused(i)) return rigs::fitWords(helps_.alone[i].circuit);
     Told why = change.forbidden.empty()
                    ? Told(TOLD("Helps", "the rules do not grant it to this circuit"))
                    : change.forbidden;

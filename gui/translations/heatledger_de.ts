@@ -3312,7 +3312,7 @@
     </message>
     <message>
         <source>boils off, %/h</source>
-        <translation>verdampft, %/h</translation>
+        <translation>dampft ab, %/h</translation>
     </message>
     <message>
         <source>morning, %1</source>
@@ -3336,7 +3336,7 @@
     </message>
     <message>
         <source>circuit</source>
-        <translation>Stromkreis</translation>
+        <translation>Kreis</translation>
     </message>
     <message>
         <source>the rules do not grant it to this circuit</source>
@@ -3377,6 +3377,10 @@
     <message>
         <source>The heat is what the vessel gets of the least that rolls; from %1 on it rolls whatever the law&apos;s scatter, more counts for nothing here, and of what brings as much the smaller change comes first. What brings nothing of this wish is left out of the table here; spreadsheets have every change.</source>
         <translation>Die Wärme ist, was das Gefäß vom Mindesten bekommt, das wallen lässt; ab %1 wallt es, wie auch immer das Gesetz streut, mehr zählt hier nichts, und von gleich Gutem steht die kleinere Änderung voran. Was zu diesem Wunsch nichts bringt, fehlt hier in der Tabelle; Tabellendateien haben jede Änderung.</translation>
+    </message>
+    <message>
+        <source>Not allowed</source>
+        <translation>Nicht erlaubt</translation>
     </message>
 </context>
 <context>

@@ -117,6 +117,27 @@ TEST(HelpsMost, ShowsWhatIsNotAllowedAsNotAllowed) {
     EXPECT_FALSE(holds(bar.name, "second element")) << bar.name;
 }
 
+// A narrow terminal parts a table into groups of columns: each has the heading.
+TEST(HelpsMost, ShowsNothingThatIsNotAllowedAmongWhatIs) {
+  for (const bool all : {false, true}) {
+    const Answer answer = ask(solvedDemo(), {.rig = 1, .allFigures = all});
+    std::string heading;
+    std::size_t refused = 0;
+    for (const Row& row : answer.tables().at(0)->rows) {
+      if (row.isHeading()) {
+        heading = inEnglish(row.label);
+        continue;
+      }
+      const bool isRefused = holds(cell(*answer.tables().at(0), inEnglish(row.label),
+                                        answer.tables().at(0)->columns.size() - 1),
+                                   "not allowed");
+      EXPECT_EQ(isRefused, heading == "Not allowed") << inEnglish(row.label);
+      refused += isRefused ? 1 : 0;
+    }
+    EXPECT_GE(refused, 3u);
+  }
+}
+
 TEST(HelpsMost, DrawsABarALeverTheLongestFirstWithItsPrice) {
   rigs::Plan plan = loneKettle().plan;
   plan.tariff.jacketPrice = 45.0;
