@@ -79,11 +79,18 @@ class Day {
   // Of the mash, as it is to settle once the grain is in.
   Temperature firstMashTemperature() const;
   // With what is in the vessel now, at this power: until the boil's clock may start.
-  PhaseEnd heatTowardsBoiling(const DayConditions& conditions, Power power, Stage& stage);
+  PhaseEnd heatTowardsBoiling(const DayConditions& conditions, Power power, Stage& stage,
+                              HeatingNodes* nodes = nullptr);
   // What is lost at boiling, lids as for heating and as for the boil, as full as the vessel is now.
   Power leastAsFull();
   // The power that is just that after heating with it what was `ready`; `guess` is near it.
-  Power leastAfterHeating(const Moment& ready, Power guess);
+  class LeastSearch;
+  struct HeatingDone {
+    const Moment& ready;  // before it
+    const HeatingNodes& nodes;
+  };
+  Power leastAfterHeating(const HeatingDone& done, Power guess);
+  std::optional<Power> leastByNodes(const HeatingDone& done, Power& guess);
   void tellBoil(const Stage& stage, Power net, Time rolled);
 
   // One phase with one control, as a part of the stage.

@@ -14,6 +14,9 @@ constexpr TemperatureDifference kBackAtTheBoil = kelvins(1e-9);
 // To which share the least power to boil is found, and by how many heatings at most.
 constexpr double kLeastTolerance = 1e-7;
 constexpr int kMostHeatings = 8;
+// How much of the water may be amiss by the end of a heating told by another's nodes. It moves the
+// least power by a third of that share at most, and is itself a tenth of what is counted here.
+constexpr double kUnsure = 1e-6;
 
 Volume wortVolume(Mass water, Mass extract, Temperature t) {
   const double strength = static_cast<double>(extract / (water + extract));
@@ -39,7 +42,8 @@ Power Day::leastAsFull() {
   return std::max(heating, lossAt(day_.boilingPoint, boilLid()) / conditions_.rig.boilPower);
 }
 
-PhaseEnd Day::heatTowardsBoiling(const DayConditions& conditions, Power power, Stage& stage) {
+PhaseEnd Day::heatTowardsBoiling(const DayConditions& conditions, Power power, Stage& stage,
+                                 HeatingNodes* nodes) {
   HeatLossModel& losses = lossModel(heatingLid());
   const Temperature water = std::min(saturationTemperature(conditions.pressure), day_.boilingPoint);
   const Temperature target =
@@ -50,7 +54,8 @@ PhaseEnd Day::heatTowardsBoiling(const DayConditions& conditions, Power power, S
                                    .losses = losses,
                                    .longest = kLongestStage,
                                    .until = target,
-                                   .share = power / conditions.full.delivered},
+                                   .share = power / conditions.full.delivered,
+                                   .nodes = nodes},
                                   now_, stage);
   if (ended == PhaseEnd::Event) now_.wort = target;
   return ended;
@@ -58,30 +63,66 @@ PhaseEnd Day::heatTowardsBoiling(const DayConditions& conditions, Power power, S
 
 // A fixed point: what is lost at boiling depends on how full the vessel is by then, and that, a
 // little, on how long the heating took. Each step follows the chord through the last two.
-Power Day::leastAfterHeating(const Moment& ready, Power guess) {
+class Day::LeastSearch {
+ public:
+  explicit LeastSearch(Power guess) : power_(guess), before_(guess) {}
+  Power power() const { return power_; }
+  // `least` is what the heating with power() comes to. True once it is that.
+  bool settled(Power least) {
+    const Power shortBy = least - power_;
+    const double chord =
+        tried_ ? static_cast<double>((shortBefore_ - shortBy) / (power_ - before_)) : 1.0;
+    tried_ = true;
+    before_ = power_;
+    shortBefore_ = shortBy;
+    power_ += shortBy / std::clamp(chord, 0.5, 2.0);
+    return abs(power_ - before_) <= kLeastTolerance * power_;
+  }
+
+ private:
+  Power power_, before_;
+  Power shortBefore_ = watts(0.0);
+  bool tried_ = false;
+};
+
+// By the nodes of the heating that was; `guess` comes nearer where they do not tell it closely.
+std::optional<Power> Day::leastByNodes(const HeatingDone& done, Power& guess) {
+  LeastSearch search(guess);
+  const Mass water = done.ready.contents.water;
+  const Mass gone = done.nodes.evaporated();
+  for (int i = 0; i < kMostHeatings; ++i) {
+    const auto otherwise = done.nodes.evaporatedWith(search.power());
+    if (!otherwise) return std::nullopt;
+    now_.contents.water = water - *otherwise;
+    if (!search.settled(leastAsFull())) continue;
+    guess = search.power();
+    const double unsure =
+        static_cast<double>(std::max(gone, *otherwise) / water * (abs(*otherwise - gone) / water));
+    return unsure <= kUnsure ? std::optional(guess) : std::nullopt;
+  }
+  return std::nullopt;
+}
+
+Power Day::leastAfterHeating(const HeatingDone& done, Power guess) {
   const Moment started = now_;
+  if (const auto least = leastByNodes(done, guess)) {
+    now_ = started;
+    return *least;
+  }
   const DayConditions unwatched{.rig = conditions_.rig,
                                 .options = unwatched_,
                                 .pressure = conditions_.pressure,
                                 .full = conditions_.full,
                                 .crossSection = conditions_.crossSection};
-  Power power = guess;
-  Power before = power;
-  Power shortBefore = watts(0.0);
+  LeastSearch search(guess);
   for (int i = 0; i < kMostHeatings; ++i) {
-    now_ = ready;
+    now_ = done.ready;
     Stage tried = begin(StageKind::HeatingToBoil);
-    if (heatTowardsBoiling(unwatched, power, tried) == PhaseEnd::Guard) break;
-    const Power shortBy = leastAsFull() - power;
-    const double chord =
-        i > 0 ? static_cast<double>((shortBefore - shortBy) / (power - before)) : 1.0;
-    before = power;
-    shortBefore = shortBy;
-    power += shortBy / std::clamp(chord, 0.5, 2.0);
-    if (abs(power - before) <= kLeastTolerance * power) break;
+    if (heatTowardsBoiling(unwatched, search.power(), tried) == PhaseEnd::Guard) break;
+    if (search.settled(leastAsFull())) break;
   }
   now_ = started;
-  return power;
+  return search.power();
 }
 
 bool Day::heatToBoil() {
@@ -99,13 +140,14 @@ bool Day::heatToBoil() {
   day_.boilingPoint = wortBoils();
   stage.goal = day_.boilingPoint;
   const Moment ready = now_;
-  const PhaseEnd ended = heatTowardsBoiling(conditions_, conditions_.full.delivered, stage);
+  HeatingNodes nodes(conditions_.full.delivered);
+  const PhaseEnd ended = heatTowardsBoiling(conditions_, conditions_.full.delivered, stage, &nodes);
   noteLevel();
   end(stage);
   // Asked for even where the element stands dry by now: a stronger one might be faster.
   const Power least = leastAsFull();
   const bool again = conditions_.options.leastForAnyPower;
-  day_.leastToBoil = again ? leastAfterHeating(ready, least) : least;
+  day_.leastToBoil = again ? leastAfterHeating({ready, nodes}, least) : least;
   if (ended == PhaseEnd::Guard) {
     day_.outcome = Outcome::UncoversElement;
     return false;

@@ -12,16 +12,11 @@ namespace {
 // How near the end of a stretch a bend is no more looked for, as a share of it.
 constexpr double kAtItsEnd = 1e-4;
 constexpr int kMostPasses = 12;
-// Nodes of a stretch of some kelvins, of a long one, and of one at a steady temperature.
-constexpr std::size_t kShort = 6;
-constexpr std::size_t kLong = 8;
-constexpr std::size_t kMost = 10;  // of either, where those are too few
-constexpr std::size_t kSteady = 4;
-constexpr double kShortStretch = 12.0;  // K
-// Water at a node is known when it moves no more than that share of all; and by how much of a move
-// the next may be foreseen.
+// More nodes, where those asked first are too few.
+constexpr std::size_t kMost = 10;
+// Water at a node is known when it moves no more than that share of all.
 constexpr double kSettled = 3e-11;
-constexpr double kMostShare = 0.5;
+constexpr double kRoughly = 1e-7;  // enough to see how a stretch must be divided
 // Less water than that share of what there was is not followed in one stretch.
 constexpr double kLeastShare = 0.2;
 // A stretch at whose end the wort warms so many times more slowly than at its beginning leads
@@ -31,8 +26,21 @@ constexpr double kSlower = 4.0;
 // stretch of less counts for less. By trial over thousands of random rigs; see docs/physics.md.
 constexpr double kUnseenPerTolerance = 0.1;
 constexpr double kWholeHeating = 30.0;
+// More than that is not worth settling the water for, which moves it little.
+constexpr double kHopeless = 1e-6;
 constexpr double kTooShortForABend = 0.01;  // K
 constexpr double kTooShortToDivide = 1e-3;  // K, or s
+
+// How many nodes a stretch is likely to need, by trial over the demo's days and random ones: more
+// the longer it is, and where it meets a root.
+std::size_t nodesFor(const Stretch& stretch) {
+  if (stretch.steady()) return 4;
+  const double kelvins = std::abs(stretch.to - stretch.from);
+  if (stretch.from == stretch.root || stretch.to == stretch.root) {
+    return kelvins < 1.3 ? 8 : 10;
+  }
+  return kelvins < 2.0 ? 5 : kelvins < 12.0 ? 7 : kelvins < 25.0 ? 8 : 10;
+}
 
 }  // namespace
 
@@ -41,47 +49,45 @@ std::optional<double> FollowedStretch::divisionOf(const Stretch& stretch, const 
   stretch_ = stretch;
   before_ = before;
   constexpr double kHalf = 0.5;
-  const bool isShort = std::abs(stretch.to - stretch.from) < kShortStretch;
-  const bool meetsRoot = stretch.from == stretch.root || stretch.to == stretch.root;
-  const std::size_t count = stretch.steady() ? kSteady
-                            : meetsRoot      ? kMost
-                            : isShort        ? kShort
-                                             : kLong;
-  if (!follow(count)) return kHalf;
-  if (std::abs(stretch.to - stretch.from) > kTooShortForABend) {
-    if (const auto x = bend()) return x;
+  for (const std::size_t count : {nodesFor(stretch), kMost}) {
+    place(count);
+    if (!firstPass() || !settle(kRoughly)) return kHalf;
+    if (std::abs(stretch.to - stretch.from) > kTooShortForABend) {
+      if (const auto x = bend()) return x;
+    }
+    if (unseen() < kHopeless) {
+      if (!settle(kSettled)) return kHalf;
+      if (closeEnough(timeLeft)) return std::nullopt;
+    }
+    if (count == kMost) break;
   }
-  if (closeEnough(timeLeft)) return std::nullopt;
-  if (count < kMost && follow(kMost) && closeEnough(timeLeft)) return std::nullopt;
   return kHalf;
 }
 
-bool FollowedStretch::follow(std::size_t count) {
+// Where the nodes lie, by the map along which the wort warms the most steadily.
+void FollowedStretch::place(std::size_t count) {
   nodes_ = &GaussNodes::of(count);
+  settled_ = false;
   if (stretch_.steady()) {
     node_[0].at = laws_.losses().at(temperatureOf(before_));
     for (std::size_t i = 1; i < count; ++i) node_[i].at = node_[0].at;
-  } else {
-    const std::array<std::size_t, 3> telling{0, count - 2, count - 1};
-    water_.fill(before_[kWater]);
-    bool warms = true;
-    for (const std::size_t i : telling) {
-      place(i);
-      warms = warms && rate(i);
-    }
-    if (warms && stretch_.map == Stretch::Map::FromRoot && slowsDown()) {
-      stretch_ = towardsRest();
-      for (const std::size_t i : telling) place(i);
-    }
-    for (std::size_t i = 1; i + 2 < count; ++i) place(i);
+    return;
   }
-  settled_ = settleWater();
-  if (!settled_) return false;
-  lastsSeries_ = nodes_->series(lasts_);
-  return true;
+  const std::array<std::size_t, 3> telling{0, count - 2, count - 1};
+  water_.fill(before_[kWater]);
+  bool warms = true;
+  for (const std::size_t i : telling) {
+    placeNode(i);
+    warms = warms && rate(i);
+  }
+  if (warms && stretch_.map == Stretch::Map::FromRoot && slowsDown()) {
+    stretch_ = towardsRest();
+    for (const std::size_t i : telling) placeNode(i);
+  }
+  for (std::size_t i = 1; i + 2 < count; ++i) placeNode(i);
 }
 
-void FollowedStretch::place(std::size_t i) {
+void FollowedStretch::placeNode(std::size_t i) {
   Node& n = node_[i];
   n.perWay = stretch_.slopeAt(nodes_->place(i));
   n.at = laws_.losses().at(kelvin(stretch_.temperatureAt(nodes_->place(i))));
@@ -108,6 +114,7 @@ Stretch FollowedStretch::towardsRest() const {
 }
 
 bool FollowedStretch::rate(std::size_t i) {
+  if (water_[i] < kLeastShare * before_[kWater]) return false;
   Node& n = node_[i];
   n.rates = laws_.ratesAt(n.at, kilograms(water_[i]));
   const double warming = n.rates.warming / kelvins(1.0) * seconds(1.0);
@@ -116,35 +123,36 @@ bool FollowedStretch::rate(std::size_t i) {
   return stretch_.steady() ? warming == 0.0 : std::isfinite(lasts_[i]) && lasts_[i] > 0.0;
 }
 
-// What is lost depends a little on how much water is left, and that on what was lost before: again
-// and again until it settles, each time a hundredfold or more.
-bool FollowedStretch::settleWater() {
-  const double before = before_[kWater];
-  Values lostBefore{};
-  double was = 0.0;
-  double moved = 0.0;
-  for (int pass = 0; pass < kMostPasses; ++pass) {
-    for (std::size_t i = 0; i < nodes_->count(); ++i) {
-      if (pass == 0) guessWater(i);
-      if (water_[i] < kLeastShare * before || !rate(i)) return false;
-    }
-    const double gone = nodes_->sum(vapour_);
-    if (gone == 0.0 || (pass > 0 && std::abs(gone - was) <= kSettled * before)) return true;
-    // Each pass takes about the same share of what was amiss: the rest of them at once.
-    const double move = gone - was;
-    const double share = pass > 1 ? std::clamp(move / moved, -kMostShare, kMostShare) : 0.0;
-    const double further = share / (1.0 - share);
-    Values lost = vapour_;
-    for (std::size_t i = 0; i < nodes_->count(); ++i) {
-      lost[i] += further * (vapour_[i] - lostBefore[i]);
-    }
-    lostBefore = vapour_;
-    moved = move;
-    was = gone;
-    water_ = nodes_->upToEach(lost);
-    for (std::size_t i = 0; i < nodes_->count(); ++i) water_[i] = before - water_[i];
+bool FollowedStretch::firstPass() {
+  for (std::size_t i = 0; i < nodes_->count(); ++i) {
+    guessWater(i);
+    if (!rate(i)) return false;
   }
-  return false;
+  // Where nothing goes all is known.
+  unsettled_ = nodes_->sum(vapour_);
+  moved_ = 0.0;
+  return settled_ = true;
+}
+
+// What is lost depends a little on how much water is left, and that on what was lost before: again
+// and again until it settles, each time a hundredfold or more, as each node asks what the ones
+// before it have lost by now.
+bool FollowedStretch::settle(double nearly) {
+  const double before = before_[kWater];
+  for (int pass = 0; unsettled_ > nearly * before; ++pass) {
+    if (pass == kMostPasses) return settled_ = false;
+    const double gone = nodes_->sum(vapour_);
+    for (std::size_t i = 0; i < nodes_->count(); ++i) {
+      water_[i] = before - nodes_->upTo(i, vapour_);
+      if (!rate(i)) return settled_ = false;
+    }
+    const double move = std::abs(nodes_->sum(vapour_) - gone);
+    // Each pass takes about the same share of what was amiss.
+    unsettled_ = move < moved_ ? move * (move / moved_) : move;
+    moved_ = move;
+  }
+  lastsSeries_ = nodes_->series(lasts_);
+  return true;
 }
 
 // By what the nodes before have lost, as a first guess.
@@ -192,20 +200,25 @@ std::optional<double> FollowedStretch::bend() const {
   return std::nullopt;
 }
 
+// About by what share the time that it takes is wrong.
+double FollowedStretch::unseen() const {
+  if (stretch_.steady()) return 0.0;
+  // What the map itself contributes is a polynomial, and may hide how the laws fall.
+  Values perKelvin{};
+  for (std::size_t i = 0; i < nodes_->count(); ++i) perKelvin[i] = lasts_[i] / node_[i].perWay;
+  return std::max(nodes_->unseen(lastsSeries_), nodes_->unseen(nodes_->series(perKelvin)));
+}
+
 bool FollowedStretch::closeEnough(double timeLeft) const {
-  if (std::abs(stretch_.to - stretch_.from) < kTooShortToDivide) return true;
+  const double length = std::abs(stretch_.to - stretch_.from);
+  if (length < kTooShortToDivide) return true;
   if (stretch_.steady()) {
     const Values vapour = nodes_->series(vapour_);
     return vapour[0] == 0.0 || nodes_->tail(vapour) < std::sqrt(tolerance_);
   }
   if (lasts() > timeLeft) return nodes_->tail(lastsSeries_) < tolerance_;
-  const double share = std::min(std::abs(stretch_.to - stretch_.from) / kWholeHeating, 1.0);
-  // What the map itself contributes is a polynomial, and may hide how the laws fall.
-  Values perKelvin{};
-  for (std::size_t i = 0; i < nodes_->count(); ++i) perKelvin[i] = lasts_[i] / node_[i].perWay;
-  const double unseen =
-      std::max(nodes_->unseen(lastsSeries_), nodes_->unseen(nodes_->series(perKelvin)));
-  return share * unseen < kUnseenPerTolerance * tolerance_;
+  const double share = std::min(length / kWholeHeating, 1.0);
+  return share * unseen() < kUnseenPerTolerance * tolerance_;
 }
 
 double FollowedStretch::placeAfter(double time, double guess, double nearly) const {
@@ -243,6 +256,14 @@ PhaseState FollowedStretch::stateAt(double x) const {
   }
   state[kTemperature] = inKelvin(wortAt(x));
   return state;
+}
+
+void FollowedStretch::addNodes(double x, std::vector<HeatingNodes::Node>& nodes) const {
+  const Values part = x < 1.0 ? nodes_->weightsUpTo(x) : nodes_->weights();
+  for (std::size_t i = 0; i < nodes_->count(); ++i) {
+    nodes.push_back({.evaporated = kilograms(part[i] * vapour_[i]),
+                     .lost = node_[i].rates.flows.lost.total() - laws_.losses().pumpHeat()});
+  }
 }
 
 void FollowedStretch::learnCurve() {

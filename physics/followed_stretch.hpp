@@ -6,10 +6,12 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <vector>
 
 #include "physics/day.hpp"
 #include "physics/gauss_nodes.hpp"
 #include "physics/heat_loss.hpp"
+#include "physics/heating_nodes.hpp"
 #include "physics/phase.hpp"
 #include "physics/phase_laws.hpp"
 #include "physics/stretch.hpp"
@@ -39,6 +41,8 @@ class FollowedStretch {
   Mass waterAt(double x) const;
   // `before` as it is at x: all accounts, water and temperature.
   PhaseState stateAt(double x) const;
+  // Those up to x, after what came before.
+  void addNodes(double x, std::vector<HeatingNodes::Node>& nodes) const;
   // A point of a curve there, without its time; after learnCurve().
   void learnCurve();
   CurvePoint curveAt(double x) const;
@@ -51,14 +55,16 @@ class FollowedStretch {
     Rates rates;
     double perWay;  // K: how temperature goes with the way
   };
-  bool follow(std::size_t count);
-  void place(std::size_t node);
+  void place(std::size_t count);
+  void placeNode(std::size_t node);
+  bool firstPass();
   bool rate(std::size_t node);
   bool slowsDown() const;
   Stretch towardsRest() const;
-  bool settleWater();
+  bool settle(double nearly);
   void guessWater(std::size_t node);
   std::optional<double> bend() const;
+  double unseen() const;
   bool closeEnough(double timeLeft) const;
 
   DayPhase& laws_;
@@ -74,6 +80,8 @@ class FollowedStretch {
   Values elementSeries_{}, vapourSeries_{};
   std::array<Values, kPathCount> lostSeries_{};
   bool settled_ = false;
+  double moved_ = 0.0;      // kg, by the last pass
+  double unsettled_ = 0.0;  // what the next may move
 };
 
 }  // namespace physics

@@ -91,12 +91,6 @@ GaussNodes::Values GaussNodes::weighed(const Values& series) const {
   return weights;
 }
 
-GaussNodes::Values GaussNodes::upToEach(const Values& values) const {
-  Values all{};
-  for (std::size_t i = 0; i < count_; ++i) all[i] = sum(upTo_[i], values);
-  return all;
-}
-
 GaussNodes::Values GaussNodes::weightsAt(double x) const { return weighed(legendreAt(x)); }
 
 GaussNodes::Values GaussNodes::weightsUpTo(double x) const {

@@ -26,8 +26,8 @@ class GaussNodes {
     return total;
   }
 
-  // The polynomial's integral from 0 to each node.
-  Values upToEach(const Values& values) const;
+  // The polynomial's integral from 0 to a node.
+  double upTo(std::size_t i, const Values& values) const { return sum(upTo_[i], values); }
   // What each value weighs in the polynomial at x, and in its integral from 0 to x.
   Values weightsAt(double x) const;
   Values weightsUpTo(double x) const;

@@ -67,6 +67,7 @@ class Passage {
   double nextWatch_ = 0.0;
   std::vector<double> dividedAt_;  // the nearest last
   std::vector<CurvePoint> curve_;
+  std::vector<HeatingNodes::Node> nodes_;
   FollowedStretch followed_;
 };
 
@@ -84,6 +85,7 @@ std::optional<PhaseResult> Passage::run() {
       dividedAt_.push_back(followed_.stretch().placeAt(*x));
     } else if (const auto ended = accept(stretch)) {
       laws_.keep(curve_);
+      if (laws_.order().nodes) laws_.order().nodes->take(std::move(nodes_));
       return PhaseResult{.ended = *ended, .lasted = seconds(seconds_), .state = state_};
     }
   }
@@ -187,6 +189,7 @@ std::optional<PhaseEnd> Passage::accept(const Stretch& stretch) {
     watchWithin(after);
     if (ended) note(x, after);
   }
+  if (laws_.order().nodes) followed_.addNodes(x, nodes_);
   state_ = followed_.stateAt(x);
   seconds_ = after;
   return ended;

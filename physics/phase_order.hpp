@@ -9,6 +9,7 @@
 #include "physics/contents.hpp"
 #include "physics/day.hpp"
 #include "physics/heat_loss.hpp"
+#include "physics/heating_nodes.hpp"
 #include "physics/units.hpp"
 
 namespace physics {
@@ -54,6 +55,8 @@ struct PhaseOrder {
   // What sets the spacing of a curve's points, where driven until a temperature that is not far
   // off or may never come; as if nothing were lost on the way there if 0.
   Time spacedFor = seconds(0.0);
+  // Is given the nodes of the phase, where it is followed by nodes.
+  HeatingNodes* nodes = nullptr;
 };
 
 }  // namespace physics

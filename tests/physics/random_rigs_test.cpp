@@ -139,6 +139,18 @@ RC_GTEST_PROP(AnyRig, IsTheSameFollowedInStepsOfTime, ()) {
   }
 }
 
+// By steps, every power that is tried heats anew; by nodes, those of one heating tell of others.
+RC_GTEST_PROP(AnyRig, TakesTheSameLeastPowerByNodesAndBySteps, ()) {
+  const Case c = someCase();
+  const BrewDay day = run(c);
+  const BrewDay steps = run(c, {.method = Method::StepsInTime});
+  RC_ASSERT(day.leastToBoil.has_value() == steps.leastToBoil.has_value());
+  if (!day.leastToBoil) return;
+  RC_LOG() << inWatts(*day.leastToBoil) << " W by nodes, " << inWatts(*steps.leastToBoil)
+           << " W by steps\n";
+  RC_ASSERT(abs(*day.leastToBoil - *steps.leastToBoil) <= 3e-7 * *steps.leastToBoil);
+}
+
 // Time to the boil, or forever.
 double minutesToBoil(const BrewDay& day) {
   const Stage* heating = day.find(StageKind::HeatingToBoil);
