@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/plans/keys.hpp"
 
-#include <algorithm>
+#include <string>
+#include <unordered_map>
 
 #include "rigs/plans/key_rows.hpp"
 
@@ -52,23 +53,19 @@ void add(std::vector<Key>& keys, const std::vector<Part>& parts) {
   }
 }
 
-// Takes the first step off a pointer: "rigs" off "/rigs/0".
-std::string_view step(std::string_view& pointer) {
-  pointer.remove_prefix(1);
-  const std::string_view first = pointer.substr(0, pointer.find('/'));
-  pointer.remove_prefix(first.size());
-  return first;
-}
-
-bool matches(std::string_view pattern, std::string_view place) {
-  while (pattern.starts_with('/') && place.starts_with('/')) {
-    const std::string_view wanted = step(pattern);
-    const std::string_view found = step(place);
+// "/rigs/*/name" of "/rigs/0/name".
+std::string withoutNumbers(std::string_view place) {
+  std::string pattern;
+  while (place.starts_with('/')) {
+    place.remove_prefix(1);
+    const std::string_view step = place.substr(0, place.find('/'));
+    place.remove_prefix(step.size());
     const bool index =
-        !found.empty() && found.find_first_not_of("0123456789") == std::string_view::npos;
-    if (wanted != found && !(wanted == "*" && index)) return false;
+        !step.empty() && step.find_first_not_of("0123456789") == std::string_view::npos;
+    pattern += '/';
+    pattern += index ? "*" : step;
   }
-  return pattern.empty() && place.empty();
+  return pattern;
 }
 
 // Of a document that stands at `root` of a plan.
@@ -111,19 +108,27 @@ const std::vector<Key>& planKeys() {
 }
 
 const Key* keyAt(std::string_view place) {
-  const auto& keys = planKeys();
-  const auto at = std::find_if(keys.begin(), keys.end(),
-                               [place](const Key& key) { return matches(key.place, place); });
-  return at == keys.end() ? nullptr : &*at;
+  static const auto byPlace = [] {
+    std::unordered_map<std::string_view, const Key*> all;
+    for (const Key& key : planKeys()) all.emplace(key.place, &key);
+    return all;
+  }();
+  const auto at = byPlace.find(withoutNumbers(place));
+  return at == byPlace.end() ? nullptr : at->second;
 }
 
-std::vector<std::string_view> keysOf(std::string_view object) {
-  std::vector<std::string_view> names;
-  for (const Key& key : planKeys()) {
-    const std::string_view place = key.place;
-    if (matches(place.substr(0, place.rfind('/')), object)) names.push_back(key.name());
-  }
-  return names;
+const std::vector<std::string_view>& keysOf(std::string_view object) {
+  static const auto byObject = [] {
+    std::unordered_map<std::string_view, std::vector<std::string_view>> all;
+    for (const Key& key : planKeys()) {
+      const std::string_view place = key.place;
+      all[place.substr(0, place.rfind('/'))].push_back(key.name());
+    }
+    return all;
+  }();
+  static const std::vector<std::string_view> none;
+  const auto at = byObject.find(withoutNumbers(object));
+  return at == byObject.end() ? none : at->second;
 }
 
 std::string acceptedText(const Key& key) {

@@ -46,7 +46,7 @@ const std::vector<Key>& planKeys();
 const Key* keyAt(std::string_view place);
 
 // The names of the keys of an object: of "/rigs/*/element" they are "power", "rated_voltage"...
-std::vector<std::string_view> keysOf(std::string_view object);
+const std::vector<std::string_view>& keysOf(std::string_view object);
 
 // "0.5 to 2000 L", "1 g to 500 kg", "0 to 60"; "" where there is no range.
 std::string acceptedText(const Key& key);
