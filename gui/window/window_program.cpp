@@ -17,6 +17,13 @@
 
 namespace gui {
 
+namespace {
+
+// A window that was closed has left where it stood.
+bool hasRunBefore() { return QSettings().contains(QStringLiteral("geometry")); }
+
+}  // namespace
+
 bool hasPlatform() {
   const QString wanted = qEnvironmentVariable("QT_QPA_PLATFORM");
   // The others come with Qt, and of several Qt takes the first that there is.
@@ -39,10 +46,13 @@ int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/heatledger.svg")));
   wearChosenAppearance();
   speak(QSettings().value(QStringLiteral("language"), systemLanguage()).toString());
+  const bool firstRun = plan.empty() && !hasRunBefore();
   MainWindow window(QString::fromStdString(plan));
   const EndingSignals ending;
   window.show();
-  QTimer::singleShot(0, &window, &MainWindow::offerLeftovers);
+  QTimer::singleShot(0, &window, [&window, firstRun] {
+    if (!window.offerLeftovers() && firstRun) window.offerStart();
+  });
   return QApplication::exec();
 }
 
