@@ -21,7 +21,8 @@ struct FirstMinute {
   std::vector<rigs::Told> cautions;  // never empty
 };
 
-// Of the plan's first rig. Needs days and jackets.
+// Of the plan's first rig. Needs days and jackets; whether nobody can say that it rolls is known
+// once `rest` was searched for.
 FirstMinute firstMinute(const rigs::Solution& solution, const rigs::Reader& reader);
 
 }  // namespace gui::telling

@@ -7383,6 +7383,10 @@
         <source>1.3 kW under an open pot, where nobody can say whether it rolls; half a lid settles it.</source>
         <translation>1,3 kW unter einem offenen Topf, bei dem niemand sagen kann, ob er wallt; ein halber Deckel entscheidet es.</translation>
     </message>
+    <message>
+        <source>My kettle</source>
+        <translation>Mein Kessel</translation>
+    </message>
 </context>
 <context>
     <name>Sweep</name>
@@ -8300,6 +8304,58 @@
         <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
         <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
     </message>
+    <message>
+        <source>your own kettle, of this size to the brim</source>
+        <translation>Ihr eigener Kessel, randvoll so groß</translation>
+    </message>
+    <message>
+        <source>of its element, as its plate says</source>
+        <translation>seines Heizelements, wie es auf dem Typenschild steht</translation>
+    </message>
+    <message>
+        <source>that the plate states it for</source>
+        <translation>für die das Typenschild sie nennt</translation>
+    </message>
+    <message>
+        <source>of finished wort; 55 % of the kettle if not given</source>
+        <translation>der fertigen Würze; ohne Angabe 55 % des Kessels</translation>
+    </message>
+    <message>
+        <source>--circuit: %1 was given; %2 has %3, or the current of one of them.</source>
+        <translation>--circuit: %1 wurde angegeben; %2 hat %3, oder den Strom von einem davon.</translation>
+    </message>
+    <message>
+        <source>--region: %1 was given; for a kettle %2 is accepted.</source>
+        <translation>--region: %1 wurde angegeben; für einen Kessel wird %2 angenommen.</translation>
+    </message>
+    <message>
+        <source>whose circuits and rules apply</source>
+        <translation>deren Stromkreise und Regeln gelten</translation>
+    </message>
+    <message>
+        <source>it is plugged into, or its name in the catalogue</source>
+        <translation>an dem er hängt, oder sein Name im Katalog</translation>
+    </message>
+    <message>
+        <source>it heats without a lid</source>
+        <translation>er heizt ohne Deckel</translation>
+    </message>
+    <message>
+        <source>it has a jacket of 19 mm foam</source>
+        <translation>er hat einen Mantel aus 19 mm Schaum</translation>
+    </message>
+    <message>
+        <source>--like: a plan is either like another or of a kettle of yours.</source>
+        <translation>--like: ein Plan ist entweder wie ein anderer oder von einem Kessel von Ihnen.</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;new&quot; knows it.</source>
+        <translation>%1: Das kennt nur &quot;new&quot;.</translation>
+    </message>
+    <message>
+        <source>Or a kettle of your own; what is left out is assumed</source>
+        <translation>Oder ein eigener Kessel; was fehlt, wird angenommen</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8377,20 +8433,8 @@
         <translation>&amp;Heizelement</translation>
     </message>
     <message>
-        <source>mad&amp;e for</source>
-        <translation>g&amp;ebaut für</translation>
-    </message>
-    <message>
         <source>Al&amp;titude</source>
-        <translation>Meeres&amp;höhe</translation>
-    </message>
-    <message>
-        <source>&amp;room</source>
-        <translation>&amp;Raum</translation>
-    </message>
-    <message>
-        <source>&amp;Finished beer</source>
-        <translation>Fertiges &amp;Bier</translation>
+        <translation>Mee&amp;reshöhe</translation>
     </message>
     <message>
         <source>Grey is assumed. A number alone takes the unit that stands there.</source>
@@ -8413,20 +8457,12 @@
         <translation>&amp;Kessel</translation>
     </message>
     <message>
-        <source>&amp;diameter</source>
-        <translation>&amp;Durchmesser</translation>
-    </message>
-    <message>
-        <source>&amp;height</source>
-        <translation>Höh&amp;e</translation>
-    </message>
-    <message>
         <source>&amp;Country</source>
         <translation>&amp;Land</translation>
     </message>
     <message>
         <source>&amp;Plugged into</source>
-        <translation>&amp;Steckt in</translation>
+        <translation>Steckt &amp;in</translation>
     </message>
     <message>
         <source>%1 (assumed)</source>
@@ -8434,19 +8470,15 @@
     </message>
     <message>
         <source>&amp;lid while it heats</source>
-        <translation>Deckel beim &amp;Aufheizen</translation>
+        <translation>Deckel beim Aufhei&amp;zen</translation>
     </message>
     <message>
         <source>&amp;jacket</source>
-        <translation>&amp;Mantel</translation>
+        <translation>Man&amp;tel</translation>
     </message>
     <message>
         <source>With</source>
         <translation>Mit</translation>
-    </message>
-    <message>
-        <source>assumed</source>
-        <translation>angenommen</translation>
     </message>
     <message>
         <source>%1, assumed</source>
@@ -8459,6 +8491,26 @@
     <message>
         <source>Taken as high as it is wide, %1 × %2: common practice, no source.</source>
         <translation>So hoch wie breit angenommen, %1 × %2: übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>made &amp;for</source>
+        <translation>gebaut &amp;für</translation>
+    </message>
+    <message>
+        <source>Finished &amp;wort</source>
+        <translation>Fertige &amp;Würze</translation>
+    </message>
+    <message>
+        <source>&amp;Room</source>
+        <translation>R&amp;aum</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter</source>
+        <translation>&amp;Durchmesser</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>Höh&amp;e</translation>
     </message>
 </context>
 <context>

@@ -211,6 +211,8 @@ StartedKettle startWith(const FirstKettle& kettle, std::string_view name, UnitSy
   return started;
 }
 
+Told firstKettleName() { return Told(TOLD("Start", "My kettle")); }
+
 std::optional<KettleFigure> kettleFigureAt(std::string_view place, bool bySize) {
   if (place == "/rigs/0/vessel")  // what does not fit into it
     return KettleFigure::Batch;

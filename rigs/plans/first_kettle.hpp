@@ -50,6 +50,9 @@ inline constexpr std::string_view kUsualRegion = "Europe";
 // most. All of that is common practice, no source.
 StartedKettle startWith(const FirstKettle& kettle, std::string_view name, UnitSystem units);
 
+// What such a plan and its rig are called, where nobody calls them otherwise.
+Told firstKettleName();
+
 // Whose figure stands at that place of the document, and so where a problem is told; nothing for
 // places that nobody is asked about.
 std::optional<KettleFigure> kettleFigureAt(std::string_view place, bool bySize);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/start/kettle_page.hpp"
 
+#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLocale>
@@ -45,13 +46,13 @@ KettlePage::KettlePage(rigs::UnitSystem units, QWidget* parent) : QWidget(parent
   connect(&solver_, &Solver::checked, this, [this](const rigs::Problems& problems, int edition) {
     if (edition != edition_) return;
     showProblems(problems);
-    headline_->setEnabled(!rigs::hasErrors(problems));
     setFine(!rigs::hasErrors(problems));
   });
   connect(&solver_, &Solver::failed, this, [this](const rigs::Told& why, int edition) {
     if (edition == edition_) headline_->setText(tr("There is no answer: %1.").arg(told(why)));
   });
   connect(&solver_, &Solver::solved, this, &KettlePage::showAnswer);
+  solver_.lookAt({.rest = true});
   startAnew();
 }
 
@@ -83,20 +84,12 @@ void KettlePage::buildQuestions(QVBoxLayout& column) {
   grid->setColumnStretch(1, 1);
   grid->setVerticalSpacing(fontMetrics().height() / 3);
   addKettle(*grid);
-  QWidget* power = field(KettleFigure::Power, tr("&Element"), QStringLiteral("start/power"));
-  QWidget* voltage = field(KettleFigure::Voltage, tr("mad&e for"), QStringLiteral("start/voltage"));
-  addRow(*grid, fields_[KettleFigure::Power].label,
-         {power, fields_[KettleFigure::Voltage].label, voltage},
-         {KettleFigure::Power, KettleFigure::Voltage});
+  addField(*grid, KettleFigure::Power, tr("&Element"), "start/power");
+  addField(*grid, KettleFigure::Voltage, tr("made &for"), "start/voltage");
   addCircuit(*grid);
-  QWidget* altitude =
-      field(KettleFigure::Altitude, tr("Al&titude"), QStringLiteral("start/altitude"));
-  QWidget* room = field(KettleFigure::Room, tr("&room"), QStringLiteral("start/room"));
-  addRow(*grid, fields_[KettleFigure::Altitude].label,
-         {altitude, fields_[KettleFigure::Room].label, room},
-         {KettleFigure::Altitude, KettleFigure::Room});
-  QWidget* batch = field(KettleFigure::Batch, tr("&Finished beer"), QStringLiteral("start/batch"));
-  addRow(*grid, fields_[KettleFigure::Batch].label, {batch}, {KettleFigure::Batch});
+  addField(*grid, KettleFigure::Altitude, tr("Al&titude"), "start/altitude");
+  addField(*grid, KettleFigure::Room, tr("&Room"), "start/room");
+  addField(*grid, KettleFigure::Batch, tr("Finished &wort"), "start/batch");
   addLidAndJacket(*grid);
   column.addLayout(grid);
   otherProblem_ = new ProblemLabel;
@@ -107,24 +100,19 @@ void KettlePage::buildQuestions(QVBoxLayout& column) {
 }
 
 void KettlePage::addKettle(QGridLayout& grid) {
+  addField(grid, KettleFigure::Volume, tr("&Kettle"), "start/volume");
   statedBy_ = new PlanComboBox;
   statedBy_->setObjectName(QStringLiteral("start/stated by"));
   statedBy_->setAccessibleName(tr("How the kettle's size is stated"));
   statedBy_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   statedBy_->addItem(tr("by volume"), 0);
   statedBy_->addItem(tr("by diameter and height"), 1);
-  QWidget* volume = field(KettleFigure::Volume, tr("&Kettle"), QStringLiteral("start/volume"));
-  QWidget* diameter =
-      field(KettleFigure::Diameter, tr("&diameter"), QStringLiteral("start/diameter"));
-  QWidget* height = field(KettleFigure::Height, tr("&height"), QStringLiteral("start/height"));
-  addRow(grid, fields_[KettleFigure::Volume].label, {volume, statedBy_}, {KettleFigure::Volume});
-  addRow(grid, nullptr,
-         {fields_[KettleFigure::Diameter].label, diameter, fields_[KettleFigure::Height].label,
-          height},
-         {KettleFigure::Diameter, KettleFigure::Height});
+  addRow(grid, nullptr, statedBy_);
   proportions_ = note({}, kNoteSize);
   proportions_->setObjectName(QStringLiteral("start/proportions"));
-  grid.addWidget(proportions_, grid.rowCount(), 1);
+  addRow(grid, nullptr, proportions_);
+  addField(grid, KettleFigure::Diameter, tr("&Diameter"), "start/diameter");
+  addField(grid, KettleFigure::Height, tr("&Height"), "start/height");
   connect(statedBy_, &QComboBox::activated, this, [this](int index) {
     kettle_.bySize = index == 1;
     startAnew();
@@ -140,7 +128,7 @@ void KettlePage::addCircuit(QGridLayout& grid) {
     auto* label = new QLabel(text);
     label->setBuddy(box);
     box->setAccessibleName(QString(text).remove(QLatin1Char('&')));
-    addRow(grid, label, {box}, {});
+    addRow(grid, label, box);
     return box;
   };
   region_ = choice(tr("&Country"), QStringLiteral("start/region"));
@@ -188,42 +176,52 @@ void KettlePage::addLidAndJacket(QGridLayout& grid) {
   };
   lid_ = box(tr("&lid while it heats"), QStringLiteral("start/lid"), kettle_.lid);
   jacket_ = box(tr("&jacket"), QStringLiteral("start/jacket"), kettle_.jacket);
-  addRow(grid, new QLabel(tr("With")), {lid_, jacket_}, {});
+  auto* both = new QWidget;
+  auto* boxes = new QHBoxLayout(both);
+  boxes->setContentsMargins(0, 0, 0, 0);
+  for (QCheckBox* one : {lid_, jacket_}) boxes->addWidget(one);
+  boxes->addStretch(1);
+  addRow(grid, new QLabel(tr("With")), both);
 }
 
-QWidget* KettlePage::field(KettleFigure figure, const QString& label, const QString& name) {
+void KettlePage::addField(QGridLayout& grid, KettleFigure figure, const QString& label,
+                          const char* name) {
   Field& field = fields_[figure];
   field.line = new PlanLineEdit;
-  field.line->setObjectName(name);
-  field.line->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000.00 mmm, ")) +
-                              fontMetrics().horizontalAdvance(tr("assumed")));
+  field.line->setObjectName(QLatin1String(name));
   field.label = new QLabel(label);
   field.label->setBuddy(field.line);
   field.line->setAccessibleName(QString(label).remove(QLatin1Char('&')));
   field.problem = new ProblemLabel;
-  field.problem->setObjectName(name + QLatin1Char('?'));
+  field.problem->setObjectName(QLatin1String(name) + QLatin1Char('?'));
+  addRow(grid, field.label, field.line);
+  addRow(grid, nullptr, field.problem);
   connect(field.line, &PlanLineEdit::committed, this,
           [this, figure](const QString& text) { take(figure, text); });
-  return field.line;
 }
 
-int KettlePage::addRow(QGridLayout& grid, QLabel* label, const std::vector<QWidget*>& widgets,
-                       const std::vector<KettleFigure>& figures) {
+void KettlePage::addRow(QGridLayout& grid, QLabel* label, QWidget* widget) {
   const int row = grid.rowCount();
   if (label) grid.addWidget(label, row, 0, Qt::AlignRight | Qt::AlignVCenter);
-  auto* line = new QHBoxLayout;
-  for (QWidget* widget : widgets) line->addWidget(widget);
-  line->addStretch(1);
-  grid.addLayout(line, row, 1);
-  for (std::size_t i = 0; i < figures.size(); ++i)
-    grid.addWidget(fields_[figures[i]].problem, row + 1 + static_cast<int>(i), 1);
-  return row;
+  grid.addWidget(widget, row, 1);
+}
+
+// A scrolled page is asked for its least height, which knows nothing of lines that wrap.
+bool KettlePage::event(QEvent* event) {
+  const bool happened = QWidget::event(event);
+  if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
+    setMinimumHeight(layout()->totalHeightForWidth(width()));
+  return happened;
 }
 
 void KettlePage::buildAnswer(QVBoxLayout& column) {
+  column.setSpacing(fontMetrics().height() / 2);
   const auto line = [&](QLabel* label, const QString& name) {
     label->setObjectName(name);
     label->setWordWrap(true);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    policy.setHeightForWidth(true);
+    label->setSizePolicy(policy);
     column.addWidget(label);
     return label;
   };
@@ -263,7 +261,7 @@ void KettlePage::take(KettleFigure figure, const QString& text) {
 }
 
 void KettlePage::startAnew() {
-  started_ = rigs::startWith(kettle_, tr("My kettle").toStdString(), units_);
+  started_ = rigs::startWith(kettle_, told(rigs::firstKettleName()).toStdString(), units_);
   ++edition_;
   showFields();
   showProblems({});
@@ -271,7 +269,7 @@ void KettlePage::startAnew() {
   auto plan = rigs::readPlan(started_.document, ".", again);
   const bool fine = plan && !rigs::hasErrors(started_.problems);
   if (fine) solver_.solve(std::make_shared<const rigs::Plan>(std::move(*plan)), edition_);
-  headline_->setEnabled(fine);  // grey: of what was there before
+  headline_->setEnabled(false);  // grey: of what was there before
   setFine(fine);
 }
 
@@ -285,7 +283,9 @@ void KettlePage::showFields() {
   for (auto& [figure, field] : fields_) {
     const auto typed = kettle_.typed.find(figure);
     QString text = typed == kettle_.typed.end() ? QString() : QString::fromStdString(typed->second);
-    field.line->setPlaceholderText(tr("%1, assumed").arg(assumed(figure)));
+    const QString shown = tr("%1, assumed").arg(assumed(figure));
+    field.line->setPlaceholderText(shown);
+    field.line->setMinimumWidth(fontMetrics().horizontalAdvance(shown) + fontMetrics().height());
     field.line->display(text);
   }
   for (const KettleFigure figure : {KettleFigure::Diameter, KettleFigure::Height}) {
@@ -318,14 +318,18 @@ void KettlePage::showProblems(const rigs::Problems& ofTheDay) {
 
 void KettlePage::showAnswer(const SolutionPtr& solution) {
   if (solution->edition < edition_ || solution->answers.rigs.empty()) return;
-  if (shown_ == edition_) return;  // its searches come later and change nothing here
-  shown_ = edition_;
+  if (shown_ == edition_) return;  // its other searches come later and change nothing here
   const rigs::Reader reader = readerOf(units_);
   const telling::FirstMinute minute = telling::firstMinute(*solution, reader);
   const auto joined = [&](const std::vector<rigs::Told>& all) {
     return told(rigs::sentences(all), reader);
   };
-  headline_->setText(told(minute.headline, reader));
+  // Until that was searched for nobody knows that it rolls for sure.
+  if (solution->done.rest) {
+    shown_ = edition_;
+    headline_->setText(told(minute.headline, reader));
+    headline_->setEnabled(true);
+  }
   circuitSays_->setText(told(minute.circuit, reader));
   emphasize(*circuitSays_, minute.overloaded);
   day_->setText(joined(minute.day));

@@ -37,6 +37,9 @@ class KettlePage : public QWidget {
  Q_SIGNALS:
   void fineChanged(bool fine);
 
+ protected:
+  bool event(QEvent* event) override;
+
  private:
   struct Field {
     PlanLineEdit* line = nullptr;
@@ -48,9 +51,9 @@ class KettlePage : public QWidget {
   void addKettle(QGridLayout& grid);
   void addCircuit(QGridLayout& grid);
   void addLidAndJacket(QGridLayout& grid);
-  QWidget* field(rigs::KettleFigure figure, const QString& label, const QString& name);
-  int addRow(QGridLayout& grid, QLabel* label, const std::vector<QWidget*>& widgets,
-             const std::vector<rigs::KettleFigure>& figures);
+  void addField(QGridLayout& grid, rigs::KettleFigure figure, const QString& label,
+                const char* name);
+  static void addRow(QGridLayout& grid, QLabel* label, QWidget* widget);
   void fillCircuits();
   void take(rigs::KettleFigure figure, const QString& text);
   void startAnew();  // the plan, from what is asked
