@@ -21,6 +21,7 @@ using rigs::KettleFigure;
 namespace {
 
 constexpr double kHeadlineSize = 1.4;  // times the page's own font
+constexpr double kAnswerSize = 1.08;
 constexpr double kNoteSize = 0.92;
 
 // An element's power is told in watts by some plates and in kilowatts by others. Below 50 W no plan
@@ -219,16 +220,16 @@ void KettlePage::buildAnswer(QVBoxLayout& column) {
   const auto line = [&](QLabel* label, const QString& name) {
     label->setObjectName(name);
     label->setWordWrap(true);
-    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Minimum);
     policy.setHeightForWidth(true);
     label->setSizePolicy(policy);
     column.addWidget(label);
     return label;
   };
   headline_ = line(note({}, kHeadlineSize, true), QStringLiteral("start/headline"));
-  circuitSays_ = line(new QLabel, QStringLiteral("start/circuit says"));
-  day_ = line(new QLabel, QStringLiteral("start/day"));
-  jacketSays_ = line(new QLabel, QStringLiteral("start/jacket says"));
+  circuitSays_ = line(note({}, kAnswerSize), QStringLiteral("start/circuit says"));
+  day_ = line(note({}, kAnswerSize), QStringLiteral("start/day"));
+  jacketSays_ = line(note({}, kAnswerSize), QStringLiteral("start/jacket says"));
   column.addWidget(hairline());
   assumed_ = line(note({}, kNoteSize), QStringLiteral("start/assumed"));
   cautions_ = line(note({}, kNoteSize), QStringLiteral("start/cautions"));

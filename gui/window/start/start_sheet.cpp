@@ -15,7 +15,7 @@ namespace gui {
 namespace {
 
 // Small enough for the smallest screen that the window itself is for.
-const QSize kUsualSize{1180, 640};
+const QSize kUsualSize{1080, 520};
 
 QString textOf(const std::string& name) {
   const auto start = rigs::planStartTold(name);
@@ -85,8 +85,12 @@ StartSheet::StartSheet(rigs::UnitSystem units, const QStringList& recent, QWidge
   connect(kettle_, &KettlePage::fineChanged, this, &StartSheet::showWay);
   setWay(Way::Kettle);
   kettle_->findChild<QLineEdit*>(QStringLiteral("start/volume"))->setFocus();
+  // What is in a scroll area asks for little room: large letters take what there is.
+  const QSize wanted = kUsualSize.expandedTo(
+      QSize(kettle_->minimumSizeHint().width() + 30 * fontMetrics().averageCharWidth(), 0) +
+      QSize(0, 26 * fontMetrics().height()));
   const QSize room = parent ? parent->size() : screen()->availableSize();
-  resize(kUsualSize.expandedTo(sizeHint()).boundedTo(room));
+  resize(wanted.boundedTo(room));
 }
 
 StartSheet::Way StartSheet::way() const { return static_cast<Way>(ways_->currentIndex()); }
