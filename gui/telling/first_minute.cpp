@@ -30,15 +30,14 @@ Told headlineOf(const Case& of) {
   const Told after(TOLD("Answer", "It rolls after %1: %2."), roughly(boil->begin),
                    boilWord(rigs::vigourOf(*rig.day.boil)));
   if (!rig.edge) return after;
-  return rigs::sentences({Told(TOLD("Answer", "Nobody can say whether it rolls: perhaps after %1."),
-                               roughly(boil->begin)),
-                          edgeText(of, kRig)});
+  return Told(TOLD("Answer", "Nobody can say whether it rolls: perhaps after %1."),
+              roughly(boil->begin));
 }
 
 // Of stages that came to their end.
 std::vector<Told> dayOf(const Case& of) {
   const physics::BrewDay& day = of.rig(kRig).day;
-  std::vector<Told> told;
+  std::vector<Told> told{edgeText(of, kRig)};  // tells nothing of most kettles
   if (const auto strike = rigs::timeOf(day, StageKind::Strike))
     told.push_back(
         Told(TOLD("Answer", "The water is ready for the grain after %1."), roughly(*strike)));

@@ -13,7 +13,7 @@ namespace gui::telling {
 
 struct FirstMinute {
   rigs::Told headline;               // when it rolls, and how; or that it does not, and why
-  std::vector<rigs::Told> day;       // the water for the grain, from mash to boil, what is spent
+  std::vector<rigs::Told> day;       // how sure it is, water, mash to boil, what is spent
   rigs::Told circuit;                // whether it carries the kettle; of an overload, that warning
   bool overloaded = false;           // then it is to be shown so that nobody can miss it
   rigs::Told jacket;                 // what one brings, or would

@@ -327,7 +327,7 @@ void readWish(Reading& reading) {
 // Those that no other command knows.
 void refuseKettle(Reading& reading) {
   const auto& overrides = overrideKinds();
-  for (const OptionAbout& one : kettleOptions()) {
+  for (const KettleOption& one : kettleOptions()) {
     const bool supposes =
         std::any_of(overrides.begin(), overrides.end(),
                     [&](const OverrideKind& kind) { return kind.option == one.option; });

@@ -87,14 +87,10 @@ std::string optionAt(const std::string& where) {
 
 }  // namespace
 
-std::vector<OptionAbout> kettleOptions() {
-  std::vector<OptionAbout> all;
+std::vector<KettleOption> kettleOptions() {
+  std::vector<KettleOption> all;
   const auto add = [&all](std::string_view option, std::string_view value, Told about) {
-    OptionAbout one;
-    one.option = option;
-    one.value = value;
-    one.about = std::move(about);
-    all.push_back(std::move(one));
+    all.push_back({option, value, std::move(about)});
   };
   for (const FigureOption& one : kFigures)
     add(one.option, one.value,
@@ -114,13 +110,13 @@ std::vector<OptionAbout> kettleOptions() {
 bool isKettleOption(std::string_view option) {
   const auto all = kettleOptions();
   return std::any_of(all.begin(), all.end(),
-                     [&](const OptionAbout& one) { return one.option == option; });
+                     [&](const KettleOption& one) { return one.option == option; });
 }
 
 std::optional<rigs::FirstKettle> kettleFrom(const TypedWords& typed, std::vector<Told>& wrong) {
   const auto all = kettleOptions();
   if (std::none_of(all.begin(), all.end(),
-                   [&](const OptionAbout& one) { return typed.has(one.option); }))
+                   [&](const KettleOption& one) { return typed.has(one.option); }))
     return std::nullopt;
   rigs::FirstKettle kettle;
   for (const FigureOption& one : kFigures)

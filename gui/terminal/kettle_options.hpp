@@ -7,7 +7,6 @@
 #include <string_view>
 #include <vector>
 
-#include "gui/terminal/options.hpp"
 #include "gui/terminal/typed_words.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/plans/first_kettle.hpp"
@@ -15,8 +14,13 @@
 
 namespace gui {
 
+struct KettleOption {
+  std::string_view option;  // "--power"
+  std::string_view value;   // for help: "POWER"; "" for none
+  rigs::Told about;
+};
 // In the order of the help.
-std::vector<OptionAbout> kettleOptions();
+std::vector<KettleOption> kettleOptions();
 bool isKettleOption(std::string_view option);
 
 // Nothing where none of these options was typed. A region or a circuit that is not there is told.

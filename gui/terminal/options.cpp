@@ -171,7 +171,14 @@ std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
 }
 
 std::vector<OptionAbout> kettleOptionsOf(const Verb& verb) {
-  return verb.command == Command::New ? kettleOptions() : std::vector<OptionAbout>();
+  std::vector<OptionAbout> all;
+  if (verb.command != Command::New) return all;
+  for (KettleOption& one : kettleOptions())
+    all.push_back({.option = std::string(one.option),
+                   .value = std::string(one.value),
+                   .about = std::move(one.about),
+                   .choices = {}});
+  return all;
 }
 
 std::vector<OptionAbout> optionsOf(const Verb& verb) {

@@ -50,7 +50,9 @@ class TheStart : public WindowTest {
   }
   QString said(const char* name) { return part<QLabel>(name)->text(); }
   bool answers() {
-    return QTest::qWaitFor([this] { return sheet()->kettle().isSettled(); }, 60000);
+    const bool all = QTest::qWaitFor([this] { return sheet()->kettle().isSettled(); }, 60000);
+    QTest::qWait(1);  // the layout follows
+    return all;
   }
 
   // --- Hands.
