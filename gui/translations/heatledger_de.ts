@@ -8512,6 +8512,10 @@
         <source>&amp;Height</source>
         <translation>Höh&amp;e</translation>
     </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
+    </message>
 </context>
 <context>
     <name>gui::MainWindow</name>

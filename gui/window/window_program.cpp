@@ -17,13 +17,6 @@
 
 namespace gui {
 
-namespace {
-
-// A window that was closed has left where it stood.
-bool hasRunBefore() { return QSettings().contains(QStringLiteral("geometry")); }
-
-}  // namespace
-
 bool hasPlatform() {
   const QString wanted = qEnvironmentVariable("QT_QPA_PLATFORM");
   // The others come with Qt, and of several Qt takes the first that there is.
@@ -33,6 +26,11 @@ bool hasPlatform() {
       QDir(QLibraryInfo::path(QLibraryInfo::PluginsPath) + QStringLiteral("/platforms"))
           .entryList({QStringLiteral("*wayland*")}, QDir::Files);
   return !found.isEmpty();
+}
+
+// A window that was closed has left where it stood.
+bool isFirstRun(const std::string& plan) {
+  return plan.empty() && !QSettings().contains(QStringLiteral("geometry"));
 }
 
 int runWindow(int argc, char** argv, const std::string& plan) {
@@ -46,7 +44,7 @@ int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/heatledger.svg")));
   wearChosenAppearance();
   speak(QSettings().value(QStringLiteral("language"), systemLanguage()).toString());
-  const bool firstRun = plan.empty() && !hasRunBefore();
+  const bool firstRun = isFirstRun(plan);
   MainWindow window(QString::fromStdString(plan));
   const EndingSignals ending;
   window.show();

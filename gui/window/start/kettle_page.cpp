@@ -165,24 +165,27 @@ void KettlePage::fillCircuits() {
 }
 
 void KettlePage::addLidAndJacket(QGridLayout& grid) {
-  const auto box = [this](const QString& text, const QString& name, bool& on) {
+  const auto add = [this, &grid](QLabel* label, const QString& text, const char* name, bool& on) {
     auto* check = new QCheckBox(text);
-    check->setObjectName(name);
+    check->setObjectName(QLatin1String(name));
     check->setChecked(on);
-    connect(check, &QCheckBox::toggled, this, [this, &on](bool checked) {
+    auto* assumed = new QLabel(tr("assumed"));
+    assumed->setForegroundRole(QPalette::PlaceholderText);
+    connect(check, &QCheckBox::toggled, this, [this, &on, assumed](bool checked) {
       on = checked;
+      assumed->hide();
       startAnew();
     });
-    return check;
+    auto* both = new QWidget;
+    auto* row = new QHBoxLayout(both);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->addWidget(check);
+    row->addWidget(assumed);
+    row->addStretch(1);
+    addRow(grid, label, both);
   };
-  lid_ = box(tr("&lid while it heats"), QStringLiteral("start/lid"), kettle_.lid);
-  jacket_ = box(tr("&jacket"), QStringLiteral("start/jacket"), kettle_.jacket);
-  auto* both = new QWidget;
-  auto* boxes = new QHBoxLayout(both);
-  boxes->setContentsMargins(0, 0, 0, 0);
-  for (QCheckBox* one : {lid_, jacket_}) boxes->addWidget(one);
-  boxes->addStretch(1);
-  addRow(grid, new QLabel(tr("With")), both);
+  add(new QLabel(tr("With")), tr("&lid while it heats"), "start/lid", kettle_.lid);
+  add(nullptr, tr("&jacket"), "start/jacket", kettle_.jacket);
 }
 
 void KettlePage::addField(QGridLayout& grid, KettleFigure figure, const QString& label,

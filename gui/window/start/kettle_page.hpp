@@ -71,8 +71,6 @@ class KettlePage : public QWidget {
   PlanComboBox* region_ = nullptr;
   PlanComboBox* circuit_ = nullptr;
   QLabel* proportions_ = nullptr;
-  QCheckBox* lid_ = nullptr;
-  QCheckBox* jacket_ = nullptr;
   QLabel* headline_ = nullptr;
   QLabel* circuitSays_ = nullptr;
   QLabel* day_ = nullptr;
