@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/start/kettle_page.hpp"
 
-#include <QEvent>
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLocale>
@@ -208,14 +207,6 @@ void KettlePage::addRow(QGridLayout& grid, QLabel* label, QWidget* widget) {
   const int row = grid.rowCount();
   if (label) grid.addWidget(label, row, 0, Qt::AlignRight | Qt::AlignVCenter);
   grid.addWidget(widget, row, 1);
-}
-
-// A scrolled page is asked for its least height, which knows nothing of lines that wrap.
-bool KettlePage::event(QEvent* event) {
-  const bool happened = QWidget::event(event);
-  if (event->type() == QEvent::Resize || event->type() == QEvent::LayoutRequest)
-    setMinimumHeight(layout()->totalHeightForWidth(width()));
-  return happened;
 }
 
 void KettlePage::buildAnswer(QVBoxLayout& column) {

@@ -37,9 +37,6 @@ class KettlePage : public QWidget {
  Q_SIGNALS:
   void fineChanged(bool fine);
 
- protected:
-  bool event(QEvent* event) override;
-
  private:
   struct Field {
     PlanLineEdit* line = nullptr;
