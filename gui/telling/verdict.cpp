@@ -151,7 +151,9 @@ Told withinRules(const rigs::CircuitLoad& circuit, const Template<2>& fits,
   return Told(TOLD("Answer", "%1 is within its %2 circuit, by name plates alone"), load, rated);
 }
 
-Told circuitInShort(const Case& of, std::size_t i, std::size_t k) {
+}  // namespace
+
+Told circuitVerdict(const Case& of, std::size_t i, std::size_t k) {
   const rigs::CircuitLoad& circuit = of.rig(i).circuit.circuits[k];
   const physics::Current load = *circuit.nameplate.load;
   const physics::Current rated = circuit.supply.rating;
@@ -166,13 +168,11 @@ Told circuitInShort(const Case& of, std::size_t i, std::size_t k) {
   return withinRules(circuit, TOLD("Answer", "%1 fits its %2 circuit"), amount(load), limit);
 }
 
-}  // namespace
-
 Told verdictText(const Case& of, std::size_t i) {
   List all{{}, Joint::Semicolon};
   all.items.emplace_back(dayInShort(of, i));
   for (std::size_t k = 0; k < of.rig(i).circuit.circuits.size(); ++k)
-    all.items.emplace_back(circuitInShort(of, i, k));
+    all.items.emplace_back(circuitVerdict(of, i, k));
   return Told::just(std::move(all));
 }
 

@@ -48,9 +48,11 @@ constexpr std::array<Text, 2> kReport{
     "heatledger report my-plan.json --to day.pdf",
     "heatledger report my-plan.json --language de --units US --to tag.pdf"};
 constexpr std::array<Text, 1> kCheck{"heatledger check my-plan.json"};
-constexpr std::array<Text, 3> kNew{"heatledger new my-plan.json",
-                                   "heatledger new my-plan.json --like one-kettle",
-                                   "heatledger new my-plan.json --like night-unplugged --units US"};
+constexpr std::array<Text, 4> kNew{
+    "heatledger new my-plan.json",
+    "heatledger new my-kettle.json --kettle \"45 L\" --power \"2.2 kW\" --circuit \"16 A\"",
+    "heatledger new my-plan.json --like one-kettle",
+    "heatledger new my-plan.json --like night-unplugged --units US"};
 constexpr std::array<Text, 3> kList{"heatledger list materials", "heatledger list supplies",
                                     "heatledger list tariffs"};
 constexpr std::array<Text, 3> kSchema{"heatledger schema > plan.schema.json",

@@ -2203,6 +2203,30 @@
         <source>Helps most?</source>
         <translation>Was hilft?</translation>
     </message>
+    <message>
+        <source>It rolls after %1: %2.</source>
+        <translation>Es wallt nach %1: %2.</translation>
+    </message>
+    <message>
+        <source>Nobody can say whether it rolls: perhaps after %1.</source>
+        <translation>Niemand kann sagen, ob es wallt: vielleicht nach %1.</translation>
+    </message>
+    <message>
+        <source>The water is ready for the grain after %1.</source>
+        <translation>Das Wasser ist nach %1 bereit zum Einmaischen.</translation>
+    </message>
+    <message>
+        <source>From mash to boil it takes %1.</source>
+        <translation>Von der Maische bis zum Kochen dauert es %1.</translation>
+    </message>
+    <message>
+        <source>Its jacket (%1): %2</source>
+        <translation>Sein Mantel (%1): %2</translation>
+    </message>
+    <message>
+        <source>A jacket (%1)? %2</source>
+        <translation>Ein Mantel (%1)? %2</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -7274,6 +7298,97 @@
     </message>
 </context>
 <context>
+    <name>Start</name>
+    <message>
+        <source>%1, %2 industrial socket</source>
+        <translation>Industriesteckdose %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 wall socket</source>
+        <translation>Steckdose %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 circuit</source>
+        <translation>Stromkreis %1, %2</translation>
+    </message>
+    <message>
+        <source>After the move</source>
+        <translation>Nach dem Umzug</translation>
+    </message>
+    <message>
+        <source>A 230 V kettle in a flat with 120 V and 208 V: the old element, a new one, a jacket, or the laundry&apos;s circuit?</source>
+        <translation>Ein Kessel für 230 V in einer Wohnung mit 120 V und 208 V: das alte Heizelement, ein neues, ein Mantel oder der Stromkreis der Waschküche?</translation>
+    </message>
+    <message>
+        <source>One kettle</source>
+        <translation>Ein Kessel</translation>
+    </message>
+    <message>
+        <source>A bare kettle of 45 L with 2.2 kW: how long it takes, and what it boils off.</source>
+        <translation>Ein blanker Kessel von 45 L mit 2,2 kW: wie lange er braucht und was er verdampft.</translation>
+    </message>
+    <message>
+        <source>A night unplugged</source>
+        <translation>Eine Nacht ohne Strom</translation>
+    </message>
+    <message>
+        <source>A dark lager mashed in the evening and left until seven: how warm is it then, with a jacket and without?</source>
+        <translation>Ein dunkles Lagerbier, abends eingemaischt und bis sieben Uhr sich selbst überlassen: wie warm ist es dann, mit Mantel und ohne?</translation>
+    </message>
+    <message>
+        <source>120 V or 240 V</source>
+        <translation>120 V oder 240 V</translation>
+    </message>
+    <message>
+        <source>The same kettle on a wall outlet and on a circuit of 240 V: how much sooner does it boil, and at what price?</source>
+        <translation>Derselbe Kessel an einer Steckdose von 120 V und an einem Stromkreis von 240 V: wie viel früher kocht er, und zu welchem Preis?</translation>
+    </message>
+    <message>
+        <source>240 V at home, 208 V in the hall</source>
+        <translation>240 V zu Hause, 208 V im Saal</translation>
+    </message>
+    <message>
+        <source>What an element written for 240 V is worth on 208 V, and one made for it.</source>
+        <translation>Was ein Heizelement für 240 V an 208 V wert ist, und eines, das dafür gebaut ist.</translation>
+    </message>
+    <message>
+        <source>Two elements on two circuits</source>
+        <translation>Zwei Heizelemente an zwei Stromkreisen</translation>
+    </message>
+    <message>
+        <source>Twice 2 kW on two circuits of 16 A, against one element on one of them.</source>
+        <translation>Zweimal 2 kW an zwei Stromkreisen von 16 A, verglichen mit einem Heizelement an einem davon.</translation>
+    </message>
+    <message>
+        <source>A large batch</source>
+        <translation>Ein großer Sud</translation>
+    </message>
+    <message>
+        <source>48 L of stout for a feast: what time, current and vapour does the size ask for?</source>
+        <translation>48 L Stout für ein Fest: welche Zeit, welchen Strom und welchen Dampf verlangt die Größe?</translation>
+    </message>
+    <message>
+        <source>A large batch at altitude</source>
+        <translation>Ein großer Sud in der Höhe</translation>
+    </message>
+    <message>
+        <source>45 L of wheat beer at 2240 m, on 220 V: is an element made for that voltage worth it?</source>
+        <translation>45 L Weizenbier auf 2240 m, an 220 V: lohnt sich ein Heizelement für diese Spannung?</translation>
+    </message>
+    <message>
+        <source>A kettle that hardly boils</source>
+        <translation>Ein Kessel, der kaum kocht</translation>
+    </message>
+    <message>
+        <source>1.3 kW under an open pot, where nobody can say whether it rolls; half a lid settles it.</source>
+        <translation>1,3 kW unter einem offenen Topf, bei dem niemand sagen kann, ob er wallt; ein halber Deckel entscheidet es.</translation>
+    </message>
+    <message>
+        <source>My kettle</source>
+        <translation>Mein Kessel</translation>
+    </message>
+</context>
+<context>
     <name>Sweep</name>
     <message>
         <source>%1 is no number</source>
@@ -8189,6 +8304,58 @@
         <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
         <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
     </message>
+    <message>
+        <source>your own kettle, of this size to the brim</source>
+        <translation>Ihr eigener Kessel, randvoll so groß</translation>
+    </message>
+    <message>
+        <source>of its element, as its plate says</source>
+        <translation>seines Heizelements, wie es auf dem Typenschild steht</translation>
+    </message>
+    <message>
+        <source>that the plate states it for</source>
+        <translation>für die das Typenschild sie nennt</translation>
+    </message>
+    <message>
+        <source>of finished wort; 55 % of the kettle if not given</source>
+        <translation>der fertigen Würze; ohne Angabe 55 % des Kessels</translation>
+    </message>
+    <message>
+        <source>--circuit: %1 was given; %2 has %3, or the current of one of them.</source>
+        <translation>--circuit: %1 wurde angegeben; %2 hat %3, oder den Strom von einem davon.</translation>
+    </message>
+    <message>
+        <source>--region: %1 was given; for a kettle %2 is accepted.</source>
+        <translation>--region: %1 wurde angegeben; für einen Kessel wird %2 angenommen.</translation>
+    </message>
+    <message>
+        <source>whose circuits and rules apply</source>
+        <translation>deren Stromkreise und Regeln gelten</translation>
+    </message>
+    <message>
+        <source>it is plugged into, or its name in the catalogue</source>
+        <translation>an dem er hängt, oder sein Name im Katalog</translation>
+    </message>
+    <message>
+        <source>it heats without a lid</source>
+        <translation>er heizt ohne Deckel</translation>
+    </message>
+    <message>
+        <source>it has a jacket of 19 mm foam</source>
+        <translation>er hat einen Mantel aus 19 mm Schaum</translation>
+    </message>
+    <message>
+        <source>--like: a plan is either like another or of a kettle of yours.</source>
+        <translation>--like: ein Plan ist entweder wie ein anderer oder von einem Kessel von Ihnen.</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;new&quot; knows it.</source>
+        <translation>%1: Das kennt nur &quot;new&quot;.</translation>
+    </message>
+    <message>
+        <source>Or a kettle of your own; what is left out is assumed</source>
+        <translation>Oder ein eigener Kessel; was fehlt, wird angenommen</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8253,6 +8420,101 @@
     <message>
         <source>change of %1 (%2) of %3</source>
         <translation>Änderung von %1 (%2) bei %3</translation>
+    </message>
+</context>
+<context>
+    <name>gui::KettlePage</name>
+    <message>
+        <source>There is no answer: %1.</source>
+        <translation>Es gibt keine Antwort: %1.</translation>
+    </message>
+    <message>
+        <source>&amp;Element</source>
+        <translation>&amp;Heizelement</translation>
+    </message>
+    <message>
+        <source>Al&amp;titude</source>
+        <translation>Mee&amp;reshöhe</translation>
+    </message>
+    <message>
+        <source>Grey is assumed. A number alone takes the unit that stands there.</source>
+        <translation>Grau ist angenommen. Eine Zahl allein bekommt die Einheit, die dort steht.</translation>
+    </message>
+    <message>
+        <source>How the kettle&apos;s size is stated</source>
+        <translation>Wie die Größe des Kessels angegeben wird</translation>
+    </message>
+    <message>
+        <source>by volume</source>
+        <translation>als Volumen</translation>
+    </message>
+    <message>
+        <source>by diameter and height</source>
+        <translation>als Durchmesser und Höhe</translation>
+    </message>
+    <message>
+        <source>&amp;Kettle</source>
+        <translation>&amp;Kessel</translation>
+    </message>
+    <message>
+        <source>&amp;Country</source>
+        <translation>&amp;Land</translation>
+    </message>
+    <message>
+        <source>&amp;Plugged into</source>
+        <translation>Steckt &amp;in</translation>
+    </message>
+    <message>
+        <source>%1 (assumed)</source>
+        <translation>%1 (angenommen)</translation>
+    </message>
+    <message>
+        <source>&amp;lid while it heats</source>
+        <translation>Deckel beim Aufhei&amp;zen</translation>
+    </message>
+    <message>
+        <source>&amp;jacket</source>
+        <translation>Man&amp;tel</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Mit</translation>
+    </message>
+    <message>
+        <source>%1, assumed</source>
+        <translation>%1, angenommen</translation>
+    </message>
+    <message>
+        <source>My kettle</source>
+        <translation>Mein Kessel</translation>
+    </message>
+    <message>
+        <source>Taken as high as it is wide, %1 × %2: common practice, no source.</source>
+        <translation>So hoch wie breit angenommen, %1 × %2: übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>made &amp;for</source>
+        <translation>gebaut &amp;für</translation>
+    </message>
+    <message>
+        <source>Finished &amp;wort</source>
+        <translation>Fertige &amp;Würze</translation>
+    </message>
+    <message>
+        <source>&amp;Room</source>
+        <translation>R&amp;aum</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter</source>
+        <translation>&amp;Durchmesser</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>Höh&amp;e</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
     </message>
 </context>
 <context>
@@ -8432,10 +8694,6 @@
     <message>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
-    </message>
-    <message>
-        <source>&amp;New plan from the example</source>
-        <translation>&amp;Neuer Plan aus dem Beispiel</translation>
     </message>
     <message>
         <source>&amp;Open a plan ...</source>
@@ -8696,6 +8954,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>Done again: %1</source>
         <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>&amp;New plan ...</source>
+        <translation>&amp;Neuer Plan ...</translation>
     </message>
 </context>
 <context>
@@ -9247,6 +9509,69 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>the system had no thread left for it</source>
         <translation>das System hatte keinen Thread dafür übrig</translation>
+    </message>
+</context>
+<context>
+    <name>gui::StartSheet</name>
+    <message>
+        <source>A new plan</source>
+        <translation>Ein neuer Plan</translation>
+    </message>
+    <message>
+        <source>How to begin</source>
+        <translation>Wie es beginnt</translation>
+    </message>
+    <message>
+        <source>&amp;See an example</source>
+        <translation>Ein Bei&amp;spiel ansehen</translation>
+    </message>
+    <message>
+        <source>&amp;My kettle</source>
+        <translation>&amp;Mein Kessel</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Not now</source>
+        <translation>&amp;Nicht jetzt</translation>
+    </message>
+    <message>
+        <source>Each is a brew day of its own; a copy of it opens.</source>
+        <translation>Jedes ist ein Brautag für sich; geöffnet wird eine Kopie.</translation>
+    </message>
+    <message>
+        <source>Examples</source>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>Plans opened before</source>
+        <translation>Früher geöffnete Pläne</translation>
+    </message>
+    <message>
+        <source>Another file …</source>
+        <translation>Eine andere Datei …</translation>
+    </message>
+    <message>
+        <source>No plan was opened before.</source>
+        <translation>Es wurde noch kein Plan geöffnet.</translation>
+    </message>
+    <message>
+        <source>Plans opened before, the latest first:</source>
+        <translation>Früher geöffnete Pläne, der letzte zuerst:</translation>
+    </message>
+    <message>
+        <source>Open a &amp;copy</source>
+        <translation>Eine &amp;Kopie öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Use this kettle</source>
+        <translation>Diesen Kessel &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>Open &amp;it</source>
+        <translation>&amp;Diesen öffnen</translation>
     </message>
 </context>
 </TS>

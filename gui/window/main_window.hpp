@@ -45,8 +45,10 @@ class MainWindow : public QMainWindow {
   rigs::SolutionPtr reportedSolution() const;
   void setQuestion(telling::Question question);
   void setUnits(rigs::UnitSystem units);
-  // Asks about plans that an earlier window lost.
-  void offerLeftovers();
+  // Asks about plans that an earlier window lost; false where there are none.
+  bool offerLeftovers();
+  // Shows the ways in which a plan may begin, over this one, which stays until one is chosen.
+  void offerStart();
   // Whether nothing is left to compute.
   bool isSettled() const;
 
@@ -83,8 +85,7 @@ class MainWindow : public QMainWindow {
   // window_files.cpp
   QString openAtStart(const QString& path);  // why not, or ""
   bool mayLosePlan();
-  void startAnew();
-  void chooseAndOpen();
+  bool chooseAndOpen();
   bool chooseAndSave();
   void remember(const QString& path);
   void fillRecent(QMenu& menu);

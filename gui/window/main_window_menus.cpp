@@ -27,8 +27,7 @@ void MainWindow::buildMenus() {
 
 void MainWindow::buildFileMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&File"));
-  menu->addAction(tr("&New plan from the example"), QKeySequence::New, this,
-                  &MainWindow::startAnew);
+  menu->addAction(tr("&New plan ..."), QKeySequence::New, this, &MainWindow::offerStart);
   menu->addAction(tr("&Open a plan ..."), QKeySequence::Open, this, &MainWindow::chooseAndOpen);
   QMenu* recent = menu->addMenu(tr("Open &recent"));
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
