@@ -39,6 +39,7 @@ void keepOnly(Things& all, std::size_t rig) {
 
 void keepColumn(Table& table, std::size_t rig) {
   if (!table.ofRigs) return;
+  table.base.reset();  // alone it is compared with nothing
   keepOnly(table.columns, rig);
   for (Row& row : table.rows) keepOnly(row.cells, rig);
 }

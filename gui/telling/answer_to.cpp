@@ -13,6 +13,8 @@ namespace {
 
 Answer answered(Question question, const Case& of) {
   switch (question) {
+    case Question::Overview:
+      return overview(of);
     case Question::HowLong:
       return howLong(of);
     case Question::WhereHeat:
@@ -39,6 +41,8 @@ Answer answered(Question question, const Case& of) {
 
 rigs::About aboutOf(Question question) {
   switch (question) {
+    case Question::Overview:
+      return rigs::About::Answer;
     case Question::HowLong:
     case Question::WhereHeat:
       return rigs::About::Day;
@@ -91,6 +95,7 @@ void addCautions(Answer& answer, rigs::About about, const rigs::Solution& soluti
 
 rigs::Depth depthOf(Question question) {
   switch (question) {
+    case Question::Overview:
     case Question::HowLong:
     case Question::WhereHeat:
     case Question::BoilsEnough:
@@ -113,6 +118,8 @@ rigs::Depth depthOf(Question question) {
 
 rigs::Searches neededBy(Question question, const QuestionView& view) {
   switch (question) {
+    case Question::Overview:
+      return {.sizing = true};  // what a kettle needs that does not roll
     case Question::BoilsEnough:
       return {.power = true, .rest = true};  // what would make a kettle boil
     case Question::WorthJacket:

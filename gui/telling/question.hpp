@@ -13,6 +13,7 @@
 namespace gui::telling {
 
 enum class Question {
+  Overview,      // all of it in short
   HowLong,       // How long does it take?
   WhereHeat,     // Where does the heat go?
   BoilsEnough,   // Does it boil hard enough?
@@ -32,8 +33,8 @@ rigs::Told shortTitleOf(Question question);        // a word or two, where room 
 std::string_view identifierOf(Question question);  // "how-long", for files and options
 
 struct QuestionView {
-  // Whose power by path is drawn (WhereHeat), whose jacket (WorthJacket), who is helped
-  // (HelpsMost).
+  // Whom the others are compared with (Overview), whose power by path is drawn (WhereHeat), whose
+  // jacket (WorthJacket), who is helped (HelpsMost).
   int rig = 0;
   bool overThickness = true;  // WorthJacket: against thickness, else against element power
   bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
