@@ -64,6 +64,14 @@ rigs::About aboutOf(Question question) {
   return rigs::About::Everything;
 }
 
+std::vector<std::size_t> undrawnOf(const Case& of) {
+  const auto& names = of.view.undrawn;
+  std::vector<std::size_t> all;
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (std::find(names.begin(), names.end(), of.name(i)) != names.end()) all.push_back(i);
+  return all;
+}
+
 }  // namespace
 
 Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
@@ -73,6 +81,7 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   if (of.isAlone()) answer.dropLetters();
   answer.setSlots(of.slots());
   addOverloads(answer, of);
+  leaveOutOfPictures(answer, undrawnOf(of));
   answer.title = titleOf(question);
   addCautions(answer, aboutOf(question), solution);
   return view.only ? aboutRig(std::move(answer), *view.only) : answer;

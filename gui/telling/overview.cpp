@@ -25,99 +25,84 @@ rigs::Clock overviewClock(const Case& of, physics::Time sinceTheBeginning) {
   return {of.plan.startOfDay + sinceTheBeginning};
 }
 
-// Each row with the question that tells more of it.
-struct Account {
-  RigTable table;
-  std::vector<Question> questions;
-
-  void heading(Told label, Question question) {
-    table.heading(std::move(label));
-    questions.push_back(question);
-  }
-  template <class Of>
-  void row(Question question, Told label, const Of& of, const RowOptions& options = {}) {
-    table.row(std::move(label), of, options);
-    questions.push_back(question);
-  }
-};
-
-void addClockAccount(Account& account, const Case& of) {
-  account.row(Question::HowLong, Told(TOLD("Answer", "strike water ready")),
-              [&](std::size_t i) -> Cell {
-                const BrewDay& day = of.rig(i).day;
-                const physics::Stage* strike = day.find(StageKind::Strike);
-                if (!strike || !rigs::finished(day, *strike)) return std::nullopt;
-                return overviewClock(of, strike->end);
-              });
-  account.row(Question::HowLong, Told(TOLD("Answer", "rolls")),
-              [&](std::size_t i) { return rollsAt(of, i); });
-  account.row(Question::HowLong, Told(TOLD("Answer", "over")), [&](std::size_t i) -> Cell {
-    const auto whole = wholeDay(of.rig(i).day);
-    return whole ? Cell(overviewClock(of, *whole)) : std::nullopt;
-  });
+void addClockAccount(RigTable& table, const Case& of) {
+  table.row(Told(TOLD("Answer", "strike water ready")),
+            [&](std::size_t i) -> Cell {
+              const BrewDay& day = of.rig(i).day;
+              const physics::Stage* strike = day.find(StageKind::Strike);
+              if (!strike || !rigs::finished(day, *strike)) return std::nullopt;
+              return overviewClock(of, strike->end);
+            },
+            {.opens = Question::HowLong});
+  table.row(Told(TOLD("Answer", "rolls")), [&](std::size_t i) { return rollsAt(of, i); },
+            {.opens = Question::HowLong});
+  table.row(Told(TOLD("Answer", "over")),
+            [&](std::size_t i) -> Cell {
+              const auto whole = wholeDay(of.rig(i).day);
+              return whole ? Cell(overviewClock(of, *whole)) : std::nullopt;
+            },
+            {.opens = Question::HowLong});
 }
 
-void addBoilAccount(Account& account, const Case& of) {
-  account.row(Question::BoilsEnough, Told(TOLD("Answer", "boil-off")),
-              [&](std::size_t i) -> Cell {
-                const auto& boil = of.rig(i).day.boil;
-                return boil ? cellOf(rigs::boilOffRate(*boil)) : std::nullopt;
-              },
-              {.result = "/day/boil/share_of_pre_boil_per_h"});
-  account.row(Question::BoilsEnough, Told(TOLD("Answer", "vigour")),
-              [&](std::size_t i) { return vigourCell(of, i); }, {.result = "/day/boil/vigour"});
+void addBoilAccount(RigTable& table, const Case& of) {
+  table.row(Told(TOLD("Answer", "boil-off")),
+            [&](std::size_t i) -> Cell {
+              const auto& boil = of.rig(i).day.boil;
+              return boil ? cellOf(rigs::boilOffRate(*boil)) : std::nullopt;
+            },
+            {.result = "/day/boil/share_of_pre_boil_per_h", .opens = Question::BoilsEnough});
+  table.row(Told(TOLD("Answer", "vigour")), [&](std::size_t i) { return vigourCell(of, i); },
+            {.result = "/day/boil/vigour", .opens = Question::BoilsEnough});
 }
 
 // A kettle's second circuit has a row of its own.
-void addCircuitAccount(Account& account, const Case& of) {
+void addCircuitAccount(RigTable& table, const Case& of) {
   std::size_t most = 0;
   for (std::size_t i = 0; i < of.count(); ++i)
     most = std::max(most, of.rig(i).circuit.circuits.size());
   for (std::size_t k = 0; k < most; ++k)
-    account.row(
-        Question::Circuit,
-        k == 0 ? Told(TOLD("Answer", "circuit")) : Told(TOLD("Answer", "its second circuit")),
-        [&](std::size_t i) -> Cell {
-          if (k >= of.rig(i).circuit.circuits.size()) return std::nullopt;
-          return Cell(circuitState(of, i, k));
-        });
+    table.row(k == 0 ? Told(TOLD("Answer", "circuit")) : Told(TOLD("Answer", "its second circuit")),
+              [&](std::size_t i) -> Cell {
+                if (k >= of.rig(i).circuit.circuits.size()) return std::nullopt;
+                return Cell(circuitState(of, i, k));
+              },
+              {.opens = Question::Circuit});
 }
 
-void addNightAccount(Account& account, const Case& of) {
+void addNightAccount(RigTable& table, const Case& of) {
   const rigs::Night* night = nullptr;
   for (std::size_t i = 0; i < of.count() && !night; ++i)
     if (of.rig(i).night && of.rig(i).night->own) night = &of.rig(i).night->asItIs;
   if (!night) return;
-  account.heading(Told(TOLD("Answer", "The mash while it is left alone")), Question::HowFarCools);
-  account.row(Question::HowFarCools,
-              Told(TOLD("Answer", "in the end, after %1"), rigs::asChosen(night->alone)),
-              [&](std::size_t i) -> Cell {
-                const auto& own = of.rig(i).night;
-                return own && own->own ? cellOf(own->asItIs.morning) : std::nullopt;
-              },
-              {.result = "/night/morning_C"});
+  table.heading(Told(TOLD("Answer", "The mash while it is left alone")));
+  table.row(Told(TOLD("Answer", "in the end, after %1"), rigs::asChosen(night->alone)),
+            [&](std::size_t i) -> Cell {
+              const auto& own = of.rig(i).night;
+              return own && own->own ? cellOf(own->asItIs.morning) : std::nullopt;
+            },
+            {.result = "/night/morning_C", .opens = Question::HowFarCools});
 }
 
-void addCostAccount(Account& account, const Case& of) {
-  account.row(Question::WhatCost, Told(TOLD("Answer", "from the wall")),
-              [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
-              {.result = "/day/total/from_wall_kWh", .isSum = true});
-  account.row(Question::WhatCost, Told(TOLD("Answer", "a batch")),
-              [&](std::size_t i) -> Cell {
-                const auto& cost = of.rig(i).cost;
-                return cost ? Cell(rigs::Money{*cost, of.plan.tariff.currency}) : std::nullopt;
-              },
-              {.result = "/cost", .isSum = true});
+void addCostAccount(RigTable& table, const Case& of) {
+  table.row(Told(TOLD("Answer", "from the wall")),
+            [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
+            {.result = "/day/total/from_wall_kWh", .isSum = true, .opens = Question::WhatCost});
+  table.row(Told(TOLD("Answer", "a batch")),
+            [&](std::size_t i) -> Cell {
+              const auto& cost = of.rig(i).cost;
+              return cost ? Cell(rigs::Money{*cost, of.plan.tariff.currency}) : std::nullopt;
+            },
+            {.result = "/cost", .isSum = true, .opens = Question::WhatCost});
 }
 
-Account accountOf(const Case& of) {
-  Account account{RigTable("overview", of), {}};
-  addClockAccount(account, of);
-  addBoilAccount(account, of);
-  addCircuitAccount(account, of);
-  addNightAccount(account, of);
-  addCostAccount(account, of);
-  return account;
+Table accountOf(const Case& of) {
+  RigTable table("overview", of);
+  addClockAccount(table, of);
+  addBoilAccount(table, of);
+  addCircuitAccount(table, of);
+  addNightAccount(table, of);
+  addCostAccount(table, of);
+  return table.take();
 }
 
 Told verdictNamed(const Case& of, std::size_t i) {
@@ -177,11 +162,6 @@ Cell rollsAt(const Case& of, std::size_t i) {
   return boil ? Cell(overviewClock(of, boil->begin)) : std::nullopt;
 }
 
-Question questionOfRow(const Case& of, std::size_t row) {
-  const std::vector<Question> all = accountOf(of).questions;
-  return row < all.size() ? all[row] : Question::Overview;
-}
-
 Answer overview(const Case& of) {
   const std::size_t base = baseOf(of);
   Answer answer;
@@ -189,7 +169,7 @@ Answer overview(const Case& of) {
   // The one that the headline tells of is not told of again.
   for (std::size_t i = 0; i < of.count(); ++i)
     if (i != base) answer.say(i, Told(TOLD("Answer", "%1."), verdictText(of, i)));
-  Table table = accountOf(of).table.take();
+  Table table = accountOf(of);
   if (!of.isAlone() && !of.view.only) {
     table.base = base;
     answer.notes.push_back(

@@ -23,7 +23,4 @@ rigs::Told circuitState(const Case& of, std::size_t rig);
 // Since when it rolls, by the clock; else in a word what becomes of it.
 Cell rollsAt(const Case& of, std::size_t rig);
 
-// The question that a row of the overview's table belongs to, by the row's place among all.
-Question questionOfRow(const Case& of, std::size_t row);
-
 }  // namespace gui::telling

@@ -191,7 +191,11 @@ std::vector<ShownRow> shownRows(const Table& table, const Reader& reader) {
       const std::string unit = rows[i]->isHeading() ? common
                                : common.empty()     ? shownUnit(*rows[i], reader)
                                                     : std::string();
-      ShownRow row{rigs::tell(rows[i]->label, reader), {}, rows[i]->isHeading(), rows[i]->isSum};
+      ShownRow row{rigs::tell(rows[i]->label, reader),
+                   {},
+                   rows[i]->isHeading(),
+                   rows[i]->isSum,
+                   rows[i]->opens};
       if (!unit.empty()) row.label += ", " + unit;
       for (std::size_t k = 0; k < rows[i]->cells.size(); ++k)
         row.cells.push_back(shownCell(table, *rows[i], k, reader));

@@ -7,6 +7,7 @@
 #include <type_traits>
 #include <vector>
 
+#include "gui/telling/question.hpp"
 #include "rigs/words/told.hpp"
 
 namespace gui::telling {
@@ -22,7 +23,8 @@ struct Row {
   // Where a program finds the same figure: a pointer within the rig's part of the result's JSON,
   // "/day/total/from_wall_kwh". Empty where there is none.
   std::string result = {};
-  bool isSum = false;  // what the account comes to: ruled off, in heavier letters
+  bool isSum = false;                  // what the account comes to: ruled off, in heavier letters
+  std::optional<Question> opens = {};  // which question tells more of it
 
   bool isHeading() const { return cells.empty(); }
 };
@@ -84,6 +86,7 @@ struct ShownRow {
   std::vector<std::string> cells;
   bool isHeading = false;
   bool isSum = false;
+  std::optional<Question> opens = {};
 };
 std::vector<ShownRow> shownRows(const Table& table, const rigs::Reader& reader);
 

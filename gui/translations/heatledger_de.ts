@@ -7061,6 +7061,14 @@
         <source>Compared &amp;with</source>
         <translation>Ver&amp;glichen mit</translation>
     </message>
+    <message>
+        <source>Drawn: %1</source>
+        <translation>Gezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>Drawn in every picture:</source>
+        <translation>In jedem Bild gezeichnet:</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <string>
 #include <vector>
 
@@ -112,30 +113,52 @@ TEST(Overview, TellsOfTheMorningOfAMashThatIsLeftAlone) {
 }
 
 TEST(Overview, NamesTheQuestionOfEachRow) {
-  const rigs::Solution& solution = test_support::overnight();
-  const Case of{solution, solution.plan, siReader(), {}};
-  const Table table = *overviewOf(solution).tables().at(0);
-  int rows = 0;
-  for (std::size_t i = 0; i < table.rows.size(); ++i) {
-    const std::string label = rigs::inEnglish(table.rows[i].label);
-    const Question question = questionOfRow(of, i);
-    EXPECT_NE(question, Question::Overview) << label;
-    if (label == "circuit") {
-      EXPECT_EQ(question, Question::Circuit);
-    }
-    if (label == "a batch") {
-      EXPECT_EQ(question, Question::WhatCost);
-    }
-    if (label == "boil-off") {
-      EXPECT_EQ(question, Question::BoilsEnough);
-    }
-    if (label.starts_with("in the end")) {
-      EXPECT_EQ(question, Question::HowFarCools);
-    }
-    ++rows;
+  std::map<std::string, Question> opens;
+  for (const ShownRow& row : shownRows(*overviewOf(test_support::overnight()).tables().at(0), {})) {
+    if (row.isHeading) continue;
+    ASSERT_TRUE(row.opens) << row.label;
+    opens.emplace(row.label.substr(0, row.label.find(',')), *row.opens);
   }
-  EXPECT_GE(rows, 9);
-  EXPECT_EQ(questionOfRow(of, table.rows.size()), Question::Overview);
+  EXPECT_GE(opens.size(), 8u);
+  EXPECT_EQ(opens.at("rolls"), Question::HowLong);
+  EXPECT_EQ(opens.at("boil-off"), Question::BoilsEnough);
+  EXPECT_EQ(opens.at("circuit"), Question::Circuit);
+  EXPECT_EQ(opens.at("from the wall"), Question::WhatCost);
+  EXPECT_EQ(opens.at("in the end"), Question::HowFarCools);
+}
+
+// Of every question; figures and sentences stay.
+TEST(Undrawn, AreLeftOutOfEveryPicture) {
+  const rigs::Solution& solution = solvedDemo();
+  const std::string left = solution.plan.rigs[1].name;
+  int fewer = 0;
+  for (const Question question : allQuestions()) {
+    SCOPED_TRACE(identifierOf(question));
+    const Answer all = answerTo(question, solution, {}, {.asBars = true});
+    const Answer some = answerTo(question, solution, {}, {.asBars = true, .undrawn = {left}});
+    EXPECT_EQ(csvOf(all, {"w", "x", "y", "z"}, {}), csvOf(some, {"w", "x", "y", "z"}, {}));
+    ASSERT_EQ(all.pictures.size(), some.pictures.size());
+    for (std::size_t i = 0; i < some.pictures.size(); ++i) {
+      const auto isOf1 = [](const auto& one) { return one.rig == 1; };
+      const Picture& picture = some.pictures[i];
+      EXPECT_TRUE(std::none_of(picture.lines.begin(), picture.lines.end(), isOf1));
+      EXPECT_TRUE(std::none_of(picture.marks.begin(), picture.marks.end(), isOf1));
+      EXPECT_TRUE(std::none_of(picture.stacks.begin(), picture.stacks.end(), isOf1));
+      if (picture.lines.size() < all.pictures[i].lines.size() ||
+          picture.stacks.size() < all.pictures[i].stacks.size())
+        ++fewer;
+    }
+  }
+  EXPECT_GE(fewer, 7);
+}
+
+// A picture of nothing tells nobody anything.
+TEST(Undrawn, AreDrawnAllTheSameWhereNothingElseIs) {
+  const rigs::Solution& solution = solvedDemo();
+  QuestionView view;
+  for (const rigs::RigPlan& rig : solution.plan.rigs) view.undrawn.push_back(rig.name);
+  const Answer answer = answerTo(Question::HowLong, solution, {}, view);
+  EXPECT_EQ(answer.pictures.at(0).lines.size(), solution.plan.rigs.size());
 }
 
 TEST(Overview, IsToldInGerman) {
