@@ -160,6 +160,8 @@ rigs::Searches searchesOf(Command command) { return {.power = command == Command
 // None for all of them side by side.
 std::vector<Question> questionsOf(Command command) {
   switch (command) {
+    case Command::Overview:
+      return {Question::Overview};
     case Command::Day:
       return {Question::HowLong, Question::WhereHeat};
     case Command::Size:

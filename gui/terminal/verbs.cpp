@@ -12,6 +12,8 @@ using Text = std::string_view;
 constexpr std::array<Text, 3> kAnswer{"heatledger answer",
                                       "heatledger answer my-plan.json --units US",
                                       "heatledger answer my-plan.json --supply-voltage \"208 V\""};
+constexpr std::array<Text, 2> kOverview{"heatledger overview my-plan.json",
+                                        "heatledger overview my-plan.json --rig b"};
 constexpr std::array<Text, 2> kDay{"heatledger day my-plan.json",
                                    "heatledger day my-plan.json --csv > day.csv"};
 constexpr std::array<Text, 2> kSize{
@@ -62,6 +64,8 @@ constexpr std::array<Text, 3> kSchema{"heatledger schema > plan.schema.json",
 constexpr std::array kVerbs{
     Verb{Command::Answer, "answer", "[PLAN]", TOLD("Terminal", "everything, all rigs side by side"),
          kAnswer},
+    Verb{Command::Overview, "overview", "[PLAN]",
+         TOLD("Terminal", "the figures that decide, each rig against the first"), kOverview},
     Verb{Command::Day, "day", "[PLAN]",
          TOLD("Terminal", "the day stage by stage, and where the heat went"), kDay},
     Verb{Command::Size, "size", "[PLAN]",

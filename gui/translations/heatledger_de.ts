@@ -2227,6 +2227,114 @@
         <source>A jacket (%1)? %2</source>
         <translation>Ein Mantel (%1)? %2</translation>
     </message>
+    <message>
+        <source>Overview</source>
+        <translation>Überblick</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>its second circuit</source>
+        <translation>ihr zweiter Stromkreis</translation>
+    </message>
+    <message>
+        <source>on the edge, %1</source>
+        <translation>an der Grenze, %1</translation>
+    </message>
+    <message>
+        <source>too much for long use, %1</source>
+        <translation>zu viel auf Dauer, %1</translation>
+    </message>
+    <message>
+        <source>✓ fits, %1</source>
+        <translation>✓ passt, %1</translation>
+    </message>
+    <message>
+        <source>◑ on conditions, %1</source>
+        <translation>◑ unter Bedingungen, %1</translation>
+    </message>
+    <message>
+        <source>not within its rules, %1</source>
+        <translation>nicht nach den Regeln, %1</translation>
+    </message>
+    <message>
+        <source>within its rating, %1</source>
+        <translation>unter dem Nennstrom, %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The figures of the others are told by how much they differ from those of %1; &quot;=&quot; is the same.</source>
+        <translation>Die Zahlen der anderen sagen, um wie viel sie von denen von %1 abweichen; „=“ heißt gleich.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>rolls at %1</source>
+        <translation>wallt um %1</translation>
+    </message>
+    <message>
+        <source>%1 into steam, %2 %3</source>
+        <translation>%1 in Dampf, %2 %3</translation>
+    </message>
+    <message>
+        <source>no jacket to compare</source>
+        <translation>kein Mantel zum Vergleich</translation>
+    </message>
+    <message>
+        <source>makes it boil</source>
+        <translation>bringt es zum Kochen</translation>
+    </message>
+    <message>
+        <source>gets further, no boil</source>
+        <translation>kommt weiter, kocht nicht</translation>
+    </message>
+    <message>
+        <source>yes, %1 sooner</source>
+        <translation>ja, %1 früher</translation>
+    </message>
+    <message>
+        <source>little time, %1</source>
+        <translation>wenig Zeit, %1</translation>
+    </message>
+    <message>
+        <source>little time</source>
+        <translation>wenig Zeit</translation>
+    </message>
+    <message>
+        <source>hardly</source>
+        <translation>kaum</translation>
+    </message>
+    <message>
+        <source>none fulfils all goals</source>
+        <translation>keines erfüllt alle Ziele</translation>
+    </message>
+    <message>
+        <source>%1 wanted, has %2</source>
+        <translation>%1 nötig, hat %2</translation>
+    </message>
+    <message>
+        <source>no mash to leave alone</source>
+        <translation>keine Maische, die steht</translation>
+    </message>
+    <message>
+        <source>%1 after %2</source>
+        <translation>%1 nach %2</translation>
+    </message>
+    <message>
+        <source>%1 of vapour</source>
+        <translation>%1 Dampf</translation>
+    </message>
+    <message>
+        <source>no single change</source>
+        <translation>keine einzelne Änderung</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -6973,6 +7081,18 @@
         <source>what it lacks most</source>
         <translation>was am meisten fehlt</translation>
     </message>
+    <message>
+        <source>Compared &amp;with</source>
+        <translation>Ver&amp;glichen mit</translation>
+    </message>
+    <message>
+        <source>Drawn: %1</source>
+        <translation>Gezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>Drawn in every picture:</source>
+        <translation>In jedem Bild gezeichnet:</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -8356,6 +8476,10 @@
         <source>Or a kettle of your own; what is left out is assumed</source>
         <translation>Oder ein eigener Kessel; was fehlt, wird angenommen</translation>
     </message>
+    <message>
+        <source>the figures that decide, each rig against the first</source>
+        <translation>die entscheidenden Zahlen, jede Anlage gegen die erste</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8958,6 +9082,14 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>&amp;New plan ...</source>
         <translation>&amp;Neuer Plan ...</translation>
+    </message>
+    <message>
+        <source>Plan and rigs</source>
+        <translation>Plan und Anlagen</translation>
+    </message>
+    <message>
+        <source>Shows the plan&apos;s forms beside the answer, or folds them away (%1)</source>
+        <translation>Zeigt die Felder des Plans neben der Antwort oder klappt sie ein (%1)</translation>
     </message>
 </context>
 <context>

@@ -124,13 +124,18 @@ void MainWindow::buildRigMenu() {
 
 void MainWindow::buildViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
-  int number = 1;
+  // The overview has a key of its own, so that each question keeps its number.
+  int number = 0;
   for (const telling::Question question : telling::allQuestions()) {
-    menu->addAction(told(telling::titleOf(question)),
-                    QKeySequence(QStringLiteral("Ctrl+%1").arg(number++ % 10)), this,
+    const QKeySequence keys = question == telling::Question::Overview
+                                  ? QKeySequence(Qt::ALT | Qt::Key_Home)
+                                  : QKeySequence(QStringLiteral("Ctrl+%1").arg(number % 10));
+    ++number;
+    menu->addAction(told(telling::titleOf(question)), keys, this,
                     [this, question] { setQuestion(question); });
   }
   menu->addSeparator();
+  menu->addAction(showsForms_);
   QMenu* units = menu->addMenu(tr("&Units"));
   units->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
   units->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });

@@ -45,8 +45,10 @@ void Layouter::lineEnds() {
   std::stable_sort(ends.begin(), ends.end(), [](const Label& a, const Label& b) {
     return std::pair(-a.anchor.x(), a.anchor.y()) < std::pair(-b.anchor.x(), b.anchor.y());
   });
+  QFont strong = layout_.font;  // as they are drawn
+  strong.setBold(true);
   for (Label& end : ends) {
-    const QSizeF size(widthOf(end.text), lineHeight_);
+    const QSizeF size(widthOf(end.text, strong), lineHeight_);
     // Below the names of lines that end higher, as far as the eye can tell.
     double from = -1e9;
     for (const Label& other : layout_.lineEnds) {

@@ -17,6 +17,7 @@
 #include <utility>
 
 #include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/rig_swatch.hpp"
 #include "gui/window/forms/rig_fields.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
@@ -59,14 +60,8 @@ LineSample::LineSample(int slot, QWidget* parent) : QWidget(parent), slot_(slot)
 
 void LineSample::paintEvent(QPaintEvent*) {
   QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  QPen pen(shadeOfRig(slot_, lookOf(palette(), font())), 2.0);
-  pen.setCapStyle(Qt::FlatCap);
-  const QVector<qreal> dashes = dashesOfRig(slot_);
-  if (!dashes.isEmpty()) pen.setDashPattern(dashes);
-  painter.setPen(pen);
-  const qreal middle = height() / 2.0;
-  painter.drawLine(QPointF(2.0, middle), QPointF(width() - 2.0, middle));
+  drawRigSwatch(painter, slot_, QRectF(rect()).adjusted(2.0, 0.0, -2.0, 0.0),
+                lookOf(palette(), font()));
 }
 
 RigColumns::RigColumns(PlanDocument& document, QWidget* parent)

@@ -50,7 +50,7 @@ struct QuestionPage::Parts {
   SolutionPtr newest, whole;
   std::optional<double> wanted;  // minutes
   rigs::UnitSystem units = rigs::UnitSystem::SI;
-  Question question = Question::HowLong;
+  Question question = Question::Overview;
   QuestionView view{.everyRule = true};  // the page has room for them
   telling::Answer answer;
   ShownAnswer shown;  // as it is read
@@ -61,6 +61,7 @@ struct QuestionPage::Parts {
   QToolButton* more;
   QuestionOptions* options;
   QScrollArea* scroll;
+  QBoxLayout* shownBelow;  // pictures and tables
   QBoxLayout* pictures;
   std::vector<PlanChart*> charts;
   QStringList arrangedFor;  // what stands around the plots
@@ -104,11 +105,13 @@ QWidget* QuestionPage::Parts::scrolled() {
   auto* inside = new QWidget;
   auto* stack = new QVBoxLayout(inside);
   stack->setContentsMargins(0, 0, 0, 0);
+  shownBelow = new QBoxLayout(QBoxLayout::TopToBottom);
+  stack->addLayout(shownBelow);
   pictures = new QBoxLayout(QBoxLayout::TopToBottom);
   pictures->setSpacing(12);
-  stack->addLayout(pictures);
+  shownBelow->addLayout(pictures);
   below = new QVBoxLayout;
-  stack->addLayout(below);
+  shownBelow->addLayout(below);
   notes = label();
   notes->setContentsMargins(0, 8, 0, 8);
   stack->addWidget(notes);
@@ -195,11 +198,14 @@ void QuestionPage::Parts::relabel() {
 // Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
 // below one another both, or the first with all of its legend and the second's title as a hint.
 void QuestionPage::Parts::arrange() {
+  // The overview is a table, which its picture only illustrates.
+  shownBelow->setDirection(question == Question::Overview ? QBoxLayout::BottomToTop
+                                                          : QBoxLayout::TopToBottom);
   const int width = scroll->viewport()->width();
   const int room = scroll->viewport()->height();
   const bool beside = charts.size() > 1 && width >= kSideBySide;
   pictures->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  int height = room * 68 / 100;
+  int height = room * 70 / 100;
   if (!beside && charts.size() > 1) {
     const int half = (room - pictures->spacing()) / 2;
     height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
@@ -340,6 +346,7 @@ void QuestionPage::Parts::showTables() {
   while (tables.size() < shown.tables.size()) {
     auto* table = new AnswerTable(scroll->widget());
     nameTable(*table);
+    QObject::connect(table, &AnswerTable::opened, page, &QuestionPage::setQuestion);
     below->addWidget(table);
     QWidget* before = !tables.isEmpty() ? static_cast<QWidget*>(tables.back())
                       : charts.empty()  ? nullptr

@@ -161,10 +161,11 @@ TEST(CommandLine, SaysWhatAPictureNeeds) {
   EXPECT_THAT(
       wrongOf({"picture", "how-long"}),
       ElementsAre("\"picture\" needs the name of a file to write, for example \"--to day.svg\"."));
-  EXPECT_THAT(wrongOf({"picture", "how-warm", "--to", "x.svg"}),
-              ElementsAre(HasSubstr("picture: \"how-warm\" was given; how-long, where-heat,")));
+  EXPECT_THAT(
+      wrongOf({"picture", "how-warm", "--to", "x.svg"}),
+      ElementsAre(HasSubstr("picture: \"how-warm\" was given; overview, how-long, where-heat,")));
   EXPECT_THAT(wrongOf({"picture", "--to", "x.svg"}),
-              ElementsAre(HasSubstr("picture: nothing was given; how-long,")));
+              ElementsAre(HasSubstr("picture: nothing was given; overview, how-long,")));
   EXPECT_THAT(wrongOf({"picture", "how-long", "--to", "x.bmp", "--over", "night", "--json"}),
               ElementsAre("--json: \"picture\" writes what the ending of --to FILE names.",
                           "--to: \"x.bmp\" was given; a name that ends in .svg, .png, .csv or "

@@ -35,6 +35,7 @@ bool take(QWidget& window, const QString& name) {
 
 // Every tab of the plan, screen by screen.
 bool photographForms(gui::MainWindow& window, const QString& folder) {
+  window.setFormsShown(true);
   auto* tabs = window.findChild<QTabWidget*>();
   for (int tab = 0; tabs && tab < tabs->count(); ++tab) {
     tabs->setCurrentIndex(tab);
