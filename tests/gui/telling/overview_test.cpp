@@ -12,6 +12,7 @@
 #include "gui/telling/csv.hpp"
 #include "gui/telling/translations.hpp"
 #include "gui/telling/verdict.hpp"
+#include "tests/gui/telling/asked.hpp"
 #include "tests/gui/telling/results.hpp"
 #include "tests/support/overnight.hpp"
 #include "tests/support/solved_demo.hpp"
