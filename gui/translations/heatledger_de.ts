@@ -5435,6 +5435,10 @@
         <source>From a to z, one of its own for every rig: by it the rig is called and looks in pictures. Without it the first that no other rig has.</source>
         <translation>Von a bis z, ein eigener für jede Anlage: Nach ihm heißt die Anlage, und nach ihm sieht sie in Bildern aus. Ohne ihn der erste, den keine andere Anlage hat.</translation>
     </message>
+    <message>
+        <source>The letter of another rig of this plan: what is not stated here is as there and follows it, and null takes a key out.</source>
+        <translation>Der Buchstabe einer anderen Anlage dieses Plans: Was hier nicht angegeben ist, ist wie dort und folgt ihr, und null nimmt einen Schlüssel heraus.</translation>
+    </message>
 </context>
 <context>
     <name>Problem</name>
@@ -6853,6 +6857,34 @@
     <message>
         <source>write one from a to z, e.g. %1</source>
         <translation>schreiben Sie einen von a bis z, z. B. %1</translation>
+    </message>
+    <message>
+        <source>a rig in a document of its own has no others beside it that it could be the same as; leave this out</source>
+        <translation>eine Anlage in einem eigenen Dokument hat keine anderen neben sich, denen sie gleichen könnte; lassen Sie dies weg</translation>
+    </message>
+    <message>
+        <source>this rig is the same as itself, directly or over other rigs</source>
+        <translation>diese Anlage gleicht sich selbst, unmittelbar oder über andere Anlagen</translation>
+    </message>
+    <message>
+        <source>let one of them state all of its parts, e.g. with %1</source>
+        <translation>geben Sie bei einer davon alle Teile an, z. B. mit %1</translation>
+    </message>
+    <message>
+        <source>both &quot;from&quot; and &quot;same_as&quot; are stated</source>
+        <translation>„from“ und „same_as“ sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>no rig of this plan has the letter %1</source>
+        <translation>keine Anlage dieses Plans hat den Buchstaben %1</translation>
+    </message>
+    <message>
+        <source>there is no other rig; state the parts here</source>
+        <translation>es gibt keine andere Anlage; geben Sie die Teile hier an</translation>
+    </message>
+    <message>
+        <source>for the rig %1, which has this from here: %2</source>
+        <translation>für die Anlage %1, die dies von hier hat: %2</translation>
     </message>
 </context>
 <context>

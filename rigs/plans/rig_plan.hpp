@@ -28,6 +28,7 @@ struct CircuitPlan {
 struct RigPlan {
   std::string name;
   std::optional<std::size_t> statedSlot = {};  // of its letter, 0 for "a"; see slotsOf()
+  std::optional<std::size_t> sameAs = {};      // of the letter of the rig that it follows
   physics::Rig rig;                            // as planned
   physics::Rig bare;                           // the same without any jacket
   physics::Rig jacketed;          // with its own jacket, or with the one to compare if it has none
