@@ -6983,6 +6983,145 @@
     </message>
 </context>
 <context>
+    <name>Rig</name>
+    <message>
+        <source>%1 metal</source>
+        <translation>Metall, %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%2 (%1)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>on a circuit of %1 and %2</source>
+        <translation>an einem Stromkreis von %1 und %2</translation>
+    </message>
+    <message>
+        <source>on a circuit of %1</source>
+        <translation>an einem Stromkreis von %1</translation>
+    </message>
+    <message>
+        <source>%1 in series</source>
+        <translation>%1 in Reihe</translation>
+    </message>
+    <message>
+        <source>%1 in parallel</source>
+        <translation>%1 parallel</translation>
+    </message>
+    <message>
+        <source>no jacket</source>
+        <translation>ohne Mantel</translation>
+    </message>
+    <message>
+        <source>a jacket of %1</source>
+        <translation>mit einem Mantel aus %1</translation>
+    </message>
+    <message>
+        <source>%1 with %2 outside</source>
+        <translation>%1, außen %2</translation>
+    </message>
+    <message>
+        <source>no lid</source>
+        <translation>ohne Deckel</translation>
+    </message>
+    <message>
+        <source>lid off in the boil</source>
+        <translation>beim Kochen ohne Deckel</translation>
+    </message>
+    <message>
+        <source>lid open by %1 in the boil</source>
+        <translation>Deckel beim Kochen zu %1 offen</translation>
+    </message>
+    <message>
+        <source>lid open by %1 for strike, %2 in the mash, %3 on the way to the boil and %4 in the boil</source>
+        <translation>Deckel beim Erhitzen des Wassers zu %1 offen, in der Maische zu %2, auf dem Weg zum Kochen zu %3 und beim Kochen zu %4</translation>
+    </message>
+    <message>
+        <source>%1 of the power in the boil</source>
+        <translation>%1 der Leistung beim Kochen</translation>
+    </message>
+    <message>
+        <source>all of the power in the boil</source>
+        <translation>beim Kochen die ganze Leistung</translation>
+    </message>
+    <message>
+        <source>a hose of %1</source>
+        <translation>mit einem Schlauch von %1</translation>
+    </message>
+    <message>
+        <source>no hose</source>
+        <translation>ohne Schlauch</translation>
+    </message>
+    <message>
+        <source>a pump of %1</source>
+        <translation>mit einer Pumpe von %1</translation>
+    </message>
+    <message>
+        <source>no pump</source>
+        <translation>ohne Pumpe</translation>
+    </message>
+    <message>
+        <source>on legs</source>
+        <translation>auf Füßen</translation>
+    </message>
+    <message>
+        <source>on a thick floor of %1</source>
+        <translation>auf einem dicken Boden aus %1</translation>
+    </message>
+    <message>
+        <source>on a table of %1, %2 thick</source>
+        <translation>auf einem %2 dicken Tisch aus %1</translation>
+    </message>
+    <message>
+        <source>on the usual table</source>
+        <translation>auf dem üblichen Tisch</translation>
+    </message>
+    <message>
+        <source>no second circuit</source>
+        <translation>ohne zweiten Stromkreis</translation>
+    </message>
+    <message>
+        <source>a kettle of %1 in %2 with %3 %4 and %5, %6</source>
+        <translation>ein Kessel von %1 aus %2 mit %3 %4 und %5, %6</translation>
+    </message>
+    <message>
+        <source>a kettle of %1 in %2 with %3 %4, %5</source>
+        <translation>ein Kessel von %1 aus %2 mit %3 %4, %5</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>like %1, but %2</source>
+        <translation>wie %1, aber %2</translation>
+    </message>
+    <message>
+        <source>a second element of %1 %2</source>
+        <translation>einem zweiten Element von %1 %2</translation>
+    </message>
+    <message>
+        <source>also a second element of %1 %2</source>
+        <translation>dazu ein zweites Element von %1 %2</translation>
+    </message>
+    <message>
+        <source>like %1 but for details</source>
+        <translation>wie %1 bis auf Einzelheiten</translation>
+    </message>
+    <message>
+        <source>like %1, but %2, and other details</source>
+        <translation>wie %1, aber %2 und in Einzelheiten anders</translation>
+    </message>
+</context>
+<context>
     <name>Room</name>
     <message>
         <source>hood over a hob</source>
@@ -8220,6 +8359,10 @@
     <message>
         <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
         <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
+    </message>
+    <message>
+        <source>It is %1.</source>
+        <translation>Es ist %1.</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,7 @@ class RigsReader {
     for (std::size_t i = 0; i < family_.size(); ++i) {
       readOnce(i);
       if (!plans_[i]) continue;
+      if (const auto& whole = family_.whole(i)) plans_[i]->written.texts = textsOf(whole->text());
       refuseTakenName(family_.at(i), *plans_[i], rigs);
       refuseTakenLetter(family_.at(i), *plans_[i], rigs);
       rigs.push_back(*plans_[i]);
