@@ -7022,7 +7022,7 @@
     </message>
     <message>
         <source>a jacket of %1</source>
-        <translation>mit einem Mantel aus %1</translation>
+        <translation>Mantel: %1</translation>
     </message>
     <message>
         <source>%1 with %2 outside</source>
@@ -7074,11 +7074,11 @@
     </message>
     <message>
         <source>on a thick floor of %1</source>
-        <translation>auf einem dicken Boden aus %1</translation>
+        <translation>auf einem dicken Boden (%1)</translation>
     </message>
     <message>
         <source>on a table of %1, %2 thick</source>
-        <translation>auf einem %2 dicken Tisch aus %1</translation>
+        <translation>auf einem %2 dicken Tisch (%1)</translation>
     </message>
     <message>
         <source>on the usual table</source>
@@ -7090,11 +7090,11 @@
     </message>
     <message>
         <source>a kettle of %1 in %2 with %3 %4 and %5, %6</source>
-        <translation>ein Kessel von %1 aus %2 mit %3 %4 und %5, %6</translation>
+        <translation>ein Kessel von %1, %2, mit %3 %4 und %5, %6</translation>
     </message>
     <message>
         <source>a kettle of %1 in %2 with %3 %4, %5</source>
-        <translation>ein Kessel von %1 aus %2 mit %3 %4, %5</translation>
+        <translation>ein Kessel von %1, %2, mit %3 %4, %5</translation>
     </message>
     <message>
         <source>like %1</source>

@@ -195,7 +195,9 @@ void fill(Edit& edit, const PlanField& field, std::string_view text) {
 
 bool hasLid(const std::string& document, const std::string& rig,
             const std::vector<std::string>& origins) {
-  if (const auto own = rigs::textAt(document, rig + "/lid")) return *own != "none";
+  // A rig that follows another says null where it takes that one's off.
+  if (const auto own = rigs::textAt(document, rig + "/lid"))
+    return *own != "none" && *own != "null";
   return rigs::exists(document, rig + "/lid") ||
          isAnywhereBelow(rigs::inheritedTexts(origins), "/lid");
 }

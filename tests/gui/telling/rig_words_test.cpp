@@ -112,10 +112,10 @@ TEST(RigWords, AreInTheReadersUnitsAndLanguage) {
   const rigs::Reader german{.language = &languageOf("de")};
   EXPECT_THAT(
       sentencesOf(*rigs::planStartText("night-unplugged"), german),
-      ElementsAre("ein Kessel von 40,1 L aus Edelstahl (gebürstet) mit 3 kW bei 230 V an einem "
+      ElementsAre("ein Kessel von 40,1 L, Edelstahl (gebürstet), mit 3 kW bei 230 V an einem "
                   "Stromkreis von 16 A, ohne Mantel, beim Kochen ohne Deckel",
-                  "wie (a), aber mit einem Mantel aus 25 mm geschlossenzelliger Gummischaum an "
-                  "Seite und Deckel"));
+                  "wie (a), aber Mantel: 25 mm geschlossenzelliger Gummischaum an Seite und "
+                  "Deckel"));
 }
 
 TEST(RigWords, OfARigThatFollowsAreWhatDiffers) {

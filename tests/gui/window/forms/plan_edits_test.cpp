@@ -71,6 +71,18 @@ TEST(PlanEdit, OfARigThatFollowsStatesWhatDiffersAndLetsItFollow) {
   EXPECT_EQ(rigs::textAt(edited(after, 1, "/lid/material", "none"), "/rigs/1/lid"), "none");
 }
 
+TEST(PlanVariant, OfARigThatFollowsFollowsTheSameOne) {
+  const std::string plan =
+      rigs::withValue(demo(), "/rigs/1", R"({"name": "Follower", "same_as": "a", "lid": null})");
+  const auto origins = rigs::originsOf(plan, 1, ".");
+  const std::string after = gui::withVariant(plan, rigs::textsOf(plan),
+                                             {1, origins, "In a jacket", gui::Variant::WithJacket});
+  EXPECT_EQ(rigs::textAt(after, "/rigs/2/same_as"), "a");
+  EXPECT_TRUE(rigs::exists(after, "/rigs/2/jacket/side"));
+  EXPECT_FALSE(rigs::exists(after, "/rigs/2/jacket/lid")) << "it has no lid to put one on";
+  EXPECT_FALSE(rigs::hasErrors(problemsOf(after)));
+}
+
 TEST(PlanEdit, OfAnInheritedPartStatesAllOfIt) {
   // The demo's second rig has its lid from the catalogue's kettle.
   ASSERT_FALSE(rigs::exists(demo(), "/rigs/1/lid"));
