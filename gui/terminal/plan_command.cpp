@@ -210,8 +210,7 @@ rigs::List wishes() {
 
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
-  Page page = pageAbout(solution.plan);
-  page.only = rig;
+  Page page = pageAbout(solution.plan, reader, rig);
   if (request.file.empty())
     page.opening.insert(
         page.opening.begin(),

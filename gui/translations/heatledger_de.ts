@@ -5567,6 +5567,10 @@
         <source>From a to z, one of its own for every rig: by it the rig is called and looks in pictures. Without it the first that no other rig has.</source>
         <translation>Von a bis z, ein eigener für jede Anlage: Nach ihm heißt die Anlage, und nach ihm sieht sie in Bildern aus. Ohne ihn der erste, den keine andere Anlage hat.</translation>
     </message>
+    <message>
+        <source>The letter of another rig of this plan: what is not stated here is as there and follows it, and null takes a key out.</source>
+        <translation>Der Buchstabe einer anderen Anlage dieses Plans: Was hier nicht angegeben ist, ist wie dort und folgt ihr, und null nimmt einen Schlüssel heraus.</translation>
+    </message>
 </context>
 <context>
     <name>Problem</name>
@@ -6986,6 +6990,34 @@
         <source>write one from a to z, e.g. %1</source>
         <translation>schreiben Sie einen von a bis z, z. B. %1</translation>
     </message>
+    <message>
+        <source>a rig in a document of its own has no others beside it that it could be the same as; leave this out</source>
+        <translation>eine Anlage in einem eigenen Dokument hat keine anderen neben sich, denen sie gleichen könnte; lassen Sie dies weg</translation>
+    </message>
+    <message>
+        <source>this rig is the same as itself, directly or over other rigs</source>
+        <translation>diese Anlage gleicht sich selbst, unmittelbar oder über andere Anlagen</translation>
+    </message>
+    <message>
+        <source>let one of them state all of its parts, e.g. with %1</source>
+        <translation>geben Sie bei einer davon alle Teile an, z. B. mit %1</translation>
+    </message>
+    <message>
+        <source>both &quot;from&quot; and &quot;same_as&quot; are stated</source>
+        <translation>„from“ und „same_as“ sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>no rig of this plan has the letter %1</source>
+        <translation>keine Anlage dieses Plans hat den Buchstaben %1</translation>
+    </message>
+    <message>
+        <source>there is no other rig; state the parts here</source>
+        <translation>es gibt keine andere Anlage; geben Sie die Teile hier an</translation>
+    </message>
+    <message>
+        <source>for the rig %1, which has this from here: %2</source>
+        <translation>für die Anlage %1, die dies von hier hat: %2</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -7092,6 +7124,145 @@
     <message>
         <source>Drawn in every picture:</source>
         <translation>In jedem Bild gezeichnet:</translation>
+    </message>
+</context>
+<context>
+    <name>Rig</name>
+    <message>
+        <source>%1 metal</source>
+        <translation>Metall, %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%2 (%1)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>on a circuit of %1 and %2</source>
+        <translation>an einem Stromkreis von %1 und %2</translation>
+    </message>
+    <message>
+        <source>on a circuit of %1</source>
+        <translation>an einem Stromkreis von %1</translation>
+    </message>
+    <message>
+        <source>%1 in series</source>
+        <translation>%1 in Reihe</translation>
+    </message>
+    <message>
+        <source>%1 in parallel</source>
+        <translation>%1 parallel</translation>
+    </message>
+    <message>
+        <source>no jacket</source>
+        <translation>ohne Mantel</translation>
+    </message>
+    <message>
+        <source>a jacket of %1</source>
+        <translation>Mantel: %1</translation>
+    </message>
+    <message>
+        <source>%1 with %2 outside</source>
+        <translation>%1, außen %2</translation>
+    </message>
+    <message>
+        <source>no lid</source>
+        <translation>ohne Deckel</translation>
+    </message>
+    <message>
+        <source>lid off in the boil</source>
+        <translation>beim Kochen ohne Deckel</translation>
+    </message>
+    <message>
+        <source>lid open by %1 in the boil</source>
+        <translation>Deckel beim Kochen zu %1 offen</translation>
+    </message>
+    <message>
+        <source>lid open by %1 for strike, %2 in the mash, %3 on the way to the boil and %4 in the boil</source>
+        <translation>Deckel beim Erhitzen des Wassers zu %1 offen, in der Maische zu %2, auf dem Weg zum Kochen zu %3 und beim Kochen zu %4</translation>
+    </message>
+    <message>
+        <source>%1 of the power in the boil</source>
+        <translation>%1 der Leistung beim Kochen</translation>
+    </message>
+    <message>
+        <source>all of the power in the boil</source>
+        <translation>beim Kochen die ganze Leistung</translation>
+    </message>
+    <message>
+        <source>a hose of %1</source>
+        <translation>mit einem Schlauch von %1</translation>
+    </message>
+    <message>
+        <source>no hose</source>
+        <translation>ohne Schlauch</translation>
+    </message>
+    <message>
+        <source>a pump of %1</source>
+        <translation>mit einer Pumpe von %1</translation>
+    </message>
+    <message>
+        <source>no pump</source>
+        <translation>ohne Pumpe</translation>
+    </message>
+    <message>
+        <source>on legs</source>
+        <translation>auf Füßen</translation>
+    </message>
+    <message>
+        <source>on a thick floor of %1</source>
+        <translation>auf einem dicken Boden (%1)</translation>
+    </message>
+    <message>
+        <source>on a table of %1, %2 thick</source>
+        <translation>auf einem %2 dicken Tisch (%1)</translation>
+    </message>
+    <message>
+        <source>on the usual table</source>
+        <translation>auf dem üblichen Tisch</translation>
+    </message>
+    <message>
+        <source>no second circuit</source>
+        <translation>ohne zweiten Stromkreis</translation>
+    </message>
+    <message>
+        <source>a kettle of %1 in %2 with %3 %4 and %5, %6</source>
+        <translation>ein Kessel von %1, %2, mit %3 %4 und %5, %6</translation>
+    </message>
+    <message>
+        <source>a kettle of %1 in %2 with %3 %4, %5</source>
+        <translation>ein Kessel von %1, %2, mit %3 %4, %5</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>like %1, but %2</source>
+        <translation>wie %1, aber %2</translation>
+    </message>
+    <message>
+        <source>a second element of %1 %2</source>
+        <translation>einem zweiten Element von %1 %2</translation>
+    </message>
+    <message>
+        <source>also a second element of %1 %2</source>
+        <translation>dazu ein zweites Element von %1 %2</translation>
+    </message>
+    <message>
+        <source>like %1 but for details</source>
+        <translation>wie %1 bis auf Einzelheiten</translation>
+    </message>
+    <message>
+        <source>like %1, but %2, and other details</source>
+        <translation>wie %1, aber %2 und in Einzelheiten anders</translation>
     </message>
 </context>
 <context>
@@ -8479,6 +8650,10 @@
     <message>
         <source>the figures that decide, each rig against the first</source>
         <translation>die entscheidenden Zahlen, jede Anlage gegen die erste</translation>
+    </message>
+    <message>
+        <source>It is %1.</source>
+        <translation>Es ist %1.</translation>
     </message>
 </context>
 <context>

@@ -23,6 +23,7 @@
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
 #include "rigs/plans/rig_letters.hpp"
+#include "rigs/plans/rig_variants.hpp"
 
 namespace gui {
 namespace {
@@ -422,8 +423,8 @@ void RigColumns::remove(std::size_t rig) {
   if (count_ <= kFewestRigs) return;
   auto letters = letters_;
   letters.erase(letters.begin() + static_cast<std::ptrdiff_t>(rig));
-  changeRigs(tr("removing %1").arg(calledInSteps(rig)), rigs::withRigRemoved(document_.text(), rig),
-             letters);
+  changeRigs(tr("removing %1").arg(calledInSteps(rig)),
+             rigs::removeRig(document_.text(), rig, document_.folder()), letters);
 }
 
 }  // namespace gui
