@@ -157,9 +157,14 @@ Told circuitState(const Case& of, std::size_t i) {
 
 Cell rollsAt(const Case& of, std::size_t i) {
   const BrewDay& day = of.rig(i).day;
-  if (day.outcome != physics::Outcome::Done) return Cell(outcomeWord(day.outcome));
+  const bool done = day.outcome == physics::Outcome::Done;
+  const bool onTheEdge = of.rig(i).edge.has_value();
+  if (!done)
+    return Cell(onTheEdge ? Told(TOLD("Answer", "perhaps not")) : outcomeWord(day.outcome));
   const physics::Stage* boil = day.find(StageKind::Boil);
-  return boil ? Cell(overviewClock(of, boil->begin)) : std::nullopt;
+  if (!boil) return std::nullopt;
+  const rigs::Clock clock = overviewClock(of, boil->begin);
+  return onTheEdge ? Cell(Told(TOLD("Answer", "perhaps %1"), clock)) : Cell(clock);
 }
 
 Answer overview(const Case& of) {

@@ -20,7 +20,8 @@ rigs::Told circuitState(const Case& of, std::size_t rig, std::size_t circuit);
 // Of the one of them that stands worst.
 rigs::Told circuitState(const Case& of, std::size_t rig);
 
-// Since when it rolls, by the clock; else in a word what becomes of it.
+// Since when it rolls, by the clock, "perhaps" where nobody can say; else in a word what becomes of
+// it.
 Cell rollsAt(const Case& of, std::size_t rig);
 
 }  // namespace gui::telling

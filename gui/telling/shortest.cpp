@@ -37,6 +37,7 @@ Told joinedShortly(std::vector<Told> parts) {
 // "rolls at 21:52", or what becomes of the day.
 Told rollsShortly(const Case& of, std::size_t i) {
   const BrewDay& day = of.rig(i).day;
+  if (of.rig(i).edge) return Told(TOLD("Answer", "may not roll"));
   if (!getsToRoll(day)) return outcomeWord(day.outcome);
   const Cell at = rollsAt(of, i);
   return at ? Told(TOLD("Answer", "rolls at %1"), *at) : Told();

@@ -2335,6 +2335,18 @@
         <source>no single change</source>
         <translation>keine einzelne Änderung</translation>
     </message>
+    <message>
+        <source>perhaps not</source>
+        <translation>vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>perhaps %1</source>
+        <translation>vielleicht %1</translation>
+    </message>
+    <message>
+        <source>may not roll</source>
+        <translation>wallt vielleicht nicht</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

@@ -61,6 +61,7 @@ TEST(Overview, TellsOfOthersByHowMuchTheyDiffer) {
   EXPECT_TRUE(energy[1].starts_with("+\u00a0")) << energy[1];
   // Words are states, and what has nothing to be compared with stands as it is.
   EXPECT_EQ(shownRow(answer, "rolls")[0], "no boil");
+  EXPECT_EQ(shownRow(answer, "rolls")[1], "perhaps 12:14");  // within the law's scatter
   EXPECT_EQ(shownRow(answer, "rolls")[2], "12:08");
   EXPECT_EQ(shownRow(answer, "circuit")[1], shownRow(answer, "circuit")[2]);
   EXPECT_EQ(shownRow(answer, "circuit")[1], "too much for long use, 92 %");

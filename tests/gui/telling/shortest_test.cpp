@@ -48,6 +48,7 @@ TEST(Shortest, HasTheFiguresOfTheAnswers) {
   EXPECT_EQ(of(Question::Circuit), "too much for long use, 92 %");
   EXPECT_EQ(of(Question::WhatCost), "0.85 USD, 5 kWh");
   EXPECT_EQ(shortestIn(solution, Question::HowLong, 0), "6 h 49 min, no boil");
+  EXPECT_EQ(shortestIn(solution, Question::HowLong, 1), "4 h 24 min, may not roll");
   EXPECT_EQ(shortestIn(solution, Question::BoilsEnough, 0), "no boil");
 }
 
