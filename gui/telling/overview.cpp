@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -115,6 +116,20 @@ rigs::Amount circuitShare(const rigs::CircuitLoad& circuit) {
   return percent(static_cast<double>(load / circuit.supply.rating));
 }
 
+// More where a circuit stands worse.
+auto weightOf(const Case& of, std::size_t i, std::size_t k) {
+  const rigs::CircuitLoad& circuit = of.rig(i).circuit.circuits[k];
+  return std::tuple(isOverloaded(circuit), circuit.nameplate.fit == Fit::OnTheEdge,
+                    rigs::overloadsForLong(of.plan, of.planned(i), k), rigs::worstOf(circuit));
+}
+
+std::size_t worstCircuit(const Case& of, std::size_t i) {
+  std::size_t worst = 0;
+  for (std::size_t k = 1; k < of.rig(i).circuit.circuits.size(); ++k)
+    if (weightOf(of, i, k) > weightOf(of, i, worst)) worst = k;
+  return worst;
+}
+
 }  // namespace
 
 std::size_t baseOf(const Case& of) {
@@ -145,14 +160,15 @@ Told circuitState(const Case& of, std::size_t i, std::size_t k) {
 }
 
 Told circuitState(const Case& of, std::size_t i) {
-  const auto& circuits = of.rig(i).circuit.circuits;
-  std::size_t worst = 0;
-  const auto weight = [&](std::size_t k) {
-    return std::pair(isOverloaded(circuits[k]), rigs::worstOf(circuits[k]));
-  };
-  for (std::size_t k = 1; k < circuits.size(); ++k)
-    if (weight(k) > weight(worst)) worst = k;
-  return circuitState(of, i, worst);
+  return circuitState(of, i, worstCircuit(of, i));
+}
+
+std::size_t worstOnItsCircuit(const Case& of, std::size_t unlessWorseThan) {
+  std::size_t worst = unlessWorseThan;
+  const auto weight = [&](std::size_t i) { return weightOf(of, i, worstCircuit(of, i)); };
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (weight(i) > weight(worst)) worst = i;
+  return worst;
 }
 
 Cell rollsAt(const Case& of, std::size_t i) {

@@ -19,6 +19,8 @@ std::size_t baseOf(const Case& of);
 rigs::Told circuitState(const Case& of, std::size_t rig, std::size_t circuit);
 // Of the one of them that stands worst.
 rigs::Told circuitState(const Case& of, std::size_t rig);
+// The rig that stands worst on its circuit; that given where none stands worse.
+std::size_t worstOnItsCircuit(const Case& of, std::size_t unlessWorseThan);
 
 // Since when it rolls, by the clock, "perhaps" where nobody can say; else in a word what becomes of
 // it.

@@ -43,6 +43,14 @@ Told rollsShortly(const Case& of, std::size_t i) {
   return at ? Told(TOLD("Answer", "rolls at %1"), *at) : Told();
 }
 
+// Who reads only the list must not think that every circuit fits: of the rig that stands worst.
+Told circuitShortly(const Case& of, std::size_t i) {
+  const std::size_t worst = worstOnItsCircuit(of, i);
+  Told state = circuitState(of, worst);
+  if (worst == i) return state;
+  return Told(TOLD("Answer", "%1 %2"), rigs::Verbatim{of.lettered(worst)}, std::move(state));
+}
+
 Told spentShortly(const Case& of, std::size_t i) {
   const rigs::RigAnswer& rig = of.rig(i);
   if (!rig.day.finished()) return {};
@@ -159,7 +167,7 @@ Told shortTextOf(Question question, const Case& of, std::size_t i) {
     case Question::WhichElement:
       return elementShortly(of, i);
     case Question::Circuit:
-      return circuitState(of, i);
+      return circuitShortly(of, i);
     case Question::WhatCost:
       return costShortly(of, i);
     case Question::HowFarCools:

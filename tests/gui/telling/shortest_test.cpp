@@ -50,6 +50,8 @@ TEST(Shortest, HasTheFiguresOfTheAnswers) {
   EXPECT_EQ(shortestIn(solution, Question::HowLong, 0), "6 h 49 min, no boil");
   EXPECT_EQ(shortestIn(solution, Question::HowLong, 1), "4 h 24 min, may not roll");
   EXPECT_EQ(shortestIn(solution, Question::BoilsEnough, 0), "no boil");
+  // (a) itself fits, but nobody who reads only the list may think that all do.
+  EXPECT_EQ(shortestIn(solution, Question::Circuit, 0), "(b) too much for long use, 92 %");
 }
 
 // The shares of the day's ledger: its two numbers, of which the second is the greatest loss.
