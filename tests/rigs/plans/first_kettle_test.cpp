@@ -123,9 +123,9 @@ TEST(AFirstKettle, TellsWhatIsWrongWhereItStands) {
     const char* text;
     const char* says;
   } kCases[] = {{Volume, "many", "a number"}, {Volume, "9000 L", "2000"},
-                {Volume, "45 kg", "mass"},  {Power, "22 W", "50 W"},
-                {Voltage, "5 V", "12"},     {Altitude, "9 km", "5.2 km"},
-                {Room, "80 C", "50"},       {Batch, "0 L", "0.5"}};
+                {Volume, "45 kg", "mass"},    {Power, "22 W", "50 W"},
+                {Voltage, "5 V", "12"},       {Altitude, "9 km", "5.2 km"},
+                {Room, "80 C", "50"},         {Batch, "0 L", "0.5"}};
   for (const auto& wrong : kCases) {
     SCOPED_TRACE(wrong.text);
     const StartedKettle kettle = started({.typed = {{wrong.figure, wrong.text}}});
