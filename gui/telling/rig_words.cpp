@@ -2,6 +2,7 @@
 #include "gui/telling/rig_words.hpp"
 
 #include <algorithm>
+#include <map>
 #include <string_view>
 #include <utility>
 
@@ -24,6 +25,20 @@ using rigs::RigPlan;
 using rigs::Told;
 
 constexpr std::string_view kRig = "/rigs/*";
+
+// Around a part in a sentence that will be cut: control characters that no text of a plan has.
+constexpr char kBegins = '\x01';
+constexpr char kEnds = '\x02';
+
+enum class Cut { No, Yes };
+
+// The part that will be the next of the sentence's.
+Told inSentence(const RigSentence& sentence, Told text, Cut cut) {
+  if (cut == Cut::No) return text;
+  const auto index = static_cast<char>('A' + static_cast<int>(sentence.parts.size()));
+  return Told(TOLD("Rig", "%1%2%3"), rigs::Verbatim{{kBegins, index}}, std::move(text),
+              rigs::Verbatim{{kEnds}});
+}
 
 // A part, and how it is told where nothing stands beside it.
 struct Part {
@@ -317,11 +332,8 @@ std::vector<SentencePart> differences(const Parts& parts, const Parts& baseParts
   return all;
 }
 
-Told likeIt(const std::string& other, const std::vector<SentencePart>& differences,
-            bool inDetails) {
+Told likeIt(const std::string& other, List all, bool inDetails) {
   const rigs::Verbatim called{other};
-  List all{{}, Joint::Comma};
-  for (const SentencePart& part : differences) all.items.emplace_back(part.text);
   if (all.items.empty())
     return inDetails ? Told(TOLD("Rig", "like %1 but for details"), called)
                      : Told(TOLD("Rig", "like %1"), called);
@@ -337,19 +349,23 @@ std::optional<std::size_t> followed(const rigs::Plan& plan, std::size_t rig) {
   return static_cast<std::size_t>(at - slots.begin());
 }
 
-}  // namespace
-
-RigSentence rigInFull(const rigs::Plan& plan, std::size_t rig, const rigs::Reader& reader) {
-  const Parts parts(plan.rigs[rig], reader);
+RigSentence inFull(const RigPlan& rig, const rigs::Reader& reader, Cut cut) {
+  const Parts parts(rig, reader);
   RigSentence sentence;
+  std::map<RigAspect, Told> texts;
   List rest{{}, Joint::Comma};
   for (const Part& part : parts.all()) {
+    Told text = inSentence(sentence, part.said.text, cut);
     sentence.parts.push_back(part.said);
-    if (part.said.aspect > RigAspect::Second) rest.items.emplace_back(part.said.text);
+    if (part.said.aspect > RigAspect::Second) {
+      rest.items.emplace_back(std::move(text));
+    } else {
+      texts.emplace(part.said.aspect, std::move(text));
+    }
   }
-  const auto text = [&](RigAspect aspect) { return parts.of(aspect)->said.text; };
+  const auto text = [&](RigAspect aspect) { return texts.at(aspect); };
   sentence.text =
-      parts.of(RigAspect::Second)
+      texts.contains(RigAspect::Second)
           ? Told(TOLD("Rig", "a kettle of %1 in %2 with %3 %4 and %5, %6"), text(RigAspect::Volume),
                  text(RigAspect::Metal), text(RigAspect::Element), text(RigAspect::Circuit),
                  text(RigAspect::Second), std::move(rest))
@@ -359,22 +375,55 @@ RigSentence rigInFull(const rigs::Plan& plan, std::size_t rig, const rigs::Reade
   return sentence;
 }
 
-RigSentence rigInWords(const rigs::Plan& plan, std::size_t rig, const rigs::Reader& reader) {
+RigSentence inWords(const rigs::Plan& plan, std::size_t rig, const rigs::Reader& reader, Cut cut) {
+  const RigPlan& own = plan.rigs[rig];
   const auto base = followed(plan, rig);
   // The first is told in full, or by the one that it follows: never by who is told by it.
-  if (!base && (rig == 0 || plan.rigs.front().sameAs)) return rigInFull(plan, rig, reader);
-  const RigPlan& own = plan.rigs[rig];
+  if (!base && (rig == 0 || plan.rigs.front().sameAs)) return inFull(own, reader, cut);
   const RigPlan& other = plan.rigs[base.value_or(0)];
-  RigSentence sentence;
   const Parts parts(own, reader);
   const Parts otherParts(other, reader);
-  sentence.parts = differences(parts, otherParts);
-  if (!base && sentence.parts.size() > kFewDifferences) return rigInFull(plan, rig, reader);
+  const auto differ = differences(parts, otherParts);
+  if (!base && differ.size() > kFewDifferences) return inFull(own, reader, cut);
+  RigSentence sentence;
+  List all{{}, Joint::Comma};
+  for (const SentencePart& part : differ) {
+    all.items.emplace_back(inSentence(sentence, part.text, cut));
+    sentence.parts.push_back(part);
+  }
   sentence.like = base.value_or(0);
-  const bool inDetails = differInDetails(own, parts, other, otherParts);
-  sentence.text =
-      likeIt(letter(rigs::slotsOf(plan.rigs)[*sentence.like]), sentence.parts, inDetails);
+  sentence.text = likeIt(letter(rigs::slotsOf(plan.rigs)[*sentence.like]), std::move(all),
+                         differInDetails(own, parts, other, otherParts));
   return sentence;
+}
+
+}  // namespace
+
+RigSentence rigInFull(const rigs::Plan& plan, std::size_t rig, const rigs::Reader& reader) {
+  return inFull(plan.rigs[rig], reader, Cut::No);
+}
+
+RigSentence rigInWords(const rigs::Plan& plan, std::size_t rig, const rigs::Reader& reader) {
+  return inWords(plan, rig, reader, Cut::No);
+}
+
+std::vector<SentencePiece> rigInPieces(const rigs::Plan& plan, std::size_t rig,
+                                       const rigs::Reader& reader) {
+  const RigSentence sentence = inWords(plan, rig, reader, Cut::Yes);
+  const std::string text = rigs::tell(sentence.text, reader);
+  std::vector<SentencePiece> pieces;
+  for (std::size_t from = 0; from < text.size();) {
+    const bool part = text[from] == kBegins;
+    const std::size_t to = std::min(text.find(part ? kEnds : kBegins, from), text.size());
+    if (part) {
+      const auto index = static_cast<std::size_t>(text[from + 1] - 'A');
+      pieces.push_back({text.substr(from + 2, to - from - 2), sentence.parts[index]});
+    } else {
+      pieces.push_back({text.substr(from, to - from), std::nullopt});
+    }
+    from = part ? to + 1 : to;
+  }
+  return pieces;
 }
 
 }  // namespace gui::telling

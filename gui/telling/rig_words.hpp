@@ -49,4 +49,14 @@ RigSentence rigInFull(const rigs::Plan& plan, std::size_t rig, const rigs::Reade
 inline constexpr std::size_t kFewDifferences = 3;
 RigSentence rigInWords(const rigs::Plan& plan, std::size_t rig, const rigs::Reader& reader);
 
+// That sentence as it is read, cut where its parts begin and end.
+struct SentencePiece {
+  std::string text;
+  std::optional<SentencePart> part;  // nothing: words between them
+
+  bool isPart() const { return part.has_value(); }
+};
+std::vector<SentencePiece> rigInPieces(const rigs::Plan& plan, std::size_t rig,
+                                       const rigs::Reader& reader);
+
 }  // namespace gui::telling

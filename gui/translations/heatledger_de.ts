@@ -7276,6 +7276,10 @@
         <source>like %1, but %2, and other details</source>
         <translation>wie %1, aber %2 und in Einzelheiten anders</translation>
     </message>
+    <message>
+        <source>%1%2%3</source>
+        <translation>%1%2%3</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>

@@ -196,6 +196,10 @@ void MainWindow::buildCentre() {
   });
   connect(page_, &QuestionPage::goalDragged, this, &MainWindow::onGoalDragged);
   connect(page_, &QuestionPage::yearChanged, this, &MainWindow::onYearChanged);
+  connect(page_, &QuestionPage::partChosen, this, [this](const QStringList& places) {
+    setFormsShown(true);
+    forms_->showField(places);
+  });
   connect(units_, &QComboBox::activated, this, [this](int index) {
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
   });
@@ -315,6 +319,8 @@ void MainWindow::listQuestions() {
     if (solution) {
       const telling::Case of{*solution, solution->plan, reader, page_->view()};
       entry.answer = told(telling::shortestOf(question, of, telling::baseOf(of)).text, reader);
+      // No line is to begin with a lonely sign.
+      entry.answer.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
       const bool searching = !solution->done.covers(kEverySearch);
       if (entry.answer.isEmpty() && searching && questions_->count() > entries.size())
         entry.answer = questions_->entry(static_cast<int>(entries.size())).answer;

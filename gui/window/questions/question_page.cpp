@@ -18,6 +18,7 @@
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
 #include "gui/window/questions/question_options.hpp"
+#include "gui/window/questions/rig_sentences.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -61,6 +62,7 @@ struct QuestionPage::Parts {
   QToolButton* more;
   QuestionOptions* options;
   QScrollArea* scroll;
+  RigSentences* rigs;      // of the overview
   QBoxLayout* shownBelow;  // pictures and tables
   QBoxLayout* pictures;
   std::vector<PlanChart*> charts;
@@ -105,6 +107,9 @@ QWidget* QuestionPage::Parts::scrolled() {
   auto* inside = new QWidget;
   auto* stack = new QVBoxLayout(inside);
   stack->setContentsMargins(0, 0, 0, 0);
+  rigs = new RigSentences;
+  stack->addWidget(rigs);
+  QObject::connect(rigs, &RigSentences::partChosen, page, &QuestionPage::partChosen);
   shownBelow = new QBoxLayout(QBoxLayout::TopToBottom);
   stack->addLayout(shownBelow);
   pictures = new QBoxLayout(QBoxLayout::TopToBottom);
@@ -298,6 +303,7 @@ void QuestionPage::Parts::refresh() {
   shown = gui::shown(answer, solution ? rigNamesOf(*solution) : std::vector<std::string>(), reader);
   title->setText(shown.title);
   say();
+  rigs->show(question == Question::Overview ? solution : nullptr, reader);
   cautions->setText(shown.cautions.join(QLatin1Char(' ')));
   note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
   showPictures();

@@ -51,6 +51,8 @@ class QuestionPage : public QWidget {
   void viewChanged();
   // The wanted time was dragged to this many minutes of heating from mash to boil.
   void goalDragged(double minutes);
+  // A part of a rig's sentence: the places of its fields.
+  void partChosen(const QStringList& places);
   // The plan's batches a year were changed here.
   void yearChanged(int batches);
 

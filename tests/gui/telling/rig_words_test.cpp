@@ -270,4 +270,28 @@ TEST(EveryPart, NamesKeysOfThePlanAndChangesWithEachOfThem) {
   EXPECT_GT(changed.size(), 30u);
 }
 
+// For a window, where each part is a way to its fields.
+TEST(RigInPieces, IsTheSentenceWithoutAWordMoreOrLess) {
+  const rigs::Reader german{.language = &languageOf("de")};
+  FullPlan document = test_support::fullPlans().front();
+  document["place"].erase("rules");
+  const rigs::Plan plan = planOf(document.dump());
+  ASSERT_GE(plan.rigs.size(), 4u);
+  for (const rigs::Reader& reader : {kSi, kUs, german}) {
+    for (std::size_t rig = 0; rig < plan.rigs.size(); ++rig) {
+      const RigSentence whole = rigInWords(plan, rig, reader);
+      std::string all;
+      std::vector<std::string> parts;
+      for (const SentencePiece& piece : rigInPieces(plan, rig, reader)) {
+        all += piece.text;
+        if (!piece.isPart()) continue;
+        parts.push_back(rigs::tell(piece.part->text, reader));
+        EXPECT_EQ(piece.text, parts.back());
+      }
+      EXPECT_EQ(all, rigs::tell(whole.text, reader));
+      EXPECT_EQ(parts.size(), whole.parts.size()) << all;
+    }
+  }
+}
+
 }  // namespace gui::telling

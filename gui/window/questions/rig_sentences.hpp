@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// The rigs in words, one below the other, each with its swatch: the parts of a sentence are links
+// to their fields, those that are assumed in quieter letters.
+#pragma once
+
+#include <QGridLayout>
+#include <QLabel>
+#include <QStringList>
+#include <QWidget>
+#include <vector>
+
+#include "gui/telling/case.hpp"
+#include "rigs/answers/solution.hpp"
+
+namespace gui {
+
+class RigSentences : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit RigSentences(QWidget* parent = nullptr);
+  // Null shows nothing.
+  void show(const rigs::SolutionPtr& solution, const rigs::Reader& reader);
+  // As they are read, without their links.
+  QStringList texts() const;
+
+ Q_SIGNALS:
+  // Its fields' places in the document, the first the one to go to.
+  void partChosen(const QStringList& places);
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  struct Line {
+    QWidget* swatch;
+    QLabel* sentence;
+    std::vector<QStringList> places;  // of the links, by number
+  };
+  Line newLine(int row);
+  void write();
+
+  QGridLayout* grid_;
+  std::vector<Line> lines_;
+  std::vector<int> slots_;  // of the rigs' looks, in the order of the plan
+  rigs::SolutionPtr solution_;
+  rigs::Reader reader_;
+};
+
+}  // namespace gui
