@@ -7137,6 +7137,14 @@
         <source>Drawn in every picture:</source>
         <translation>In jedem Bild gezeichnet:</translation>
     </message>
+    <message>
+        <source>All cautions (%1)</source>
+        <translation>Alle Hinweise (%1)</translation>
+    </message>
+    <message>
+        <source>Shows all that there is to take care of, or folds it away</source>
+        <translation>Zeigt alles, worauf zu achten ist, oder klappt es weg</translation>
+    </message>
 </context>
 <context>
     <name>Rig</name>
@@ -7693,6 +7701,29 @@
     <message>
         <source>My kettle</source>
         <translation>Mein Kessel</translation>
+    </message>
+</context>
+<context>
+    <name>Strip</name>
+    <message>
+        <source>Mains current and boiling wort can kill.</source>
+        <translation>Netzstrom und kochende Würze können töten.</translation>
+    </message>
+    <message>
+        <source>Have a licensed electrician check; local codes decide.</source>
+        <translation>Lassen Sie eine Elektrofachkraft prüfen; es entscheiden die örtlichen Vorschriften.</translation>
+    </message>
+    <message>
+        <source>%1 asks more of its circuit than that is rated for.</source>
+        <translation>%1 verlangt mehr, als ihr Stromkreis trägt.</translation>
+    </message>
+    <message>
+        <source>%1 ask more of their circuits than those are rated for.</source>
+        <translation>%1 verlangen mehr, als ihre Stromkreise tragen.</translation>
+    </message>
+    <message>
+        <source>%1 is below %2 for %3 of its rest: boil it promptly.</source>
+        <translation>%1 steht %3 ihrer Rast unter %2: sofort kochen.</translation>
     </message>
 </context>
 <context>

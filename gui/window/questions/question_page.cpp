@@ -15,6 +15,7 @@
 #include <vector>
 
 #include "gui/telling/answer_to.hpp"
+#include "gui/telling/strip.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
 #include "gui/window/questions/question_options.hpp"
@@ -70,8 +71,10 @@ struct QuestionPage::Parts {
   QVBoxLayout* below;       // tables, one below the other
   QVector<AnswerTable*> tables;
   QLabel* notes;
-  QString noted;        // what the notes are to say
-  QTimer* writesNotes;  // out of sight, when the hand rests
+  QString noted;             // what the notes are to say
+  QTimer* writesNotes;       // out of sight, when the hand rests
+  QLabel* strip;             // in a line what can hurt
+  QToolButton* allCautions;  // behind it
   QLabel* cautions;
 
   void note(const QString& text);
@@ -144,7 +147,15 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(scrolled());
+  strip = label();
+  strip->setObjectName(QStringLiteral("strip"));
+  allCautions = new QToolButton(of);
+  allCautions->setObjectName(QStringLiteral("all cautions"));
+  allCautions->setCheckable(true);
+  allCautions->setAutoRaise(true);
   cautions = label();
+  cautions->setObjectName(QStringLiteral("cautions"));
+  cautions->hide();
 
   column->addWidget(title);
   column->addWidget(warning);
@@ -154,7 +165,12 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   column->addLayout(said);
   column->addWidget(options);
   column->addWidget(scroll, 1);
+  auto* foot = new QHBoxLayout;
+  foot->addWidget(strip, 1);
+  foot->addWidget(allCautions, 0, Qt::AlignTop);
+  column->addLayout(foot);
   column->addWidget(cautions);
+  QObject::connect(allCautions, &QToolButton::toggled, cautions, &QLabel::setVisible);
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(options, &QuestionOptions::viewChosen, of, &QuestionPage::setView);
@@ -193,6 +209,9 @@ void QuestionPage::Parts::relabel() {
   notes->setAccessibleName(
       QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
   cautions->setAccessibleName(QCoreApplication::translate("QuestionPage", "Cautions"));
+  strip->setAccessibleName(cautions->accessibleName());
+  allCautions->setToolTip(QCoreApplication::translate(
+      "QuestionPage", "Shows all that there is to take care of, or folds it away"));
   sentence->setAccessibleName(QCoreApplication::translate("QuestionPage", "Answer"));
   warning->setAccessibleName(QCoreApplication::translate("QuestionPage", "Warning"));
   more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
@@ -280,7 +299,7 @@ void QuestionPage::Parts::say() {
 
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
-  for (QLabel* label : {warning, sentence, cautions}) {
+  for (QLabel* label : {warning, sentence, strip, cautions}) {
     if (still) {
       label->setFixedHeight(label->height());
     } else {
@@ -304,7 +323,14 @@ void QuestionPage::Parts::refresh() {
   title->setText(shown.title);
   say();
   rigs->show(question == Question::Overview ? solution : nullptr, reader);
+  strip->setText(solution
+                     ? told(telling::stripOf({*solution, solution->plan, reader, view}), reader)
+                     : QString());
+  // Those of this plan in particular stand with the notes.
   cautions->setText(shown.cautions.join(QLatin1Char(' ')));
+  allCautions->setText(
+      QCoreApplication::translate("QuestionPage", "All cautions (%1)").arg(shown.cautions.size()));
+  allCautions->setVisible(solution != nullptr);
   note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
   showPictures();
   showTables();
@@ -439,6 +465,7 @@ void QuestionPage::retranslate() {
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
   parts_->cautions->setFont(quiet);
+  parts_->strip->setFont(quiet);
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);
   parts_->sentence->setFont(said);
