@@ -9313,6 +9313,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>Shows the plan&apos;s forms beside the answer, or folds them away (%1)</source>
         <translation>Zeigt die Felder des Plans neben der Antwort oder klappt sie ein (%1)</translation>
     </message>
+    <message>
+        <source>&amp;Same, with ...</source>
+        <translation>&amp;Wie dieser, aber ...</translation>
+    </message>
 </context>
 <context>
     <name>gui::PlanDocument</name>
@@ -9833,6 +9837,25 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>removing %1</source>
         <translation>Entfernen: %1</translation>
+    </message>
+    <message>
+        <source>Same, with ...</source>
+        <translation>Wie dieser, aber ...</translation>
+    </message>
+    <message>
+        <source>%1, otherwise</source>
+        <translation>%1, anders</translation>
+    </message>
+</context>
+<context>
+    <name>gui::RigSentences</name>
+    <message>
+        <source>+ same, with ...</source>
+        <translation>+ wie dieser, aber ...</translation>
+    </message>
+    <message>
+        <source>One more rig, the same as the one compared with but for what you then say</source>
+        <translation>Noch ein Kessel, wie der, mit dem verglichen wird, bis auf das, was Sie dann sagen</translation>
     </message>
 </context>
 <context>

@@ -200,6 +200,12 @@ void MainWindow::buildCentre() {
     setFormsShown(true);
     forms_->showField(places);
   });
+  connect(page_, &QuestionPage::anotherWanted, this, [this] {
+    setFormsShown(true);
+    const auto of = static_cast<std::size_t>(std::max(0, page_->view().rig));
+    forms_->rigColumns().duplicate(of, Variant::Following);
+    forms_->showField({QStringLiteral("/rigs/%1/element/power").arg(of + 1)});
+  });
   connect(units_, &QComboBox::activated, this, [this](int index) {
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
   });

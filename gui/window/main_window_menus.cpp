@@ -105,6 +105,8 @@ void MainWindow::buildRigMenu() {
       act(forms_->rigColumns(), forms_->rigColumns().currentRig());
     });
   };
+  entry(tr("&Same, with ..."), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D),
+        [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::Following); });
   entry(tr("&Duplicate"), QKeySequence(Qt::CTRL | Qt::Key_D),
         [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::Same); });
   entry(tr("Duplicate with a &jacket"), QKeySequence(Qt::CTRL | Qt::Key_J),

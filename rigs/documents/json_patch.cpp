@@ -51,12 +51,10 @@ Json treePatch(const Json& base, const Json& wanted) {
   for (const auto& [key, value] : wanted.items()) {
     if (value.is_null()) continue;
     const auto there = base.find(key);
-    if (there == base.end()) {
-      patch[key] = withoutNulls(value);
-    } else if (value.is_object() && there->is_object()) {
+    if (there != base.end() && value.is_object() && there->is_object()) {
       Json below = treePatch(*there, value);
       if (!below.empty()) patch[key] = std::move(below);
-    } else if (!equalTrees(value, *there)) {
+    } else if (there == base.end() || !equalTrees(value, *there)) {
       patch[key] = withoutNulls(value);
     }
   }

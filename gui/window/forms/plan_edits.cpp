@@ -293,12 +293,15 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
 
 std::string withVariant(const std::string& document, const rigs::Texts& texts,
                         const VariantOf& wanted) {
+  if (wanted.variant == Variant::Following)
+    return rigs::sameWith(document, wanted.rig, freeRigName(texts, wanted.name));
   std::string changed =
       rigs::withRigDuplicated(document, wanted.rig, freeRigName(texts, wanted.name));
   const std::string copy = "/rigs/" + std::to_string(wanted.rig + 1);
   if (rigs::exists(changed, copy + "/letter")) changed = rigs::without(changed, copy + "/letter");
   switch (wanted.variant) {
     case Variant::Same:
+    case Variant::Following:
       return changed;
     case Variant::WithJacket:
       return withJacket(changed, copy, wanted.origins);

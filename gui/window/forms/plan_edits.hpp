@@ -42,7 +42,8 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
                              std::string_view rig);
 
 // "The same, but": a copy right of the rig.
-enum class Variant { Same, WithJacket, WithoutJacket, WithLid };
+// Following: the same as the rig in all, now and later, but for what will be said of it.
+enum class Variant { Same, Following, WithJacket, WithoutJacket, WithLid };
 struct VariantOf {
   std::size_t rig;
   const std::vector<std::string>& origins;  // of that rig, see rigs::originsOf()

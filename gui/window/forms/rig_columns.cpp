@@ -313,6 +313,7 @@ QMenu* RigColumns::menuFor(std::size_t rig) {
     QAction* action = menu->addAction(text, this, [this, rig, kind] { duplicate(rig, kind); });
     action->setEnabled(mayAdd);
   };
+  variant(tr("Same, with ..."), Variant::Following);
   variant(tr("Duplicate"), Variant::Same);
   variant(tr("Duplicate with a jacket"), Variant::WithJacket);
   variant(tr("Duplicate without a jacket"), Variant::WithoutJacket);
@@ -396,6 +397,7 @@ void RigColumns::duplicate(std::size_t rig, Variant variant) {
   const QString name = variant == Variant::WithJacket      ? tr("%1, with a jacket").arg(old)
                        : variant == Variant::WithoutJacket ? tr("%1, without a jacket").arg(old)
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
+                       : variant == Variant::Following     ? tr("%1, otherwise").arg(old)
                                                            : tr("%1, copy").arg(old);
   const QString field = focusedField();
   auto letters = letters_;

@@ -85,6 +85,7 @@ struct QuestionPage::Parts {
   void placeWanted(Picture& picture) const;
   void putWanted();
   void say();
+  void write();
   void holdStill(bool still);
   void nameTable(AnswerTable& table) const;
   void showPictures();
@@ -113,6 +114,7 @@ QWidget* QuestionPage::Parts::scrolled() {
   rigs = new RigSentences;
   stack->addWidget(rigs);
   QObject::connect(rigs, &RigSentences::partChosen, page, &QuestionPage::partChosen);
+  QObject::connect(rigs, &RigSentences::anotherWanted, page, &QuestionPage::anotherWanted);
   shownBelow = new QBoxLayout(QBoxLayout::TopToBottom);
   stack->addLayout(shownBelow);
   pictures = new QBoxLayout(QBoxLayout::TopToBottom);
@@ -297,6 +299,15 @@ void QuestionPage::Parts::say() {
   sentence->setAccessibleDescription(all);
 }
 
+// The overview's sentence is one rig's day in a line: a headline. Others go on for several.
+void QuestionPage::Parts::write() {
+  const bool headline = question == Question::Overview;
+  QFont said = page->font();
+  said.setPointSizeF(page->font().pointSizeF() * (headline ? 1.35 : 1.1));
+  if (headline) said.setWeight(QFont::DemiBold);
+  if (sentence->font() != said) sentence->setFont(said);
+}
+
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
   for (QLabel* label : {warning, sentence, strip, cautions}) {
@@ -321,6 +332,7 @@ void QuestionPage::Parts::refresh() {
   }
   shown = gui::shown(answer, solution ? rigNamesOf(*solution) : std::vector<std::string>(), reader);
   title->setText(shown.title);
+  write();
   say();
   rigs->show(question == Question::Overview ? solution : nullptr, reader);
   strip->setText(solution
@@ -466,9 +478,9 @@ void QuestionPage::retranslate() {
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
   parts_->cautions->setFont(quiet);
   parts_->strip->setFont(quiet);
+  parts_->write();
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);
-  parts_->sentence->setFont(said);
   said.setBold(true);
   parts_->warning->setFont(said);
   QFont asked = font();

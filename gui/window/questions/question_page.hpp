@@ -53,6 +53,8 @@ class QuestionPage : public QWidget {
   void goalDragged(double minutes);
   // A part of a rig's sentence: the places of its fields.
   void partChosen(const QStringList& places);
+  // A rig that is the same as the one compared with, but for something.
+  void anotherWanted();
   // The plan's batches a year were changed here.
   void yearChanged(int batches);
 

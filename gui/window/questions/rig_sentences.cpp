@@ -8,6 +8,7 @@
 #include "gui/telling/overload.hpp"
 #include "gui/telling/rig_words.hpp"
 #include "gui/window/charts/rig_swatch.hpp"
+#include "gui/window/forms/plan_edits.hpp"
 #include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
@@ -60,6 +61,12 @@ RigSentences::RigSentences(QWidget* parent) : QWidget(parent), grid_(new QGridLa
   grid_->setHorizontalSpacing(8);
   grid_->setVerticalSpacing(3);
   grid_->setColumnStretch(1, 1);
+  another_ = new QToolButton(this);
+  another_->setObjectName(QStringLiteral("same, with"));
+  another_->setAutoRaise(true);
+  // Below as many as there can be.
+  grid_->addWidget(another_, static_cast<int>(kMostRigs), 1, Qt::AlignRight);
+  connect(another_, &QToolButton::clicked, this, &RigSentences::anotherWanted);
   hide();
 }
 
@@ -96,6 +103,10 @@ void RigSentences::write() {
   }
   while (lines_.size() < count) lines_.push_back(newLine(static_cast<int>(lines_.size())));
   if (!solution_) return;
+  another_->setText(tr("+ same, with ..."));
+  another_->setToolTip(
+      tr("One more rig, the same as the one compared with but for what you then say"));
+  another_->setEnabled(count < kMostRigs);
   const telling::Case of{*solution_, solution_->plan, reader_, {}};
   const auto slots = of.slots();
   for (std::size_t i = 0; i < count; ++i) {

@@ -6,6 +6,7 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QStringList>
+#include <QToolButton>
 #include <QWidget>
 #include <vector>
 
@@ -27,6 +28,8 @@ class RigSentences : public QWidget {
  Q_SIGNALS:
   // Its fields' places in the document, the first the one to go to.
   void partChosen(const QStringList& places);
+  // One more rig, the same but for something.
+  void anotherWanted();
 
  protected:
   void changeEvent(QEvent* event) override;
@@ -41,8 +44,8 @@ class RigSentences : public QWidget {
   void write();
 
   QGridLayout* grid_;
+  QToolButton* another_;
   std::vector<Line> lines_;
-  std::vector<int> slots_;  // of the rigs' looks, in the order of the plan
   rigs::SolutionPtr solution_;
   rigs::Reader reader_;
 };

@@ -119,6 +119,28 @@ TEST_F(TheColumns, MakeTheSameWithAJacket) {
   EXPECT_EQ(document().text(), before);
 }
 
+TEST_F(TheColumns, MakeTheSameThatFollows) {
+  const std::string before = document().text();
+  press(Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);  // of the first
+  ASSERT_EQ(names().size(), 5u);
+  EXPECT_EQ(names()[1], "Old element, kitchen, otherwise");
+  EXPECT_EQ(textAt("/rigs/1/same_as"), "a");
+  ASSERT_NE(document().plan(), nullptr);
+  EXPECT_TRUE(document().plan()->rigs[1].rig.vessel == document().plan()->rigs[0].rig.vessel);
+  // It has what is said of it alone, and all else as the first has it by then.
+  type("/rigs/1/boil_power", QStringLiteral("80 %"));
+  type("/rigs/0/vessel/height", QStringLiteral("42 cm"));
+  ASSERT_NE(document().plan(), nullptr);
+  const rigs::Plan& plan = *document().plan();
+  EXPECT_NEAR(physics::inMetres(plan.rigs[1].rig.vessel.height), 0.42, 1e-9);
+  EXPECT_EQ(plan.rigs[1].rig.boilPower, 0.8);
+  EXPECT_EQ(plan.rigs[0].rig.boilPower, 1.0);
+  undo();
+  undo();
+  undo();
+  EXPECT_EQ(document().text(), before);
+}
+
 TEST_F(TheColumns, KeepTheHandOnTheRigThatMoves) {
   QLineEdit* power = line("/rigs/1/element/power");
   power->setFocus();

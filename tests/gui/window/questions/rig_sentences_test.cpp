@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
+#include <QToolButton>
 
 #include "tests/gui/window/window_fixture.hpp"
 
@@ -48,6 +49,20 @@ TEST_F(TheRigsInWords, OpenTheFieldsOfAPart) {
   EXPECT_EQ(QApplication::focusWidget(), line("/rigs/0/vessel/inner_diameter"));
   choosePart(3, 0);  // what is another circuit than (a)'s
   EXPECT_EQ(QApplication::focusWidget(), choice("/rigs/3/supply/from"));
+}
+
+TEST_F(TheRigsInWords, MakeOneMoreThatIsTheSameButForWhatIsThenSaid) {
+  window().setQuestion(Question::Overview);
+  ASSERT_TRUE(settles());
+  QTest::mouseClick(window().page().findChild<QToolButton*>("same, with"), Qt::LeftButton);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(textAt("/rigs/1/same_as"), "a");
+  EXPECT_EQ(QApplication::focusWidget(), line("/rigs/1/element/power"));
+  type("/rigs/1/element/power", QStringLiteral("2 kW"));
+  ASSERT_TRUE(settles());
+  ASSERT_EQ(sentences().texts().size(), 5);
+  EXPECT_EQ(sentences().texts()[1],
+            QStringLiteral("(e) Old element, kitchen, otherwise: like (a), but 2 kW at 230 V"));
 }
 
 TEST_F(TheRigsInWords, FollowWhatIsTyped) {
