@@ -54,6 +54,9 @@ struct Case {
     return isAlone() ? name(i) : letter(i) + ' ' + name(i);
   }
   const std::string& name(std::size_t i) const { return rig(i).name; }
+  rigs::Clock clockAt(physics::Time sinceTheBeginning) const {
+    return {plan.startOfDay + sinceTheBeginning};
+  }
 
   // For pictures, which are made of numbers and words as the reader has them.
   std::string text(const rigs::Told& told) const { return rigs::tell(told, reader); }

@@ -22,17 +22,13 @@ using physics::StageKind;
 using rigs::Fit;
 using rigs::Told;
 
-rigs::Clock overviewClock(const Case& of, physics::Time sinceTheBeginning) {
-  return {of.plan.startOfDay + sinceTheBeginning};
-}
-
 void addClockAccount(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "strike water ready")),
             [&](std::size_t i) -> Cell {
               const BrewDay& day = of.rig(i).day;
               const physics::Stage* strike = day.find(StageKind::Strike);
               if (!strike || !rigs::finished(day, *strike)) return std::nullopt;
-              return overviewClock(of, strike->end);
+              return of.clockAt(strike->end);
             },
             {.opens = Question::HowLong});
   table.row(Told(TOLD("Answer", "rolls")), [&](std::size_t i) { return rollsAt(of, i); },
@@ -40,7 +36,7 @@ void addClockAccount(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "over")),
             [&](std::size_t i) -> Cell {
               const auto whole = wholeDay(of.rig(i).day);
-              return whole ? Cell(overviewClock(of, *whole)) : std::nullopt;
+              return whole ? Cell(of.clockAt(*whole)) : std::nullopt;
             },
             {.opens = Question::HowLong});
 }
@@ -179,7 +175,7 @@ Cell rollsAt(const Case& of, std::size_t i) {
     return Cell(onTheEdge ? Told(TOLD("Answer", "perhaps not")) : outcomeWord(day.outcome));
   const physics::Stage* boil = day.find(StageKind::Boil);
   if (!boil) return std::nullopt;
-  const rigs::Clock clock = overviewClock(of, boil->begin);
+  const rigs::Clock clock = of.clockAt(boil->begin);
   return onTheEdge ? Cell(Told(TOLD("Answer", "perhaps %1"), clock)) : Cell(clock);
 }
 

@@ -130,7 +130,7 @@ void addTimeRows(RigTable& table, const Case& of, Rows rows) {
   table.row(Told(TOLD("Answer", "over at, begun %1"), rigs::Clock{of.plan.startOfDay}),
             [&](std::size_t i) {
               const auto whole = wholeDay(of.rig(i).day);
-              return whole ? Cell(rigs::Clock{of.plan.startOfDay + *whole}) : std::nullopt;
+              return whole ? Cell(of.clockAt(*whole)) : std::nullopt;
             });
 }
 

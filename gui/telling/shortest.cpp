@@ -182,12 +182,8 @@ Told shortTextOf(Question question, const Case& of, std::size_t i) {
 
 }  // namespace
 
-Shortest shortestOf(Question question, const Case& of, std::size_t rig) {
-  Shortest shortest;
-  if (rig < of.count()) shortest.text = shortTextOf(question, of, rig);
-  for (std::size_t i = 0; i < of.count(); ++i)
-    shortest.danger = shortest.danger || of.isOverloaded(i);
-  return shortest;
+Told shortestOf(Question question, const Case& of, std::size_t rig) {
+  return rig < of.count() ? shortTextOf(question, of, rig) : Told();
 }
 
 }  // namespace gui::telling

@@ -11,11 +11,7 @@
 
 namespace gui::telling {
 
-struct Shortest {
-  rigs::Told text;  // without a full stop; "" where nothing is known
-  // Some rig of the plan, not only this one, asks more of its circuit than that is rated for.
-  bool danger = false;
-};
-Shortest shortestOf(Question question, const Case& of, std::size_t rig);
+// Without a full stop; "" where nothing is known.
+rigs::Told shortestOf(Question question, const Case& of, std::size_t rig);
 
 }  // namespace gui::telling

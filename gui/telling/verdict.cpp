@@ -28,10 +28,6 @@ rigs::Amount inKilowatts(physics::Power power) {
   return rigs::amountLike(power, "1 kW", {.significantDigits = 2, .decimals = 2});
 }
 
-rigs::Clock clockAt(const Case& of, physics::Time sinceTheBeginning) {
-  return {of.plan.startOfDay + sinceTheBeginning};
-}
-
 // The least that would roll: searched for where somebody asked, else as the day itself found it.
 // Empty where no power would do.
 std::optional<physics::Power> leastToRoll(const rigs::RigAnswer& rig) {
@@ -82,7 +78,7 @@ Told outcomeInShort(const Case& of, std::size_t i) {
   switch (day.outcome) {
     case Outcome::Done: {
       const physics::Stage* boil = day.find(StageKind::Boil);
-      return boil && day.boil ? rollsFromText(*day.boil, clockAt(of, boil->begin)) : Told();
+      return boil && day.boil ? rollsFromText(*day.boil, of.clockAt(boil->begin)) : Told();
     }
     case Outcome::Steams:
       return getsOfText(rig,
@@ -124,7 +120,7 @@ Told dayInShort(const Case& of, std::size_t i) {
   for (Told& one : std::vector{morningText(of, i), outcomeInShort(of, i)})
     if (!one.empty()) all.items.emplace_back(std::move(one));
   if (day.finished() && day.outcome == Outcome::Done) {
-    all.items.emplace_back(Told(TOLD("Answer", "over at %1"), clockAt(of, day.duration())));
+    all.items.emplace_back(Told(TOLD("Answer", "over at %1"), of.clockAt(day.duration())));
     all.items.emplace_back(spentText(of, i));
   }
   return Told::just(std::move(all));

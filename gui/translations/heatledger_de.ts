@@ -8715,6 +8715,21 @@
     </message>
 </context>
 <context>
+    <name>gui::CautionsFoot</name>
+    <message>
+        <source>All cautions (%1)</source>
+        <translation>Alle Warnungen (%1)</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>Shows all that there is to take care of, or folds it away</source>
+        <translation>Zeigt alles, worauf zu achten ist, oder klappt es weg</translation>
+    </message>
+</context>
+<context>
     <name>gui::Exports</name>
     <message>
         <source>%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted</source>

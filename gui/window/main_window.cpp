@@ -201,10 +201,13 @@ void MainWindow::buildCentre() {
     forms_->showField(places);
   });
   connect(page_, &QuestionPage::anotherWanted, this, [this] {
+    const SolutionPtr seen = page_->solution();
+    if (!seen) return;
+    const std::size_t base = telling::baseOf({*seen, seen->plan, page_->reader(), page_->view()});
     setFormsShown(true);
-    const auto of = static_cast<std::size_t>(std::max(0, page_->view().rig));
-    forms_->rigColumns().duplicate(of, Variant::Following);
-    forms_->showField({QStringLiteral("/rigs/%1/element/power").arg(of + 1)});
+    forms_->commit();
+    forms_->rigColumns().duplicate(base, Variant::Following);
+    forms_->showField({QStringLiteral("/rigs/%1/element/power").arg(base + 1)});
   });
   connect(units_, &QComboBox::activated, this, [this](int index) {
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
@@ -324,9 +327,7 @@ void MainWindow::listQuestions() {
     QuestionColumn::Entry entry{title, told(telling::shortTitleOf(question)), {}, {}};
     if (solution) {
       const telling::Case of{*solution, solution->plan, reader, page_->view()};
-      entry.answer = told(telling::shortestOf(question, of, telling::baseOf(of)).text, reader);
-      // No line is to begin with a lonely sign.
-      entry.answer.replace(QStringLiteral(" %"), QStringLiteral("\u00a0%"));
+      entry.answer = told(telling::shortestOf(question, of, telling::baseOf(of)), reader);
       const bool searching = !solution->done.covers(kEverySearch);
       if (entry.answer.isEmpty() && searching && questions_->count() > entries.size())
         entry.answer = questions_->entry(static_cast<int>(entries.size())).answer;

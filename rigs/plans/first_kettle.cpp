@@ -206,7 +206,9 @@ StartedKettle startWith(const FirstKettle& kettle, std::string_view name, UnitSy
   started.assumed[KettleFigure::Volume] =
       formatLike(kUsualVolume, units == UnitSystem::SI ? "1 L" : "1 gal");
   document = withoutWhatIsNot(withAll(document, statedFigures(kettle, units)), kettle);
-  static_cast<void>(readPlan(document, ".", started.problems));
+  auto plan = readPlan(document, ".", started.problems);
+  if (plan && !hasErrors(started.problems))
+    started.plan = std::make_shared<const Plan>(std::move(*plan));
   started.document = std::move(document);
   return started;
 }

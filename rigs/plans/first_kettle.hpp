@@ -6,6 +6,7 @@
 
 #include <array>
 #include <map>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -17,6 +18,8 @@
 #include "rigs/quantities/quantity_text.hpp"
 
 namespace rigs {
+
+struct Plan;
 
 // What is typed, in the order in which it is asked.
 enum class KettleFigure { Volume, Diameter, Height, Power, Voltage, Altitude, Room, Batch };
@@ -38,6 +41,7 @@ struct StartedKettle {
   std::string region, circuit;                  // that were taken
   std::string document;                         // a plan of one rig; what is wrong left as typed
   Problems problems;                            // of what is typed, at their places in the document
+  std::shared_ptr<const Plan> plan;             // null where one of them is an error
 };
 
 inline constexpr std::string_view kUsualRegion = "Europe";

@@ -3,7 +3,9 @@
 
 #include <algorithm>
 
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/json_whole_rig.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
 #include "rigs/plans/plan_names.hpp"
@@ -234,7 +236,9 @@ std::optional<RigPlan> readRig(const JsonCursor& at, const fs::path& folder, con
   }
   auto plan = assemble(layers, compared);
   bases.tell(at, problems);
-  return bases.failed() ? std::nullopt : plan;
+  if (bases.failed()) return std::nullopt;
+  if (plan) plan->written.texts = textsIn(WholeRig(cursors, bases.names()).json());
+  return plan;
 }
 
 }  // namespace rigs

@@ -6,6 +6,7 @@
 #include <string>
 #include <utility>
 
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/rig_family.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -30,7 +31,6 @@ class RigsReader {
     for (std::size_t i = 0; i < family_.size(); ++i) {
       readOnce(i);
       if (!plans_[i]) continue;
-      if (const auto& whole = family_.whole(i)) plans_[i]->written.texts = textsOf(whole->text());
       refuseTakenName(family_.at(i), *plans_[i], rigs);
       refuseTakenLetter(family_.at(i), *plans_[i], rigs);
       rigs.push_back(*plans_[i]);
@@ -58,6 +58,7 @@ class RigsReader {
     Problems found;
     auto plan = readWholeRig(whole.json(), compared_, found);
     for (const Problem& one : found) tell(one, entry, whole);
+    if (plan) plan->written.texts = textsIn(whole.json());
     return plan;
   }
 

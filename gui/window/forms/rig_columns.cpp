@@ -7,7 +7,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPainter>
 #include <QScrollBar>
 #include <QSettings>
 #include <algorithm>
@@ -17,7 +16,7 @@
 #include <utility>
 
 #include "gui/window/charts/chart_look.hpp"
-#include "gui/window/charts/rig_swatch.hpp"
+#include "gui/window/charts/rig_sample.hpp"
 #include "gui/window/forms/rig_fields.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
@@ -55,16 +54,6 @@ QString settingOf(const std::string& place) {
 
 }  // namespace
 
-LineSample::LineSample(int slot, QWidget* parent) : QWidget(parent), slot_(slot) {
-  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-}
-
-void LineSample::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  drawRigSwatch(painter, slot_, QRectF(rect()).adjusted(2.0, 0.0, -2.0, 0.0),
-                lookOf(palette(), font()));
-}
-
 RigColumns::RigColumns(PlanDocument& document, QWidget* parent)
     : QScrollArea(parent), document_(document) {
   setWidgetResizable(true);
@@ -81,7 +70,7 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   auto* top = new QHBoxLayout;
   const QString letter = letterOf(rig);
   if (count_ > 1) top->addWidget(new QLabel(letter));
-  top->addWidget(new LineSample(static_cast<int>(letters_[rig])), 1);
+  top->addWidget(new RigSample(static_cast<int>(letters_[rig])), 1);
   auto* menu = new QToolButton;
   menu->setText(QStringLiteral("⋯"));
   menu->setObjectName(QStringLiteral("rig menu %1").arg(rig));
@@ -390,7 +379,7 @@ void RigColumns::addFromCatalogue(const QString& name) {
 }
 
 void RigColumns::duplicate(std::size_t rig, Variant variant) {
-  if (count_ >= kMostRigs) return;
+  if (count_ >= kMostRigs || rig >= count_) return;
   const auto origins = rigs::originsOf(document_.text(), rig, document_.folder());
   const QString old =
       QString::fromStdString(rigNameAt(document_.texts(), rig, rigs::inheritedTexts(origins)));

@@ -5,6 +5,7 @@
 #include <QFontInfo>
 #include <QFontMetrics>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QScrollBar>
 #include <QStyledItemDelegate>
 #include <algorithm>
@@ -30,6 +31,13 @@ QFont sized(QFont font, double share, QFont::Weight weight) {
     font.setPointSizeF(share * font.pointSizeF());
   font.setWeight(weight);
   return font;
+}
+
+// No line begins with a unit whose number ends the one before.
+QString keptTogether(QString text) {
+  static const QRegularExpression behindANumber(QStringLiteral("(?<=\\d) "));
+  text.replace(behindANumber, QStringLiteral("\u00a0"));
+  return text.replace(QLatin1Char('/'), QStringLiteral("\u2060/\u2060"));
 }
 
 QRect around(const QFont& font, int width, const QString& text) {
@@ -143,8 +151,9 @@ QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row) const {
     add(Piece::Kind::Question, of.shortly, font());
   } else {
     add(Piece::Kind::Question, of.question, sized(font(), kSmall, QFont::Normal));
-    if (!of.answer.isEmpty())
-      add(Piece::Kind::Answer, of.answer, sized(font(), kAnswer, QFont::DemiBold));
+    const QString answer = keptTogether(of.answer);
+    if (!answer.isEmpty())
+      add(Piece::Kind::Answer, answer, sized(font(), kAnswer, QFont::DemiBold));
   }
   if (mark_.isEmpty()) return pieces;
   // Beside the question where there is room for both, else below all of it.

@@ -18,6 +18,7 @@
 #include "gui/telling/strip.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
+#include "gui/window/questions/cautions_foot.hpp"
 #include "gui/window/questions/question_options.hpp"
 #include "gui/window/questions/rig_sentences.hpp"
 #include "gui/window/words/reader.hpp"
@@ -71,11 +72,9 @@ struct QuestionPage::Parts {
   QVBoxLayout* below;       // tables, one below the other
   QVector<AnswerTable*> tables;
   QLabel* notes;
-  QString noted;             // what the notes are to say
-  QTimer* writesNotes;       // out of sight, when the hand rests
-  QLabel* strip;             // in a line what can hurt
-  QToolButton* allCautions;  // behind it
-  QLabel* cautions;
+  QString noted;        // what the notes are to say
+  QTimer* writesNotes;  // out of sight, when the hand rests
+  CautionsFoot* foot;
 
   void note(const QString& text);
   void writeNotes();
@@ -149,15 +148,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(scrolled());
-  strip = label();
-  strip->setObjectName(QStringLiteral("strip"));
-  allCautions = new QToolButton(of);
-  allCautions->setObjectName(QStringLiteral("all cautions"));
-  allCautions->setCheckable(true);
-  allCautions->setAutoRaise(true);
-  cautions = label();
-  cautions->setObjectName(QStringLiteral("cautions"));
-  cautions->hide();
+  foot = new CautionsFoot(of);
 
   column->addWidget(title);
   column->addWidget(warning);
@@ -167,12 +158,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   column->addLayout(said);
   column->addWidget(options);
   column->addWidget(scroll, 1);
-  auto* foot = new QHBoxLayout;
-  foot->addWidget(strip, 1);
-  foot->addWidget(allCautions, 0, Qt::AlignTop);
-  column->addLayout(foot);
-  column->addWidget(cautions);
-  QObject::connect(allCautions, &QToolButton::toggled, cautions, &QLabel::setVisible);
+  column->addWidget(foot);
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(options, &QuestionOptions::viewChosen, of, &QuestionPage::setView);
@@ -210,10 +196,7 @@ void QuestionPage::Parts::relabel() {
   for (AnswerTable* table : tables) nameTable(*table);
   notes->setAccessibleName(
       QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
-  cautions->setAccessibleName(QCoreApplication::translate("QuestionPage", "Cautions"));
-  strip->setAccessibleName(cautions->accessibleName());
-  allCautions->setToolTip(QCoreApplication::translate(
-      "QuestionPage", "Shows all that there is to take care of, or folds it away"));
+  foot->retranslate();
   sentence->setAccessibleName(QCoreApplication::translate("QuestionPage", "Answer"));
   warning->setAccessibleName(QCoreApplication::translate("QuestionPage", "Warning"));
   more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
@@ -310,12 +293,12 @@ void QuestionPage::Parts::write() {
 
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
-  for (QLabel* label : {warning, sentence, strip, cautions}) {
+  for (QWidget* one : std::initializer_list<QWidget*>{warning, sentence, foot}) {
     if (still) {
-      label->setFixedHeight(label->height());
+      one->setFixedHeight(one->height());
     } else {
-      label->setMinimumHeight(0);
-      label->setMaximumHeight(QWIDGETSIZE_MAX);
+      one->setMinimumHeight(0);
+      one->setMaximumHeight(QWIDGETSIZE_MAX);
     }
   }
 }
@@ -335,14 +318,10 @@ void QuestionPage::Parts::refresh() {
   write();
   say();
   rigs->show(question == Question::Overview ? solution : nullptr, reader);
-  strip->setText(solution
-                     ? told(telling::stripOf({*solution, solution->plan, reader, view}), reader)
-                     : QString());
-  // Those of this plan in particular stand with the notes.
-  cautions->setText(shown.cautions.join(QLatin1Char(' ')));
-  allCautions->setText(
-      QCoreApplication::translate("QuestionPage", "All cautions (%1)").arg(shown.cautions.size()));
-  allCautions->setVisible(solution != nullptr);
+  // Cautions of this plan in particular stand with the notes.
+  foot->show(solution ? told(telling::stripOf({*solution, solution->plan, reader, view}), reader)
+                      : QString(),
+             shown.cautions);
   note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
   showPictures();
   showTables();
@@ -476,8 +455,7 @@ rigs::Reader QuestionPage::reader() const { return readerOf(parts_->units); }
 void QuestionPage::retranslate() {
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
-  parts_->cautions->setFont(quiet);
-  parts_->strip->setFont(quiet);
+  parts_->foot->setLetters(quiet);
   parts_->write();
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);

@@ -2,42 +2,19 @@
 #include "gui/window/questions/rig_sentences.hpp"
 
 #include <QEvent>
-#include <QPainter>
 #include <QTextDocumentFragment>
 
 #include "gui/telling/overload.hpp"
 #include "gui/telling/rig_words.hpp"
-#include "gui/window/charts/rig_swatch.hpp"
 #include "gui/window/forms/plan_edits.hpp"
 #include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 namespace {
 
-constexpr int kSwatchWidth = 30;  // px
+constexpr int kSampleWidth = 30;  // px
 
-// A rig's line as in the pictures, in the middle of the sentence's first line.
-class Swatch : public QWidget {
- public:
-  explicit Swatch(QWidget* parent) : QWidget(parent) {}
-  void setSlot(int slot) {
-    slot_ = slot;
-    update();
-  }
-
- protected:
-  void paintEvent(QPaintEvent*) override {
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    drawRigSwatch(painter, slot_, QRectF(0, 0, width(), fontMetrics().height()),
-                  lookOf(palette(), font(), locale()));
-  }
-
- private:
-  int slot_ = 0;
-};
-
-// Where the first rig's `rigs` part stands in the document; of a list its first entry.
+// Where the part's keys stand in the document; of a list its first entry.
 QStringList placesOf(const telling::SentencePart& part, std::size_t rig) {
   QStringList places;
   for (const std::string& key : part.keys) {
@@ -71,13 +48,13 @@ RigSentences::RigSentences(QWidget* parent) : QWidget(parent), grid_(new QGridLa
 }
 
 RigSentences::Line RigSentences::newLine(int row) {
-  Line line{new Swatch(this), new QLabel(this), {}};
-  line.swatch->setFixedWidth(kSwatchWidth);
+  Line line{new RigSample(0, this), new QLabel(this), {}};
+  line.sample->setFixedWidth(kSampleWidth);
   line.sentence->setTextFormat(Qt::RichText);
   line.sentence->setWordWrap(true);
   line.sentence->setTextInteractionFlags(Qt::LinksAccessibleByMouse |
                                          Qt::LinksAccessibleByKeyboard);
-  grid_->addWidget(line.swatch, row, 0);
+  grid_->addWidget(line.sample, row, 0, Qt::AlignTop);
   grid_->addWidget(line.sentence, row, 1);
   connect(line.sentence, &QLabel::linkActivated, this, [this, row](const QString& number) {
     const auto& places = lines_[static_cast<std::size_t>(row)].places;
@@ -97,7 +74,7 @@ void RigSentences::show(const rigs::SolutionPtr& solution, const rigs::Reader& r
 void RigSentences::write() {
   const std::size_t count = solution_ ? solution_->plan.rigs.size() : 0;
   while (lines_.size() > count) {
-    delete lines_.back().swatch;
+    delete lines_.back().sample;
     delete lines_.back().sentence;
     lines_.pop_back();
   }
@@ -111,7 +88,8 @@ void RigSentences::write() {
   const auto slots = of.slots();
   for (std::size_t i = 0; i < count; ++i) {
     Line& line = lines_[i];
-    static_cast<Swatch*>(line.swatch)->setSlot(static_cast<int>(slots[i]));
+    line.sample->setFixedHeight(fontMetrics().height());  // of the sentence's first line
+    line.sample->setSlot(static_cast<int>(slots[i]));
     line.places.clear();
     QString text = QStringLiteral("<b>%1</b>: ")
                        .arg(QString::fromStdString(of.text(of.named(i))).toHtmlEscaped());

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The rigs in words, one below the other, each with its swatch: the parts of a sentence are links
-// to their fields, those that are assumed in quieter letters.
+// The rigs in words, one below the other, each with a piece of its line: the parts of a sentence
+// are links to their fields, those that are assumed in quieter letters.
 #pragma once
 
 #include <QGridLayout>
@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "gui/telling/case.hpp"
+#include "gui/window/charts/rig_sample.hpp"
 #include "rigs/answers/solution.hpp"
 
 namespace gui {
@@ -36,7 +37,7 @@ class RigSentences : public QWidget {
 
  private:
   struct Line {
-    QWidget* swatch;
+    RigSample* sample;
     QLabel* sentence;
     std::vector<QStringList> places;  // of the links, by number
   };

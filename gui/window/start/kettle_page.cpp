@@ -260,12 +260,9 @@ void KettlePage::startAnew() {
   ++edition_;
   showFields();
   showProblems({});
-  rigs::Problems again;
-  auto plan = rigs::readPlan(started_.document, ".", again);
-  const bool fine = plan && !rigs::hasErrors(started_.problems);
-  if (fine) solver_.solve(std::make_shared<const rigs::Plan>(std::move(*plan)), edition_);
+  if (started_.plan) solver_.solve(started_.plan, edition_);
   headline_->setEnabled(false);  // grey: of what was there before
-  setFine(fine);
+  setFine(started_.plan != nullptr);
 }
 
 void KettlePage::setFine(bool fine) {

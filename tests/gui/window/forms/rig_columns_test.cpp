@@ -10,6 +10,7 @@
 #include <QToolButton>
 
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/charts/rig_sample.hpp"
 #include "gui/window/forms/rig_columns.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -69,7 +70,7 @@ class TheColumns : public WindowTest {
   // A piece of its line there, always of one size.
   QImage lineOf(int rig) {
     auto* menu = window().findChild<QToolButton*>(QStringLiteral("rig menu %1").arg(rig));
-    auto* sample = menu->parentWidget()->findChild<gui::LineSample*>();
+    auto* sample = menu->parentWidget()->findChild<gui::RigSample*>();
     sample->resize(60, 12);
     return sample->grab().toImage();
   }
@@ -83,7 +84,7 @@ class TheColumns : public WindowTest {
     return all;
   }
   int columns() {
-    return static_cast<int>(window().forms().findChildren<gui::LineSample*>().size());
+    return static_cast<int>(window().forms().findChildren<gui::RigSample*>().size());
   }
 };
 

@@ -65,6 +65,20 @@ TEST_F(TheRigsInWords, MakeOneMoreThatIsTheSameButForWhatIsThenSaid) {
             QStringLiteral("(e) Old element, kitchen, otherwise: like (a), but 2 kW at 230 V"));
 }
 
+// Whoever was compared with may be gone by then.
+TEST_F(TheRigsInWords, MakeOneMoreWhereTheRigComparedWithIsGone) {
+  window().setQuestion(Question::Overview);
+  ASSERT_TRUE(settles());
+  gui::telling::QuestionView view = window().page().view();
+  view.rig = 3;
+  window().page().setView(view);
+  for (const std::size_t rig : {3u, 2u, 1u}) window().forms().rigColumns().remove(rig);
+  ASSERT_TRUE(settles());
+  QTest::mouseClick(window().page().findChild<QToolButton*>("same, with"), Qt::LeftButton);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(textAt("/rigs/1/same_as"), "a");
+}
+
 TEST_F(TheRigsInWords, FollowWhatIsTyped) {
   window().setQuestion(Question::Overview);
   ASSERT_TRUE(settles());
