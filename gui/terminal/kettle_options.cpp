@@ -132,9 +132,7 @@ std::string kettlePlan(const rigs::FirstKettle& kettle, const rigs::Reader& read
                        rigs::Problems& problems) {
   rigs::StartedKettle started =
       rigs::startWith(kettle, rigs::tell(rigs::firstKettleName(), reader), reader.units);
-  rigs::Problems none;
-  if (const auto plan = rigs::readPlan(started.document, ".", none))
-    rigs::checkPlan(*plan, started.problems);
+  if (started.plan) rigs::checkPlan(*started.plan, started.problems);
   for (rigs::Problem& one : started.problems) {
     if (one.severity != rigs::Severity::Error) continue;  // "check" tells of remarks
     one.where = optionAt(one.where);

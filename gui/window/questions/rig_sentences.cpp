@@ -4,10 +4,8 @@
 #include <QEvent>
 #include <QTextDocumentFragment>
 
-#include "gui/telling/overload.hpp"
 #include "gui/telling/rig_words.hpp"
 #include "gui/window/forms/plan_edits.hpp"
-#include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
 namespace {

@@ -11,7 +11,6 @@
 #include "gui/window/forms/bare_number.hpp"
 #include "gui/window/start/page_parts.hpp"
 #include "gui/window/words/reader.hpp"
-#include "rigs/plans/plan.hpp"
 
 namespace gui {
 
