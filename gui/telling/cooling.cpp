@@ -7,6 +7,7 @@
 
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/words.hpp"
+#include "physics/growth.hpp"
 
 namespace gui::telling {
 namespace {
@@ -18,6 +19,10 @@ using rigs::asChosen;
 using rigs::Night;
 using rigs::roughly;
 using rigs::Told;
+
+constexpr double kWorthTelling = 0.05;  // doublings: 0.0 as printed below that
+// A round figure above the last temperature at which any food germ grows.
+constexpr Temperature kTooHotForGerms = physics::celsius(60.0);
 
 const Night* nightOf(const Case& of, std::size_t i) {
   const auto& night = of.rig(i).night;
@@ -40,6 +45,30 @@ Told holdingText(const Night& night) {
     return Told(TOLD("Answer", "It is below %1 for %2."), limit, roughly(night.below));
   return Told(TOLD("Answer", "It passes %1 after %2 and is below it for %3."), limit,
               roughly(*night.passesAfter), roughly(night.below));
+}
+
+// At worst: what a food inspector would say of it.
+Told growthText(const Case& of, std::size_t i, const Night& night) {
+  if (night.doublings < kWorthTelling)
+    return Told(TOLD("Answer", "It stays too hot for food germs to grow."));
+  const Told most =
+      Told(TOLD("Answer", "Food germs would double %1 times; %2 times is the most for food."),
+           rigs::Number{night.doublings, {.decimals = 1}}, rigs::Number{physics::kMostDoublings});
+  if (!night.tooManyAfter) return most;
+  const auto after = roughly(*night.tooManyAfter);
+  const auto hold = amount(kTooHotForGerms);
+  const physics::Stage* own =
+      of.rig(i).night->own ? of.rig(i).day.find(StageKind::UnpluggedRest) : nullptr;
+  const Told reached =
+      own ? Told(TOLD("Answer",
+                      "That is reached after %1, at %2: boil it by then, or hold it at "
+                      "%3 or more."),
+                 after, of.clockAt(own->start + *night.tooManyAfter), hold)
+          : Told(TOLD("Answer",
+                      "That is reached after %1: boil it by then, or hold it at %2 or "
+                      "more."),
+                 after, hold);
+  return rigs::sentences({most, reached});
 }
 
 Told heatUpText(const Case& of, std::size_t i) {
@@ -139,6 +168,28 @@ void addHolding(RigTable& table, const std::string& place, const Which& which) {
       [](const Night& n) { return hoursAndMinutes(n.below); });
 }
 
+template <class Which>
+void addGrowth(RigTable& table, const std::string& place, const Which& which) {
+  const auto number = [&](Told label, const std::string& key, double Night::*figure) {
+    table.row(std::move(label),
+              [&](std::size_t i) -> Cell {
+                const Night* night = which(i);
+                return night ? numberCell(night->*figure, 1) : std::nullopt;
+              },
+              {.result = place + key});
+  };
+  number(Told(TOLD("Answer", "food germs would double, times")), "/germs_double_at_worst",
+         &Night::doublings);
+  table.row(Told(TOLD("Answer", "the tenth doubling after")),
+            [&](std::size_t i) -> Cell {
+              const Night* night = which(i);
+              return night ? hoursAndMinutes(night->tooManyAfter) : std::nullopt;
+            },
+            {.result = place + "/ten_doublings_after_s"});
+  number(Told(TOLD("Answer", "souring germs would grow, powers of ten")),
+         "/souring_tenfolds_at_worst", &Night::souring);
+}
+
 void addHeatUp(RigTable& table, const Case& of) {
   table.heading(Told(TOLD("Answer", "Then")));
   table.row(Told(TOLD("Answer", "heating to the boil")), [&](std::size_t i) -> Cell {
@@ -163,6 +214,8 @@ Table nightTable(const Case& of) {
   addNight(table, of, "/night", asItIs);
   table.heading(Told(TOLD("Answer", "Hot holding")));
   addHolding(table, "/night", asItIs);
+  table.heading(Told(TOLD("Answer", "What grows at worst")));
+  addGrowth(table, "/night", asItIs);
   addHeatUp(table, of);
   if (!of.view.supposed) return table.take();
   for (const bool jacketed : {true, false}) {
@@ -172,6 +225,7 @@ Table nightTable(const Case& of) {
                            : Told(TOLD("Answer", "Supposed: %1"), ifBare()));
     addNight(table, of, place, which);
     addHolding(table, place, which);
+    addGrowth(table, place, which);
   }
   return table.take();
 }
@@ -215,6 +269,22 @@ Answer howFarCools(const Case& of) {
   answer.sentences = coolingInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i)
     if (Told text = nightText(of, i); !text.empty()) answer.say(i, std::move(text));
+  const auto growing = [&](std::size_t i) {
+    const Night* night = nightOf(of, i);
+    return night && night->doublings >= kWorthTelling;
+  };
+  bool grows = false;
+  for (std::size_t i = 0; i < of.count(); ++i) grows = grows || growing(i);
+  if (grows) {
+    answer.heading(Told(TOLD("Answer", "What grows meanwhile, at worst")));
+    for (std::size_t i = 0; i < of.count(); ++i)
+      if (const Night* night = nightOf(of, i)) answer.say(i, growthText(of, i, *night));
+    answer.say(Told(TOLD("Answer",
+                         "At worst: the fastest germ at each temperature, from the first moment "
+                         "on. Souring shows at about six powers of ten, and by a pH below about "
+                         "5.0 before the boil. The boil kills these germs and their spores, but "
+                         "undoes no toxin that is already there.")));
+  }
   bool any = false;
   for (std::size_t i = 0; i < of.count(); ++i) any = any || supposedOf(of, i);
   if (any) answer.heading(Told(TOLD("Answer", "What is only supposed")));

@@ -2347,6 +2347,46 @@
         <source>may not roll</source>
         <translation>wallt vielleicht nicht</translation>
     </message>
+    <message>
+        <source>It stays too hot for food germs to grow.</source>
+        <translation>Für Lebensmittelkeime bleibt es zu heiß.</translation>
+    </message>
+    <message>
+        <source>Food germs would double %1 times; %2 times is the most for food.</source>
+        <translation>Lebensmittelkeime würden sich %1-mal verdoppeln; höchstens %2-mal gilt für Lebensmittel.</translation>
+    </message>
+    <message>
+        <source>That is reached after %1, at %2: boil it by then, or hold it at %3 or more.</source>
+        <translation>Das ist nach %1 erreicht, um %2: bis dahin kochen oder bei %3 oder mehr halten.</translation>
+    </message>
+    <message>
+        <source>That is reached after %1: boil it by then, or hold it at %2 or more.</source>
+        <translation>Das ist nach %1 erreicht: bis dahin kochen oder bei %2 oder mehr halten.</translation>
+    </message>
+    <message>
+        <source>food germs would double, times</source>
+        <translation>Lebensmittelkeime verdoppelten sich, Male</translation>
+    </message>
+    <message>
+        <source>the tenth doubling after</source>
+        <translation>die zehnte Verdopplung nach</translation>
+    </message>
+    <message>
+        <source>souring germs would grow, powers of ten</source>
+        <translation>Säurekeime wüchsen, Zehnerpotenzen</translation>
+    </message>
+    <message>
+        <source>What grows at worst</source>
+        <translation>Was schlimmstenfalls wächst</translation>
+    </message>
+    <message>
+        <source>What grows meanwhile, at worst</source>
+        <translation>Was derweil schlimmstenfalls wächst</translation>
+    </message>
+    <message>
+        <source>At worst: the fastest germ at each temperature, from the first moment on. Souring shows at about six powers of ten, and by a pH below about 5.0 before the boil. The boil kills these germs and their spores, but undoes no toxin that is already there.</source>
+        <translation>Schlimmstenfalls: bei jeder Temperatur der schnellste Keim, vom ersten Augenblick an. Saures zeigt sich bei etwa sechs Zehnerpotenzen und an einem pH-Wert unter etwa 5,0 vor dem Kochen. Das Kochen tötet diese Keime und ihre Sporen, macht aber kein Gift unschädlich, das schon da ist.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

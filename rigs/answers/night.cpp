@@ -5,6 +5,8 @@
 #include <cmath>
 #include <utility>
 
+#include "physics/growth.hpp"
+
 namespace rigs {
 namespace {
 
@@ -75,6 +77,17 @@ std::optional<Time> firstBelow(const std::vector<NightPoint>& curve, Temperature
   return std::nullopt;
 }
 
+void addGrowth(Night& night, const std::vector<NightPoint>& curve, Temperature room) {
+  std::vector<WarmPiece> pieces;
+  for (std::size_t i = 1; i < curve.size(); ++i)
+    pieces.push_back({curve[i].alone - curve[i - 1].alone, curve[i - 1].wort, curve[i].wort, room});
+  for (const WarmPiece& piece : pieces) {
+    night.doublings += doublingsOfPathogens(piece);
+    night.souring += tenfolds(kSporeFormingLactic, piece);
+  }
+  night.tooManyAfter = whenDoubled(pieces, kMostDoublings);
+}
+
 std::vector<Time> readingTimes(Time alone) {
   std::vector<Time> times{minutes(10.0), minutes(20.0), minutes(30.0)};
   for (double hour = 1.0; hour <= 48.0; hour += 1.0) times.push_back(hours(hour));
@@ -102,12 +115,16 @@ std::optional<Night> nightOf(const Rig& rig, const Plan& plan, const BrewDay& da
               .passesAfter = firstBelow(curve, room, kWarmUpTo),
               .below = seconds(0.0),
               .warm = seconds(0.0),
+              .doublings = 0.0,
+              .tooManyAfter = {},
+              .souring = 0.0,
               .readings = {},
               .curve = {}};
   for (const Piece& piece : piecesOf(curve, room)) {
     night.below += piece.below(kWarmUpTo);
     night.warm += piece.below(kWarmUpTo) - piece.below(kWarmFrom);
   }
+  addGrowth(night, curve, room);
   for (const Time& time : readingTimes(alone))
     night.readings.push_back({time, time == alone ? night.morning : wortAt(curve, room, time)});
   if (curves) night.curve = std::move(curve);

@@ -32,6 +32,12 @@ struct Night {
   std::optional<physics::Time> passesAfter;
   physics::Time below;
   physics::Time warm;  // between kWarmFrom and kWarmUpTo
+  // At worst, without lag: how often the fastest germ of food at each temperature would double, and
+  // when it had physics::kMostDoublings times, empty where it never does; and by how many powers
+  // of ten lactic bacteria would grow whose spores survive a mash.
+  double doublings;
+  std::optional<physics::Time> tooManyAfter;
+  double souring;
   // To compare with a thermometer: after 10, 20 and 30 min, every full hour, and at the end.
   std::vector<NightPoint> readings;
   std::vector<NightPoint> curve;  // as simulated, for pictures; empty where nobody asked for curves

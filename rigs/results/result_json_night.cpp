@@ -18,6 +18,9 @@ Object nightObject(const Night& night) {
       .set("morning", night.morning)
       .setIf("below_57_after", night.passesAfter)
       .set("below_57", night.below)
+      .set("germs_double_at_worst", night.doublings)
+      .setIf("ten_doublings_after", night.tooManyAfter)
+      .set("souring_tenfolds_at_worst", night.souring)
       .put("readings", points(night.readings));
   if (!night.curve.empty()) object.put("curve", points(night.curve));
   return object;

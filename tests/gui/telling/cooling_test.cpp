@@ -66,6 +66,27 @@ TEST(HowFarCools, DoesNotClaimThatAWeakKettleBoilsAfterItsNight) {
   EXPECT_EQ(cell(*answer.tables().at(0), "heating to the boil", 0), "–");
 }
 
+// Of a night of its own it names the clock; of one that is too hot all along it says so, and
+// nothing of what does not happen.
+TEST(HowFarCools, TellsWhatGrowsMeanwhile) {
+  rigs::Plan plan = overnight().plan;
+  plan.batch.mash = physics::UnpluggedMash{physics::celsius(67.0), physics::hours(14.0)};
+  const rigs::Solution solution = rigs::solve(plan, rigs::kEverySearch);
+  const Case of = test_support::caseOf(solution);
+  const rigs::Night& night = solution.answers.rigs[0].night->asItIs;
+  ASSERT_TRUE(night.tooManyAfter);
+  const Answer answer = howFarCools(of);
+  const auto* rest = solution.answers.rigs[0].day.find(physics::StageKind::UnpluggedRest);
+  const std::string clock = of.text(rigs::Argument(of.clockAt(rest->start + *night.tooManyAfter)));
+  EXPECT_TRUE(holds(allSaid(answer), ", at " + clock + ": boil it by then, or hold it at 60 °C"))
+      << allSaid(answer);
+  EXPECT_TRUE(holds(allSaid(answer), "undoes no toxin")) << allSaid(answer);
+  const Answer brief = howFarCools(demoCase());
+  EXPECT_FALSE(holds(allSaid(brief), "oxin")) << allSaid(brief);
+  EXPECT_EQ(cell(*brief.tables().at(0), "food germs would double, times", 0), "0.0");
+  EXPECT_EQ(cell(*brief.tables().at(0), "the tenth doubling after", 0), "–");
+}
+
 // A bare kettle has no jacket, a jacketed one is not bare: neither is told, listed or drawn.
 TEST(HowFarCools, SupposesNothingThatWasNotAskedFor) {
   for (const rigs::Solution* solution : {&solvedDemo(), &overnight()}) {

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <variant>
 
+#include "physics/growth.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "tests/support/within.hpp"
@@ -86,6 +87,24 @@ TEST(Night, TellsWhenHotHoldingEndsAndForHowLong) {
   const auto brief = *answer(overnight(minutes(20.0)), Depth::Night).rigs[0].night;
   EXPECT_FALSE(brief.asItIs.passesAfter);
   EXPECT_EQ(brief.asItIs.below, seconds(0.0));
+}
+
+// Worst case of a whole night; a mash that is left for minutes is too hot for all of it.
+TEST(Night, TellsWhatGrowsInItAtWorst) {
+  const auto night = answer(overnight(hours(12.0)), Depth::Night).rigs[0].night->asItIs;
+  EXPECT_GT(night.doublings, kMostDoublings);
+  ASSERT_TRUE(night.tooManyAfter);
+  EXPECT_GT(*night.tooManyAfter, *night.passesAfter);
+  // A night that ends then has just those doublings.
+  const auto until = answer(overnight(*night.tooManyAfter), Depth::Night).rigs[0].night->asItIs;
+  EXPECT_NEAR(until.doublings, kMostDoublings, 0.02);
+  EXPECT_LT(until.souring, night.souring);
+  const auto brief = answer(overnight(minutes(20.0)), Depth::Night).rigs[0].night->asItIs;
+  EXPECT_EQ(brief.doublings, 0.0);
+  EXPECT_FALSE(brief.tooManyAfter);
+  // The jacketed kettle of the same night stays hot for longer: fewer double in it.
+  const auto jacketed = answer(overnight(hours(12.0)), Depth::Night).rigs[1].night->asItIs;
+  EXPECT_LT(jacketed.doublings, night.doublings);
 }
 
 TEST(Night, SupposesAJacketForABareRigAndNoneForOneThatHasIt) {
