@@ -41,11 +41,12 @@ std::string Case::lettered(std::size_t i, const std::string& text) const {
 
 double Case::thickness(physics::Length length) const {
   const double millimetres = physics::inMillimetres(length);
-  return reader.units == rigs::UnitSystem::SI ? millimetres : millimetres / kMillimetresPerInch;
+  return reader.units.isMetric(rigs::QuantityKind::Length) ? millimetres
+                                                           : millimetres / kMillimetresPerInch;
 }
 
 std::string Case::thicknessUnit() const {
-  return reader.units == rigs::UnitSystem::SI ? "mm" : "in";
+  return reader.units.isMetric(rigs::QuantityKind::Length) ? "mm" : "in";
 }
 
 Extremes extremesOf(const Case& of,

@@ -32,7 +32,7 @@ Cell gravityIf(bool there, double gravity) {
 
 // A figure by volume is the JSON's where the reader counts in its litres.
 std::string ofLitres(const Case& of, std::string result) {
-  return of.reader.units == rigs::UnitSystem::SI ? std::move(result) : std::string();
+  return of.reader.units.isMetric(rigs::QuantityKind::Volume) ? std::move(result) : std::string();
 }
 
 struct LossRow {
@@ -199,7 +199,7 @@ void addBoilRows(RigTable& table, const Case& of, Rows rows) {
   if (rows != Rows::All) return;
   table.row(Told(TOLD("Answer", "boil-off by volume, cold")),
             ofBoil([](const BoilFigures& b) { return b.coldBoilOff; }),
-            {.decimals = of.reader.units == rigs::UnitSystem::SI ? 2 : 3,
+            {.decimals = of.reader.units.isMetric(rigs::QuantityKind::Volume) ? 2 : 3,
              .result = "/day/boil/boil_off_cold_L_per_h"});
   table.row(Told(TOLD("Answer", "wort")),
             ofBoil([](const BoilFigures& b) { return b.temperature; }),

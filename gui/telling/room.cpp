@@ -37,7 +37,7 @@ const rigs::RoomAnswer* roomOf(const Case& of, std::size_t i) {
   return room ? &*room : nullptr;
 }
 
-bool isMetric(const Case& of) { return of.reader.units == rigs::UnitSystem::SI; }
+bool isMetric(const Case& of) { return of.reader.units.isMetric(rigs::QuantityKind::Volume); }
 
 // As fans and rooms are sold.
 const char* airflowSample(const Case& of) { return isMetric(of) ? "1 m³/h" : "1 ft³/min"; }

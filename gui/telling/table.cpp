@@ -28,7 +28,7 @@ int tableDecimals(QuantityKind kind, UnitSystem units) {
       return 2;
     case QuantityKind::Volume:
     case QuantityKind::VolumeFlow:
-      return units == UnitSystem::UsCustomary ? 2 : 1;
+      return units.isMetric(kind) ? 1 : 2;
     default:
       return 1;
   }
@@ -195,7 +195,8 @@ std::vector<ShownRow> shownRows(const Table& table, const Reader& reader) {
                    {},
                    rows[i]->isHeading(),
                    rows[i]->isSum,
-                   rows[i]->opens};
+                   rows[i]->opens,
+                   rows[i]->result};
       if (!unit.empty()) row.label += ", " + unit;
       for (std::size_t k = 0; k < rows[i]->cells.size(); ++k)
         row.cells.push_back(shownCell(table, *rows[i], k, reader));

@@ -87,6 +87,7 @@ struct ShownRow {
   bool isHeading = false;
   bool isSum = false;
   std::optional<Question> opens = {};
+  std::string result = {};  // as its row's
 };
 std::vector<ShownRow> shownRows(const Table& table, const rigs::Reader& reader);
 

@@ -162,6 +162,13 @@ void readForm(Reading& reading) {
 void readShown(Reading& reading) {
   reading.request.units = reading.typed.valueOf("--units").value_or(reading.request.units);
   reading.request.width = reading.valueOf("--width");
+  reading.request.explained = reading.typed.has("--explain");
+  if (reading.request.explained && !isExplained(reading.verb.command))
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "--explain: only the pages of one question know it.")));
+  else if (reading.request.explained && reading.request.form != Form::Text)
+    reading.wrong.push_back(Told(
+        TOLD("Terminal", "--explain: what is for programs or spreadsheets has no words for it.")));
   reading.request.brief = reading.typed.has("--brief");
   if (reading.request.brief && !reading.is(Command::Answer))
     reading.wrong.push_back(Told(TOLD("Terminal", "--brief: only \"answer\" knows it.")));

@@ -28,6 +28,7 @@ struct Request {
   std::string units = "SI";  // as typed
   std::string width;         // as typed; "" for the terminal's
   bool brief = false;        // of Answer: the verdicts alone
+  bool explained = false;    // how the figures were computed, too
   bool everyRule = false;    // of Circuit: kept rules too
   bool supposed = false;     // of Night: with the jacket to compare, too
   // Of pictures and reports: the file, the rig as typed, what a jacket is shown against.

@@ -66,6 +66,10 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
                    .value = "N",
                    .about = Told(TOLD("Terminal", "one rig alone, by number or letter: 2 or b")),
                    .choices = {}});
+  if (isExplained(command))
+    all.push_back(flag("--explain", Told(TOLD("Terminal",
+                                              "how the figures were computed, too: law, source "
+                                              "and how sure"))));
   if (command == Command::Answer)
     all.push_back(flag("--brief", Told(TOLD("Terminal", "one verdict a rig, and no more"))));
   if (command == Command::Circuit)
@@ -105,7 +109,9 @@ std::vector<OptionAbout> shownOptions(const Verb& verb) {
   std::vector<OptionAbout> all;
   if (verb.command != Command::Sweep)
     all.push_back(chosen("--units", {"SI", "US"},
-                         Told(TOLD("Terminal", "all numbers at once; SI if not given"))));
+                         Told(TOLD("Terminal",
+                                   "all numbers at once, SI if not given; units of choice stand "
+                                   "behind it, as in SI,F,gal"))));
   all.push_back(chosen("--language", telling::languageCodes(),
                        Told(TOLD("Terminal", "that of your messages if not given"))));
   if (isDrawn(verb.command)) addTarget(all);

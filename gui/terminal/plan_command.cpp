@@ -8,6 +8,7 @@
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/case.hpp"
+#include "gui/telling/explained.hpp"
 #include "gui/telling/overload.hpp"
 #include "gui/telling/summary.hpp"
 #include "gui/telling/verdict.hpp"
@@ -208,6 +209,14 @@ rigs::List wishes() {
   return all;
 }
 
+telling::Answer answerWith(const Request& request, Question question,
+                           const rigs::Solution& solution, const rigs::Reader& reader,
+                           const telling::QuestionView& view) {
+  telling::Answer answer = telling::answerTo(question, solution, reader, view);
+  if (request.explained) telling::explain(question, answer);
+  return answer;
+}
+
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan, reader, rig);
@@ -229,7 +238,7 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
                                    .only = rig};
   const std::vector<Question> questions = questionsOf(request.command);
   for (const Question question : questions)
-    page.add(telling::answerTo(question, solution, reader, view));
+    page.add(answerWith(request, question, solution, reader, view));
   if (request.command == Command::Night && !supposed && supposes(solution)) {
     page.answer.heading(Told(TOLD("Terminal", "What if?")));
     page.answer.say(Told(TOLD("Terminal",

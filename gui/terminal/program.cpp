@@ -49,23 +49,16 @@ Finished wrongOptions(const rigs::Problems& problems, const Audience& audience) 
           2};
 }
 
-std::optional<rigs::UnitSystem> unitsFrom(std::string text) {
-  std::transform(text.begin(), text.end(), text.begin(),
-                 [](char c) { return 'a' <= c && c <= 'z' ? static_cast<char>(c - 32) : c; });
-  if (text == "SI") return rigs::UnitSystem::SI;
-  if (text == "US") return rigs::UnitSystem::UsCustomary;
-  return std::nullopt;
-}
-
 // As the terminal is, but for what was asked for.
 Audience audienceOf(const Request& request, Audience audience, rigs::Problems& problems) {
-  if (const auto units = unitsFrom(request.units)) {
+  if (const auto units = rigs::unitsFromText(request.units)) {
     audience.reader.units = *units;
   } else {
-    problems.push_back(
-        {rigs::Severity::Error, "--units",
-         Told(TOLD("Terminal", "%1 was given; SI or US is accepted, for example \"US\""),
-              Quoted{request.units})});
+    problems.push_back({rigs::Severity::Error, "--units",
+                        Told(TOLD("Terminal",
+                                  "%1 was given; SI or US is accepted, and units of choice behind "
+                                  "it, for example \"SI,F,gal\""),
+                             Quoted{request.units})});
   }
   if (request.width.empty()) return audience;
   if (const auto width = columnsFrom(request.width)) {
@@ -83,7 +76,7 @@ Audience audienceOf(const Request& request, Audience audience, rigs::Problems& p
 // In the units that were asked for; what we bundle is written in SI.
 std::string newText(const Request& request, rigs::UnitSystem units) {
   const std::string text = rigs::planStartText(request.like).value_or(rigs::newPlanText());
-  return units == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text);
+  return units.base() == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text);
 }
 
 Finished newPlan(const Request& request, const Audience& audience, rigs::Problems problems) {

@@ -144,6 +144,11 @@ bool hasTable(Command command) {
   return command == Command::List || (isAboutOneRig(command) && !isDrawn(command));
 }
 
+bool isExplained(Command command) {
+  return hasTable(command) && command != Command::List && command != Command::Answer &&
+         command != Command::Sweep;
+}
+
 bool hasSubject(Command command) {
   return command == Command::Picture || command == Command::List || command == Command::Schema;
 }

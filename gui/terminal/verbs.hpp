@@ -51,6 +51,8 @@ bool isDrawn(Command command);
 bool isAboutOneRig(Command command);
 // Has rows and columns that spreadsheets read.
 bool hasTable(Command command);
+// Is the page of one question, of whose figures can be told how they were computed.
+bool isExplained(Command command);
 // Its first word is no file: a question, a list, a schema.
 bool hasSubject(Command command);
 

@@ -3294,6 +3294,221 @@
     </message>
 </context>
 <context>
+    <name>Explained</name>
+    <message>
+        <source>Time is heat over power: from one temperature to the next t = ∫ C dT / (P − L), where C is what wort, grain and kettle take up per kelvin, P what the element gives and L all that is lost there.</source>
+        <translation>Zeit ist Wärme durch Leistung: von einer Temperatur zur nächsten t = ∫ C dT / (P − L), wobei C ist, was Würze, Malz und Kessel je Kelvin aufnehmen, P, was das Heizelement gibt, und L alles, was dort verloren geht.</translation>
+    </message>
+    <message>
+        <source>The balance of energy; water after IAPWS SR6-08, sugar after Bubnik et al. 1995, losses after Churchill &amp; Chu 1975 and Shah 2002</source>
+        <translation>Die Energiebilanz; Wasser nach IAPWS SR6-08, Zucker nach Bubnik et al. 1995, Verluste nach Churchill &amp; Chu 1975 und Shah 2002</translation>
+    </message>
+    <message>
+        <source>To a few percent where losses are small beside the element, worse where they are not. The supply alone may move the power by 20 %.</source>
+        <translation>Auf wenige Prozent genau, wo die Verluste klein gegen das Heizelement sind, sonst schlechter. Allein das Netz kann die Leistung um 20 % verschieben.</translation>
+    </message>
+    <message>
+        <source>Vapour is the element&apos;s power, less what side, base, lid, dry wall and surface lose otherwise, over the heat of evaporation; the mean of the boil, told of the cold volume when its clock starts.</source>
+        <translation>Dampf ist die Leistung des Heizelements, weniger was Seite, Boden, Deckel, trockene Wand und Oberfläche sonst verlieren, durch die Verdampfungswärme; das Mittel des Kochens, bezogen auf das kalte Volumen zu seinem Beginn.</translation>
+    </message>
+    <message>
+        <source>The balance of energy at the boil; heat of evaporation by Clapeyron from IAPWS SR1-86; below boiling Shah 2002</source>
+        <translation>Die Energiebilanz beim Kochen; Verdampfungswärme nach Clapeyron aus IAPWS SR1-86; unter dem Siedepunkt Shah 2002</translation>
+    </message>
+    <message>
+        <source>As sure as the net heat: where losses take 80 % of the power, an error of a fifth in them moves it by four fifths. Below boiling within 20 %.</source>
+        <translation>So sicher wie die Nettowärme: Wo Verluste 80 % der Leistung nehmen, verschiebt ein Fehler von einem Fünftel darin sie um vier Fünftel. Unter dem Siedepunkt auf 20 % genau.</translation>
+    </message>
+    <message>
+        <source>A word for the boil-off: a simmer below 5 %/h, gentle below 8, steady below 10, strong below 15, fierce above; on the edge where a fifth more or less of the law&apos;s evaporation decides whether it rolls.</source>
+        <translation>Ein Wort für die Verdampfung: siedend unter 5 %/h, sanft unter 8, stetig unter 10, kräftig unter 15, darüber heftig; auf der Kippe, wo ein Fünftel mehr oder weniger Verdampfung des Gesetzes entscheidet, ob es wallt.</translation>
+    </message>
+    <message>
+        <source>A scale of our own; 5 to 8 %/h is best practice in EU breweries (Joint Research Centre)</source>
+        <translation>Eine eigene Skala; 5 bis 8 %/h sind gute Praxis in Brauereien der EU (Gemeinsame Forschungsstelle)</translation>
+    </message>
+    <message>
+        <source>As the boil-off is.</source>
+        <translation>Wie die Verdampfung.</translation>
+    </message>
+    <message>
+        <source>The element&apos;s power less everything that is lost but evaporation, when the clock of the boil starts.</source>
+        <translation>Die Leistung des Heizelements weniger alles, was außer durch Verdampfung verloren geht, zu Beginn des Kochens.</translation>
+    </message>
+    <message>
+        <source>The balance of energy; films after Churchill &amp; Chu 1975, radiation after Stefan and Boltzmann</source>
+        <translation>Die Energiebilanz; Wärmeübergang nach Churchill &amp; Chu 1975, Strahlung nach Stefan und Boltzmann</translation>
+    </message>
+    <message>
+        <source>The convection at the side within 20 %; the emissivity of steel, from 0.16 to 0.7, adds more where it is guessed.</source>
+        <translation>Die Konvektion an der Seite auf 20 % genau; der Emissionsgrad von Stahl, 0,16 bis 0,7, kommt dazu, wo er geraten ist.</translation>
+    </message>
+    <message>
+        <source>Wort boils where its vapour has the pressure of the place, 101325 (1 − 2.25577e-5 h)^5.2559 Pa at h metres; a kettle too weak stays where what is given and what is lost meet.</source>
+        <translation>Würze siedet, wo ihr Dampf den Druck des Ortes hat, 101325 (1 − 2,25577e-5 h)^5,2559 Pa in h Metern Höhe; ein zu schwacher Kessel bleibt, wo Zufuhr und Verlust sich treffen.</translation>
+    </message>
+    <message>
+        <source>IAPWS SR1-86; ICAO; sugar after Starzak &amp; Peacock 1997</source>
+        <translation>IAPWS SR1-86; ICAO; Zucker nach Starzak &amp; Peacock 1997</translation>
+    </message>
+    <message>
+        <source>A day&apos;s weather moves it by 0.6 K.</source>
+        <translation>Das Wetter eines Tages verschiebt es um 0,6 K.</translation>
+    </message>
+    <message>
+        <source>What the element gave over its time, with what heated the cable and drove the pump. All of it is found again: supplied = stored + lifted out + lost + steam.</source>
+        <translation>Was das Heizelement über seine Zeit gab, mit dem, was die Leitung wärmte und die Pumpe trieb. Alles findet sich wieder: zugeführt = gespeichert + herausgehoben + verloren + Dampf.</translation>
+    </message>
+    <message>
+        <source>The balance of energy of each stage, path by path</source>
+        <translation>Die Energiebilanz jeder Stufe, Weg für Weg</translation>
+    </message>
+    <message>
+        <source>Each stage closes to a millionth; how heat divides among the paths is as sure as their laws: films and evaporation within 20 %, stored heat within 2 %.</source>
+        <translation>Jede Stufe geht auf ein Millionstel auf; wie sich Wärme auf die Wege verteilt, ist so sicher wie deren Gesetze: Wärmeübergang und Verdampfung auf 20 %, gespeicherte Wärme auf 2 %.</translation>
+    </message>
+    <message>
+        <source>Energy from the wall times the price of the hour in which it is drawn and of the month&apos;s use so far; a year is as many batches as the plan says.</source>
+        <translation>Energie ab Steckdose mal dem Preis der Stunde, in der sie bezogen wird, und des bisherigen Verbrauchs im Monat; ein Jahr hat so viele Sude, wie der Plan sagt.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s tariff</source>
+        <translation>Der Tarif des Plans</translation>
+    </message>
+    <message>
+        <source>As the energy is known; prices are as stated.</source>
+        <translation>Wie die Energie; Preise wie angegeben.</translation>
+    </message>
+    <message>
+        <source>What it costs over what it saves in a year of the plan&apos;s batches.</source>
+        <translation>Was es kostet, durch das, was es in einem Jahr mit den Suden des Plans spart.</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s prices and the difference of two whole days</source>
+        <translation>Die Preise des Plans und der Unterschied zweier ganzer Tage</translation>
+    </message>
+    <message>
+        <source>As the difference of the two is known, most errors of which they share.</source>
+        <translation>Wie der Unterschied der beiden; die meisten Fehler haben sie gemeinsam.</translation>
+    </message>
+    <message>
+        <source>I = V / (R + r): R = V²/P of the element&apos;s name plate, r the copper of the cable, both ways. The kettle gets I²R, the cable I²r.</source>
+        <translation>I = V / (R + r): R = V²/P vom Typenschild des Heizelements, r das Kupfer der Leitung, hin und zurück. Der Kessel bekommt I²R, die Leitung I²r.</translation>
+    </message>
+    <message>
+        <source>Ohm; copper after IEC 60228, gauges after ASTM B258</source>
+        <translation>Ohm; Kupfer nach IEC 60228, Drahtstärken nach ASTM B258</translation>
+    </message>
+    <message>
+        <source>The nominal voltage is used: real supplies swing by up to 10 %, the power by 20 %. Name plates allow 5 % more and 10 % less.</source>
+        <translation>Gerechnet wird mit der Nennspannung: Netze schwanken um bis zu 10 %, die Leistung um 20 %. Typenschilder erlauben 5 % mehr und 10 % weniger.</translation>
+    </message>
+    <message>
+        <source>Each rule of the region compares the current, and how long it flows, with what circuit and cable may carry; the strictest decides.</source>
+        <translation>Jede Regel der Region vergleicht den Strom, und wie lange er fließt, mit dem, was Stromkreis und Leitung tragen dürfen; die strengste entscheidet.</translation>
+    </message>
+    <message>
+        <source>The rules that the page names, each with its clause and edition</source>
+        <translation>Die Regeln, die die Seite nennt, jede mit Abschnitt und Ausgabe</translation>
+    </message>
+    <message>
+        <source>For planning: where a judgement decides, the conditions are told. An electrician has the last word.</source>
+        <translation>Zum Planen: Wo ein Ermessen entscheidet, stehen die Bedingungen dabei. Das letzte Wort hat eine Elektrofachkraft.</translation>
+    </message>
+    <message>
+        <source>A controller switches the element fully on and off. Spans of the day with it on at 99 % and more count as unbroken; enabled is from its first to its last use without a long pause.</source>
+        <translation>Ein Regler schaltet das Heizelement ganz ein und aus. Spannen des Tages, in denen es zu 99 % und mehr an ist, gelten als ununterbrochen; freigegeben ist es vom ersten bis zum letzten Gebrauch ohne lange Pause.</translation>
+    </message>
+    <message>
+        <source>The day as it is simulated</source>
+        <translation>Der Tag, wie er simuliert wird</translation>
+    </message>
+    <message>
+        <source>As the times are known.</source>
+        <translation>Wie die Zeiten.</translation>
+    </message>
+    <message>
+        <source>Water, less what the grain keeps and what evaporates; the extract stays by mass, and gravity follows from its share. Volumes are those at 20 °C.</source>
+        <translation>Wasser, weniger was das Malz behält und was verdampft; der Extrakt bleibt der Masse nach, und die Stammwürze folgt aus seinem Anteil. Volumen sind die bei 20 °C.</translation>
+    </message>
+    <message>
+        <source>Density of sugar solutions after ICUMSA (Bubnik et al. 1995); gravity by the ASBC table&apos;s polynomial</source>
+        <translation>Dichte von Zuckerlösungen nach ICUMSA (Bubnik et al. 1995); Stammwürze nach dem Polynom der ASBC-Tafel</translation>
+    </message>
+    <message>
+        <source>Gravity within 0.01 °P of the formula; how much the grain gives and keeps is as stated.</source>
+        <translation>Die Stammwürze auf 0,01 °P der Formel; was das Malz gibt und behält, ist wie angegeben.</translation>
+    </message>
+    <message>
+        <source>The mash cools by what wall, base, lid and surface lose, over what it and the kettle hold per kelvin, from moment to moment.</source>
+        <translation>Die Maische kühlt um das, was Wand, Boden, Deckel und Oberfläche verlieren, durch das, was sie und der Kessel je Kelvin halten, von Augenblick zu Augenblick.</translation>
+    </message>
+    <message>
+        <source>The balance of energy; films after Churchill &amp; Chu 1975, evaporation after Shah 2002</source>
+        <translation>Die Energiebilanz; Wärmeübergang nach Churchill &amp; Chu 1975, Verdampfung nach Shah 2002</translation>
+    </message>
+    <message>
+        <source>Films and evaporation within 20 %: an excess over the room of 40 K after a night is known to some 4 K.</source>
+        <translation>Wärmeübergang und Verdampfung auf 20 %: Ein Rest von 40 K über dem Raum nach einer Nacht ist auf etwa 4 K bekannt.</translation>
+    </message>
+    <message>
+        <source>Days with ever better guesses are simulated until one just does what is asked. The least power that rolls is what is lost at boiling, evaporation included.</source>
+        <translation>Tage mit immer besseren Annahmen werden simuliert, bis einer gerade leistet, was gefragt ist. Die kleinste Leistung, die wallt, ist der Verlust beim Sieden, mit der Verdampfung.</translation>
+    </message>
+    <message>
+        <source>A bracketed search over the same simulation</source>
+        <translation>Eine Suche mit Schranken über dieselbe Simulation</translation>
+    </message>
+    <message>
+        <source>As the losses at boiling are: within 20 % of evaporation and convection.</source>
+        <translation>Wie die Verluste beim Sieden: auf 20 % der Verdampfung und der Konvektion.</translation>
+    </message>
+    <message>
+        <source>The same rig with the jacket and without it brews the same batch, each a whole day; what is told is the difference.</source>
+        <translation>Dieselbe Anlage mit dem Mantel und ohne ihn braut denselben Sud, jeweils einen ganzen Tag; genannt ist der Unterschied.</translation>
+    </message>
+    <message>
+        <source>The same simulation twice; layers after the textbook, Σ r₁ ln(rᵢ₊₁/rᵢ)/kᵢ around a kettle</source>
+        <translation>Zweimal dieselbe Simulation; Schichten nach dem Lehrbuch, Σ r₁ ln(rᵢ₊₁/rᵢ)/kᵢ um einen Kessel</translation>
+    </message>
+    <message>
+        <source>Better than either day alone, as most errors are common; insulation within 10 to 30 % of its published value.</source>
+        <translation>Besser als jeder Tag allein, da die meisten Fehler gemeinsam sind; Dämmstoffe auf 10 bis 30 % ihres veröffentlichten Wertes.</translation>
+    </message>
+    <message>
+        <source>The vapour of the day goes into a well-mixed room: airflow = vapour / (W indoors − W outdoors), W in kilograms of water per kilogram of dry air; what is beyond saturation condenses.</source>
+        <translation>Der Dampf des Tages geht in einen gut gemischten Raum: Luftstrom = Dampf / (W innen − W außen), W in Kilogramm Wasser je Kilogramm trockener Luft; was über die Sättigung geht, kondensiert.</translation>
+    </message>
+    <message>
+        <source>The balance of mass; moist air after ASHRAE Fundamentals 2017, ch. 1; window after ISO 6946</source>
+        <translation>Die Massenbilanz; feuchte Luft nach ASHRAE Fundamentals 2017, Kap. 1; Fenster nach ISO 6946</translation>
+    </message>
+    <message>
+        <source>Real rooms mix badly and walls take up moisture; a few percent beside that.</source>
+        <translation>Wirkliche Räume mischen schlecht, und Wände nehmen Feuchte auf; sonst auf wenige Prozent.</translation>
+    </message>
+    <message>
+        <source>Each change is tried as a whole plan of its own, simulated like any other; what is told is the difference to the rig as it is.</source>
+        <translation>Jede Änderung wird als eigener ganzer Plan versucht und wie jeder andere simuliert; genannt ist der Unterschied zur Anlage, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>The same simulation, once for each way</source>
+        <translation>Dieselbe Simulation, einmal für jeden Weg</translation>
+    </message>
+    <message>
+        <source>Better than each day alone, as most errors are common.</source>
+        <translation>Besser als jeder Tag allein, da die meisten Fehler gemeinsam sind.</translation>
+    </message>
+    <message>
+        <source>%1 Source: %2. How sure: %3</source>
+        <translation>%1 Quelle: %2. Wie sicher: %3</translation>
+    </message>
+    <message>
+        <source>How this was computed</source>
+        <translation>Wie das berechnet wurde</translation>
+    </message>
+</context>
+<context>
     <name>Goal</name>
     <message>
         <source>to strike within %1</source>
@@ -5622,6 +5837,18 @@
     <message>
         <source>The letter of another rig of this plan: what is not stated here is as there and follows it, and null takes a key out.</source>
         <translation>Der Buchstabe einer anderen Anlage dieses Plans: Was hier nicht angegeben ist, ist wie dort und folgt ihr, und null nimmt einen Schlüssel heraus.</translation>
+    </message>
+    <message>
+        <source>Accepted: %1.</source>
+        <translation>Möglich: %1.</translation>
+    </message>
+    <message>
+        <source>For example: %1</source>
+        <translation>Zum Beispiel: %1</translation>
+    </message>
+    <message>
+        <source>To the rim. A volume typed here sets diameter and height; the kettle keeps its shape.</source>
+        <translation>Bis zum Rand. Ein Volumen, das Sie hier eingeben, bestimmt Durchmesser und Höhe; der Kessel behält seine Form.</translation>
     </message>
 </context>
 <context>
@@ -8055,10 +8282,6 @@
         <translation>%1 wurde zweimal angegeben.</translation>
     </message>
     <message>
-        <source>%1 was given; SI or US is accepted, for example &quot;US&quot;</source>
-        <translation>%1 wurde angegeben; möglich ist SI oder US, zum Beispiel &quot;US&quot;</translation>
-    </message>
-    <message>
         <source>%1 was given; a whole number from %2 to %3 is accepted, for example &quot;80&quot;</source>
         <translation>%1 wurde angegeben; möglich ist eine ganze Zahl von %2 bis %3, zum Beispiel &quot;80&quot;</translation>
     </message>
@@ -8261,10 +8484,6 @@
     <message>
         <source>above the sea</source>
         <translation>über dem Meer</translation>
-    </message>
-    <message>
-        <source>all numbers at once; SI if not given</source>
-        <translation>alle Zahlen auf einmal; SI, wenn nicht angegeben</translation>
     </message>
     <message>
         <source>all questions with pictures and tables, as a PDF document</source>
@@ -8742,6 +8961,26 @@
         <source>It is %1.</source>
         <translation>Es ist %1.</translation>
     </message>
+    <message>
+        <source>%1 was given; SI or US is accepted, and units of choice behind it, for example &quot;SI,F,gal&quot;</source>
+        <translation>%1 wurde angegeben; möglich ist SI oder US, dahinter Einheiten nach Wahl, zum Beispiel &quot;SI,F,gal&quot;</translation>
+    </message>
+    <message>
+        <source>all numbers at once, SI if not given; units of choice stand behind it, as in SI,F,gal</source>
+        <translation>alle Zahlen auf einmal, SI, wenn nicht angegeben; Einheiten nach Wahl stehen dahinter, wie in SI,F,gal</translation>
+    </message>
+    <message>
+        <source>--explain: only the pages of one question know it.</source>
+        <translation>--explain: nur die Seiten einer Frage kennen es.</translation>
+    </message>
+    <message>
+        <source>--explain: what is for programs or spreadsheets has no words for it.</source>
+        <translation>--explain: Was für Programme oder Tabellen ist, hat keine Worte dafür.</translation>
+    </message>
+    <message>
+        <source>how the figures were computed, too: law, source and how sure</source>
+        <translation>auch wie die Zahlen berechnet wurden: Gesetz, Quelle und wie sicher</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8752,6 +8991,29 @@
     <message>
         <source>or</source>
         <translation>oder</translation>
+    </message>
+</context>
+<context>
+    <name>gui::AnswerTable</name>
+    <message>
+        <source>&amp;Copy cell</source>
+        <translation>Zelle &amp;kopieren</translation>
+    </message>
+    <message>
+        <source>Copy what is &amp;selected</source>
+        <translation>Auswahl k&amp;opieren</translation>
+    </message>
+    <message>
+        <source>Copy the &amp;table with its heads</source>
+        <translation>&amp;Tabelle mit ihren Köpfen kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;How was this computed?</source>
+        <translation>&amp;Wie wurde das berechnet?</translation>
+    </message>
+    <message>
+        <source>&amp;Open &quot;%1&quot;</source>
+        <translation>&quot;%1&quot; ö&amp;ffnen</translation>
     </message>
 </context>
 <context>
@@ -8821,6 +9083,21 @@
     <message>
         <source>change of %1 (%2) of %3</source>
         <translation>Änderung von %1 (%2) bei %3</translation>
+    </message>
+    <message>
+        <source>Slider (Alt+Down)</source>
+        <translation>Schieberegler (Alt+Ab)</translation>
+    </message>
+</context>
+<context>
+    <name>gui::HelpNote</name>
+    <message>
+        <source>Source: %1.</source>
+        <translation>Quelle: %1.</translation>
+    </message>
+    <message>
+        <source>How sure: %1</source>
+        <translation>Wie sicher: %1</translation>
     </message>
 </context>
 <context>
@@ -9372,6 +9649,118 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>&amp;Same, with ...</source>
         <translation>&amp;Wie dieser, aber ...</translation>
     </message>
+    <message>
+        <source>Units of choice</source>
+        <translation>Einheiten nach Wahl</translation>
+    </message>
+    <message>
+        <source>&amp;Temperatures</source>
+        <translation>&amp;Temperaturen</translation>
+    </message>
+    <message>
+        <source>&amp;Volumes</source>
+        <translation>&amp;Volumen</translation>
+    </message>
+    <message>
+        <source>M&amp;asses</source>
+        <translation>M&amp;assen</translation>
+    </message>
+    <message>
+        <source>&amp;Lengths</source>
+        <translation>&amp;Längen</translation>
+    </message>
+    <message>
+        <source>&amp;Power</source>
+        <translation>Leistun&amp;g</translation>
+    </message>
+    <message>
+        <source>&amp;Energy</source>
+        <translation>&amp;Energie</translation>
+    </message>
+    <message>
+        <source>P&amp;ressure</source>
+        <translation>D&amp;ruck</translation>
+    </message>
+    <message>
+        <source>Sa&amp;me for all rigs</source>
+        <translation>Für &amp;alle Anlagen gleich</translation>
+    </message>
+    <message>
+        <source>Help on &amp;this</source>
+        <translation>Hilfe &amp;hierzu</translation>
+    </message>
+    <message>
+        <source>&amp;What is this?</source>
+        <translation>&amp;Was ist das?</translation>
+    </message>
+    <message>
+        <source>&amp;Keys ...</source>
+        <translation>&amp;Tasten ...</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Taste</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Was sie tut</translation>
+    </message>
+    <message>
+        <source>&amp;Next area</source>
+        <translation>&amp;Nächster Bereich</translation>
+    </message>
+    <message>
+        <source>&amp;Previous area</source>
+        <translation>&amp;Voriger Bereich</translation>
+    </message>
+    <message>
+        <source>Export all questions into a new folder here</source>
+        <translation>Alle Fragen in einen neuen Ordner hier exportieren</translation>
+    </message>
+    <message>
+        <source>%1, answers</source>
+        <translation>%1, Antworten</translation>
+    </message>
+    <message>
+        <source>%1 cannot be made.</source>
+        <translation>%1 lässt sich nicht anlegen.</translation>
+    </message>
+    <message>
+        <source>Not everything was exported.</source>
+        <translation>Nicht alles wurde exportiert.</translation>
+    </message>
+    <message>
+        <source>In a field: a step up or down</source>
+        <translation>In einem Feld: ein Schritt auf oder ab</translation>
+    </message>
+    <message>
+        <source>In a field: ten steps</source>
+        <translation>In einem Feld: zehn Schritte</translation>
+    </message>
+    <message>
+        <source>In a field: open its slider</source>
+        <translation>In einem Feld: sein Schieberegler</translation>
+    </message>
+    <message>
+        <source>In a field or table: its menu</source>
+        <translation>In einem Feld oder einer Tabelle: ihr Menü</translation>
+    </message>
+    <message>
+        <source>In a table: open the question that tells more</source>
+        <translation>In einer Tabelle: die Frage öffnen, die mehr erzählt</translation>
+    </message>
+    <message>
+        <source>In a table: copy what is selected</source>
+        <translation>In einer Tabelle: kopieren, was gewählt ist</translation>
+    </message>
+    <message>
+        <source>Export a&amp;ll questions ...</source>
+        <translation>Alle Fragen ex&amp;portieren ...</translation>
+    </message>
 </context>
 <context>
     <name>gui::PlanDocument</name>
@@ -9901,6 +10290,38 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>%1, otherwise</source>
         <translation>%1, anders</translation>
     </message>
+    <message>
+        <source>All rows</source>
+        <translation>Alle Zeilen</translation>
+    </message>
+    <message>
+        <source>Essentials</source>
+        <translation>Das Wesentliche</translation>
+    </message>
+    <message>
+        <source>Differences</source>
+        <translation>Unterschiede</translation>
+    </message>
+    <message>
+        <source>Rows that are shown</source>
+        <translation>Gezeigte Zeilen</translation>
+    </message>
+    <message>
+        <source>All rows, the few that most people ask about, or those in which the rigs differ. Rows with a problem are always shown.</source>
+        <translation>Alle Zeilen, die wenigen, nach denen die meisten fragen, oder die, in denen die Anlagen sich unterscheiden. Zeilen mit einem Problem sind immer zu sehen.</translation>
+    </message>
+    <message>
+        <source>%1 the same for all rigs</source>
+        <translation>%1 für alle Anlagen gleich</translation>
+    </message>
+    <message>
+        <source>All as %1</source>
+        <translation>Alle wie %1</translation>
+    </message>
+    <message>
+        <source>All as %1: %2</source>
+        <translation>Alle wie %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>gui::RigSentences</name>
@@ -10004,6 +10425,13 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>Open &amp;it</source>
         <translation>&amp;Diesen öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>gui::ValueSlider</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 </TS>

@@ -46,8 +46,7 @@ constexpr qint64 kDragPause = 800;
 
 rigs::UnitSystem unitsToStartWith() {
   const QString stored = QSettings().value(QStringLiteral("units")).toString();
-  if (stored == QLatin1String("us")) return rigs::UnitSystem::UsCustomary;
-  if (stored == QLatin1String("si")) return rigs::UnitSystem::SI;
+  if (const auto units = rigs::unitsFromText(stored.toStdString())) return *units;
   return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
              ? rigs::UnitSystem::UsCustomary
              : rigs::UnitSystem::SI;
@@ -210,6 +209,7 @@ void MainWindow::buildCentre() {
     forms_->showField({QStringLiteral("/rigs/%1/element/power").arg(base + 1)});
   });
   connect(units_, &QComboBox::activated, this, [this](int index) {
+    if (index > 1) return;  // as they are
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
   });
 }
@@ -248,10 +248,23 @@ bool MainWindow::isSettled() const {
                                 newest->done.covers(page_->needed())));
 }
 
+// A third entry as long as some quantities have a unit of choice.
+void MainWindow::showUnits() {
+  const rigs::UnitSystem units = document_.units();
+  constexpr int kOwn = 2;
+  if (units.hasChoices() && units_->count() == kOwn) units_->addItem(tr("Units of choice"));
+  if (!units.hasChoices() && units_->count() > kOwn) units_->removeItem(kOwn);
+  units_->setCurrentIndex(units.hasChoices()                              ? kOwn
+                          : units.base() == rigs::UnitSystem::UsCustomary ? 1
+                                                                          : 0);
+  for (const UnitAction& one : unitActions_)
+    one.action->setChecked(units.choiceOf(one.group) == one.choice);
+}
+
 void MainWindow::onDocumentChanged() {
   {
     const QSignalBlocker quiet(units_);
-    units_->setCurrentIndex(document_.units() == rigs::UnitSystem::UsCustomary ? 1 : 0);
+    showUnits();
   }
   if (document_.edition() != askedEdition_) {
     askedEdition_ = document_.edition();
@@ -349,6 +362,7 @@ void MainWindow::retranslate() {
   questions_->setAccessibleName(tr("Questions"));
   units_->setItemText(0, tr("Metric units"));
   units_->setItemText(1, tr("US units"));
+  if (units_->count() > 2) units_->setItemText(2, tr("Units of choice"));
   units_->setAccessibleName(tr("Units"));
   units_->setToolTip(
       tr("Units of every number that is shown. What you wrote stays as you wrote "
@@ -399,9 +413,8 @@ void MainWindow::storeLayout() {
   const std::string_view question = telling::identifierOf(page_->question());
   settings.setValue(QStringLiteral("question"),
                     QString::fromUtf8(question.data(), static_cast<qsizetype>(question.size())));
-  settings.setValue(QStringLiteral("units"), document_.units() == rigs::UnitSystem::UsCustomary
-                                                 ? QStringLiteral("us")
-                                                 : QStringLiteral("si"));
+  settings.setValue(QStringLiteral("units"),
+                    QString::fromStdString(rigs::unitsText(document_.units())));
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -5,8 +5,10 @@
 
 #include <QAction>
 #include <QComboBox>
+#include <QHash>
 #include <QLabel>
 #include <QMainWindow>
+#include <QPointer>
 #include <QSplitter>
 #include <QTimer>
 #include <future>
@@ -14,6 +16,7 @@
 #include <optional>
 
 #include "gui/window/banner.hpp"
+#include "gui/window/charts/chart_look.hpp"
 #include "gui/window/files/plan_document.hpp"
 #include "gui/window/files/recovery.hpp"
 #include "gui/window/forms/plan_forms.hpp"
@@ -44,7 +47,11 @@ class MainWindow : public QMainWindow {
   bool savePlanAs(const QString& path);
   // What is seen, in the format of the file's ending. Numbers as JSON are written a moment later.
   void exportSeen(const QString& path);
+  // Every question's tables and picture, in a new folder within this one.
+  void exportAll(const QString& parent);
   void saveReport(const QString& path);
+  // Every key of a menu, and those of fields and tables.
+  void showKeys();
   rigs::SolutionPtr reportedSolution() const;
   void setQuestion(telling::Question question);
   void setUnits(rigs::UnitSystem units);
@@ -87,6 +94,7 @@ class MainWindow : public QMainWindow {
   void onSolved(const rigs::SolutionPtr& solution);
   void onGoalDragged(double minutes);
   void onYearChanged(int batches);
+  void showUnits();
   void showWanted();
   void showState();
   void listQuestions();
@@ -111,6 +119,8 @@ class MainWindow : public QMainWindow {
   void confirmSaved(const QString& path);
   bool isOpenPlan(const QString& path);  // and says so
   void exportReport();
+  void chooseAndExportAll();
+  ChartLook exportLook() const;
   void print();
   // window_menus.cpp
   void buildMenus();
@@ -121,7 +131,12 @@ class MainWindow : public QMainWindow {
   void buildViewMenu();
   void buildHelpMenu();
   void buildAppearanceMenu(QMenu& view);
+  void buildUnitsMenu(QMenu& view);
   void about();
+  // main_window_help.cpp
+  void helpOnFocus();
+  void goToArea(int by);
+  QWidget* entryOf(QWidget* area) const;
 
   PlanDocument document_;
   Recovery recovery_;
@@ -133,6 +148,13 @@ class MainWindow : public QMainWindow {
   std::optional<bool> formsChosen_;
   bool splitByHand_ = false;  // between forms and answer, now or before
   QComboBox* units_ = nullptr;
+  struct UnitAction {
+    rigs::UnitGroup group;
+    std::size_t choice;
+    QAction* action;
+  };
+  std::vector<UnitAction> unitActions_;
+  QHash<QWidget*, QPointer<QWidget>> lastIn_;  // of each area, where the hand was
   QLabel* stale_ = nullptr;
   QSplitter* splitter_ = nullptr;
   PlanForms* forms_ = nullptr;

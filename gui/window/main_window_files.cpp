@@ -2,6 +2,7 @@
 // What the window does with files: opening, saving, recovering, handing out.
 #include <QApplication>
 #include <QDateTime>
+#include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -13,6 +14,7 @@
 
 #include <system_error>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
 #include "gui/window/forms/plan_differences.hpp"
@@ -290,14 +292,58 @@ void MainWindow::exportNumbersOrPicture(const QString& ending, const QString& fi
   exportSeen(path);
 }
 
+ChartLook MainWindow::exportLook() const {
+  const ChartLook paper = paperLook(locale());
+  if (QSettings().value(QLatin1String(kOnPaper), false).toBool()) return paper;
+  ChartLook look = lookOf(page_->palette(), font(), locale());
+  look.font = paper.font;  // a named one, which looks the same elsewhere
+  return look;
+}
+
+void MainWindow::chooseAndExportAll() {
+  if (!page_->wholeSolution()) {
+    statusBar()->showMessage(tr("The first answer is still being computed."), kConfirmationStays);
+    return;
+  }
+  const QString parent =
+      QFileDialog::getExistingDirectory(this, tr("Export all questions into a new folder here"));
+  if (!parent.isEmpty()) exportAll(parent);
+}
+
+void MainWindow::exportAll(const QString& parent) {
+  const rigs::SolutionPtr solution = reportedSolution();
+  if (!solution) return;
+  const QDir here(parent);
+  const QString wanted =
+      tr("%1, answers").arg(QFileInfo(document_.displayName()).completeBaseName());
+  QString name = wanted;
+  for (int i = 2; here.exists(name); ++i) name = wanted + QLatin1Char(' ') + QString::number(i);
+  const QDir folder(here.filePath(name));
+  const ChartLook look = exportLook();
+  try {
+    if (!here.mkdir(name))
+      return complain(tr("Nothing was exported."), tr("%1 cannot be made.").arg(folder.path()));
+    int number = 0;
+    for (const telling::Question question : telling::allQuestions()) {
+      const SeenAnswer seen{question, page_->view(),
+                            telling::answerTo(question, *solution, page_->reader(), page_->view()),
+                            solution, page_->reader()};
+      const QString file = folder.filePath(
+          QStringLiteral("%1-%2")
+              .arg(++number, 2, 10, QLatin1Char('0'))
+              .arg(QString::fromStdString(std::string(telling::identifierOf(question)))));
+      exportAnswer((file + QStringLiteral(".csv")).toStdString(), seen, look);
+      exportAnswer((file + QStringLiteral(".png")).toStdString(), seen, look);
+    }
+    confirmSaved(folder.path());
+  } catch (const rigs::FileError& error) {
+    complain(tr("Not everything was exported."), told(error.told()));
+  }
+}
+
 void MainWindow::exportSeen(const QString& path) {
   if (!page_->solution() || isOpenPlan(path)) return;
-  const ChartLook paper = paperLook(locale());
-  ChartLook look = paper;
-  if (!QSettings().value(QLatin1String(kOnPaper), false).toBool()) {
-    look = lookOf(page_->palette(), font(), locale());
-    look.font = paper.font;  // a named one, which looks the same elsewhere
-  }
+  const ChartLook look = exportLook();
   const SeenAnswer seen{page_->question(), page_->view(), page_->seenAnswer(), page_->solution(),
                         page_->reader()};
   const auto write = [path, seen, look]() -> rigs::Told {

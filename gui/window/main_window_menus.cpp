@@ -5,6 +5,9 @@
 #include <QMessageBox>
 #include <QSettings>
 #include <QStatusBar>
+#include <QWhatsThis>
+#include <array>
+#include <utility>
 
 #include "gui/window/appearance.hpp"
 #include "gui/window/main_window.hpp"
@@ -51,6 +54,7 @@ void MainWindow::buildFileMenu() {
   paper->setChecked(QSettings().value(QLatin1String(kOnPaper), false).toBool());
   connect(paper, &QAction::toggled, this,
           [](bool on) { QSettings().setValue(QLatin1String(kOnPaper), on); });
+  menu->addAction(tr("Export a&ll questions ..."), this, &MainWindow::chooseAndExportAll);
   menu->addAction(tr("Report as P&DF ..."), this, &MainWindow::exportReport);
   menu->addAction(tr("&Print ..."), QKeySequence::Print, this, &MainWindow::print);
   menu->addSeparator();
@@ -115,6 +119,11 @@ void MainWindow::buildRigMenu() {
         [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithoutJacket); });
   entry(tr("Duplicate with a &lid"), {},
         [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithLid); });
+  menu->addAction(tr("Sa&me for all rigs"), QKeySequence(Qt::CTRL | Qt::Key_E), this, [this] {
+    forms_->commit();
+    if (const FieldCell* cell = forms_->rigColumns().focusedCell())
+      forms_->rigColumns().sameForAll(*cell);
+  });
   menu->addSeparator();
   entry(tr("Move to the le&ft"), QKeySequence(Qt::ALT | Qt::Key_Left),
         [](RigColumns& rigs, std::size_t rig) { rigs.move(rig, -1); });
@@ -138,9 +147,10 @@ void MainWindow::buildViewMenu() {
   }
   menu->addSeparator();
   menu->addAction(showsForms_);
-  QMenu* units = menu->addMenu(tr("&Units"));
-  units->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
-  units->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });
+  menu->addAction(tr("&Next area"), QKeySequence(Qt::Key_F6), this, [this] { goToArea(1); });
+  menu->addAction(tr("&Previous area"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this,
+                  [this] { goToArea(-1); });
+  buildUnitsMenu(*menu);
   buildAppearanceMenu(*menu);
   QMenu* spoken = menu->addMenu(tr("&Language"));
   auto* group = new QActionGroup(spoken);
@@ -155,6 +165,38 @@ void MainWindow::buildViewMenu() {
     action->setChecked(code == spokenLanguage());
     group->addAction(action);
   }
+}
+
+void MainWindow::buildUnitsMenu(QMenu& view) {
+  QMenu* menu = view.addMenu(tr("&Units"));
+  menu->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
+  menu->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });
+  menu->addSeparator();
+  using rigs::UnitGroup;
+  const std::array<std::pair<UnitGroup, QString>, rigs::kUnitGroups> groups{
+      {{UnitGroup::Temperature, tr("&Temperatures")},
+       {UnitGroup::Volume, tr("&Volumes")},
+       {UnitGroup::Mass, tr("M&asses")},
+       {UnitGroup::Length, tr("&Lengths")},
+       {UnitGroup::Power, tr("&Power")},
+       {UnitGroup::Energy, tr("&Energy")},
+       {UnitGroup::Pressure, tr("P&ressure")}}};
+  unitActions_.clear();
+  for (const auto& [group, name] : groups) {
+    QMenu* own = menu->addMenu(name);
+    auto* one = new QActionGroup(own);
+    const auto all = rigs::unitsOf(group);
+    for (std::size_t choice = 0; choice < all.size(); ++choice) {
+      const QString unit = QString::fromUtf8(all[choice].data(), qsizetype(all[choice].size()));
+      QAction* action = own->addAction(unit, this, [this, group = group, choice] {
+        setUnits(document_.units().with(group, choice));
+      });
+      action->setCheckable(true);
+      one->addAction(action);
+      unitActions_.push_back({group, choice, action});
+    }
+  }
+  showUnits();
 }
 
 void MainWindow::buildAppearanceMenu(QMenu& view) {
@@ -173,6 +215,12 @@ void MainWindow::buildAppearanceMenu(QMenu& view) {
 
 void MainWindow::buildHelpMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&Help"));
+  menu->addAction(tr("Help on &this"), QKeySequence(Qt::Key_F1), this, &MainWindow::helpOnFocus);
+  menu->addAction(tr("&What is this?"), QKeySequence(Qt::SHIFT | Qt::Key_F1), this,
+                  &QWhatsThis::enterWhatsThisMode);
+  menu->addAction(tr("&Keys ..."), QKeySequence(Qt::CTRL | Qt::Key_F1), this,
+                  &MainWindow::showKeys);
+  menu->addSeparator();
   menu->addAction(tr("&About Heat Ledger"), this, &MainWindow::about);
   menu->addAction(tr("About &Qt"), qApp, &QApplication::aboutQt);
 }

@@ -200,11 +200,11 @@ StartedKettle startWith(const FirstKettle& kettle, std::string_view name, UnitSy
   started.circuit = circuit.name;
   const KettleSize size = sizeStated(kettle, started.problems);
   std::string document = assumedDocument(size, circuit, started.region, name);
-  if (units == UnitSystem::UsCustomary) document = inUsUnits(document);
+  if (units.base() == UnitSystem::UsCustomary) document = inUsUnits(document);
   for (const FigurePlace& place : kPlaces)
     started.assumed[place.figure] = textAt(document, place.pointer).value_or("");
   started.assumed[KettleFigure::Volume] =
-      formatLike(kUsualVolume, units == UnitSystem::SI ? "1 L" : "1 gal");
+      formatLike(kUsualVolume, units.isMetric(QuantityKind::Volume) ? "1 L" : "1 gal");
   document = withoutWhatIsNot(withAll(document, statedFigures(kettle, units)), kettle);
   auto plan = readPlan(document, ".", started.problems);
   if (plan && !hasErrors(started.problems))

@@ -18,7 +18,9 @@ UnitSystem systemOf(std::string_view written) {
 
 template <Writable Q>
 std::string shown(const Q& q, const std::string& written, UnitSystem units) {
-  return !written.empty() && systemOf(written) == units ? written : format(q, units);
+  return !written.empty() && (systemOf(written) == UnitSystem::SI) == units.isMetric(kKindOf<Q>)
+             ? written
+             : format(q, units);
 }
 
 }  // namespace

@@ -18,6 +18,7 @@
 #include "physics/units.hpp"
 #include "rigs/quantities/quantity_fault.hpp"
 #include "rigs/quantities/quantity_kinds.hpp"
+#include "rigs/quantities/unit_system.hpp"
 
 namespace rigs {
 
@@ -30,8 +31,6 @@ struct ParseResult {
   explicit operator bool() const { return quantity.has_value(); }
   const Q& operator*() const { return *quantity; }
 };
-
-enum class UnitSystem { SI, UsCustomary };
 
 struct FormatOptions {
   int significantDigits = 3;    // never rounds left of the point; trailing zeros are dropped

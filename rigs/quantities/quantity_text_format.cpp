@@ -62,6 +62,23 @@ constexpr std::array kShown{
     Shown{K::VolumeFlow, "L/h", "L/h", "US_gal/h", "US_gal/h"},
 };
 
+// What may be read instead by choice, by its place in unitsOf() its group.
+struct Other {
+  K kind;
+  std::size_t choice;
+  std::string_view units, column;
+};
+constexpr std::array kOthers{
+    Other{K::Volume, 2, "imp_fl_oz 32 imp_gal", "imp_gal"},
+    Other{K::VolumeFlow, 2, "imp_gal/h", "imp_gal/h"},
+    Other{K::VolumePerMass, 2, "imp_qt/lb", "imp_qt/lb"},
+    Other{K::Power, 1, "Btu/h", "Btu/h"},
+    Other{K::Energy, 1, "kJ 1e3 MJ", "MJ"},
+    Other{K::Energy, 2, "Btu", "Btu"},
+    Other{K::Pressure, 2, "hPa", "hPa"},
+    Other{K::Pressure, 3, "psi", "psi"},
+};
+
 struct Step {
   std::string label;
   Unit unit;
@@ -94,7 +111,24 @@ Style styleFrom(std::string_view units, std::string_view column) {
   return style;
 }
 
+const Style& otherStyle(std::size_t index) {
+  static const auto styles = [] {
+    std::array<Style, kOthers.size()> all;
+    for (std::size_t i = 0; i < kOthers.size(); ++i)
+      all[i] = styleFrom(kOthers[i].units, kOthers[i].column);
+    return all;
+  }();
+  return styles[index];
+}
+
 const Style& styleOf(QuantityKind kind, UnitSystem system) {
+  if (const auto group = groupOf(kind); group && system.hasChoices()) {
+    const auto other = std::find_if(kOthers.begin(), kOthers.end(), [&](const Other& one) {
+      return one.kind == kind && one.choice == system.choiceOf(*group);
+    });
+    if (other != kOthers.end())
+      return otherStyle(static_cast<std::size_t>(other - kOthers.begin()));
+  }
   static const auto styles = [] {
     std::array<std::array<Style, 2>, kShown.size()> all;
     for (std::size_t i = 0; i < kShown.size(); ++i) {
@@ -104,7 +138,7 @@ const Style& styleOf(QuantityKind kind, UnitSystem system) {
     }
     return all;
   }();
-  return styles[static_cast<std::size_t>(kind)][system == UnitSystem::SI ? 0 : 1];
+  return styles[static_cast<std::size_t>(kind)][system.isMetric(kind) ? 0 : 1];
 }
 
 double inUnit(QuantityKind kind, double si, const Unit& unit) {

@@ -223,7 +223,7 @@ QByteArray reportPdf(const ReportInput& input) {
   // By which a later report knows that it may replace this file.
   writer.setCreator(QString::fromUtf8(std::string(rigs::kOwnReportMark).c_str()) +
                     QLatin1String(kVersion));
-  const bool us = input.units == rigs::UnitSystem::UsCustomary;
+  const bool us = input.units.base() == rigs::UnitSystem::UsCustomary;
   writer.setPageSize(QPageSize(us ? QPageSize::Letter : QPageSize::A4));
   writer.setPageMargins(QMarginsF());
   if (!input.document.isEmpty()) {

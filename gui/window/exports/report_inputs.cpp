@@ -86,12 +86,13 @@ void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
   rows.add(InputWords::tr("Draught"), shown(place.draught, units));
   const rigs::RoomPlan& air = plan.room;
   const auto flow = [&](physics::VolumeFlow of) {
-    return told(
-        rigs::Argument(rigs::amountLike(of, units == UnitSystem::SI ? "1 m3/h" : "1 ft3/min")),
-        readerOf(units));
+    return told(rigs::Argument(rigs::amountLike(
+                    of, units.isMetric(rigs::QuantityKind::Volume) ? "1 m3/h" : "1 ft3/min")),
+                readerOf(units));
   };
   const QString volume =
-      told(rigs::Argument(rigs::amountLike(air.volume, units == UnitSystem::SI ? "1 m3" : "1 ft3")),
+      told(rigs::Argument(rigs::amountLike(
+               air.volume, units.isMetric(rigs::QuantityKind::Volume) ? "1 m3" : "1 ft3")),
            readerOf(units));
   rows.add(InputWords::tr("Air of the room"),
            (air.isStated ? InputWords::tr("%1, %2 exchanged with outdoors")

@@ -6,10 +6,11 @@
 
 #include "gui/window/charts/chart_look.hpp"
 #include "gui/window/forms/bare_number.hpp"
+#include "gui/window/forms/kettle_volume.hpp"
 #include "gui/window/forms/plan_edits.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
-#include "rigs/plans/keys.hpp"
+#include "rigs/plans/key_steps.hpp"
 #include "rigs/plans/rig_letters.hpp"
 
 namespace gui {
@@ -23,6 +24,7 @@ QString textIn(const rigs::Texts& texts, const std::string& pointer) {
 }
 
 const rigs::Key* keyOf(const PlanField& field, std::optional<std::size_t> rig) {
+  if (field.kind == FieldKind::KettleVolume) return rigs::keyAt("/batch/wort");  // another volume
   return rigs::keyAt((rig ? "/rigs/*" : "") + field.place);
 }
 
@@ -81,11 +83,18 @@ FieldCell::FieldCell(PlanDocument& document, PlanField field, std::optional<std:
   } else {
     line_ = new PlanLineEdit(this);
     line_->setMinimumWidth(64);
-    connect(line_, &PlanLineEdit::committed, this, &FieldCell::apply);
+    connect(line_, &PlanLineEdit::committed, this, [this](const QString& text) { apply(text); });
+    connect(line_, &PlanLineEdit::stepWanted, this, &FieldCell::step);
+    connect(line_, &PlanLineEdit::slideWanted, this, &FieldCell::slide);
+    connect(line_, &PlanLineEdit::menuOpens, this, &FieldCell::menuOpens);
     connect(line_, &PlanLineEdit::left, this, [this] { ++visit_; });
     connect(line_, &QLineEdit::textEdited, &document_, &PlanDocument::beingTyped);
   }
   if (field_.kind == FieldKind::Shown) line_->setReadOnly(true);
+  key_ = keyOf(field_, rig_);
+  if (line_ && key_) line_->setHasSteps(!line_->isReadOnly() && rigs::hasSteps(*key_));
+  offerSlider();
+  editor()->setWhatsThis(field_.help.isEmpty() ? field_.meaning : field_.help);
   editor()->setObjectName(QString::fromStdString(pointer_));
   layout_->addWidget(editor());
   layout_->addStretch(1);
@@ -159,6 +168,8 @@ std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
   }
   const std::string written = typed.toStdString();
   try {
+    if (field_.kind == FieldKind::KettleVolume)
+      return withKettleVolume(document_.text(), owner, written);
     return withField(document_.text(), {owner, field_, written});
   } catch (const rigs::EditError&) {
     // A file with, say, a number where an object belongs; its own problem says so.
@@ -166,11 +177,13 @@ std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
   }
 }
 
-void FieldCell::apply(const QString& typed) {
+// By the hand that did it: what is typed is another step than what a slider did.
+void FieldCell::apply(const QString& typed, const QString& hand) {
   std::optional<std::string> text = textWith(typed);
   if (!text) return;
-  document_.change(stepName(), std::move(*text),
-                   QString::fromStdString(pointer_) + QLatin1Char('#') + QString::number(visit_));
+  document_.change(
+      stepName(), std::move(*text),
+      QString::fromStdString(pointer_) + QLatin1Char('#') + QString::number(visit_) + hand);
 }
 
 // "change of Power (Element) of (b)": labels alone are alike in many rigs and sections.
@@ -222,8 +235,18 @@ void FieldCell::refreshShown() {
   line_->setToolTip(text.isEmpty() ? field_.meaning : field_.meaning + QLatin1Char('\n') + text);
 }
 
+void FieldCell::refreshVolume(const FormState& state) {
+  const auto volume = kettleVolume(document_.texts(), *rig_, state.inherited[*rig_]);
+  shown_ = volume ? QString::fromStdString(rigs::format(*volume, document_.units())) : QString();
+  stated_ = shown_;
+  line_->display(shown_);
+  noteUnit(shown_, QString());
+  showTip(field_.meaning);
+}
+
 void FieldCell::refresh(const FormState& state) {
   if (field_.kind == FieldKind::Shown) return refreshShown();
+  if (field_.kind == FieldKind::KettleVolume) return refreshVolume(state);
   const rigs::Texts& texts = document_.texts();
   const std::string place = placeOfElement(document_.texts(), rig_, field_.place);
   const std::string pointer = pointer_.substr(0, pointer_.size() - field_.place.size()) + place;
@@ -254,6 +277,7 @@ void FieldCell::refresh(const FormState& state) {
       own = QStringLiteral("none");
   }
   shown_ = own;
+  stated_ = own.isEmpty() ? inherited : own;
   if (combo_)
     refreshChoice(own, inherited, state);
   else
@@ -289,13 +313,12 @@ void FieldCell::refreshText(const QString& own, const QString& inherited, const 
 void FieldCell::noteUnit(const QString& shown, const QString& hint) {
   if (line_->isInHand()) return;
   unit_.clear();
-  const rigs::Key* key = keyOf(field_, rig_);
-  if (!key) return;
+  if (!key_) return;
   for (const QString& seen : {hint, shown}) {
     const std::string text = seen.toStdString();
     const bool isR = field_.kind == FieldKind::LayerAmount &&
                      rigs::isQuantity(rigs::QuantityKind::ThermalInsulance, text);
-    if (isR || isValueWithUnit(*key, text)) unit_ = seen;
+    if (isR || isValueWithUnit(*key_, text)) unit_ = seen;
   }
 }
 
@@ -303,6 +326,11 @@ void FieldCell::noteUnit(const QString& shown, const QString& hint) {
 QString FieldCell::choiceText(const QString& choice) const {
   if (choice == QLatin1String("none")) return tr("none");
   return field_.place == "/place/region" ? regionName(choice.toStdString()) : catalogueName(choice);
+}
+
+QString FieldCell::valueInWords() const {
+  if (combo_) return stated_.isEmpty() ? QString() : choiceText(stated_);
+  return line_->text().isEmpty() ? line_->placeholderText() : line_->text();
 }
 
 void FieldCell::refreshChoice(const QString& own, const QString& inherited,

@@ -13,6 +13,10 @@
 
 class QVBoxLayout;
 
+namespace rigs {
+struct Key;
+}
+
 namespace gui {
 
 // What all cells look at after a change; made once a change.
@@ -35,6 +39,10 @@ class FieldCell : public QWidget {
             QWidget* parent = nullptr);
 
   const std::string& pointer() const { return pointer_; }  // in the document
+  const PlanField& field() const { return field_; }
+  // As the plan says it here, else as the rig has it from others; "" where neither does.
+  const QString& stated() const { return stated_; }
+  bool saysAsMuchAs(const FieldCell& other) const;  // as a number where both are
   QWidget* editor() const;
   void refresh(const FormState& state);
   void display(const QString& problem, bool isRemark);
@@ -60,12 +68,26 @@ class FieldCell : public QWidget {
   std::string textAsTyped() const;
   // For screen readers: "Power, New element, kitchen".
   void nameFor(const QString& owner);
+  // So many sensible steps up, or down. A run of them is one step back, until something is typed
+  // or the field is left.
+  void step(int steps);
+  // Opens the slider of a value that one plays with; its whole way is one step back.
+  void slide();
+  // As it is seen; "" where it is not known.
+  QString valueInWords() const;
+
+ Q_SIGNALS:
+  void menuOpens(QMenu* menu);
 
  private:
-  void apply(const QString& typed);
+  void apply(const QString& typed, const QString& hand = {});
+  const rigs::Key* keyOfText(const std::string& text) const;
+  QString textToStep() const;
+  void offerSlider();
   QString stepName() const;
   std::optional<std::string> textWith(const QString& typed) const;  // nothing: no change
   void refreshShown();
+  void refreshVolume(const FormState& state);
   void refreshText(const QString& own, const QString& inherited, const FormState& state);
   void refreshChoice(const QString& own, const QString& inherited, const FormState& state);
   void noteUnit(const QString& shown, const QString& hint);
@@ -76,6 +98,7 @@ class FieldCell : public QWidget {
 
   PlanDocument& document_;
   PlanField field_;
+  const rigs::Key* key_ = nullptr;  // null where the table has none, as for a rig's name
   std::optional<std::size_t> rig_;
   std::string pointer_;
   PlanLineEdit* line_ = nullptr;
@@ -87,6 +110,7 @@ class FieldCell : public QWidget {
   QString whose_;
   QString tip_;    // without the problem
   int visit_ = 0;  // each stay in the field is a step of its own
+  QString stated_;
   QString shown_;  // as the plan says it, before any conversion
   QString unit_;   // a value in the unit that a bare number typed here has; "" where none is seen
   QStringList offered_;

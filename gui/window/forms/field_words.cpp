@@ -28,11 +28,29 @@ QString labelOf(const rigs::Key& key, const std::string& place) {
   return label.contains(QLatin1String("%1")) ? label.arg(entryNumber(place)) : label;
 }
 
+// A meaning mostly has the range already.
+QString helpOf(const rigs::Key& key, const QString& meaning) {
+  QStringList all;
+  if (!meaning.isEmpty()) all += meaning;
+  const QString range = QString::fromStdString(rigs::acceptedText(key));
+  const bool isAmount = key.kind == rigs::ValueKind::Quantity ||
+                        key.kind == rigs::ValueKind::Share || key.kind == rigs::ValueKind::Number;
+  if (isAmount && !range.isEmpty() && !meaning.contains(range))
+    all += PlanFields::tr("Accepted: %1.").arg(range);
+  const bool isPlain = key.kind != rigs::ValueKind::Object && key.kind != rigs::ValueKind::List &&
+                       key.kind != rigs::ValueKind::Anything;
+  if (isPlain && !key.example.empty())
+    all += PlanFields::tr("For example: %1")
+               .arg(QString::fromUtf8(key.example.data(), qsizetype(key.example.size())));
+  return all.join(QLatin1Char('\n'));
+}
+
 void addWords(PlanField& field, const std::string& root) {
   const rigs::Key* key = rigs::keyAt(root + field.place);
   assert(key != nullptr);
   field.label = labelOf(*key, field.place);
   field.meaning = fieldWord(key->meaning);
+  field.help = helpOf(*key, field.meaning);
   field.usual =
       key->standard.empty()
           ? fieldWord(key->otherwise)

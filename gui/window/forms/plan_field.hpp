@@ -17,8 +17,9 @@ class PlanFields {  // whose texts these are, for translators
   Q_DECLARE_TR_FUNCTIONS(PlanFields)
 };
 
-// Shown: told by the plan, changed in the file alone.
-enum class FieldKind { Text, Number, Choice, LayerAmount, Shown };
+// Shown: told by the plan, changed in the file alone. KettleVolume: of diameter and height, which a
+// volume typed here sets both; the plan has no key for it.
+enum class FieldKind { Text, Number, Choice, LayerAmount, Shown, KettleVolume };
 
 // What is written along with a value if it is not there yet: a cable needs two numbers.
 struct Companion {
@@ -33,6 +34,7 @@ struct PlanField {
   QString label = {};
   QString section = {};  // that it stands in
   QString meaning = {};  // with range and what holds if it is not stated; for the tool tip
+  QString help = {};     // all of that, with an example: at F1 and "what is this?"
   QString usual = {};    // what holds if it is not stated, as a hint; may be empty
   Conversion conversion = nullptr;
   // What may be chosen; `about` is the material that stands beside a finish, and the plan's region

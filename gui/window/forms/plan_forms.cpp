@@ -166,6 +166,7 @@ QWidget* PlanForms::column(const std::vector<FieldSection>& sections,
       cell->refresh(state_);
       auto* label = new QLabel(field.label);
       label->setToolTip(field.meaning);
+      label->setWhatsThis(field.help);
       label->setBuddy(cell->editor());
       form->addRow(label, cell);
       cells.push_back(cell);

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/forms/quantity_field.hpp"
 
+#include <QContextMenuEvent>
 #include <QKeyEvent>
 #include <QStyleOptionComboBox>
 #include <QStylePainter>
@@ -8,9 +9,11 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <memory>
 
 #include "gui/telling/case.hpp"
 #include "gui/window/forms/choice_access.hpp"
+#include "gui/window/forms/value_slider.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -27,17 +30,18 @@ std::optional<std::string> convertedLike(std::string_view text, const char* samp
 }  // namespace
 
 std::optional<std::string> convertedRoom(std::string_view text, rigs::UnitSystem system) {
-  return convertedLike<physics::Volume>(text, system == rigs::UnitSystem::SI ? "1 m³" : "1 ft³");
+  return convertedLike<physics::Volume>(
+      text, system.isMetric(rigs::QuantityKind::Volume) ? "1 m³" : "1 ft³");
 }
 
 std::optional<std::string> convertedAirflow(std::string_view text, rigs::UnitSystem system) {
   return convertedLike<physics::VolumeFlow>(
-      text, system == rigs::UnitSystem::SI ? "1 m³/h" : "1 ft³/min");
+      text, system.isMetric(rigs::QuantityKind::Volume) ? "1 m³/h" : "1 ft³/min");
 }
 
 std::optional<std::string> convertedPumped(std::string_view text, rigs::UnitSystem system) {
   return convertedLike<physics::VolumeFlow>(
-      text, system == rigs::UnitSystem::SI ? "1 L/min" : "1 gal/min");
+      text, system.isMetric(rigs::QuantityKind::Volume) ? "1 L/min" : "1 gal/min");
 }
 
 bool isCustomary(std::string_view text) {
@@ -61,13 +65,22 @@ bool isCustomary(std::string_view text) {
   return isKnown();
 }
 
+namespace {
+
+enum class Kin { Metric, Customary, Imperial };
+Kin kinOf(std::string_view text) {
+  if (text.find("imp") != std::string_view::npos) return Kin::Imperial;
+  return isCustomary(text) ? Kin::Customary : Kin::Metric;
+}
+
+}  // namespace
+
 QString shownText(std::string_view written, rigs::UnitSystem system, Conversion conversion) {
   const QString asWritten =
       QString::fromUtf8(written.data(), static_cast<qsizetype>(written.size()));
-  if (!conversion || isCustomary(written) == (system == rigs::UnitSystem::UsCustomary))
-    return asWritten;
+  if (!conversion) return asWritten;
   const auto other = conversion(written, system);
-  if (!other) return asWritten;
+  if (!other || kinOf(written) == kinOf(*other)) return asWritten;
   QString text = QString::fromStdString(*other);
   const QString point = QLocale().decimalPoint();
   if (point != QLatin1String(".")) text.replace(QLatin1Char('.'), point);
@@ -129,6 +142,47 @@ void PlanLineEdit::takeOver(const Hand& hand) {
   inHand_ = true;
 }
 
+void PlanLineEdit::showStep(const QString& stepped) {
+  pause_.stop();
+  typed_ = false;
+  inHand_ = false;
+  setText(stepped);
+}
+
+void PlanLineEdit::keyPressEvent(QKeyEvent* event) {
+  const bool shift = event->modifiers() == Qt::ShiftModifier;
+  const bool plain = (event->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
+  const int key = event->key();
+  if ((key == Qt::Key_Down || key == Qt::Key_Up) && event->modifiers() == Qt::AltModifier)
+    return Q_EMIT slideWanted();
+  if (hasSteps_ && (shift || plain)) {
+    if (key == Qt::Key_Up || key == Qt::Key_Down)
+      return Q_EMIT stepWanted((key == Qt::Key_Up ? 1 : -1) * (shift ? kManySteps : 1));
+    if (key == Qt::Key_PageUp || key == Qt::Key_PageDown)
+      return Q_EMIT stepWanted(key == Qt::Key_PageUp ? kManySteps : -kManySteps);
+  }
+  QLineEdit::keyPressEvent(event);
+}
+
+void PlanLineEdit::contextMenuEvent(QContextMenuEvent* event) {
+  const std::unique_ptr<QMenu> menu(createStandardContextMenu());
+  menu->addSeparator();
+  Q_EMIT menuOpens(menu.get());
+  menu->exec(event->globalPos());
+}
+
+// Without Ctrl the wheel scrolls: the pointer often rests on a field by accident.
+void PlanLineEdit::wheelEvent(QWheelEvent* event) {
+  if (!hasSteps_ || !hasFocus() || event->modifiers() != Qt::ControlModifier)
+    return event->ignore();
+  constexpr int kNotch = 120;
+  turned_ += event->angleDelta().y();
+  const int steps = turned_ / kNotch;
+  turned_ -= steps * kNotch;
+  if (steps != 0) Q_EMIT stepWanted(steps);
+  event->accept();
+}
+
 bool PlanLineEdit::event(QEvent* event) {
   if (event->type() == QEvent::ShortcutOverride) {
     auto* key = static_cast<QKeyEvent*>(event);
@@ -144,8 +198,22 @@ void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
   QLineEdit::focusOutEvent(event);
   commit();
   if (event->reason() == Qt::PopupFocusReason) return;  // its own menu: the caret stays
+  if (offer_) offer_->setVisible(false);
   if (inHand_) finish();
   Q_EMIT left();
+}
+
+void PlanLineEdit::focusInEvent(QFocusEvent* event) {
+  QLineEdit::focusInEvent(event);
+  if (!offer_) return;
+  offer_->setIcon(sliderIcon(*this));
+  offer_->setVisible(true);
+}
+
+void PlanLineEdit::offerInFocus(QAction* offer) {
+  offer_ = offer;
+  addAction(offer, QLineEdit::TrailingPosition);
+  offer->setVisible(false);
 }
 
 PlanComboBox::PlanComboBox(QWidget* parent) : QComboBox(parent) {
@@ -190,6 +258,11 @@ QString PlanComboBox::shownChoice() const {
   for (qsizetype i = 1; i < text.size(); ++i) {
     const QString end = QChar(0x2026) + text.mid(i);
     const bool amount = text[i - 1] == QLatin1Char(' ') && text[i].isDigit();
+    // Volts and amperes are the whole circuit: "120 V 15 A".
+    const QString alone = text.mid(i);
+    if (amount && alone.contains(QLatin1String(" V ")) &&
+        fontMetrics().horizontalAdvance(alone) <= width)
+      return alone;
     if (amount && fontMetrics().horizontalAdvance(end) <= width) return end;
   }
   return fontMetrics().elidedText(text, Qt::ElideRight, width);

@@ -2,10 +2,12 @@
 // One value of the plan on the screen: what stands there, what is wrong with it, what it means.
 #pragma once
 
+#include <QAction>
 #include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QLocale>
+#include <QMenu>
 #include <QSpinBox>
 #include <QTimer>
 #include <QWidget>
@@ -61,15 +63,29 @@ class PlanLineEdit : public QLineEdit {
   bool isInHand() const { return inHand_; }     // typed in, and not yet left or ended by Enter
   Hand hand() const { return {text(), cursorPosition()}; }
   void takeOver(const Hand& hand);
+  // With steps, the arrow keys, Page keys and Ctrl with the wheel ask for them; without, they
+  // scroll what the field stands on.
+  void setHasSteps(bool has) { hasSteps_ = has; }
+  void showStep(const QString& text);  // in place of what is typed
+  // Seen at its end while it has the focus.
+  void offerInFocus(QAction* offer);
+  static constexpr int kManySteps = 10;
   static constexpr int kPause = 250;  // ms after the last key
 
  Q_SIGNALS:
   void committed(const QString& text);
   void left();  // the next key begins a new step
+  void stepWanted(int steps);
+  void slideWanted();
+  void menuOpens(QMenu* menu);  // its own context menu, which takes more entries
 
  protected:
   bool event(QEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
   void focusOutEvent(QFocusEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
 
  private:
   void finish();
@@ -78,6 +94,9 @@ class PlanLineEdit : public QLineEdit {
   bool typed_ = false;
   bool inHand_ = false;
   bool committing_ = false;
+  bool hasSteps_ = false;
+  int turned_ = 0;  // of the wheel, in eighths of a degree, short of a notch
+  QAction* offer_ = nullptr;
   QString settled_;  // what the plan says
 };
 

@@ -28,7 +28,6 @@ namespace gui {
 namespace {
 
 constexpr int kLabelColumn = 0;
-constexpr int kNarrowestColumn = 86;
 constexpr int kFieldEdge = 6;  // frame and margin of a line of text
 
 // The rest is rarely touched: opened by a click or by a problem in it.
@@ -58,12 +57,22 @@ RigColumns::RigColumns(PlanDocument& document, QWidget* parent)
     : QScrollArea(parent), document_(document) {
   setWidgetResizable(true);
   setFrameShape(QFrame::NoFrame);
-  connect(horizontalScrollBar(), &QScrollBar::valueChanged, this, &RigColumns::keepLabelsInSight);
+  connect(horizontalScrollBar(), &QScrollBar::valueChanged, this, &RigColumns::keepHeadsInSight);
+  connect(verticalScrollBar(), &QScrollBar::valueChanged, this, &RigColumns::keepHeadsInSight);
+  connect(qApp, &QApplication::focusChanged, this,
+          [this](QWidget*, QWidget* now) { keepFocusInSight(now); });
+  const QString stored = QSettings().value(QLatin1String(kRowsSetting)).toString();
+  for (const ShownRows rows : {ShownRows::Essentials, ShownRows::Differences})
+    if (stored == QLatin1String(settingOfRows(rows))) shownRows_ = rows;
 }
 
 void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& state) {
   const int column = static_cast<int>(rig) + 1;
   auto* head = new QWidget;
+  head->setObjectName(QStringLiteral("rig head %1").arg(rig));
+  head->setAutoFillBackground(true);
+  head->installEventFilter(this);
+  heads_.push_back(head);
   auto* rows = new QVBoxLayout(head);
   rows->setContentsMargins(0, 0, 0, 0);
   rows->setSpacing(2);
@@ -120,6 +129,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   wholeNames_.clear();
   marks_.clear();
   sections_.clear();
+  heads_.clear();
   count_ = count;
   letters_ = rigs::slotsIn(document_.texts(), count);
 
@@ -130,9 +140,10 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   grid->setVerticalSpacing(2);
   for (std::size_t rig = 0; rig < count; ++rig) {
     addHead(*grid, rig, state);
-    grid->setColumnMinimumWidth(static_cast<int>(rig) + 1, kNarrowestColumn);
+    grid->setColumnMinimumWidth(static_cast<int>(rig) + 1, narrowestColumn());
     grid->setColumnStretch(static_cast<int>(rig) + 1, 1);
   }
+  addCorner(*grid);
   int row = 1;
   for (const FieldSection& section : rigSections(lengths.ofRigs)) {
     Section made;
@@ -150,6 +161,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
       Row one;
       auto* label = new QLabel(field.label);
       label->setToolTip(field.meaning);
+      label->setWhatsThis(field.help);
       label->setAutoFillBackground(true);
       label->installEventFilter(this);
       one.label = label;
@@ -163,16 +175,20 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
       for (std::size_t rig = 0; rig < count; ++rig) {
         auto* cell = new FieldCell(document_, field, rig);
         cell->tellProblemsIn(problems, count > 1 ? letterOf(rig) : QString());
+        connect(cell, &FieldCell::menuOpens, this, [this, cell](QMenu* menu) {
+          if (const Row* its = rowOf(cell); its && count_ > 1) addRowEntries(*menu, *its);
+        });
         cells_.push_back(cell);
         one.cells.push_back(cell);
         grid->addWidget(cell, row, static_cast<int>(rig) + 1);
       }
+      one.essential = isEssential(field.place);
       made.rows.push_back(std::move(one));
       row += 2;
     }
-    sections_.push_back(std::move(made));
     const std::string key = section.fields.front().place;
-    setOpen(sections_.back(), QSettings().value(settingOf(key), startsOpen(key)).toBool());
+    made.head->setChecked(QSettings().value(settingOf(key), startsOpen(key)).toBool());
+    sections_.push_back(std::move(made));
     connect(sections_.back().head, &QToolButton::toggled, this,
             [this, index = sections_.size() - 1, key](bool open) {
               QSettings().setValue(settingOf(key), open);
@@ -189,6 +205,8 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   setWidget(page);
   page->layout()->activate();
   showWholeNames();
+  chainTabs();
+  keepHeadsInSight();
   horizontalScrollBar()->setValue(position.x());
   verticalScrollBar()->setValue(position.y());
   if (hadFocus.isEmpty()) return;
@@ -209,6 +227,7 @@ void RigColumns::refresh(const FormState& state) {
     markOverloads(rig, own, state);
   }
   showWholeNames();
+  compareRigs();
 }
 
 void RigColumns::showOverloads(std::vector<RigOverload> overloads, const FormState& state) {
@@ -247,17 +266,24 @@ void RigColumns::setOpen(Section& section, bool open) {
   section.head->setChecked(open);
   section.head->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
   for (const Row& row : section.rows) {
-    row.label->setVisible(open);
-    row.problems->setVisible(open);
-    for (QWidget* cell : row.cells) cell->setVisible(open);
+    const bool seen = isSeen(row) && (open || shownRows_ != ShownRows::All);
+    row.label->setVisible(seen);
+    row.problems->setVisible(seen);
+    for (QWidget* cell : row.cells) cell->setVisible(seen);
   }
+  section.head->setVisible(std::any_of(section.rows.begin(), section.rows.end(),
+                                       [&](const Row& row) { return isSeen(row); }));
 }
 
 void RigColumns::showSectionOf(const FieldCell* cell) {
   for (Section& section : sections_) {
-    for (const Row& row : section.rows) {
-      for (const QWidget* one : row.cells)
-        if (one == cell && !section.head->isChecked()) section.head->setChecked(true);
+    for (Row& row : section.rows) {
+      for (const QWidget* one : row.cells) {
+        if (one != cell) continue;
+        row.pinned = true;
+        if (!section.head->isChecked()) section.head->setChecked(true);
+        setOpen(section, true);
+      }
     }
   }
 }
@@ -270,29 +296,6 @@ void RigColumns::showWholeNames() {
     const QString name = wholeNames_[rig]->text();
     wholeNames_[rig]->setVisible(fontMetrics().horizontalAdvance(name) > room);
   }
-}
-
-// The labels are what tells the numbers apart; they stay while the columns move under them.
-void RigColumns::keepLabelsInSight() {
-  const int left = horizontalScrollBar()->value() + 6;
-  for (const Section& section : sections_) {
-    for (const Row& row : section.rows) {
-      if (row.label->x() == left) continue;
-      row.label->move(left, row.label->y());
-      row.label->raise();
-    }
-  }
-}
-
-void RigColumns::resizeEvent(QResizeEvent* event) {
-  QScrollArea::resizeEvent(event);
-  showWholeNames();
-  keepLabelsInSight();
-}
-
-bool RigColumns::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::Move) keepLabelsInSight();  // the layout put it back
-  return QScrollArea::eventFilter(watched, event);
 }
 
 QMenu* RigColumns::menuFor(std::size_t rig) {

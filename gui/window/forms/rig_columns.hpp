@@ -31,11 +31,15 @@ struct RigOverload {
   bool operator==(const RigOverload&) const = default;
 };
 
+// Which rows of the table are seen; those with a problem always are.
+enum class ShownRows { All, Essentials, Differences };
+
 class RigColumns : public QScrollArea {
   Q_OBJECT
 
  public:
   explicit RigColumns(PlanDocument& document, QWidget* parent = nullptr);
+  ~RigColumns() override;
 
   void rebuild(const ListLengths& lengths, std::size_t count, const FormState& state);
   void refresh(const FormState& state);
@@ -54,8 +58,18 @@ class RigColumns : public QScrollArea {
   void fillCatalogueMenu(QMenu& menu);
   std::size_t currentRig() const;  // the one with the focus, else the first
 
+  ShownRows shownRows() const { return shownRows_; }
+  void setShownRows(ShownRows rows);
+  void nameRowChoices();  // in the language that is spoken
+  // What this rig says in the row, said by all; one step back. A rig that follows another and says
+  // the same as that one states nothing of its own.
+  void sameForAll(const FieldCell& cell);
+  // Of the field with the focus; null where none is.
+  FieldCell* focusedCell() const;
+
  protected:
   void resizeEvent(QResizeEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
@@ -63,18 +77,33 @@ class RigColumns : public QScrollArea {
     QWidget* label = nullptr;
     QWidget* problems = nullptr;  // below, as wide as all columns
     std::vector<QWidget*> cells;
+    bool essential = false;
+    bool differs = false;
+    bool pinned = false;  // somebody was led to it
   };
   struct Section {
     QString title;
     QToolButton* head = nullptr;
     std::vector<Row> rows;
   };
+  static const char* settingOfRows(ShownRows rows);
+  static bool isEssential(const std::string& place);
+  int narrowestColumn() const;
+  void addCorner(QGridLayout& grid);
   void addHead(QGridLayout& grid, std::size_t rig, const FormState& state);
   void setOpen(Section& section, bool open);
-  void keepLabelsInSight();
+  bool isSeen(const Row& row) const;
+  void compareRigs();
+  void showRows();
+  void chainTabs();
+  void keepHeadsInSight();
+  void keepFocusInSight(QWidget* focused);
+  const Row* rowOf(const QWidget* inside) const;
+  void addRowEntries(QMenu& menu, const Row& row);
   void showWholeNames();
   void markOverloads(std::size_t rig, const std::string& name, const FormState& state);
   QMenu* menuFor(std::size_t rig);
+  static constexpr const char* kRowsSetting = "rig rows";
   QString focusedField() const;
   QString calledInSteps(std::size_t rig) const;
   QString letterOf(std::size_t rig) const;  // "(c)"
@@ -90,6 +119,10 @@ class RigColumns : public QScrollArea {
   std::vector<FieldCell*> names_;
   std::vector<QLabel*> wholeNames_;
   std::vector<Section> sections_;
+  std::vector<QWidget*> heads_;  // of the columns, a rig's each
+  QWidget* corner_ = nullptr;    // over which neither heads nor labels pass
+  QComboBox* rowChoice_ = nullptr;
+  ShownRows shownRows_ = ShownRows::All;
   std::vector<std::size_t> letters_;
   std::size_t count_ = 0;
 };

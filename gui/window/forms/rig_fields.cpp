@@ -5,6 +5,7 @@
 
 #include "gui/window/forms/circuit_fields.hpp"
 #include "gui/window/forms/field_words.hpp"
+#include "gui/window/forms/kettle_volume.hpp"
 #include "gui/window/forms/layer_fields.hpp"
 #include "rigs/plans/catalogue.hpp"
 
@@ -136,7 +137,12 @@ std::vector<FieldSection> rigSections(const RigLists& lengths) {
   sections.push_back(standSection());
   sections.push_back(hoseSection(lengths.hose));
   sections.push_back(std::move(measured));
-  return inWords(std::move(sections), "/rigs/*");
+  sections = inWords(std::move(sections), "/rigs/*");
+  for (FieldSection& section : sections) {
+    if (section.fields.front().place != "/vessel/inner_diameter") continue;
+    section.fields.insert(section.fields.begin() + 2, kettleVolumeField());
+  }
+  return sections;
 }
 
 }  // namespace gui

@@ -3,11 +3,17 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QContextMenuEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QResizeEvent>
 #include <QScrollBar>
 #include <algorithm>
+#include <numeric>
+#include <set>
+
+#include "gui/window/words/reader.hpp"
 
 namespace gui {
 namespace {
@@ -43,13 +49,13 @@ AnswerTable::AnswerTable(QWidget* parent) : QTableWidget(parent) {
 }
 
 void AnswerTable::open(int row) {
-  if (const auto question = opens_.value(row)) Q_EMIT opened(*question);
+  if (const auto question = rows_.value(row).opens) Q_EMIT opened(*question);
 }
 
 void AnswerTable::fill(const ShownTable& from) {
-  opens_.clear();
-  for (const ShownTable::Row& row : from.rows) opens_.push_back(row.opens);
-  const bool any = std::any_of(opens_.begin(), opens_.end(), [](const auto& one) { return one; });
+  rows_ = from.rows;
+  const bool any =
+      std::any_of(rows_.begin(), rows_.end(), [](const auto& row) { return row.opens; });
   viewport()->setCursor(any ? Qt::PointingHandCursor : Qt::ArrowCursor);
   const auto columns = static_cast<int>(from.head.size());
   const auto rows = static_cast<int>(from.rows.size());
@@ -152,18 +158,85 @@ void AnswerTable::resizeEvent(QResizeEvent* event) {
 
 void AnswerTable::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return open(currentRow());
-  if (!event->matches(QKeySequence::Copy)) return QTableWidget::keyPressEvent(event);
-  QStringList lines;
-  for (const QTableWidgetSelectionRange& range : selectedRanges()) {
-    for (int row = range.topRow(); row <= range.bottomRow(); ++row) {
-      QStringList cells;
-      for (int column = range.leftColumn(); column <= range.rightColumn(); ++column) {
-        cells += item(row, column) ? item(row, column)->text() : QString();
-      }
-      lines += cells.join(QLatin1Char('\t'));
-    }
+  if (event->matches(QKeySequence::Copy)) return copySelected();
+  QTableWidget::keyPressEvent(event);
+}
+
+std::optional<telling::Row> AnswerTable::asked(int row) const {
+  if (row < 0 || row >= rows_.size() || rows_[row].isHeading) return std::nullopt;
+  telling::Row of;
+  of.result = rows_[row].result;
+  of.opens = rows_[row].opens;
+  return of;
+}
+
+QRect AnswerTable::placeOf(int row) const {
+  const QRect at = visualRect(model()->index(row, 0));
+  return {viewport()->mapToGlobal(at.topLeft()), QSize(viewport()->width(), at.height())};
+}
+
+QString AnswerTable::asText(const QVector<int>& rows, const QVector<int>& columns) const {
+  QStringList heads;
+  for (const int column : columns) {
+    const QTableWidgetItem* head = horizontalHeaderItem(column);
+    heads += head ? head->text().simplified() : QString();
   }
-  QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')));
+  QStringList lines{heads.join(QLatin1Char('\t'))};
+  for (const int row : rows) {
+    QStringList cells;
+    for (const int column : columns)
+      cells += item(row, column) ? item(row, column)->text() : QString();
+    lines += cells.join(QLatin1Char('\t'));
+  }
+  return lines.join(QLatin1Char('\n'));
+}
+
+void AnswerTable::copySelected() const {
+  std::set<int> rows, columns;
+  for (const QModelIndex& index : selectedIndexes()) {
+    rows.insert(index.row());
+    columns.insert(index.column());
+  }
+  if (rows.size() == 1 && columns.size() == 1) {
+    const QTableWidgetItem* cell = item(*rows.begin(), *columns.begin());
+    QApplication::clipboard()->setText(cell ? cell->text() : QString());
+    return;
+  }
+  if (rows.empty()) return;
+  columns.insert(0);
+  QApplication::clipboard()->setText(
+      asText({rows.begin(), rows.end()}, {columns.begin(), columns.end()}));
+}
+
+void AnswerTable::copyAll() const {
+  QVector<int> rows(rowCount()), columns(columnCount());
+  std::iota(rows.begin(), rows.end(), 0);
+  std::iota(columns.begin(), columns.end(), 0);
+  QApplication::clipboard()->setText(asText(rows, columns));
+}
+
+void AnswerTable::contextMenuEvent(QContextMenuEvent* event) {
+  const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+  const QTableWidgetItem* under =
+      byKey ? currentItem() : itemAt(viewport()->mapFromGlobal(event->globalPos()));
+  const int row = under ? under->row() : -1;
+  QMenu menu(this);
+  if (under) {
+    menu.addAction(tr("&Copy cell"), this,
+                   [text = under->text()] { QApplication::clipboard()->setText(text); });
+    menu.addAction(tr("Copy what is &selected"), QKeySequence::Copy, this,
+                   [this] { copySelected(); });
+  }
+  menu.addAction(tr("Copy the &table with its heads"), this, [this] { copyAll(); });
+  if (asked(row)) {
+    menu.addSeparator();
+    menu.addAction(tr("&How was this computed?"), QKeySequence::HelpContents, this,
+                   [this, row] { Q_EMIT explanationWanted(row); });
+  }
+  if (const auto question = row >= 0 ? rows_[row].opens : std::nullopt)
+    menu.addAction(tr("&Open \"%1\"").arg(told(telling::titleOf(*question))), this,
+                   [this, row] { open(row); });
+  menu.exec(byKey && row >= 0 ? placeOf(row).bottomLeft() : event->globalPos());
 }
 
 }  // namespace gui

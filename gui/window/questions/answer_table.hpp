@@ -18,23 +18,32 @@ class AnswerTable : public QTableWidget {
   // As tall as its rows: the page scrolls, not the table. Long labels wrap, and a rig's name takes
   // as many lines in the head as its column needs.
   void fit();
+  // By which a row's figure can be explained; nothing of headings.
+  std::optional<telling::Row> asked(int row) const;
+  QRect placeOf(int row) const;  // of the row, on the screen
 
  Q_SIGNALS:
   // A row that another question tells more of was clicked, or Enter pressed in it.
   void opened(gui::telling::Question question);
+  void explanationWanted(int row);
 
  protected:
-  // Copies what is selected, for spreadsheets.
+  // Copies what is selected, for spreadsheets: below the heads of its columns, beside the labels of
+  // its rows; a cell alone as it is.
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
 
  private:
+  void copySelected() const;
+  void copyAll() const;
+  QString asText(const QVector<int>& rows, const QVector<int>& columns) const;
   // True where a height may have changed.
   void open(int row);
   bool setHead(int column, const QString& text, bool strongly, int look);
   bool setCell(int row, int column, const QString& text, bool strongly, Rule rule);
 
-  QVector<std::optional<telling::Question>> opens_;  // row by row
+  QVector<ShownTable::Row> rows_;
 };
 
 }  // namespace gui

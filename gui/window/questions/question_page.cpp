@@ -17,6 +17,7 @@
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/strip.hpp"
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/help_note.hpp"
 #include "gui/window/questions/answer_table.hpp"
 #include "gui/window/questions/cautions_foot.hpp"
 #include "gui/window/questions/question_options.hpp"
@@ -370,6 +371,9 @@ void QuestionPage::Parts::showTables() {
     auto* table = new AnswerTable(scroll->widget());
     nameTable(*table);
     QObject::connect(table, &AnswerTable::opened, page, &QuestionPage::setQuestion);
+    QObject::connect(table, &AnswerTable::explanationWanted, page, [this, table](int row) {
+      explainFigure(*table, row, question, page->reader());
+    });
     below->addWidget(table);
     QWidget* before = !tables.isEmpty() ? static_cast<QWidget*>(tables.back())
                       : charts.empty()  ? nullptr

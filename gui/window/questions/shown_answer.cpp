@@ -35,7 +35,8 @@ QStringList headOf(const Table& table, const std::vector<std::string>& rigNames,
 
 void addRows(ShownTable& to, const Table& from, const rigs::Reader& reader) {
   for (const telling::ShownRow& row : telling::shownRows(from, reader)) {
-    ShownTable::Row added{{QString::fromStdString(row.label)}, row.isHeading, row.isSum, row.opens};
+    ShownTable::Row added{
+        {QString::fromStdString(row.label)}, row.isHeading, row.isSum, row.opens, row.result};
     for (const std::string& cell : row.cells) added.cells += QString::fromStdString(cell);
     to.rows.push_back(added);
   }

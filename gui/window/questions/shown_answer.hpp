@@ -20,6 +20,7 @@ struct ShownTable {
     bool isHeading = false;
     bool isSum = false;
     std::optional<telling::Question> opens = {};  // which tells more of it
+    std::string result = {};                      // the figure's place in the result
 
     bool operator==(const Row&) const = default;
   };

@@ -157,7 +157,7 @@ void StartSheet::takeWay() {
       const std::string name =
           examples_->currentItem()->data(Qt::UserRole).toString().toStdString();
       const std::string text = rigs::planStartText(name).value_or(rigs::newPlanText());
-      Q_EMIT exampleChosen(units_ == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text));
+      Q_EMIT exampleChosen(units_.base() == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text));
       return;
     }
     case Way::Kettle:

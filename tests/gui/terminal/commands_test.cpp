@@ -76,6 +76,16 @@ TEST(CommandLine, UnderstandsACommandWithItsOptions) {
   EXPECT_EQ(request.overrides[0].text, "60 °F");
 }
 
+TEST(CommandLine, ExplainsThePagesOfOneQuestionAlone) {
+  EXPECT_TRUE(requestOf({"boil", "--explain"}).explained);
+  EXPECT_FALSE(requestOf({"boil"}).explained);
+  for (const char* other : {"answer", "safety", "check"})
+    EXPECT_THAT(wrongOf({other, "--explain"}),
+                ElementsAre("--explain: only the pages of one question know it."))
+        << other;
+  EXPECT_THAT(wrongOf({"boil", "--explain", "--csv"}), ElementsAre(HasSubstr("has no words for")));
+}
+
 TEST(CommandLine, TakesEveryKeyThatIsVaried) {
   const Request request = requestOf({"sweep", "p.json", "--vary", "batch/boil=1 h, 2 h",
                                      "--vary=place/room=5 C..9 C in 5", "--figures", "cost",

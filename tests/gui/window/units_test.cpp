@@ -73,6 +73,34 @@ TEST_F(TheUnits, ChangeEverythingAtOnceAndRoundNothing) {
   EXPECT_EQ(document().text(), before);
 }
 
+TEST_F(TheUnits, OfChoiceAreRememberedSeenEverywhereAndTakenBack) {
+  ASSERT_TRUE(settles());
+  const std::string before = document().text();
+  const auto choose = [this](const QString& unit) {
+    for (QAction* action : window().findChildren<QAction*>())
+      if (action->text() == unit && action->isCheckable()) action->trigger();
+  };
+  choose(QStringLiteral("°F"));
+  choose(QStringLiteral("imp gal"));
+  EXPECT_EQ(line("/place/room")->text(), "69.8 °F");
+  EXPECT_TRUE(line("/batch/wort")->text().endsWith(" imp gal"));
+  EXPECT_TRUE(line("/place/altitude")->text().endsWith(" m"));
+  EXPECT_EQ(document().text(), before);
+  auto* units = window().findChild<QComboBox*>("units");
+  EXPECT_EQ(units->currentText(), QStringLiteral("Units of choice"));
+  window().setQuestion(gui::telling::Question::HowFarCools);
+  ASSERT_TRUE(settles());
+  const auto shown = window().page().currentAnswer();
+  EXPECT_TRUE(shown.tables.front().rows.front().cells.front().contains(QStringLiteral("°F")) ||
+              shown.headline().contains(QStringLiteral("°F")))
+      << shown.headline().toStdString();
+  window().close();
+  reopen();
+  EXPECT_EQ(rigs::unitsText(document().units()), "SI,°F,imp gal");
+  window().setUnits(UnitSystem::SI);
+  EXPECT_EQ(window().findChild<QComboBox*>("units")->count(), 2);
+}
+
 // Every field of the form, of every plan to start from: what has a unit has a US one, or one that
 // is the same everywhere, and no more digits than mean something.
 TEST_F(TheUnits, AreUsOnesInEveryFieldOfEveryPlanToStartFrom) {

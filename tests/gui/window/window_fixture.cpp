@@ -8,6 +8,7 @@
 #include <QScrollArea>
 #include <QSettings>
 #include <QTest>
+#include <QWhatsThis>
 #include <QTimer>
 #include <QToolButton>
 
@@ -24,6 +25,7 @@ void WindowTest::SetUp() {
 }
 
 void WindowTest::TearDown() {
+  QWhatsThis::leaveWhatsThisMode();
   window_.reset();
   EXPECT_EQ(QApplication::activeModalWidget(), nullptr);
 }

@@ -25,7 +25,8 @@ std::vector<Placed> allFields() {
   std::vector<Placed> all;
   const auto add = [&all](const std::vector<FieldSection>& sections, const std::string& root) {
     for (const FieldSection& section : sections)
-      for (const PlanField& field : section.fields) all.emplace_back(root, field);
+      for (const PlanField& field : section.fields)  // a kettle's volume is no key
+        if (field.kind != FieldKind::KettleVolume) all.emplace_back(root, field);
   };
   add(batchSections(lengths), "");
   add(placeSections(lengths), "");
