@@ -142,6 +142,8 @@ bool Day::heatToBoil() {
   const Moment ready = now_;
   HeatingNodes nodes(conditions_.full.delivered);
   const PhaseEnd ended = heatTowardsBoiling(conditions_, conditions_.full.delivered, stage, &nodes);
+  // One that was cut short tells nothing of those that get there.
+  if (ended != PhaseEnd::Event) nodes.take({});
   noteLevel();
   end(stage);
   // Asked for even where the element stands dry by now: a stronger one might be faster.

@@ -39,16 +39,21 @@ void keepOnly(Things& all, std::size_t rig) {
 
 void keepColumn(Table& table, std::size_t rig) {
   if (!table.ofRigs) return;
+  table.base.reset();  // alone it is compared with nothing
   keepOnly(table.columns, rig);
   for (Row& row : table.rows) keepOnly(row.cells, rig);
 }
 
-void keepLines(Picture& picture, std::size_t rig) {
-  const auto isOther = [&](const auto& one) { return one.rig != static_cast<int>(rig); };
-  std::erase_if(picture.lines, isOther);
-  std::erase_if(picture.marks, isOther);
+template <class IsOut>
+void leaveOut(Picture& picture, const IsOut& isOut) {
+  std::erase_if(picture.lines, [&](const PictureLine& one) { return isOut(one.rig); });
+  std::erase_if(picture.marks, [&](const PictureMark& one) { return isOut(one.rig); });
   std::erase_if(picture.stacks,
-                [&](const PictureStack& one) { return one.rig >= 0 && isOther(one); });
+                [&](const PictureStack& one) { return one.rig >= 0 && isOut(one.rig); });
+}
+
+void keepLines(Picture& picture, std::size_t rig) {
+  leaveOut(picture, [&](int one) { return one != static_cast<int>(rig); });
 }
 
 // Of those left without anything below them.
@@ -72,6 +77,17 @@ Answer aboutRig(Answer all, std::size_t rig) {
   dropEmptyHeadings(all.blocks);
   for (Picture& picture : all.pictures) keepLines(picture, rig);
   return all;
+}
+
+void leaveOutOfPictures(Answer& answer, const std::vector<std::size_t>& rigs) {
+  for (Picture& picture : answer.pictures) {
+    Picture some = picture;
+    leaveOut(some, [&](int one) {
+      return one >= 0 &&
+             std::find(rigs.begin(), rigs.end(), static_cast<std::size_t>(one)) != rigs.end();
+    });
+    if (!some.lines.empty() || !some.stacks.empty()) picture = std::move(some);
+  }
 }
 
 void Answer::setSlots(std::vector<std::size_t> ofRigs) {

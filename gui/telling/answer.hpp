@@ -75,6 +75,9 @@ struct Answer {
   std::vector<const Table*> tables() const;
 };
 
+// Without what is drawn of these rigs; where nothing else would be left, the pictures stay whole.
+void leaveOutOfPictures(Answer& answer, const std::vector<std::size_t>& rigs);
+
 // What is said of one rig and of all: without the other rigs' sentences, columns, tables and lines.
 // Headline, notes and cautions stay whole: they tell how the rigs compare, and what is dangerous.
 Answer aboutRig(Answer all, std::size_t rig);

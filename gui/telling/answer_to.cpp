@@ -13,6 +13,8 @@ namespace {
 
 Answer answered(Question question, const Case& of) {
   switch (question) {
+    case Question::Overview:
+      return overview(of);
     case Question::HowLong:
       return howLong(of);
     case Question::WhereHeat:
@@ -39,6 +41,8 @@ Answer answered(Question question, const Case& of) {
 
 rigs::About aboutOf(Question question) {
   switch (question) {
+    case Question::Overview:
+      return rigs::About::Answer;
     case Question::HowLong:
     case Question::WhereHeat:
       return rigs::About::Day;
@@ -60,6 +64,14 @@ rigs::About aboutOf(Question question) {
   return rigs::About::Everything;
 }
 
+std::vector<std::size_t> undrawnOf(const Case& of) {
+  const auto& names = of.view.undrawn;
+  std::vector<std::size_t> all;
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (std::find(names.begin(), names.end(), of.name(i)) != names.end()) all.push_back(i);
+  return all;
+}
+
 }  // namespace
 
 Answer answerTo(Question question, const rigs::Solution& solution, const rigs::Reader& reader,
@@ -69,6 +81,7 @@ Answer answerTo(Question question, const rigs::Solution& solution, const rigs::R
   if (of.isAlone()) answer.dropLetters();
   answer.setSlots(of.slots());
   addOverloads(answer, of);
+  leaveOutOfPictures(answer, undrawnOf(of));
   answer.title = titleOf(question);
   addCautions(answer, aboutOf(question), solution);
   return view.only ? aboutRig(std::move(answer), *view.only) : answer;
@@ -91,6 +104,7 @@ void addCautions(Answer& answer, rigs::About about, const rigs::Solution& soluti
 
 rigs::Depth depthOf(Question question) {
   switch (question) {
+    case Question::Overview:
     case Question::HowLong:
     case Question::WhereHeat:
     case Question::BoilsEnough:
@@ -113,6 +127,8 @@ rigs::Depth depthOf(Question question) {
 
 rigs::Searches neededBy(Question question, const QuestionView& view) {
   switch (question) {
+    case Question::Overview:
+      return {.sizing = true};  // what a kettle needs that does not roll
     case Question::BoilsEnough:
       return {.power = true, .rest = true};  // what would make a kettle boil
     case Question::WorthJacket:

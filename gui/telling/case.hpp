@@ -54,6 +54,9 @@ struct Case {
     return isAlone() ? name(i) : letter(i) + ' ' + name(i);
   }
   const std::string& name(std::size_t i) const { return rig(i).name; }
+  rigs::Clock clockAt(physics::Time sinceTheBeginning) const {
+    return {plan.startOfDay + sinceTheBeginning};
+  }
 
   // For pictures, which are made of numbers and words as the reader has them.
   std::string text(const rigs::Told& told) const { return rigs::tell(told, reader); }
@@ -79,11 +82,13 @@ struct Extremes {
 Extremes extremesOf(const Case& of,
                     const std::function<std::optional<double>(std::size_t)>& figure);
 
-// Of a row: its decimals, and what Row says of unit and result.
+// Of a row: its decimals, and what Row says of unit, result, sum and question.
 struct RowOptions {
   std::optional<int> decimals = {};
   std::string unit = {};
   std::string result = {};
+  bool isSum = false;
+  std::optional<Question> opens = {};
 };
 
 // A table with the rigs as columns, filled row by row; the column of a rig alone has no head. `of`
@@ -97,7 +102,7 @@ class RigTable {
   void heading(rigs::Told label) { table_.heading(std::move(label)); }
   template <class Of>
   void row(rigs::Told label, const Of& of, const Options& options = {}) {
-    Row row{std::move(label), {}, options.unit, options.result};
+    Row row{std::move(label), {}, options.unit, options.result, options.isSum, options.opens};
     for (std::size_t i = 0; i < count_; ++i) row.cells.push_back(cellOf(of(i)));
     add(std::move(row), options.decimals);
   }

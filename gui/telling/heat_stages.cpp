@@ -96,7 +96,7 @@ void addLedger(StageTable& t) {
 Table stageTable(const Case& of, std::size_t i) {
   const physics::BrewDay& day = of.rig(i).day;
   StageTable t(of.plainlyNamed(i), i, day);
-  const auto clock = [&](physics::Time at) { return rigs::Clock{of.plan.startOfDay + at}; };
+  const auto clock = [&](physics::Time at) { return of.clockAt(at); };
   t.row(Told(TOLD("Answer", "begins")), [&](const Stage& s) { return clock(s.begin); });
   t.row(Told(TOLD("Answer", "ends")), [&](const Stage& s) { return clock(s.end); });
   t.row(

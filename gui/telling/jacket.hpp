@@ -17,6 +17,8 @@ rigs::Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reade
 
 // "13 mm cork", "13 mm cork on side and lid"; the whole of jacketWords() where faces differ.
 rigs::Told jacketInShort(const Case& of, std::size_t rig);
+rigs::Told jacketShortly(const rigs::JacketText& jacket, const rigs::Reader& reader);
+bool isAlikeAllOver(const rigs::JacketText& jacket);  // the same layers on each of its faces
 // What is only supposed of a rig: "if it had 13 mm cork", "if it were bare"; and led by the rig's
 // letter. Nothing else than the rig as it is stands under its name.
 rigs::Told supposedText(const Case& of, std::size_t rig);

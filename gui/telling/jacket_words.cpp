@@ -37,14 +37,22 @@ Told jacketWords(const rigs::JacketText& jacket, const rigs::Reader& reader) {
   return Told::just(std::move(faces));
 }
 
-Told jacketInShort(const Case& of, std::size_t i) {
-  const auto& faces = of.planned(i).jacket.faces;
-  if (faces.empty()) return Told(TOLD("Answer", "a jacket"));
-  const bool same = std::all_of(faces.begin(), faces.end(), [&](const rigs::FaceText& face) {
-    return face.layers == faces.front().layers;
+bool isAlikeAllOver(const rigs::JacketText& jacket) {
+  return std::all_of(jacket.faces.begin(), jacket.faces.end(), [&](const rigs::FaceText& face) {
+    return face.layers == jacket.faces.front().layers;
   });
-  if (!same) return Told(TOLD("Answer", "a jacket (%1)"), jacketWords(of, i));
-  List layers = layersOf(faces.front(), of.reader);
+}
+
+Told jacketInShort(const Case& of, std::size_t i) {
+  return jacketShortly(of.planned(i).jacket, of.reader);
+}
+
+Told jacketShortly(const rigs::JacketText& jacket, const rigs::Reader& reader) {
+  const auto& faces = jacket.faces;
+  if (faces.empty()) return Told(TOLD("Answer", "a jacket"));
+  if (!isAlikeAllOver(jacket))
+    return Told(TOLD("Answer", "a jacket (%1)"), jacketWords(jacket, reader));
+  List layers = layersOf(faces.front(), reader);
   if (faces.size() == 1 && faces.front().where == "side") return Told::just(std::move(layers));
   List where{{}, Joint::And};
   for (const rigs::FaceText& face : faces)

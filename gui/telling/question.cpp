@@ -14,6 +14,7 @@ struct Entry {
 };
 
 constexpr std::array kEntries{
+    Entry{Question::Overview, TOLD("Answer", "Overview"), TOLD("Answer", "Overview"), "overview"},
     Entry{Question::HowLong, TOLD("Answer", "How long does it take?"), TOLD("Answer", "How long?"),
           "how-long"},
     Entry{Question::WhereHeat, TOLD("Answer", "Where does the heat go?"),

@@ -5,7 +5,9 @@
 #include <cstddef>
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
+#include <vector>
 
 #include "rigs/answers/wish.hpp"
 #include "rigs/words/told.hpp"
@@ -13,6 +15,7 @@
 namespace gui::telling {
 
 enum class Question {
+  Overview,      // all of it in short
   HowLong,       // How long does it take?
   WhereHeat,     // Where does the heat go?
   BoilsEnough,   // Does it boil hard enough?
@@ -32,8 +35,8 @@ rigs::Told shortTitleOf(Question question);        // a word or two, where room 
 std::string_view identifierOf(Question question);  // "how-long", for files and options
 
 struct QuestionView {
-  // Whose power by path is drawn (WhereHeat), whose jacket (WorthJacket), who is helped
-  // (HelpsMost).
+  // Whom the others are compared with (Overview), whose power by path is drawn (WhereHeat), whose
+  // jacket (WorthJacket), who is helped (HelpsMost).
   int rig = 0;
   bool overThickness = true;  // WorthJacket: against thickness, else against element power
   bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
@@ -42,11 +45,12 @@ struct QuestionView {
   bool asBars = false;  // WhereHeat: energy of all rigs as stacked bars, else power over time
   // HowFarCools: with the jacket to compare, and of a rig that has one without, too.
   bool supposed = false;
-  bool allFigures = false;               // of all questions side by side: for spreadsheets
-  bool everyRule = false;                // Circuit: kept rules too, with their arithmetic
-  std::optional<rigs::Wish> wish = {};   // HelpsMost: empty: what the rig lacks most
-  bool everyRig = false;                 // HelpsMost: each in short
-  std::optional<std::size_t> only = {};  // the rig that somebody wants to read about alone
+  bool allFigures = false;                // of all questions side by side: for spreadsheets
+  bool everyRule = false;                 // Circuit: kept rules too, with their arithmetic
+  std::optional<rigs::Wish> wish = {};    // HelpsMost: empty: what the rig lacks most
+  bool everyRig = false;                  // HelpsMost: each in short
+  std::vector<std::string> undrawn = {};  // names of the rigs that pictures leave out
+  std::optional<std::size_t> only = {};   // the rig that somebody wants to read about alone
 };
 
 }  // namespace gui::telling

@@ -130,7 +130,7 @@ void addTimeRows(RigTable& table, const Case& of, Rows rows) {
   table.row(Told(TOLD("Answer", "over at, begun %1"), rigs::Clock{of.plan.startOfDay}),
             [&](std::size_t i) {
               const auto whole = wholeDay(of.rig(i).day);
-              return whole ? Cell(rigs::Clock{of.plan.startOfDay + *whole}) : std::nullopt;
+              return whole ? Cell(of.clockAt(*whole)) : std::nullopt;
             });
 }
 
@@ -172,6 +172,15 @@ void addWortRows(RigTable& table, const Case& of, Rows rows) {
             {.result = "/day/result_gravity"});
 }
 
+Cell vigourCell(const Case& of, std::size_t i) {
+  const physics::BrewDay& day = of.rig(i).day;
+  if (!day.boil && day.finished()) return std::nullopt;
+  const Told word = day.outcome == physics::Outcome::Done
+                        ? telling::vigourWord(rigs::vigourOf(*day.boil))
+                        : outcomeWord(day.outcome);
+  return of.rig(i).edge ? Cell(Told(TOLD("Answer", "%1, on the edge"), word)) : Cell(word);
+}
+
 void addBoilRows(RigTable& table, const Case& of, Rows rows) {
   using physics::BoilFigures;
   const auto ofBoil = [&of](const auto& figure) {
@@ -182,16 +191,7 @@ void addBoilRows(RigTable& table, const Case& of, Rows rows) {
   };
   table.heading(Told(TOLD("Answer", "Boil")));
   if (rows == Rows::All)
-    table.row(Told(TOLD("Answer", "vigour")),
-              [&](std::size_t i) -> Cell {
-                const physics::BrewDay& day = of.rig(i).day;
-                if (!day.boil && day.finished()) return std::nullopt;
-                const Told word = day.outcome == physics::Outcome::Done
-                                      ? telling::vigourWord(rigs::vigourOf(*day.boil))
-                                      : outcomeWord(day.outcome);
-                return of.rig(i).edge ? Cell(Told(TOLD("Answer", "%1, on the edge"), word))
-                                      : Cell(word);
-              },
+    table.row(Told(TOLD("Answer", "vigour")), [&](std::size_t i) { return vigourCell(of, i); },
               {.result = "/day/boil/vigour"});
   table.row(Told(TOLD("Answer", "boil-off")),
             ofBoil([](const BoilFigures& b) { return rigs::boilOffRate(b); }),

@@ -21,6 +21,8 @@ void addSecondCircuit(RigTable& table, const Case& of);
 void addTimeRows(RigTable& table, const Case& of, Rows rows = Rows::All);
 void addWortRows(RigTable& table, const Case& of, Rows rows = Rows::All);
 void addBoilRows(RigTable& table, const Case& of, Rows rows = Rows::All);
+// How hard it boils in a word, or what becomes of a day that does not get there.
+Cell vigourCell(const Case& of, std::size_t rig);
 // From the wall, and its price.
 void addCostRows(RigTable& table, const Case& of, Rows rows = Rows::All);
 // Where the heat of the whole day went, and that every joule is accounted for.

@@ -2,6 +2,7 @@
 #include "gui/telling/table.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <variant>
 
 namespace gui::telling {
@@ -73,6 +74,39 @@ std::vector<const Row*> speaking(const Table& table) {
   return rows;
 }
 
+// A sign and what follows it stay on one line.
+std::string withSign(bool less, const std::string& text) {
+  return (less ? "−\u00a0" : "+\u00a0") + text;
+}
+
+// The figure's own kind of cell with the distance to the base in it; nullopt for words.
+Cell distanceBetween(const rigs::Argument& figure, double here, double there) {
+  const double distance = std::abs(here - there);
+  if (const auto* amount = std::get_if<Amount>(&figure.value)) {
+    // Of temperatures too: the column's numbers were subtracted, not the temperatures.
+    return rigs::Argument(rigs::Number{distance, amount->options});
+  }
+  if (const auto* number = std::get_if<rigs::Number>(&figure.value))
+    return rigs::Argument(rigs::Number{distance, number->options});
+  if (const auto* money = std::get_if<rigs::Money>(&figure.value))
+    return rigs::Argument(rigs::Money{distance, money->currency});
+  if (std::holds_alternative<rigs::Count>(figure.value))
+    return rigs::Argument(rigs::Number{distance});
+  if (std::holds_alternative<rigs::HoursAndMinutes>(figure.value))
+    return rigs::Argument(rigs::HoursAndMinutes{physics::minutes(distance)});
+  return std::nullopt;
+}
+
+std::optional<std::string> clockDifference(const Cell& cell, const Cell& base,
+                                           const Reader& reader) {
+  const auto* here = std::get_if<rigs::Clock>(&cell->value);
+  const auto* there = std::get_if<rigs::Clock>(&base->value);
+  if (!here || !there) return std::nullopt;
+  const physics::Time later = here->sinceMidnight - there->sinceMidnight;
+  return withSign(later < physics::seconds(0.0),
+                  rigs::tell(rigs::roughly(physics::Time(abs(later))), reader));
+}
+
 }  // namespace
 
 std::string numbered(std::size_t index) { return '(' + std::to_string(index + 1) + ')'; }
@@ -93,6 +127,23 @@ std::string cellText(const Cell& cell, const Reader& reader) {
   return rigs::tell(*cell, reader);
 }
 
+std::string differenceText(const Cell& cell, const Cell& base, const Reader& reader) {
+  const std::string whole = cellText(cell, reader);
+  if (!cell || !base || std::holds_alternative<rigs::Told>(cell->value)) return whole;
+  if (whole == cellText(base, reader)) return "=";
+  if (const auto clock = clockDifference(cell, base, reader)) return *clock;
+  const auto here = cellNumber(cell, reader);
+  const auto there = cellNumber(base, reader);
+  if (!here || !there) return whole;
+  Cell distance = distanceBetween(*cell, *here, *there);
+  if (!distance) return whole;
+  if (const auto* amount = std::get_if<Amount>(&cell->value)) {
+    auto& options = std::get<rigs::Number>(distance->value).options;
+    if (!options.decimals) options.decimals = tableDecimals(amount->kind, reader.units);
+  }
+  return withSign(*here < *there, cellText(distance, reader));
+}
+
 std::optional<double> cellNumber(const Cell& cell, const Reader& reader) {
   if (!cell) return std::nullopt;
   if (const auto* amount = std::get_if<Amount>(&cell->value)) {
@@ -108,6 +159,16 @@ std::optional<double> cellNumber(const Cell& cell, const Reader& reader) {
     return physics::inMinutes(time->time);
   return std::nullopt;
 }
+
+namespace {
+
+std::string shownCell(const Table& table, const Row& row, std::size_t at, const Reader& reader) {
+  const bool compared = table.base && *table.base < row.cells.size() && *table.base != at;
+  return compared ? differenceText(row.cells[at], row.cells[*table.base], reader)
+                  : cellText(row.cells[at], reader);
+}
+
+}  // namespace
 
 std::string shownUnit(const Row& row, const Reader& reader) { return unitOf(row, reader, "h:min"); }
 std::string unitForNumbers(const Row& row, const Reader& reader) {
@@ -130,9 +191,14 @@ std::vector<ShownRow> shownRows(const Table& table, const Reader& reader) {
       const std::string unit = rows[i]->isHeading() ? common
                                : common.empty()     ? shownUnit(*rows[i], reader)
                                                     : std::string();
-      ShownRow row{rigs::tell(rows[i]->label, reader), {}, rows[i]->isHeading()};
+      ShownRow row{rigs::tell(rows[i]->label, reader),
+                   {},
+                   rows[i]->isHeading(),
+                   rows[i]->isSum,
+                   rows[i]->opens};
       if (!unit.empty()) row.label += ", " + unit;
-      for (const Cell& cell : rows[i]->cells) row.cells.push_back(cellText(cell, reader));
+      for (std::size_t k = 0; k < rows[i]->cells.size(); ++k)
+        row.cells.push_back(shownCell(table, *rows[i], k, reader));
       shown.push_back(std::move(row));
     }
     first = last;

@@ -7,6 +7,7 @@
 #include <type_traits>
 #include <vector>
 
+#include "gui/telling/question.hpp"
 #include "rigs/words/told.hpp"
 
 namespace gui::telling {
@@ -22,6 +23,8 @@ struct Row {
   // Where a program finds the same figure: a pointer within the rig's part of the result's JSON,
   // "/day/total/from_wall_kwh". Empty where there is none.
   std::string result = {};
+  bool isSum = false;                  // what the account comes to: ruled off, in heavier letters
+  std::optional<Question> opens = {};  // which question tells more of it
 
   bool isHeading() const { return cells.empty(); }
 };
@@ -35,6 +38,9 @@ struct Table {
   // with the table wherever it is.
   std::vector<rigs::Told> legend = {};
   std::optional<std::size_t> rig = {};  // whom all of it is about
+  // Of a table of rigs: the one that the others are compared with. People read by how much each
+  // figure of theirs differs from its own; spreadsheets get the figures themselves.
+  std::optional<std::size_t> base = {};
 
   void heading(rigs::Told label) { rows.push_back({.label = std::move(label), .cells = {}}); }
 };
@@ -63,6 +69,10 @@ std::string numbered(std::size_t index);
 // "–" for no figure. Amounts without decimals of their own get those that make a column's points
 // stand under each other. Without the unit, which stands in the row's label.
 std::string cellText(const Cell& cell, const rigs::Reader& reader);
+// How a figure differs from that of the base, in the same unit and digits: "+ 0.2", "− 4 min" of a
+// clock; "=" where both read the same. Words, which are states, and a figure that has nothing to be
+// compared with stand as they are.
+std::string differenceText(const Cell& cell, const Cell& base, const rigs::Reader& reader);
 // With all digits, in the unit of unitForNumbers(); nullopt for words and for no figure.
 std::optional<double> cellNumber(const Cell& cell, const rigs::Reader& reader);
 // "h:min" of what people read; "min" of what spreadsheets get. Empty for words and pure numbers.
@@ -75,6 +85,8 @@ struct ShownRow {
   std::string label;
   std::vector<std::string> cells;
   bool isHeading = false;
+  bool isSum = false;
+  std::optional<Question> opens = {};
 };
 std::vector<ShownRow> shownRows(const Table& table, const rigs::Reader& reader);
 

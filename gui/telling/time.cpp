@@ -119,7 +119,7 @@ Table dayTable(const Case& of) {
       const BrewDay& day = of.rig(i).day;
       const physics::Stage* stage = day.find(kind);
       if (!stage || !rigs::finished(day, *stage)) return std::nullopt;
-      return rigs::Clock{of.plan.startOfDay + stage->*moment};
+      return of.clockAt(stage->*moment);
     };
   };
   table.row(Told(TOLD("Answer", "strike water ready")),
@@ -159,7 +159,7 @@ std::vector<Told> timeInShort(const Case& of) {
 Told dayText(const Case& of, std::size_t i) {
   const BrewDay& day = of.rig(i).day;
   const rigs::Clock from{of.plan.startOfDay};
-  const rigs::Clock to{of.plan.startOfDay + day.duration()};
+  const rigs::Clock to = of.clockAt(day.duration());
   if (day.outcome != physics::Outcome::Done)
     return Told(TOLD("Answer", "%1 from %2 to %3: %4."), rigs::roughly(day.duration()), from, to,
                 outcomeWord(day.outcome));

@@ -28,10 +28,6 @@ rigs::Amount inKilowatts(physics::Power power) {
   return rigs::amountLike(power, "1 kW", {.significantDigits = 2, .decimals = 2});
 }
 
-rigs::Clock clockAt(const Case& of, physics::Time sinceTheBeginning) {
-  return {of.plan.startOfDay + sinceTheBeginning};
-}
-
 // The least that would roll: searched for where somebody asked, else as the day itself found it.
 // Empty where no power would do.
 std::optional<physics::Power> leastToRoll(const rigs::RigAnswer& rig) {
@@ -82,7 +78,7 @@ Told outcomeInShort(const Case& of, std::size_t i) {
   switch (day.outcome) {
     case Outcome::Done: {
       const physics::Stage* boil = day.find(StageKind::Boil);
-      return boil && day.boil ? rollsFromText(*day.boil, clockAt(of, boil->begin)) : Told();
+      return boil && day.boil ? rollsFromText(*day.boil, of.clockAt(boil->begin)) : Told();
     }
     case Outcome::Steams:
       return getsOfText(rig,
@@ -124,7 +120,7 @@ Told dayInShort(const Case& of, std::size_t i) {
   for (Told& one : std::vector{morningText(of, i), outcomeInShort(of, i)})
     if (!one.empty()) all.items.emplace_back(std::move(one));
   if (day.finished() && day.outcome == Outcome::Done) {
-    all.items.emplace_back(Told(TOLD("Answer", "over at %1"), clockAt(of, day.duration())));
+    all.items.emplace_back(Told(TOLD("Answer", "over at %1"), of.clockAt(day.duration())));
     all.items.emplace_back(spentText(of, i));
   }
   return Told::just(std::move(all));
@@ -151,7 +147,9 @@ Told withinRules(const rigs::CircuitLoad& circuit, const Template<2>& fits,
   return Told(TOLD("Answer", "%1 is within its %2 circuit, by name plates alone"), load, rated);
 }
 
-Told circuitInShort(const Case& of, std::size_t i, std::size_t k) {
+}  // namespace
+
+Told circuitVerdict(const Case& of, std::size_t i, std::size_t k) {
   const rigs::CircuitLoad& circuit = of.rig(i).circuit.circuits[k];
   const physics::Current load = *circuit.nameplate.load;
   const physics::Current rated = circuit.supply.rating;
@@ -166,13 +164,11 @@ Told circuitInShort(const Case& of, std::size_t i, std::size_t k) {
   return withinRules(circuit, TOLD("Answer", "%1 fits its %2 circuit"), amount(load), limit);
 }
 
-}  // namespace
-
 Told verdictText(const Case& of, std::size_t i) {
   List all{{}, Joint::Semicolon};
   all.items.emplace_back(dayInShort(of, i));
   for (std::size_t k = 0; k < of.rig(i).circuit.circuits.size(); ++k)
-    all.items.emplace_back(circuitInShort(of, i, k));
+    all.items.emplace_back(circuitVerdict(of, i, k));
   return Told::just(std::move(all));
 }
 

@@ -14,5 +14,7 @@ namespace gui::telling {
 // circuit". To stand behind the rig's name: without a full stop. Where nobody can say whether it
 // rolls, or on what its circuit's verdict hangs in full, that much is said.
 rigs::Told verdictText(const Case& of, std::size_t rig);
+// Of one of its circuits alone: "9.57 A fits its 16 A circuit".
+rigs::Told circuitVerdict(const Case& of, std::size_t rig, std::size_t circuit);
 
 }  // namespace gui::telling

@@ -39,6 +39,7 @@ rigs::Amount percent(double share);
 double brewsPerYear(const rigs::Plan& plan);
 
 // One for each question, by the file of its name; answer_to.cpp adds title and cautions.
+Answer overview(const Case& of);
 Answer howLong(const Case& of);
 Answer whereHeat(const Case& of);
 Answer boilsEnough(const Case& of);

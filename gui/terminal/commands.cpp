@@ -8,6 +8,7 @@
 
 #include "gui/telling/drawing.hpp"
 #include "gui/telling/translations.hpp"
+#include "gui/terminal/kettle_options.hpp"
 #include "gui/terminal/options.hpp"
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
@@ -178,7 +179,8 @@ void readShown(Reading& reading) {
 
 void readOverrides(Reading& reading) {
   for (const OverrideKind& kind : overrideKinds())
-    if (const auto text = reading.typed.valueOf(kind.option))
+    if (const auto text = reading.typed.valueOf(kind.option);
+        text && !(reading.is(Command::New) && isKettleOption(kind.option)))
       reading.request.overrides.push_back({std::string(kind.option), *text});
   if (!isAboutAPlan(reading.verb.command) && !reading.request.overrides.empty())
     reading.wrong.push_back(Told(TOLD("Terminal", "%1: \"%2\" is not about a plan."),
@@ -322,9 +324,30 @@ void readWish(Reading& reading) {
   reading.request.together = number;
 }
 
-// A start for a new plan: one of the bundled ones, by name.
+// Those that no other command knows.
+void refuseKettle(Reading& reading) {
+  const auto& overrides = overrideKinds();
+  for (const KettleOption& one : kettleOptions()) {
+    const bool supposes =
+        std::any_of(overrides.begin(), overrides.end(),
+                    [&](const OverrideKind& kind) { return kind.option == one.option; });
+    if (!supposes && reading.typed.has(one.option))
+      reading.wrong.push_back(
+          Told(TOLD("Terminal", "%1: only \"new\" knows it."), word(one.option)));
+  }
+}
+
+// A start for a new plan: one of the bundled ones, by name, or one's own kettle.
 void readStart(Reading& reading) {
   const auto like = reading.typed.valueOf("--like");
+  if (reading.is(Command::New)) {
+    reading.request.kettle = kettleFrom(reading.typed, reading.wrong);
+    if (like && reading.request.kettle)
+      reading.wrong.push_back(
+          Told(TOLD("Terminal", "--like: a plan is either like another or of a kettle of yours.")));
+  } else {
+    refuseKettle(reading);
+  }
   if (!like) return;
   if (!reading.is(Command::New)) {
     reading.wrong.push_back(Told(TOLD("Terminal", "--like: only \"new\" knows it.")));

@@ -11,6 +11,7 @@
 #include "gui/telling/question.hpp"
 #include "gui/terminal/overrides.hpp"
 #include "gui/terminal/verbs.hpp"
+#include "rigs/plans/first_kettle.hpp"
 #include "rigs/words/told.hpp"
 
 namespace gui {
@@ -19,9 +20,10 @@ enum class Form { Text, Json, Csv };
 
 struct Request {
   Command command = Command::Answer;
-  std::string file;     // plan to read, or file to write; "" for the bundled example
-  std::string like;     // of New: the bundled plan to start from; "" for the example
-  std::string subject;  // of List: "materials"; of Schema: "rules"
+  std::string file;  // plan to read, or file to write; "" for the bundled example
+  std::string like;  // of New: the bundled plan to start from; "" for the example
+  std::optional<rigs::FirstKettle> kettle = {};  // of New: one's own, to make a plan of
+  std::string subject;                           // of List: "materials"; of Schema: "rules"
   Form form = Form::Text;
   std::string units = "SI";  // as typed
   std::string width;         // as typed; "" for the terminal's

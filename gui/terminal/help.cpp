@@ -100,6 +100,8 @@ std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& rea
   help.heading(TOLD("Terminal", "Examples"));
   for (const std::string_view example : verb.examples) help.typed(example);
   addOptions(help, TOLD("Terminal", "What to start from"), startOptions(verb));
+  addOptions(help, TOLD("Terminal", "Or a kettle of your own; what is left out is assumed"),
+             kettleOptionsOf(verb));
   addOptions(help, TOLD("Terminal", "What is varied"), variedOptions(verb));
   addOptions(help, TOLD("Terminal", "How it is shown"), shownOptions(verb));
   if (verb.command == Command::Picture) addQuestions(help);

@@ -6,6 +6,7 @@
 
 #include "gui/telling/question.hpp"
 #include "gui/telling/translations.hpp"
+#include "gui/terminal/kettle_options.hpp"
 #include "gui/terminal/overrides.hpp"
 #include "gui/terminal/relevance.hpp"
 #include "rigs/answers/combinations.hpp"
@@ -169,10 +170,21 @@ std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
   return all;
 }
 
+std::vector<OptionAbout> kettleOptionsOf(const Verb& verb) {
+  std::vector<OptionAbout> all;
+  if (verb.command != Command::New) return all;
+  for (KettleOption& one : kettleOptions())
+    all.push_back({.option = std::string(one.option),
+                   .value = std::string(one.value),
+                   .about = std::move(one.about),
+                   .choices = {}});
+  return all;
+}
+
 std::vector<OptionAbout> optionsOf(const Verb& verb) {
   std::vector<OptionAbout> all = startOptions(verb);
   for (std::vector<OptionAbout> group :
-       {variedOptions(verb), shownOptions(verb), whatIfOptions(verb)})
+       {kettleOptionsOf(verb), variedOptions(verb), shownOptions(verb), whatIfOptions(verb)})
     all.insert(all.end(), std::move_iterator(group.begin()), std::move_iterator(group.end()));
   return all;
 }

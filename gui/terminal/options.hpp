@@ -24,6 +24,8 @@ struct OptionAbout {
 std::vector<OptionAbout> shownOptions(const Verb& verb);
 // What a new plan starts from; of New alone.
 std::vector<OptionAbout> startOptions(const Verb& verb);
+// One's own kettle, to make a plan of; of New alone.
+std::vector<OptionAbout> kettleOptionsOf(const Verb& verb);
 // Which keys of a plan take which values; of Sweep alone.
 std::vector<OptionAbout> variedOptions(const Verb& verb);
 // What a question about a plan may suppose. Of pictures: what any question may.

@@ -7,6 +7,7 @@
 
 #include "gui/telling/csv.hpp"
 #include "gui/telling/opening.hpp"
+#include "gui/telling/rig_words.hpp"
 #include "gui/terminal/table_lines.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -94,8 +95,8 @@ void legend(const Page& page, std::size_t rig, Writer& out) {
   const rigs::Verbatim name{page.rigNames[rig]};
   const Told mark = page.answer.markOf(rig);
   Told text = mark.empty() ? Told::just(name) : Told(TOLD("Answer", "%1 [%2]"), name, mark);
-  if (rig < page.verdicts.size())
-    text = Told(TOLD("Terminal", "%1: %2."), std::move(text), page.verdicts[rig]);
+  const std::vector<Told>& more = page.verdicts.empty() ? page.rigWords : page.verdicts;
+  if (rig < more.size()) text = Told(TOLD("Terminal", "%1: %2."), std::move(text), more[rig]);
   out.sentence(page.answer.lettered ? page.answer.letterOf(rig) : "", text, !mark.empty());
 }
 
@@ -131,12 +132,19 @@ void Page::add(const Answer& further) {
   addMissing(further.dayCautions, answer.dayCautions);
 }
 
-Page pageAbout(const rigs::Plan& plan) {
+Page pageAbout(const rigs::Plan& plan, const rigs::Reader& reader,
+               std::optional<std::size_t> only) {
   Page page;
+  page.only = only;
   page.opening = telling::openingOf(plan);
   page.title = page.opening.front();
   page.opening.erase(page.opening.begin());
-  for (const rigs::RigPlan& rig : plan.rigs) page.rigNames.push_back(rig.name);
+  for (std::size_t i = 0; i < plan.rigs.size(); ++i) {
+    page.rigNames.push_back(plan.rigs[i].name);
+    // Who is alone is like nobody on the page.
+    page.rigWords.push_back(
+        (only ? telling::rigInFull(plan, i, reader) : telling::rigInWords(plan, i, reader)).text);
+  }
   page.answer.lettered = page.rigNames.size() > 1;
   page.answer.setSlots(rigs::slotsOf(plan.rigs));
   return page;
@@ -158,9 +166,13 @@ std::string pageText(const Page& page, const rigs::Reader& reader, const TextSty
   for (const Told& sentence : page.opening) out.sentence("", sentence);
   for (const Told& warning : page.warnings) out.sentence("", warning, true);
   if (!page.rigNames.empty()) out.gap();
+  const bool isOne = page.only || page.rigNames.size() == 1;
   for (std::size_t i = 0; i < page.rigNames.size(); ++i) {
     if (page.only && i != *page.only) continue;
     legend(page, i, out);
+    // Of several a page with verdicts has no room to say what they are.
+    if (isOne && !page.verdicts.empty() && i < page.rigWords.size())
+      out.sentence("", Told(TOLD("Terminal", "It is %1."), page.rigWords[i]));
   }
   for (const telling::Block& block : page.answer.blocks) write(block, page.answer, out);
   std::vector<Told> cautions = page.answer.furtherCautions;

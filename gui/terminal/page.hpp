@@ -17,7 +17,8 @@ struct Page {
   rigs::Told title;
   std::vector<rigs::Told> opening;    // under the title: which plan, which place
   std::vector<std::string> rigNames;  // the legend, in the plan's order
-  std::vector<rigs::Told> verdicts;   // behind the names, or none
+  std::vector<rigs::Told> rigWords;   // behind the names: what rigs they are, or none
+  std::vector<rigs::Told> verdicts;   // in place of these, or none
   std::vector<rigs::Told> warnings;   // before anything is said of any rig
   std::vector<rigs::Told> vital;    // of the cautions, what stands even where all else is left out
   std::optional<std::size_t> only;  // the one rig that all of it is about
@@ -27,8 +28,8 @@ struct Page {
   // Under its own title, unless the page has the same.
   void add(const telling::Answer& further);
 };
-// Title, batch, place and legend, before any answer.
-Page pageAbout(const rigs::Plan& plan);
+// Title, batch, place and legend, before any answer; of all rigs or of the one that it is about.
+Page pageAbout(const rigs::Plan& plan, const rigs::Reader& reader, std::optional<std::size_t> only);
 
 // Whatever stands in a page, no control character of it reaches the terminal.
 std::string pageText(const Page& page, const rigs::Reader& reader, const TextStyle& style);

@@ -160,6 +160,8 @@ rigs::Searches searchesOf(Command command) { return {.power = command == Command
 // None for all of them side by side.
 std::vector<Question> questionsOf(Command command) {
   switch (command) {
+    case Command::Overview:
+      return {Question::Overview};
     case Command::Day:
       return {Question::HowLong, Question::WhereHeat};
     case Command::Size:
@@ -208,8 +210,7 @@ rigs::List wishes() {
 
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
-  Page page = pageAbout(solution.plan);
-  page.only = rig;
+  Page page = pageAbout(solution.plan, reader, rig);
   if (request.file.empty())
     page.opening.insert(
         page.opening.begin(),

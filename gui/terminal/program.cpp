@@ -17,6 +17,7 @@
 #include "gui/terminal/commands.hpp"
 #include "gui/terminal/display.hpp"
 #include "gui/terminal/help.hpp"
+#include "gui/terminal/kettle_options.hpp"
 #include "gui/terminal/plan_command.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/screen.hpp"
@@ -85,10 +86,12 @@ std::string newText(const Request& request, rigs::UnitSystem units) {
   return units == rigs::UnitSystem::SI ? text : rigs::inUsUnits(text);
 }
 
-Finished newPlan(const Request& request, const Audience& audience, const rigs::Problems& problems) {
+Finished newPlan(const Request& request, const Audience& audience, rigs::Problems problems) {
+  const std::string text = request.kettle ? kettlePlan(*request.kettle, audience.reader, problems)
+                                          : newText(request, audience.reader.units);
   if (!problems.empty()) return wrongOptions(problems, audience);
   // Made in one step, so that two people, or a link, lose no file, and nobody finds half a plan.
-  if (!rigs::createText(request.file, newText(request, audience.reader.units)))
+  if (!rigs::createText(request.file, text))
     return {{},
             complaint(Told(TOLD("Terminal", "%1 is there already; nothing was written."),
                            rigs::quotedPath(request.file)),
@@ -140,7 +143,7 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
   try {
     switch (request.command) {
       case Command::New:
-        return newPlan(request, audience, problems);
+        return newPlan(request, audience, std::move(problems));
       case Command::List:
         return list(request, audience, std::move(problems));
       case Command::Schema:

@@ -12,6 +12,8 @@ using Text = std::string_view;
 constexpr std::array<Text, 3> kAnswer{"heatledger answer",
                                       "heatledger answer my-plan.json --units US",
                                       "heatledger answer my-plan.json --supply-voltage \"208 V\""};
+constexpr std::array<Text, 2> kOverview{"heatledger overview my-plan.json",
+                                        "heatledger overview my-plan.json --rig b"};
 constexpr std::array<Text, 2> kDay{"heatledger day my-plan.json",
                                    "heatledger day my-plan.json --csv > day.csv"};
 constexpr std::array<Text, 2> kSize{
@@ -48,9 +50,11 @@ constexpr std::array<Text, 2> kReport{
     "heatledger report my-plan.json --to day.pdf",
     "heatledger report my-plan.json --language de --units US --to tag.pdf"};
 constexpr std::array<Text, 1> kCheck{"heatledger check my-plan.json"};
-constexpr std::array<Text, 3> kNew{"heatledger new my-plan.json",
-                                   "heatledger new my-plan.json --like one-kettle",
-                                   "heatledger new my-plan.json --like night-unplugged --units US"};
+constexpr std::array<Text, 4> kNew{
+    "heatledger new my-plan.json",
+    "heatledger new my-kettle.json --kettle \"45 L\" --power \"2.2 kW\" --circuit \"16 A\"",
+    "heatledger new my-plan.json --like one-kettle",
+    "heatledger new my-plan.json --like night-unplugged --units US"};
 constexpr std::array<Text, 3> kList{"heatledger list materials", "heatledger list supplies",
                                     "heatledger list tariffs"};
 constexpr std::array<Text, 3> kSchema{"heatledger schema > plan.schema.json",
@@ -60,6 +64,8 @@ constexpr std::array<Text, 3> kSchema{"heatledger schema > plan.schema.json",
 constexpr std::array kVerbs{
     Verb{Command::Answer, "answer", "[PLAN]", TOLD("Terminal", "everything, all rigs side by side"),
          kAnswer},
+    Verb{Command::Overview, "overview", "[PLAN]",
+         TOLD("Terminal", "the figures that decide, each rig against the first"), kOverview},
     Verb{Command::Day, "day", "[PLAN]",
          TOLD("Terminal", "the day stage by stage, and where the heat went"), kDay},
     Verb{Command::Size, "size", "[PLAN]",

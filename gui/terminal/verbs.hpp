@@ -11,6 +11,7 @@ namespace gui {
 
 enum class Command {
   Answer,
+  Overview,
   Day,
   Size,
   Insulate,

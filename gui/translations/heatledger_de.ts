@@ -2203,6 +2203,150 @@
         <source>Helps most?</source>
         <translation>Was hilft?</translation>
     </message>
+    <message>
+        <source>It rolls after %1: %2.</source>
+        <translation>Es wallt nach %1: %2.</translation>
+    </message>
+    <message>
+        <source>Nobody can say whether it rolls: perhaps after %1.</source>
+        <translation>Niemand kann sagen, ob es wallt: vielleicht nach %1.</translation>
+    </message>
+    <message>
+        <source>The water is ready for the grain after %1.</source>
+        <translation>Das Wasser ist nach %1 bereit zum Einmaischen.</translation>
+    </message>
+    <message>
+        <source>From mash to boil it takes %1.</source>
+        <translation>Von der Maische bis zum Kochen dauert es %1.</translation>
+    </message>
+    <message>
+        <source>Its jacket (%1): %2</source>
+        <translation>Sein Mantel (%1): %2</translation>
+    </message>
+    <message>
+        <source>A jacket (%1)? %2</source>
+        <translation>Ein Mantel (%1)? %2</translation>
+    </message>
+    <message>
+        <source>Overview</source>
+        <translation>Überblick</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>its second circuit</source>
+        <translation>ihr zweiter Stromkreis</translation>
+    </message>
+    <message>
+        <source>on the edge, %1</source>
+        <translation>an der Grenze, %1</translation>
+    </message>
+    <message>
+        <source>too much for long use, %1</source>
+        <translation>zu viel auf Dauer, %1</translation>
+    </message>
+    <message>
+        <source>✓ fits, %1</source>
+        <translation>✓ passt, %1</translation>
+    </message>
+    <message>
+        <source>◑ on conditions, %1</source>
+        <translation>◑ unter Bedingungen, %1</translation>
+    </message>
+    <message>
+        <source>not within its rules, %1</source>
+        <translation>nicht nach den Regeln, %1</translation>
+    </message>
+    <message>
+        <source>within its rating, %1</source>
+        <translation>unter dem Nennstrom, %1</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>The figures of the others are told by how much they differ from those of %1; &quot;=&quot; is the same.</source>
+        <translation>Die Zahlen der anderen sagen, um wie viel sie von denen von %1 abweichen; „=“ heißt gleich.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>rolls at %1</source>
+        <translation>wallt um %1</translation>
+    </message>
+    <message>
+        <source>%1 into steam, %2 %3</source>
+        <translation>%1 in Dampf, %2 %3</translation>
+    </message>
+    <message>
+        <source>no jacket to compare</source>
+        <translation>kein Mantel zum Vergleich</translation>
+    </message>
+    <message>
+        <source>makes it boil</source>
+        <translation>bringt es zum Kochen</translation>
+    </message>
+    <message>
+        <source>gets further, no boil</source>
+        <translation>kommt weiter, kocht nicht</translation>
+    </message>
+    <message>
+        <source>yes, %1 sooner</source>
+        <translation>ja, %1 früher</translation>
+    </message>
+    <message>
+        <source>little time, %1</source>
+        <translation>wenig Zeit, %1</translation>
+    </message>
+    <message>
+        <source>little time</source>
+        <translation>wenig Zeit</translation>
+    </message>
+    <message>
+        <source>hardly</source>
+        <translation>kaum</translation>
+    </message>
+    <message>
+        <source>none fulfils all goals</source>
+        <translation>keines erfüllt alle Ziele</translation>
+    </message>
+    <message>
+        <source>%1 wanted, has %2</source>
+        <translation>%1 nötig, hat %2</translation>
+    </message>
+    <message>
+        <source>no mash to leave alone</source>
+        <translation>keine Maische, die steht</translation>
+    </message>
+    <message>
+        <source>%1 after %2</source>
+        <translation>%1 nach %2</translation>
+    </message>
+    <message>
+        <source>%1 of vapour</source>
+        <translation>%1 Dampf</translation>
+    </message>
+    <message>
+        <source>no single change</source>
+        <translation>keine einzelne Änderung</translation>
+    </message>
+    <message>
+        <source>perhaps not</source>
+        <translation>vielleicht nicht</translation>
+    </message>
+    <message>
+        <source>perhaps %1</source>
+        <translation>vielleicht %1</translation>
+    </message>
+    <message>
+        <source>may not roll</source>
+        <translation>wallt vielleicht nicht</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -5435,6 +5579,10 @@
         <source>From a to z, one of its own for every rig: by it the rig is called and looks in pictures. Without it the first that no other rig has.</source>
         <translation>Von a bis z, ein eigener für jede Anlage: Nach ihm heißt die Anlage, und nach ihm sieht sie in Bildern aus. Ohne ihn der erste, den keine andere Anlage hat.</translation>
     </message>
+    <message>
+        <source>The letter of another rig of this plan: what is not stated here is as there and follows it, and null takes a key out.</source>
+        <translation>Der Buchstabe einer anderen Anlage dieses Plans: Was hier nicht angegeben ist, ist wie dort und folgt ihr, und null nimmt einen Schlüssel heraus.</translation>
+    </message>
 </context>
 <context>
     <name>Problem</name>
@@ -6854,6 +7002,34 @@
         <source>write one from a to z, e.g. %1</source>
         <translation>schreiben Sie einen von a bis z, z. B. %1</translation>
     </message>
+    <message>
+        <source>a rig in a document of its own has no others beside it that it could be the same as; leave this out</source>
+        <translation>eine Anlage in einem eigenen Dokument hat keine anderen neben sich, denen sie gleichen könnte; lassen Sie dies weg</translation>
+    </message>
+    <message>
+        <source>this rig is the same as itself, directly or over other rigs</source>
+        <translation>diese Anlage gleicht sich selbst, unmittelbar oder über andere Anlagen</translation>
+    </message>
+    <message>
+        <source>let one of them state all of its parts, e.g. with %1</source>
+        <translation>geben Sie bei einer davon alle Teile an, z. B. mit %1</translation>
+    </message>
+    <message>
+        <source>both &quot;from&quot; and &quot;same_as&quot; are stated</source>
+        <translation>„from“ und „same_as“ sind beide angegeben</translation>
+    </message>
+    <message>
+        <source>no rig of this plan has the letter %1</source>
+        <translation>keine Anlage dieses Plans hat den Buchstaben %1</translation>
+    </message>
+    <message>
+        <source>there is no other rig; state the parts here</source>
+        <translation>es gibt keine andere Anlage; geben Sie die Teile hier an</translation>
+    </message>
+    <message>
+        <source>for the rig %1, which has this from here: %2</source>
+        <translation>für die Anlage %1, die dies von hier hat: %2</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -6948,6 +7124,169 @@
     <message>
         <source>what it lacks most</source>
         <translation>was am meisten fehlt</translation>
+    </message>
+    <message>
+        <source>Compared &amp;with</source>
+        <translation>Ver&amp;glichen mit</translation>
+    </message>
+    <message>
+        <source>Drawn: %1</source>
+        <translation>Gezeichnet: %1</translation>
+    </message>
+    <message>
+        <source>Drawn in every picture:</source>
+        <translation>In jedem Bild gezeichnet:</translation>
+    </message>
+    <message>
+        <source>All cautions (%1)</source>
+        <translation>Alle Hinweise (%1)</translation>
+    </message>
+    <message>
+        <source>Shows all that there is to take care of, or folds it away</source>
+        <translation>Zeigt alles, worauf zu achten ist, oder klappt es weg</translation>
+    </message>
+</context>
+<context>
+    <name>Rig</name>
+    <message>
+        <source>%1 metal</source>
+        <translation>Metall, %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%2 (%1)</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>on a circuit of %1 and %2</source>
+        <translation>an einem Stromkreis von %1 und %2</translation>
+    </message>
+    <message>
+        <source>on a circuit of %1</source>
+        <translation>an einem Stromkreis von %1</translation>
+    </message>
+    <message>
+        <source>%1 in series</source>
+        <translation>%1 in Reihe</translation>
+    </message>
+    <message>
+        <source>%1 in parallel</source>
+        <translation>%1 parallel</translation>
+    </message>
+    <message>
+        <source>no jacket</source>
+        <translation>ohne Mantel</translation>
+    </message>
+    <message>
+        <source>a jacket of %1</source>
+        <translation>Mantel: %1</translation>
+    </message>
+    <message>
+        <source>%1 with %2 outside</source>
+        <translation>%1, außen %2</translation>
+    </message>
+    <message>
+        <source>no lid</source>
+        <translation>ohne Deckel</translation>
+    </message>
+    <message>
+        <source>lid off in the boil</source>
+        <translation>beim Kochen ohne Deckel</translation>
+    </message>
+    <message>
+        <source>lid open by %1 in the boil</source>
+        <translation>Deckel beim Kochen zu %1 offen</translation>
+    </message>
+    <message>
+        <source>lid open by %1 for strike, %2 in the mash, %3 on the way to the boil and %4 in the boil</source>
+        <translation>Deckel beim Erhitzen des Wassers zu %1 offen, in der Maische zu %2, auf dem Weg zum Kochen zu %3 und beim Kochen zu %4</translation>
+    </message>
+    <message>
+        <source>%1 of the power in the boil</source>
+        <translation>%1 der Leistung beim Kochen</translation>
+    </message>
+    <message>
+        <source>all of the power in the boil</source>
+        <translation>beim Kochen die ganze Leistung</translation>
+    </message>
+    <message>
+        <source>a hose of %1</source>
+        <translation>mit einem Schlauch von %1</translation>
+    </message>
+    <message>
+        <source>no hose</source>
+        <translation>ohne Schlauch</translation>
+    </message>
+    <message>
+        <source>a pump of %1</source>
+        <translation>mit einer Pumpe von %1</translation>
+    </message>
+    <message>
+        <source>no pump</source>
+        <translation>ohne Pumpe</translation>
+    </message>
+    <message>
+        <source>on legs</source>
+        <translation>auf Füßen</translation>
+    </message>
+    <message>
+        <source>on a thick floor of %1</source>
+        <translation>auf einem dicken Boden (%1)</translation>
+    </message>
+    <message>
+        <source>on a table of %1, %2 thick</source>
+        <translation>auf einem %2 dicken Tisch (%1)</translation>
+    </message>
+    <message>
+        <source>on the usual table</source>
+        <translation>auf dem üblichen Tisch</translation>
+    </message>
+    <message>
+        <source>no second circuit</source>
+        <translation>ohne zweiten Stromkreis</translation>
+    </message>
+    <message>
+        <source>a kettle of %1 in %2 with %3 %4 and %5, %6</source>
+        <translation>ein Kessel von %1, %2, mit %3 %4 und %5, %6</translation>
+    </message>
+    <message>
+        <source>a kettle of %1 in %2 with %3 %4, %5</source>
+        <translation>ein Kessel von %1, %2, mit %3 %4, %5</translation>
+    </message>
+    <message>
+        <source>like %1</source>
+        <translation>wie %1</translation>
+    </message>
+    <message>
+        <source>like %1, but %2</source>
+        <translation>wie %1, aber %2</translation>
+    </message>
+    <message>
+        <source>a second element of %1 %2</source>
+        <translation>einem zweiten Element von %1 %2</translation>
+    </message>
+    <message>
+        <source>also a second element of %1 %2</source>
+        <translation>dazu ein zweites Element von %1 %2</translation>
+    </message>
+    <message>
+        <source>like %1 but for details</source>
+        <translation>wie %1 bis auf Einzelheiten</translation>
+    </message>
+    <message>
+        <source>like %1, but %2, and other details</source>
+        <translation>wie %1, aber %2 und in Einzelheiten anders</translation>
+    </message>
+    <message>
+        <source>%1%2%3</source>
+        <translation>%1%2%3</translation>
     </message>
 </context>
 <context>
@@ -7271,6 +7610,120 @@
     <message>
         <source>%1: %2, enough [%3; %4]</source>
         <translation>%1: %2, genug [%3; %4]</translation>
+    </message>
+</context>
+<context>
+    <name>Start</name>
+    <message>
+        <source>%1, %2 industrial socket</source>
+        <translation>Industriesteckdose %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 wall socket</source>
+        <translation>Steckdose %1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 circuit</source>
+        <translation>Stromkreis %1, %2</translation>
+    </message>
+    <message>
+        <source>After the move</source>
+        <translation>Nach dem Umzug</translation>
+    </message>
+    <message>
+        <source>A 230 V kettle in a flat with 120 V and 208 V: the old element, a new one, a jacket, or the laundry&apos;s circuit?</source>
+        <translation>Ein Kessel für 230 V in einer Wohnung mit 120 V und 208 V: das alte Heizelement, ein neues, ein Mantel oder der Stromkreis der Waschküche?</translation>
+    </message>
+    <message>
+        <source>One kettle</source>
+        <translation>Ein Kessel</translation>
+    </message>
+    <message>
+        <source>A bare kettle of 45 L with 2.2 kW: how long it takes, and what it boils off.</source>
+        <translation>Ein blanker Kessel von 45 L mit 2,2 kW: wie lange er braucht und was er verdampft.</translation>
+    </message>
+    <message>
+        <source>A night unplugged</source>
+        <translation>Eine Nacht ohne Strom</translation>
+    </message>
+    <message>
+        <source>A dark lager mashed in the evening and left until seven: how warm is it then, with a jacket and without?</source>
+        <translation>Ein dunkles Lagerbier, abends eingemaischt und bis sieben Uhr sich selbst überlassen: wie warm ist es dann, mit Mantel und ohne?</translation>
+    </message>
+    <message>
+        <source>120 V or 240 V</source>
+        <translation>120 V oder 240 V</translation>
+    </message>
+    <message>
+        <source>The same kettle on a wall outlet and on a circuit of 240 V: how much sooner does it boil, and at what price?</source>
+        <translation>Derselbe Kessel an einer Steckdose von 120 V und an einem Stromkreis von 240 V: wie viel früher kocht er, und zu welchem Preis?</translation>
+    </message>
+    <message>
+        <source>240 V at home, 208 V in the hall</source>
+        <translation>240 V zu Hause, 208 V im Saal</translation>
+    </message>
+    <message>
+        <source>What an element written for 240 V is worth on 208 V, and one made for it.</source>
+        <translation>Was ein Heizelement für 240 V an 208 V wert ist, und eines, das dafür gebaut ist.</translation>
+    </message>
+    <message>
+        <source>Two elements on two circuits</source>
+        <translation>Zwei Heizelemente an zwei Stromkreisen</translation>
+    </message>
+    <message>
+        <source>Twice 2 kW on two circuits of 16 A, against one element on one of them.</source>
+        <translation>Zweimal 2 kW an zwei Stromkreisen von 16 A, verglichen mit einem Heizelement an einem davon.</translation>
+    </message>
+    <message>
+        <source>A large batch</source>
+        <translation>Ein großer Sud</translation>
+    </message>
+    <message>
+        <source>48 L of stout for a feast: what time, current and vapour does the size ask for?</source>
+        <translation>48 L Stout für ein Fest: welche Zeit, welchen Strom und welchen Dampf verlangt die Größe?</translation>
+    </message>
+    <message>
+        <source>A large batch at altitude</source>
+        <translation>Ein großer Sud in der Höhe</translation>
+    </message>
+    <message>
+        <source>45 L of wheat beer at 2240 m, on 220 V: is an element made for that voltage worth it?</source>
+        <translation>45 L Weizenbier auf 2240 m, an 220 V: lohnt sich ein Heizelement für diese Spannung?</translation>
+    </message>
+    <message>
+        <source>A kettle that hardly boils</source>
+        <translation>Ein Kessel, der kaum kocht</translation>
+    </message>
+    <message>
+        <source>1.3 kW under an open pot, where nobody can say whether it rolls; half a lid settles it.</source>
+        <translation>1,3 kW unter einem offenen Topf, bei dem niemand sagen kann, ob er wallt; ein halber Deckel entscheidet es.</translation>
+    </message>
+    <message>
+        <source>My kettle</source>
+        <translation>Mein Kessel</translation>
+    </message>
+</context>
+<context>
+    <name>Strip</name>
+    <message>
+        <source>Mains current and boiling wort can kill.</source>
+        <translation>Netzstrom und kochende Würze können töten.</translation>
+    </message>
+    <message>
+        <source>Have a licensed electrician check; local codes decide.</source>
+        <translation>Lassen Sie eine Elektrofachkraft prüfen; es entscheiden die örtlichen Vorschriften.</translation>
+    </message>
+    <message>
+        <source>%1 asks more of its circuit than that is rated for.</source>
+        <translation>%1 verlangt mehr, als ihr Stromkreis trägt.</translation>
+    </message>
+    <message>
+        <source>%1 ask more of their circuits than those are rated for.</source>
+        <translation>%1 verlangen mehr, als ihre Stromkreise tragen.</translation>
+    </message>
+    <message>
+        <source>%1 is below %2 for %3 of its rest: boil it promptly.</source>
+        <translation>%1 steht %3 ihrer Rast unter %2: sofort kochen.</translation>
     </message>
 </context>
 <context>
@@ -8189,6 +8642,66 @@
         <source>%1: to roll, to be ready sooner, warmer in the morning, cheaper, or on a circuit that fits; what lacks most if not given</source>
         <translation>%1: wallend kochen, früher fertig, am Morgen wärmer, billiger oder an einem Stromkreis, der passt; ohne Angabe, was am meisten fehlt</translation>
     </message>
+    <message>
+        <source>your own kettle, of this size to the brim</source>
+        <translation>Ihr eigener Kessel, randvoll so groß</translation>
+    </message>
+    <message>
+        <source>of its element, as its plate says</source>
+        <translation>seines Heizelements, wie es auf dem Typenschild steht</translation>
+    </message>
+    <message>
+        <source>that the plate states it for</source>
+        <translation>für die das Typenschild sie nennt</translation>
+    </message>
+    <message>
+        <source>of finished wort; 55 % of the kettle if not given</source>
+        <translation>der fertigen Würze; ohne Angabe 55 % des Kessels</translation>
+    </message>
+    <message>
+        <source>--circuit: %1 was given; %2 has %3, or the current of one of them.</source>
+        <translation>--circuit: %1 wurde angegeben; %2 hat %3, oder den Strom von einem davon.</translation>
+    </message>
+    <message>
+        <source>--region: %1 was given; for a kettle %2 is accepted.</source>
+        <translation>--region: %1 wurde angegeben; für einen Kessel wird %2 angenommen.</translation>
+    </message>
+    <message>
+        <source>whose circuits and rules apply</source>
+        <translation>deren Stromkreise und Regeln gelten</translation>
+    </message>
+    <message>
+        <source>it is plugged into, or its name in the catalogue</source>
+        <translation>an dem er hängt, oder sein Name im Katalog</translation>
+    </message>
+    <message>
+        <source>it heats without a lid</source>
+        <translation>er heizt ohne Deckel</translation>
+    </message>
+    <message>
+        <source>it has a jacket of 19 mm foam</source>
+        <translation>er hat einen Mantel aus 19 mm Schaum</translation>
+    </message>
+    <message>
+        <source>--like: a plan is either like another or of a kettle of yours.</source>
+        <translation>--like: ein Plan ist entweder wie ein anderer oder von einem Kessel von Ihnen.</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;new&quot; knows it.</source>
+        <translation>%1: Das kennt nur &quot;new&quot;.</translation>
+    </message>
+    <message>
+        <source>Or a kettle of your own; what is left out is assumed</source>
+        <translation>Oder ein eigener Kessel; was fehlt, wird angenommen</translation>
+    </message>
+    <message>
+        <source>the figures that decide, each rig against the first</source>
+        <translation>die entscheidenden Zahlen, jede Anlage gegen die erste</translation>
+    </message>
+    <message>
+        <source>It is %1.</source>
+        <translation>Es ist %1.</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -8199,6 +8712,21 @@
     <message>
         <source>or</source>
         <translation>oder</translation>
+    </message>
+</context>
+<context>
+    <name>gui::CautionsFoot</name>
+    <message>
+        <source>All cautions (%1)</source>
+        <translation>Alle Warnungen (%1)</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Warnungen</translation>
+    </message>
+    <message>
+        <source>Shows all that there is to take care of, or folds it away</source>
+        <translation>Zeigt alles, worauf zu achten ist, oder klappt es weg</translation>
     </message>
 </context>
 <context>
@@ -8253,6 +8781,101 @@
     <message>
         <source>change of %1 (%2) of %3</source>
         <translation>Änderung von %1 (%2) bei %3</translation>
+    </message>
+</context>
+<context>
+    <name>gui::KettlePage</name>
+    <message>
+        <source>There is no answer: %1.</source>
+        <translation>Es gibt keine Antwort: %1.</translation>
+    </message>
+    <message>
+        <source>&amp;Element</source>
+        <translation>&amp;Heizelement</translation>
+    </message>
+    <message>
+        <source>Al&amp;titude</source>
+        <translation>Mee&amp;reshöhe</translation>
+    </message>
+    <message>
+        <source>Grey is assumed. A number alone takes the unit that stands there.</source>
+        <translation>Grau ist angenommen. Eine Zahl allein bekommt die Einheit, die dort steht.</translation>
+    </message>
+    <message>
+        <source>How the kettle&apos;s size is stated</source>
+        <translation>Wie die Größe des Kessels angegeben wird</translation>
+    </message>
+    <message>
+        <source>by volume</source>
+        <translation>als Volumen</translation>
+    </message>
+    <message>
+        <source>by diameter and height</source>
+        <translation>als Durchmesser und Höhe</translation>
+    </message>
+    <message>
+        <source>&amp;Kettle</source>
+        <translation>&amp;Kessel</translation>
+    </message>
+    <message>
+        <source>&amp;Country</source>
+        <translation>&amp;Land</translation>
+    </message>
+    <message>
+        <source>&amp;Plugged into</source>
+        <translation>Steckt &amp;in</translation>
+    </message>
+    <message>
+        <source>%1 (assumed)</source>
+        <translation>%1 (angenommen)</translation>
+    </message>
+    <message>
+        <source>&amp;lid while it heats</source>
+        <translation>Deckel beim Aufhei&amp;zen</translation>
+    </message>
+    <message>
+        <source>&amp;jacket</source>
+        <translation>Man&amp;tel</translation>
+    </message>
+    <message>
+        <source>With</source>
+        <translation>Mit</translation>
+    </message>
+    <message>
+        <source>%1, assumed</source>
+        <translation>%1, angenommen</translation>
+    </message>
+    <message>
+        <source>My kettle</source>
+        <translation>Mein Kessel</translation>
+    </message>
+    <message>
+        <source>Taken as high as it is wide, %1 × %2: common practice, no source.</source>
+        <translation>So hoch wie breit angenommen, %1 × %2: übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>made &amp;for</source>
+        <translation>gebaut &amp;für</translation>
+    </message>
+    <message>
+        <source>Finished &amp;wort</source>
+        <translation>Fertige &amp;Würze</translation>
+    </message>
+    <message>
+        <source>&amp;Room</source>
+        <translation>R&amp;aum</translation>
+    </message>
+    <message>
+        <source>&amp;Diameter</source>
+        <translation>&amp;Durchmesser</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>Höh&amp;e</translation>
+    </message>
+    <message>
+        <source>assumed</source>
+        <translation>angenommen</translation>
     </message>
 </context>
 <context>
@@ -8432,10 +9055,6 @@
     <message>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
-    </message>
-    <message>
-        <source>&amp;New plan from the example</source>
-        <translation>&amp;Neuer Plan aus dem Beispiel</translation>
     </message>
     <message>
         <source>&amp;Open a plan ...</source>
@@ -8696,6 +9315,22 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>Done again: %1</source>
         <translation>Wiederholt: %1</translation>
+    </message>
+    <message>
+        <source>&amp;New plan ...</source>
+        <translation>&amp;Neuer Plan ...</translation>
+    </message>
+    <message>
+        <source>Plan and rigs</source>
+        <translation>Plan und Anlagen</translation>
+    </message>
+    <message>
+        <source>Shows the plan&apos;s forms beside the answer, or folds them away (%1)</source>
+        <translation>Zeigt die Felder des Plans neben der Antwort oder klappt sie ein (%1)</translation>
+    </message>
+    <message>
+        <source>&amp;Same, with ...</source>
+        <translation>&amp;Wie dieser, aber ...</translation>
     </message>
 </context>
 <context>
@@ -9218,6 +9853,25 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>removing %1</source>
         <translation>Entfernen: %1</translation>
     </message>
+    <message>
+        <source>Same, with ...</source>
+        <translation>Wie dieser, aber ...</translation>
+    </message>
+    <message>
+        <source>%1, otherwise</source>
+        <translation>%1, anders</translation>
+    </message>
+</context>
+<context>
+    <name>gui::RigSentences</name>
+    <message>
+        <source>+ same, with ...</source>
+        <translation>+ wie dieser, aber ...</translation>
+    </message>
+    <message>
+        <source>One more rig, the same as the one compared with but for what you then say</source>
+        <translation>Noch ein Kessel, wie der, mit dem verglichen wird, bis auf das, was Sie dann sagen</translation>
+    </message>
 </context>
 <context>
     <name>gui::SearchBar</name>
@@ -9247,6 +9901,69 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>the system had no thread left for it</source>
         <translation>das System hatte keinen Thread dafür übrig</translation>
+    </message>
+</context>
+<context>
+    <name>gui::StartSheet</name>
+    <message>
+        <source>A new plan</source>
+        <translation>Ein neuer Plan</translation>
+    </message>
+    <message>
+        <source>How to begin</source>
+        <translation>Wie es beginnt</translation>
+    </message>
+    <message>
+        <source>&amp;See an example</source>
+        <translation>Ein Bei&amp;spiel ansehen</translation>
+    </message>
+    <message>
+        <source>&amp;My kettle</source>
+        <translation>&amp;Mein Kessel</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Not now</source>
+        <translation>&amp;Nicht jetzt</translation>
+    </message>
+    <message>
+        <source>Each is a brew day of its own; a copy of it opens.</source>
+        <translation>Jedes ist ein Brautag für sich; geöffnet wird eine Kopie.</translation>
+    </message>
+    <message>
+        <source>Examples</source>
+        <translation>Beispiele</translation>
+    </message>
+    <message>
+        <source>Plans opened before</source>
+        <translation>Früher geöffnete Pläne</translation>
+    </message>
+    <message>
+        <source>Another file …</source>
+        <translation>Eine andere Datei …</translation>
+    </message>
+    <message>
+        <source>No plan was opened before.</source>
+        <translation>Es wurde noch kein Plan geöffnet.</translation>
+    </message>
+    <message>
+        <source>Plans opened before, the latest first:</source>
+        <translation>Früher geöffnete Pläne, der letzte zuerst:</translation>
+    </message>
+    <message>
+        <source>Open a &amp;copy</source>
+        <translation>Eine &amp;Kopie öffnen</translation>
+    </message>
+    <message>
+        <source>&amp;Use this kettle</source>
+        <translation>Diesen Kessel &amp;verwenden</translation>
+    </message>
+    <message>
+        <source>Open &amp;it</source>
+        <translation>&amp;Diesen öffnen</translation>
     </message>
 </context>
 </TS>

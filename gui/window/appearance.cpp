@@ -6,11 +6,13 @@
 #include <QStyle>
 #include <QStyleFactory>
 
+#include "gui/window/charts/chart_look.hpp"
+
 namespace gui {
 namespace {
 
 struct Shades {
-  QColor paper, ink, field, stripe, button, quiet, highlight, onHighlight, link;
+  QColor paper, ink, field, stripe, button, quiet, line, highlight, onHighlight, link;
 };
 
 QPalette paletteOf(const Shades& s, bool dark) {
@@ -19,6 +21,7 @@ QPalette paletteOf(const Shades& s, bool dark) {
                    dark ? s.paper.darker(165) : s.button.darker(160),
                    dark ? s.button.lighter(130) : s.button.darker(125), s.ink, s.field);
   palette.setColor(QPalette::Window, s.paper);
+  palette.setColor(QPalette::Mid, s.line);
   palette.setColor(QPalette::AlternateBase, s.stripe);
   palette.setColor(QPalette::ToolTipBase, s.stripe);
   palette.setColor(QPalette::ToolTipText, s.ink);
@@ -32,6 +35,15 @@ QPalette paletteOf(const Shades& s, bool dark) {
   return palette;
 }
 
+// Who asked the desktop for black on white, or white on black, needs all of it.
+bool isOfHighContrast(const QPalette& palette) {
+  constexpr double kNearlyAll = 20.5;  // of 21
+  return contrastRatio(palette.color(QPalette::WindowText), palette.color(QPalette::Window)) >=
+             kNearlyAll &&
+         contrastRatio(palette.color(QPalette::ButtonText), palette.color(QPalette::Button)) >=
+             kNearlyAll;
+}
+
 void wear(Appearance appearance) {
   // The style the desktop gave us, for the way back. Only Fusion is sure to heed a palette.
   static const QString kOwn = QApplication::style()->objectName();
@@ -40,7 +52,8 @@ void wear(Appearance appearance) {
     QApplication::setStyle(QStyleFactory::create(wanted));
   switch (appearance) {
     case Appearance::AsSystem:
-      QApplication::setPalette(QPalette());
+      QApplication::setPalette(QPalette());  // the desktop's, to see what it is like
+      QApplication::setPalette(likeDesktop(QApplication::palette()));
       return;
     case Appearance::Light:
       QApplication::setPalette(lightPalette());
@@ -66,29 +79,38 @@ QString nameOf(Appearance appearance) {
 }  // namespace
 
 QPalette lightPalette() {
-  return paletteOf({.paper = QColor(243, 242, 239),
-                    .ink = QColor(28, 28, 30),
-                    .field = QColor(255, 255, 255),
-                    .stripe = QColor(248, 247, 245),
-                    .button = QColor(232, 231, 228),
-                    .quiet = QColor(105, 105, 108),
-                    .highlight = QColor(52, 84, 124),
-                    .onHighlight = QColor(255, 255, 255),
-                    .link = QColor(38, 84, 140)},
+  return paletteOf({.paper = QColor(0xfb, 0xfa, 0xf7),
+                    .ink = QColor(0x1b, 0x1a, 0x18),
+                    .field = QColor(0xff, 0xff, 0xff),
+                    .stripe = QColor(0xf2, 0xef, 0xe8),
+                    .button = QColor(0xf2, 0xef, 0xe8),
+                    .quiet = QColor(0x66, 0x62, 0x5b),
+                    .line = QColor(0xd9, 0xd5, 0xcb),
+                    .highlight = QColor(0x8a, 0x2b, 0x0e),
+                    .onHighlight = QColor(0xff, 0xff, 0xff),
+                    .link = QColor(0x8a, 0x2b, 0x0e)},
                    false);
 }
 
 QPalette darkPalette() {
-  return paletteOf({.paper = QColor(30, 31, 34),
-                    .ink = QColor(222, 222, 218),
-                    .field = QColor(24, 25, 27),
-                    .stripe = QColor(36, 37, 40),
-                    .button = QColor(54, 55, 59),
-                    .quiet = QColor(158, 158, 156),
-                    .highlight = QColor(82, 102, 128),
-                    .onHighlight = QColor(255, 255, 255),
-                    .link = QColor(150, 180, 215)},
+  return paletteOf({.paper = QColor(0x17, 0x17, 0x15),
+                    .ink = QColor(0xf1, 0xef, 0xea),
+                    .field = QColor(0x1e, 0x1d, 0x1b),
+                    .stripe = QColor(0x22, 0x21, 0x1e),
+                    .button = QColor(0x2a, 0x29, 0x26),
+                    .quiet = QColor(0xa7, 0xa3, 0x9b),
+                    .line = QColor(0x3a, 0x38, 0x34),
+                    .highlight = QColor(0xff, 0x9a, 0x6b),
+                    .onHighlight = QColor(0x17, 0x17, 0x15),
+                    .link = QColor(0xff, 0x9a, 0x6b)},
                    true);
+}
+
+QPalette likeDesktop(const QPalette& desktop) {
+  if (isOfHighContrast(desktop)) return desktop;
+  const bool dark =
+      desktop.color(QPalette::Window).lightness() < desktop.color(QPalette::WindowText).lightness();
+  return dark ? darkPalette() : lightPalette();
 }
 
 Appearance chosenAppearance() {
@@ -103,8 +125,6 @@ void choose(Appearance appearance) {
   wear(appearance);
 }
 
-void wearChosenAppearance() {
-  if (chosenAppearance() != Appearance::AsSystem) wear(chosenAppearance());
-}
+void wearChosenAppearance() { wear(chosenAppearance()); }
 
 }  // namespace gui

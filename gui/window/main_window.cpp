@@ -5,6 +5,7 @@
 #include <QDateTime>
 #include <QDragEnterEvent>
 #include <QDropEvent>
+#include <QFontInfo>
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QMimeData>
@@ -12,11 +13,14 @@
 #include <QSettings>
 #include <QSignalBlocker>
 #include <QStatusBar>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
 #include "gui/telling/case.hpp"
+#include "gui/telling/overview.hpp"
+#include "gui/telling/shortest.hpp"
 #include "gui/window/questions/search_bar.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
@@ -35,6 +39,8 @@ int placeOf(Question question) {
   return static_cast<int>(std::find(all.begin(), all.end(), question) - all.begin());
 }
 
+// Wide enough for four rigs beside each other.
+constexpr int kFormsEms = 46;
 // A pause this long (ms) ends a drag: the next one is a step of its own.
 constexpr qint64 kDragPause = 800;
 
@@ -116,21 +122,26 @@ void MainWindow::buildCentre() {
   banner_ = new Banner;
   rows->addWidget(banner_);
 
-  auto* top = new QHBoxLayout;
-  questions_ = new QuestionTabs;
+  questions_ = new QuestionColumn;
   questions_->setObjectName(QStringLiteral("questions"));
-  questions_->setDocumentMode(true);
-  questions_->setExpanding(false);
-  questions_->setDrawBase(false);
-  for (std::size_t i = 0; i < telling::allQuestions().size(); ++i) questions_->addTab(QString());
-  top->addWidget(questions_, 1);
   units_ = new PlanComboBox;
   units_->setObjectName(QStringLiteral("units"));
   units_->addItems({QString(), QString()});
   units_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   units_->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
-  top->addWidget(units_);
-  rows->addLayout(top);
+  showsForms_ = new QAction(this);
+  showsForms_->setCheckable(true);
+  showsForms_->setShortcut(Qt::Key_F4);
+  connect(showsForms_, &QAction::triggered, this, &MainWindow::setFormsShown);
+  auto* toForms = new QToolButton;
+  toForms->setObjectName(QStringLiteral("forms"));
+  toForms->setDefaultAction(showsForms_);
+  auto* corner = new QWidget;
+  auto* side = new QHBoxLayout(corner);
+  side->setContentsMargins(0, 2, 6, 2);
+  side->addWidget(toForms);
+  side->addWidget(units_);
+  menuBar()->setCornerWidget(corner);
 
   splitter_ = new QSplitter;
   splitter_->setChildrenCollapsible(false);
@@ -153,7 +164,11 @@ void MainWindow::buildCentre() {
   splitter_->addWidget(right);
   splitter_->setStretchFactor(0, 2);
   splitter_->setStretchFactor(1, 3);
-  rows->addWidget(splitter_, 1);
+  auto* columns = new QHBoxLayout;
+  columns->setSpacing(0);
+  columns->addWidget(questions_);
+  columns->addWidget(splitter_, 1);
+  rows->addLayout(columns, 1);
   setCentralWidget(centre);
 
   status_ = new QLabel;
@@ -165,21 +180,61 @@ void MainWindow::buildCentre() {
   connect(&solver_, &Solver::searched, search, &SearchBar::finish);
   connect(search, &SearchBar::enough, &solver_, &Solver::endSearch);
 
-  connect(questions_, &QTabBar::currentChanged, this,
-          [this](int index) { page_->setQuestion(questionAt(index)); });
+  connect(splitter_, &QSplitter::splitterMoved, this, [this] { splitByHand_ = true; });
+  listQuestions();
+  questions_->setCurrentRow(placeOf(page_->question()));
+  connect(questions_, &QListWidget::currentRowChanged, this, [this](int row) {
+    if (row >= 0) page_->setQuestion(questionAt(row));
+  });
   connect(page_, &QuestionPage::questionChanged, this, [this](Question question) {
-    questions_->setCurrentIndex(placeOf(question));
+    questions_->setCurrentRow(placeOf(question));
     solver_.lookAt(page_->needed());
   });
-  connect(page_, &QuestionPage::viewChanged, this, [this] { solver_.lookAt(page_->needed()); });
+  connect(page_, &QuestionPage::viewChanged, this, [this] {
+    solver_.lookAt(page_->needed());
+    listQuestions();
+  });
   connect(page_, &QuestionPage::goalDragged, this, &MainWindow::onGoalDragged);
   connect(page_, &QuestionPage::yearChanged, this, &MainWindow::onYearChanged);
+  connect(page_, &QuestionPage::partChosen, this, [this](const QStringList& places) {
+    setFormsShown(true);
+    forms_->showField(places);
+  });
+  connect(page_, &QuestionPage::anotherWanted, this, [this] {
+    const SolutionPtr seen = page_->solution();
+    if (!seen) return;
+    const std::size_t base = telling::baseOf({*seen, seen->plan, page_->reader(), page_->view()});
+    setFormsShown(true);
+    forms_->commit();
+    forms_->rigColumns().duplicate(base, Variant::Following);
+    forms_->showField({QStringLiteral("/rigs/%1/element/power").arg(base + 1)});
+  });
   connect(units_, &QComboBox::activated, this, [this](int index) {
     setUnits(index == 1 ? rigs::UnitSystem::UsCustomary : rigs::UnitSystem::SI);
   });
 }
 
-void MainWindow::setQuestion(Question question) { questions_->setCurrentIndex(placeOf(question)); }
+void MainWindow::setQuestion(Question question) { questions_->setCurrentRow(placeOf(question)); }
+
+void MainWindow::setFormsShown(bool shown) {
+  formsChosen_ = shown;
+  fitToWidth();
+}
+
+// In a narrow window forms, questions and answer do not fit beside each other: the forms are there
+// when they are asked for, and then the questions make do with their short names.
+void MainWindow::fitToWidth() {
+  const int em = QFontInfo(font()).pixelSize();
+  const int wide = std::max(kWide, kWideEms * em);
+  const int narrow = std::max(kNarrow, kNarrowEms * em);
+  const bool forms = formsChosen_.value_or(width() >= wide);
+  showsForms_->setChecked(forms);
+  forms_->setVisible(forms);
+  questions_->setFolded(width() < (forms ? wide : narrow));
+  if (!forms || splitByHand_) return;
+  const int most = std::max(kFormsEms * em, width() * 36 / 100);
+  splitter_->setSizes({most, width() - questions_->maximumWidth() - most});
+}
 
 void MainWindow::setUnits(rigs::UnitSystem units) {
   forms_->commit();
@@ -207,7 +262,7 @@ void MainWindow::onDocumentChanged() {
   if (document_.units() != shownUnits_) {
     shownUnits_ = document_.units();
     page_->show(page_->newestSolution(), shownUnits_);
-    showOverloads();
+    listQuestions();
   }
   showState();
 }
@@ -215,7 +270,7 @@ void MainWindow::onDocumentChanged() {
 void MainWindow::onSolved(const SolutionPtr& solution) {
   page_->show(solution, shownUnits_);
   forms_->showOverloads(solution);
-  showOverloads();
+  listQuestions();
   showState();
   Q_EMIT answerShown();
 }
@@ -246,6 +301,8 @@ void MainWindow::onYearChanged(int batches) {
 
 void MainWindow::showState() {
   const int errors = forms_->errorCount();
+  // What is wrong stands at its field.
+  if (errors > 0 && !forms_->isVisible()) setFormsShown(true);
   const bool unsolved = errors == 0 && !unsolved_.empty();
   stale_->setVisible(errors > 0 || unsolved);
   stale_->setText(unsolved ? tr("This plan was not computed: %1. What is shown is the last answer.")
@@ -258,24 +315,37 @@ void MainWindow::showState() {
                                 : QString());
 }
 
-// As the page has it, which may still wait for the newest solution.
-void MainWindow::showOverloads() {
+// The newest answers in short. What is searched for and not found yet keeps the last that is known;
+// warnings are as the page has them, which may still wait for the newest solution.
+void MainWindow::listQuestions() {
+  const SolutionPtr solution = page_->newestSolution();
   const ShownAnswer answer = page_->currentAnswer();
-  questions_->setMark(answer.warnings.isEmpty() ? QString() : told(telling::overloadMark()));
-  for (int i = 0; i < questions_->count(); ++i) {
-    const QString title = told(telling::titleOf(questionAt(i)));
-    const QString whole = (QStringList{title} + answer.warnings).join(QLatin1Char('\n'));
-    questions_->setTabToolTip(i, whole);
-    questions_->setAccessibleTabName(i, whole);
+  const rigs::Reader reader = page_->reader();
+  QVector<QuestionColumn::Entry> entries;
+  for (const Question question : telling::allQuestions()) {
+    const QString title = told(telling::titleOf(question));
+    QuestionColumn::Entry entry{title, told(telling::shortTitleOf(question)), {}, {}};
+    if (solution) {
+      const telling::Case of{*solution, solution->plan, reader, page_->view()};
+      entry.answer = told(telling::shortestOf(question, of, telling::baseOf(of)), reader);
+      const bool searching = !solution->done.covers(kEverySearch);
+      if (entry.answer.isEmpty() && searching && questions_->count() > entries.size())
+        entry.answer = questions_->entry(static_cast<int>(entries.size())).answer;
+    }
+    QStringList whole{title};
+    if (!entry.answer.isEmpty()) whole += entry.answer;
+    entry.whole = (whole + answer.warnings).join(QLatin1Char('\n'));
+    entries += entry;
   }
+  questions_->setMark(answer.warnings.isEmpty() ? QString() : told(telling::overloadMark()));
+  questions_->fill(entries);
 }
 
 void MainWindow::retranslate() {
-  // A word or two each, so that all of them stand in one row; the page asks the whole question.
-  for (int i = 0; i < questions_->count(); ++i) {
-    questions_->setTabText(i, told(telling::shortTitleOf(questionAt(i))));
-  }
-  showOverloads();
+  listQuestions();
+  showsForms_->setText(tr("Plan and rigs"));
+  showsForms_->setToolTip(tr("Shows the plan's forms beside the answer, or folds them away (%1)")
+                              .arg(showsForms_->shortcut().toString(QKeySequence::NativeText)));
   questions_->setAccessibleName(tr("Questions"));
   units_->setItemText(0, tr("Metric units"));
   units_->setItemText(1, tr("US units"));
@@ -289,22 +359,30 @@ void MainWindow::retranslate() {
 
 void MainWindow::changeEvent(QEvent* event) {
   QMainWindow::changeEvent(event);
+  if (event->type() == QEvent::FontChange && forms_) fitToWidth();
   if (event->type() != QEvent::LanguageChange || !forms_) return;
   forms_->commit();
   retranslate();
   forms_->retranslate();
   page_->retranslate();
   forms_->showOverloads(page_->newestSolution());
-  showOverloads();
+  listQuestions();
   showState();
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+  QMainWindow::resizeEvent(event);
+  fitToWidth();
 }
 
 void MainWindow::restoreLayout() {
   QSettings settings;
   resize(QSize(1280, 720).boundedTo(screen()->availableSize()));
   restoreGeometry(settings.value(QStringLiteral("geometry")).toByteArray());
-  if (!splitter_->restoreState(settings.value(QStringLiteral("splitter")).toByteArray()))
-    splitter_->setSizes({width() * 43 / 100, width() * 57 / 100});
+  const QVariant forms = settings.value(QStringLiteral("forms shown"));
+  if (forms.isValid()) formsChosen_ = forms.toBool();
+  splitByHand_ = splitter_->restoreState(settings.value(QStringLiteral("splitter")).toByteArray());
+  fitToWidth();
   forms_->tabs().setCurrentIndex(settings.value(QStringLiteral("tab"), 0).toInt());
   const QString stored = settings.value(QStringLiteral("question")).toString();
   for (const Question question : telling::allQuestions()) {
@@ -315,7 +393,8 @@ void MainWindow::restoreLayout() {
 void MainWindow::storeLayout() {
   QSettings settings;
   settings.setValue(QStringLiteral("geometry"), saveGeometry());
-  settings.setValue(QStringLiteral("splitter"), splitter_->saveState());
+  if (splitByHand_) settings.setValue(QStringLiteral("splitter"), splitter_->saveState());
+  if (formsChosen_) settings.setValue(QStringLiteral("forms shown"), *formsChosen_);
   settings.setValue(QStringLiteral("tab"), forms_->tabs().currentIndex());
   const std::string_view question = telling::identifierOf(page_->question());
   settings.setValue(QStringLiteral("question"),

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The window: the plan's forms on the left, a question's answer on the right.
+// The window: the questions with their answers in short on the left, the plan's forms beside them
+// where they are shown, a question's answer on the right.
 #pragma once
 
+#include <QAction>
 #include <QComboBox>
 #include <QLabel>
 #include <QMainWindow>
@@ -9,13 +11,14 @@
 #include <QTimer>
 #include <future>
 #include <memory>
+#include <optional>
 
 #include "gui/window/banner.hpp"
 #include "gui/window/files/plan_document.hpp"
 #include "gui/window/files/recovery.hpp"
 #include "gui/window/forms/plan_forms.hpp"
+#include "gui/window/questions/question_column.hpp"
 #include "gui/window/questions/question_page.hpp"
-#include "gui/window/questions/question_tabs.hpp"
 #include "gui/window/questions/solver.hpp"
 
 namespace gui {
@@ -45,8 +48,12 @@ class MainWindow : public QMainWindow {
   rigs::SolutionPtr reportedSolution() const;
   void setQuestion(telling::Question question);
   void setUnits(rigs::UnitSystem units);
-  // Asks about plans that an earlier window lost.
-  void offerLeftovers();
+  // The plan's forms, from now on whatever the window's width.
+  void setFormsShown(bool shown);
+  // Asks about plans that an earlier window lost; false where there are none.
+  bool offerLeftovers();
+  // Shows the ways in which a plan may begin, over this one, which stays until one is chosen.
+  void offerStart();
   // Whether nothing is left to compute.
   bool isSettled() const;
 
@@ -54,6 +61,11 @@ class MainWindow : public QMainWindow {
   static constexpr const char* kOnPaper = "exports on paper";
   // ms from the first change that has no safety copy to the copy, whatever is changed meanwhile.
   static constexpr int kAutosaveDelay = 1000;
+
+  // From this width, in ems of the font and at least in as many pixels, the forms are shown where
+  // nobody has chosen; without them, from the other one on, the questions have their answers.
+  static constexpr int kWideEms = 107, kWide = 1400;
+  static constexpr int kNarrowEms = 77, kNarrow = 1000;
 
   // ms that the status line says what a step did.
   static constexpr int kToldFor = 8000;
@@ -64,6 +76,7 @@ class MainWindow : public QMainWindow {
  protected:
   void closeEvent(QCloseEvent* event) override;
   void changeEvent(QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
 
@@ -76,15 +89,15 @@ class MainWindow : public QMainWindow {
   void onYearChanged(int batches);
   void showWanted();
   void showState();
-  void showOverloads();
+  void listQuestions();
+  void fitToWidth();
   void retranslate();
   void restoreLayout();
   void storeLayout();
   // window_files.cpp
   QString openAtStart(const QString& path);  // why not, or ""
   bool mayLosePlan();
-  void startAnew();
-  void chooseAndOpen();
+  bool chooseAndOpen();
   bool chooseAndSave();
   void remember(const QString& path);
   void fillRecent(QMenu& menu);
@@ -115,7 +128,10 @@ class MainWindow : public QMainWindow {
   Solver solver_;
   rigs::Told unsolved_;  // why the plan as it is has no answer
   Banner* banner_ = nullptr;
-  QuestionTabs* questions_ = nullptr;
+  QuestionColumn* questions_ = nullptr;
+  QAction* showsForms_ = nullptr;
+  std::optional<bool> formsChosen_;
+  bool splitByHand_ = false;  // between forms and answer, now or before
   QComboBox* units_ = nullptr;
   QLabel* stale_ = nullptr;
   QSplitter* splitter_ = nullptr;

@@ -18,10 +18,10 @@
 #include "gui/window/forms/plan_differences.hpp"
 #include "gui/window/main_window.hpp"
 #include "gui/window/questions/solver.hpp"
+#include "gui/window/start/start_sheet.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/json_edit.hpp"
-#include "rigs/plans/plan_writer.hpp"
 
 namespace gui {
 namespace {
@@ -91,8 +91,24 @@ QString MainWindow::openAtStart(const QString& path) {
   return {};
 }
 
-void MainWindow::startAnew() {
-  if (mayLosePlan()) document_.startAnew(rigs::newPlanText());
+void MainWindow::offerStart() {
+  auto* sheet =
+      new StartSheet(shownUnits_, QSettings().value(QStringLiteral("recent")).toStringList(), this);
+  sheet->setAttribute(Qt::WA_DeleteOnClose);
+  connect(sheet, &StartSheet::exampleChosen, this, [this, sheet](const std::string& text) {
+    if (!mayLosePlan()) return;
+    document_.startAnew(text);
+    sheet->accept();
+  });
+  connect(sheet, &StartSheet::kettleChosen, this, [this, sheet](const std::string& text) {
+    if (!mayLosePlan()) return;
+    document_.restore(text, {});  // somebody's own figures: not saved yet
+    sheet->accept();
+  });
+  connect(sheet, &StartSheet::openWanted, this, [this, sheet](const QString& path) {
+    if (path.isEmpty() ? chooseAndOpen() : openPlan(path)) sheet->accept();
+  });
+  sheet->open();
 }
 
 bool MainWindow::openPlan(const QString& path) {
@@ -107,10 +123,10 @@ bool MainWindow::openPlan(const QString& path) {
   return true;
 }
 
-void MainWindow::chooseAndOpen() {
+bool MainWindow::chooseAndOpen() {
   const QString path = QFileDialog::getOpenFileName(
       this, tr("Open a plan"), QString::fromStdString(document_.folder().string()), planFilter());
-  if (!path.isEmpty()) openPlan(path);
+  return !path.isEmpty() && openPlan(path);
 }
 
 bool MainWindow::savePlan() {
@@ -232,9 +248,9 @@ void MainWindow::askAboutFile(bool gone) {
                 {tr("Keep mine"), [this] { document_.keepMine(); }}});
 }
 
-void MainWindow::offerLeftovers() {
+bool MainWindow::offerLeftovers() {
   const QVector<Leftover> leftovers = recovery_.leftovers();
-  if (leftovers.isEmpty()) return;
+  if (leftovers.isEmpty()) return false;
   const Leftover first = leftovers.front();
   const QString name =
       first.path.isEmpty() ? tr("a plan that was never saved") : QFileInfo(first.path).fileName();
@@ -250,6 +266,7 @@ void MainWindow::offerLeftovers() {
                    offerLeftovers();
                  }},
                 {tr("Later"), {}}});
+  return true;
 }
 
 void MainWindow::restore(const Leftover& leftover) {

@@ -27,8 +27,7 @@ void MainWindow::buildMenus() {
 
 void MainWindow::buildFileMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&File"));
-  menu->addAction(tr("&New plan from the example"), QKeySequence::New, this,
-                  &MainWindow::startAnew);
+  menu->addAction(tr("&New plan ..."), QKeySequence::New, this, &MainWindow::offerStart);
   menu->addAction(tr("&Open a plan ..."), QKeySequence::Open, this, &MainWindow::chooseAndOpen);
   QMenu* recent = menu->addMenu(tr("Open &recent"));
   connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecent(*recent); });
@@ -106,6 +105,8 @@ void MainWindow::buildRigMenu() {
       act(forms_->rigColumns(), forms_->rigColumns().currentRig());
     });
   };
+  entry(tr("&Same, with ..."), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D),
+        [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::Following); });
   entry(tr("&Duplicate"), QKeySequence(Qt::CTRL | Qt::Key_D),
         [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::Same); });
   entry(tr("Duplicate with a &jacket"), QKeySequence(Qt::CTRL | Qt::Key_J),
@@ -125,13 +126,18 @@ void MainWindow::buildRigMenu() {
 
 void MainWindow::buildViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
-  int number = 1;
+  // The overview has a key of its own, so that each question keeps its number.
+  int number = 0;
   for (const telling::Question question : telling::allQuestions()) {
-    menu->addAction(told(telling::titleOf(question)),
-                    QKeySequence(QStringLiteral("Ctrl+%1").arg(number++ % 10)), this,
+    const QKeySequence keys = question == telling::Question::Overview
+                                  ? QKeySequence(Qt::ALT | Qt::Key_Home)
+                                  : QKeySequence(QStringLiteral("Ctrl+%1").arg(number % 10));
+    ++number;
+    menu->addAction(told(telling::titleOf(question)), keys, this,
                     [this, question] { setQuestion(question); });
   }
   menu->addSeparator();
+  menu->addAction(showsForms_);
   QMenu* units = menu->addMenu(tr("&Units"));
   units->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
   units->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });

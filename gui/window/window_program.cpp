@@ -28,6 +28,11 @@ bool hasPlatform() {
   return !found.isEmpty();
 }
 
+// A window that was closed has left where it stood.
+bool isFirstRun(const std::string& plan) {
+  return plan.empty() && !QSettings().contains(QStringLiteral("geometry"));
+}
+
 int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication app(argc, argv);
   // The application object adopts the person's locale, with which strtod() reads "3.5" as 3.
@@ -39,10 +44,13 @@ int runWindow(int argc, char** argv, const std::string& plan) {
   QApplication::setWindowIcon(QIcon(QStringLiteral(":/heatledger.svg")));
   wearChosenAppearance();
   speak(QSettings().value(QStringLiteral("language"), systemLanguage()).toString());
+  const bool firstRun = isFirstRun(plan);
   MainWindow window(QString::fromStdString(plan));
   const EndingSignals ending;
   window.show();
-  QTimer::singleShot(0, &window, &MainWindow::offerLeftovers);
+  QTimer::singleShot(0, &window, [&window, firstRun] {
+    if (!window.offerLeftovers() && firstRun) window.offerStart();
+  });
   return QApplication::exec();
 }
 

@@ -10,6 +10,10 @@ namespace gui {
 // application object ends the program.
 bool hasPlatform();
 
+// Whether a window on `plan` is somebody's first: none was closed before, and no plan is asked for.
+// It then begins with the ways in which a plan may start. Needs the application object.
+bool isFirstRun(const std::string& plan);
+
 // Runs until the window is closed; the exit code. `plan` is a path, "" for the bundled example.
 int runWindow(int argc, char** argv, const std::string& plan);
 

@@ -233,10 +233,16 @@ std::optional<JsonCursor> JsonCursor::requiredQuantity(std::string_view key, Qua
   return child;
 }
 
+JsonDocument JsonCursor::tree() const { return std::make_shared<Json>(*node_); }
+
 bool JsonCursor::has(std::string_view key) const { return given(key).has_value(); }
 bool JsonCursor::isText(std::string_view key) const {
   const auto child = given(key);
   return child && child->node_->is_string();
+}
+
+std::optional<std::string> JsonCursor::textThere(std::string_view key) const {
+  return isText(key) ? std::optional(given(key)->node_->get<std::string>()) : std::nullopt;
 }
 
 std::vector<std::string> JsonCursor::keys() const {

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "rigs/documents/json_examples.hpp"
+#include "rigs/documents/json_parse.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 
@@ -44,10 +45,14 @@ class JsonCursor {
 
   // JSON pointer: "/elements/1".
   const std::string& where() const { return where_; }
+  // A copy of what stands here, for whoever puts it together with others.
+  JsonDocument tree() const;
 
   // Objects within objects.
   bool has(std::string_view key) const;
   bool isText(std::string_view key) const;
+  // Where text stands, that text, whatever is accepted there. Says nothing of problems.
+  std::optional<std::string> textThere(std::string_view key) const;
   std::optional<JsonCursor> object(std::string_view key) const;
   std::optional<JsonCursor> objectIfGiven(std::string_view key) const;
   // Elements of any type. An array of the wrong length gives nullopt.

@@ -118,9 +118,11 @@ void requireRig(const Json& rigs, std::size_t index) {
 
 }  // namespace
 
-Texts textsOf(std::string_view document) {
+Texts textsOf(std::string_view document) { return textsIn(parsed(document)); }
+
+Texts textsIn(const Json& tree) {
   Texts texts;
-  collect(parsed(document), {}, texts);
+  collect(tree, {}, texts);
   return texts;
 }
 

@@ -6,6 +6,7 @@
 #include <cstddef>
 #include <functional>
 #include <map>
+#include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -26,6 +27,7 @@ using Texts = std::map<std::string, std::string, std::less<>>;
 
 // Every text, number and boolean of a document.
 Texts textsOf(std::string_view document);
+Texts textsIn(const nlohmann::ordered_json& tree);
 
 // The text at a JSON pointer ("/rigs/0/element/power"); numbers and booleans as written; nothing
 // if the place is empty or holds an object or an array.

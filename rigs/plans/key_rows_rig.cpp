@@ -27,6 +27,13 @@ std::vector<Row> identity() {
            .meaning = TOLD("PlanFields",
                            "A rig of the catalogue, or a file beside the plan that ends in .json: "
                            "what is not stated here is as there.")},
+          {.name = "same_as",
+           .value = text("1"),
+           .need = Need::OneOf,
+           .example = "b",
+           .meaning = TOLD("PlanFields",
+                           "The letter of another rig of this plan: what is not stated here is as "
+                           "there and follows it, and null takes a key out.")},
           {.name = "letter",
            .value = text("1"),
            .example = "c",

@@ -23,6 +23,7 @@ physics::Time timeAlone(const Plan& plan) {
 Plan onlyRig(const Plan& plan, std::size_t index) {
   Plan one = plan;
   one.rigs = {plan.rigs[index]};
+  one.rigs.front().sameAs.reset();  // whom it follows is not there
   return one;
 }
 

@@ -36,7 +36,8 @@ struct Plan {
 
   bool operator==(const Plan&) const = default;
 };
-// With the rig at `index` alone. Its letter is as stated: of the first where it states none.
+// With the rig at `index` alone, in full where it follows another. Its letter is as stated: of the
+// first where it states none.
 Plan onlyRig(const Plan& plan, std::size_t index);
 
 // Whether the mash itself is left unplugged for a while.

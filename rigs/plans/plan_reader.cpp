@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Puts the readers of a plan's parts together.
-#include <algorithm>
+#include <utility>
 
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/documents/json_parse.hpp"
@@ -11,8 +11,7 @@
 #include "rigs/plans/place_reader.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_names.hpp"
-#include "rigs/plans/rig_letters.hpp"
-#include "rigs/plans/rig_reader.hpp"
+#include "rigs/plans/rigs_reader.hpp"
 #include "rigs/plans/tariff_reader.hpp"
 
 namespace rigs {
@@ -44,42 +43,13 @@ void readFormat(const JsonCursor& at) {
                 Told(TOLD("Problem", "this program understands version %1"), Count{kVersion})));
 }
 
-void refuseTakenLetter(const JsonCursor& at, const RigPlan& rig,
-                       const std::vector<RigPlan>& before) {
-  if (!rig.statedSlot || std::none_of(before.begin(), before.end(), [&](const RigPlan& other) {
-        return other.statedSlot == rig.statedSlot;
-      }))
-    return;
-  std::vector<std::size_t> taken;
-  for (const RigPlan& other : before)
-    if (other.statedSlot) taken.push_back(*other.statedSlot);
-  at.error("letter",
-           advised(Told(TOLD("Problem", "two rigs have the letter %1"),
-                        inQuotes(letterOfSlot(*rig.statedSlot))),
-                   Told(TOLD("Problem", "give each a letter of its own from a to z, e.g. %1"),
-                        inQuotes(letterOfSlot(nextSlot(taken))))));
-}
-
 std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path& folder,
                               const Jacket* compared, Problems& problems) {
-  std::vector<RigPlan> rigs;
-  if (!isStated(at, "rigs")) return rigs;
+  if (!isStated(at, "rigs")) return {};
   // More columns than twelve nobody reads.
-  const auto entries = at.objects("rigs", {1, 12});
-  if (!entries) return rigs;
-  std::vector<std::string> names;
-  for (const JsonCursor& entry : *entries) {
-    auto rig = readRig(entry, folder, compared, problems);
-    if (!rig) continue;
-    if (std::find(names.begin(), names.end(), rig->name) != names.end())
-      entry.error("name",
-                  advised(Told(TOLD("Problem", "two rigs are called %1"), Quoted{rig->name}),
-                          Told(TOLD("Problem", "give each a name of its own"))));
-    names.push_back(rig->name);
-    refuseTakenLetter(entry, *rig, rigs);
-    rigs.push_back(std::move(*rig));
-  }
-  return rigs;
+  auto entries = at.objects("rigs", {1, 12});
+  return entries ? readRigs(std::move(*entries), folder, compared, problems)
+                 : std::vector<RigPlan>();
 }
 
 }  // namespace

@@ -75,7 +75,55 @@ std::optional<std::string> usText(const Key* key, const std::string& text) {
   return detail::printLike(key->quantity, *read.si, sample, digits);
 }
 
+struct Scenario {
+  std::string_view name;
+  Template<0> title, about;
+};
+constexpr std::string_view kTheExample;
+
+// In the order in which they are offered.
+const std::array kScenarios{
+    Scenario{kTheExample, TOLD("Start", "After the move"),
+             TOLD("Start",
+                  "A 230 V kettle in a flat with 120 V and 208 V: the old element, a new one, a "
+                  "jacket, or the laundry's circuit?")},
+    Scenario{"one-kettle", TOLD("Start", "One kettle"),
+             TOLD("Start",
+                  "A bare kettle of 45 L with 2.2 kW: how long it takes, and what it boils off.")},
+    Scenario{"night-unplugged", TOLD("Start", "A night unplugged"),
+             TOLD("Start",
+                  "A dark lager mashed in the evening and left until seven: how warm is it then, "
+                  "with a jacket and without?")},
+    Scenario{"120-or-240-volts", TOLD("Start", "120 V or 240 V"),
+             TOLD("Start",
+                  "The same kettle on a wall outlet and on a circuit of 240 V: how much sooner "
+                  "does it boil, and at what price?")},
+    Scenario{
+        "two-voltages", TOLD("Start", "240 V at home, 208 V in the hall"),
+        TOLD("Start", "What an element written for 240 V is worth on 208 V, and one made for it.")},
+    Scenario{
+        "two-circuits", TOLD("Start", "Two elements on two circuits"),
+        TOLD("Start", "Twice 2 kW on two circuits of 16 A, against one element on one of them.")},
+    Scenario{"large-batch", TOLD("Start", "A large batch"),
+             TOLD("Start",
+                  "48 L of stout for a feast: what time, current and vapour does the size ask "
+                  "for?")},
+    Scenario{"mountain-batch", TOLD("Start", "A large batch at altitude"),
+             TOLD("Start",
+                  "45 L of wheat beer at 2240 m, on 220 V: is an element made for that voltage "
+                  "worth it?")},
+    Scenario{"hardly-boils", TOLD("Start", "A kettle that hardly boils"),
+             TOLD("Start",
+                  "1.3 kW under an open pot, where nobody can say whether it rolls; half a lid "
+                  "settles it.")}};
+
 }  // namespace
+
+std::vector<std::string> planStartsToOffer() {
+  std::vector<std::string> names;
+  for (const Scenario& one : kScenarios) names.emplace_back(one.name);
+  return names;
+}
 
 std::vector<std::string> planStartNames() {
   std::vector<std::string> names;
@@ -88,6 +136,12 @@ std::vector<std::string> planStartNames() {
 std::optional<std::string> planStartText(std::string_view name) {
   for (const EmbeddedDocument& document : embeddedDocuments())
     if (!name.empty() && startName(document.name) == name) return std::string(document.text);
+  return std::nullopt;
+}
+
+std::optional<PlanStartTold> planStartTold(std::string_view name) {
+  for (const Scenario& one : kScenarios)
+    if (one.name == name) return PlanStartTold{Told(one.title), Told(one.about)};
   return std::nullopt;
 }
 

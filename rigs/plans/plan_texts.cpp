@@ -4,13 +4,12 @@
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/json_parse.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/rig_variants.hpp"
 
 namespace rigs {
 namespace {
 
 namespace fs = std::filesystem;
-
-constexpr std::size_t kLongestChain = 8;  // as the plan's reader allows
 
 std::string rigPointer(std::size_t index) { return "/rigs/" + std::to_string(index); }
 
@@ -44,9 +43,13 @@ std::string originNamed(const std::string& name, const fs::path& root, fs::path&
 std::vector<std::string> originsOf(std::string_view document, std::size_t index,
                                    const fs::path& folder) {
   std::vector<std::string> origins;
+  if (followsAnother(document, index)) {
+    if (auto whole = wholeRigAt(document, index, folder)) origins.push_back(std::move(*whole));
+    return origins;
+  }
   fs::path here = folder;
   auto name = textAt(document, rigPointer(index) + "/from");
-  while (name && origins.size() < kLongestChain) {
+  while (name && origins.size() < kMostBases) {
     std::string origin = originNamed(*name, folder, here);
     if (origin.empty()) break;
     name = textAt(origin, "/from");
@@ -54,8 +57,6 @@ std::vector<std::string> originsOf(std::string_view document, std::size_t index,
   }
   return origins;
 }
-
-bool mergesByKey(std::string_view part) { return part == "vessel" || part == "element"; }
 
 Texts inheritedTexts(const std::vector<std::string>& origins) {
   Texts all;

@@ -10,20 +10,19 @@
 #include <vector>
 
 #include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/rig_bases.hpp"
 
 namespace rigs {
 
 // The rig documents that the rig at `index` builds on, nearest first. Stops where one cannot be
-// read or leads out of the folder: readPlan() says why.
+// read or leads out of the folder: readPlan() says why. Of a rig that follows another it is the
+// rig itself in full: what it took out is not there.
 std::vector<std::string> originsOf(std::string_view document, std::size_t index,
                                    const std::filesystem::path& folder);
 
 // What a rig from these would have without a word of its own. Pointers start at the rig:
 // "/element/power".
 Texts inheritedTexts(const std::vector<std::string>& origins);
-
-// `vessel` and `element` merge key by key; any other part replaces the one it is from as a whole.
-bool mergesByKey(std::string_view part);
 
 // The rig's own part ("lid") stated in full, copied from what it is from, so that one key of it
 // can be changed. Unchanged if the rig states the part, if it merges, or if nobody has it.

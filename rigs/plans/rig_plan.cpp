@@ -7,6 +7,17 @@ namespace rigs {
 
 using namespace physics;
 
+bool AsWritten::has(std::string_view place) const {
+  const auto found = texts.lower_bound(place);
+  if (found == texts.end() || !found->first.starts_with(place)) return false;
+  return found->first.size() == place.size() || found->first[place.size()] == '/';
+}
+
+std::string_view AsWritten::at(std::string_view place) const {
+  const auto found = texts.find(place);
+  return found == texts.end() ? std::string_view() : std::string_view(found->second);
+}
+
 std::optional<Problem> overVoltage(const Element& element, const Supply& supply) {
   const double times = static_cast<double>(supply.nominal / element.ratedAt);
   const Amount rated = amount(element.ratedAt);

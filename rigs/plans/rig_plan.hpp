@@ -5,10 +5,12 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "physics/brewday.hpp"
 #include "rigs/circuits/verdict.hpp"
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/plans/jacket_text.hpp"
 
@@ -24,10 +26,23 @@ struct CircuitPlan {
   bool operator==(const CircuitPlan&) const = default;
 };
 
+// What a rig's document says, with all it has from others: "/element/power" to "3 kW". What is
+// not there is as the table of keys has it.
+struct AsWritten {
+  Texts texts;
+
+  bool has(std::string_view place) const;  // there or anywhere below
+  // "" where none stands there.
+  std::string_view at(std::string_view place) const;
+  // However it is written, the rig is the same.
+  bool operator==(const AsWritten&) const { return true; }
+};
+
 // One column of every answer.
 struct RigPlan {
   std::string name;
   std::optional<std::size_t> statedSlot = {};  // of its letter, 0 for "a"; see slotsOf()
+  std::optional<std::size_t> sameAs = {};      // of the letter of the rig that it follows
   physics::Rig rig;                            // as planned
   physics::Rig bare;                           // the same without any jacket
   physics::Rig jacketed;          // with its own jacket, or with the one to compare if it has none
@@ -40,6 +55,7 @@ struct RigPlan {
   std::string circuit;           // name in the catalogue; empty if voltage and current were given
   double continuousShare = 1.0;  // of the first circuit's current, as stated
   std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
+  AsWritten written = {};                  // the same
 
   bool operator==(const RigPlan&) const = default;
 };

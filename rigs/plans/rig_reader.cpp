@@ -2,15 +2,14 @@
 #include "rigs/plans/rig_reader.hpp"
 
 #include <algorithm>
-#include <deque>
 
-#include "rigs/documents/files.hpp"
-#include "rigs/documents/json_parse.hpp"
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
-#include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/json_whole_rig.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
 #include "rigs/plans/plan_names.hpp"
+#include "rigs/plans/rig_bases.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/plans/supply_reader.hpp"
 #include "rigs/plans/vessel_reader.hpp"
@@ -20,121 +19,6 @@ namespace {
 
 namespace fs = std::filesystem;
 using namespace physics;
-
-// A rig that another is from. Its problems are told at the place that refers to it.
-struct Base {
-  std::string name;
-  JsonDocument document;
-  Problems problems;
-};
-
-// The documents a rig builds on; cursors point into them.
-class Bases {
- public:
-  // The rig, then what it is from, then what that is from.
-  std::vector<JsonCursor> follow(const JsonCursor& rig, const fs::path& folder) {
-    std::vector<JsonCursor> layers{rig};
-    root_ = folder;
-    fs::path here = folder;
-    while (layers.back().has("from")) {
-      const auto base = open(layers.back(), here);
-      if (!base) break;
-      layers.push_back(*base);
-    }
-    return layers;
-  }
-
-  void tell(const JsonCursor& rig, Problems& problems) const {
-    for (const Base& base : bases_)
-      for (const Problem& p : base.problems)
-        problems.push_back({p.severity, rig.where() + "/from", withinFile(base.name, p)});
-  }
-
-  bool failed() const {
-    return std::any_of(bases_.begin(), bases_.end(),
-                       [](const Base& base) { return hasErrors(base.problems); });
-  }
-
- private:
-  static constexpr std::size_t kLongestChain = 8;
-
-  std::optional<JsonCursor> open(const JsonCursor& at, fs::path& folder) {
-    const auto name = at.text("from", 400);
-    if (!name) return std::nullopt;
-    if (name->ends_with(".json")) return openFile(at, *name, folder);
-    if (const GenericRig* generic = catalogue().rig(*name))
-      return add(at, *name, generic->document);
-    std::vector<std::string_view> known;
-    for (const GenericRig& rig : catalogue().rigs) known.push_back(rig.name);
-    at.error("from",
-             perhapsMeant(
-                 advised(Told(TOLD("Problem", "%1 is no rig of the catalogue"), Quoted{*name}),
-                         Told(TOLD("Problem",
-                                   "write %1, or the relative path of a file that ends in .json"),
-                              choice(known))),
-                 nearestWord(*name, known)));
-    return std::nullopt;
-  }
-
-  std::optional<JsonCursor> openFile(const JsonCursor& at, const std::string& name,
-                                     fs::path& folder) {
-    const fs::path relative = fs::path(name).lexically_normal();
-    // A plan from a stranger reads nothing but what came with it.
-    if (relative.is_absolute() || relative.begin() == relative.end() || *relative.begin() == "..") {
-      at.error("from",
-               withExample(
-                   advised(Told(TOLD("Problem", "%1 leads out of the plan's folder"), Quoted{name}),
-                           Told(TOLD("Problem", "write a path within it"))),
-                   inQuotes("rigs/my-kettle.json")));
-      return std::nullopt;
-    }
-    std::error_code ignored;
-    const fs::path path = folder / relative;
-    if (!fs::exists(path, ignored)) {
-      at.error("from",
-               advised(Told(TOLD("Problem", "%1 is not there"), Quoted{name}),
-                       Told(TOLD("Problem", "looked for %1"), Verbatim{shownPath(path.string())})));
-      return std::nullopt;
-    }
-    const fs::path real = fs::weakly_canonical(path, ignored);
-    if (std::find(files_.begin(), files_.end(), real) != files_.end()) {
-      at.error("from", Told(TOLD("Problem", "%1 is from itself, directly or over other files"),
-                            Quoted{name}));
-      return std::nullopt;
-    }
-    if (!fs::is_regular_file(path, ignored)) {
-      at.error("from", Told(TOLD("Problem", "%1 is not a file"), Quoted{name}));
-      return std::nullopt;
-    }
-    files_.push_back(real);
-    folder = path.parent_path();
-    try {
-      constexpr std::size_t kLargestRig = std::size_t{256} * 1024;
-      return add(at, name, readWithin(root_, path, kLargestRig));
-    } catch (const FileError& error) {
-      at.error("from", error.told());
-      return std::nullopt;
-    }
-  }
-
-  std::optional<JsonCursor> add(const JsonCursor& at, std::string name, std::string_view text) {
-    if (bases_.size() >= kLongestChain) {
-      at.error("from", advised(Told(TOLD("Problem", "more than %1 rigs are from one another"),
-                                    Count{kLongestChain}),
-                               Told(TOLD("Problem", "keep fewer"))));
-      return std::nullopt;
-    }
-    Base& base = bases_.emplace_back();
-    base.name = std::move(name);
-    base.document = parseJson(text, base.problems);
-    if (!base.document) return std::nullopt;
-    return JsonCursor(*base.document, base.problems, {}, &rigExamples()).asObject();
-  }
-
-  std::deque<Base> bases_;  // cursors keep pointing into them while more are added
-  fs::path root_;           // the plan's folder
-  std::vector<fs::path> files_;
-};
 
 Covering covered(const Covering& bare, const JacketFace& face) {
   if (face.layers.empty()) return bare;
@@ -320,13 +204,30 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   return plan;
 }
 
+// A rig in a document of its own has no other beside it.
+void refuseToFollow(const std::vector<JsonCursor>& layers) {
+  for (const JsonCursor& one : layers)
+    if (&one != &layers.front() && one.has("same_as"))
+      one.error("same_as", Told(TOLD("Problem",
+                                     "a rig in a document of its own has no others beside it that "
+                                     "it could be the same as; leave this out")));
+}
+
 }  // namespace
+
+std::optional<RigPlan> readWholeRig(const nlohmann::ordered_json& rig, const Jacket* compared,
+                                    Problems& problems) {
+  const auto at = JsonCursor(rig, problems, {}, &rigExamples()).asObject();
+  return at ? assemble(Layers({*at}), compared) : std::nullopt;
+}
 
 std::optional<RigPlan> readRig(const JsonCursor& at, const fs::path& folder, const Jacket* compared,
                                Problems& problems) {
-  Bases bases;
+  RigBases bases;
   const std::size_t before = problems.size();
-  const Layers layers(bases.follow(at, folder));
+  const std::vector<JsonCursor> cursors = bases.follow(at, folder);
+  const Layers layers(cursors);
+  refuseToFollow(cursors);
   // A base that could not be read leaves nothing to judge the rest by.
   if (hasErrors({problems.begin() + static_cast<std::ptrdiff_t>(before), problems.end()}) ||
       bases.failed()) {
@@ -335,7 +236,9 @@ std::optional<RigPlan> readRig(const JsonCursor& at, const fs::path& folder, con
   }
   auto plan = assemble(layers, compared);
   bases.tell(at, problems);
-  return bases.failed() ? std::nullopt : plan;
+  if (bases.failed()) return std::nullopt;
+  if (plan) plan->written.texts = textsIn(WholeRig(cursors, bases.names()).json());
+  return plan;
 }
 
 }  // namespace rigs

@@ -11,9 +11,14 @@
 
 namespace rigs {
 
-// Reports all problems of the rig and returns nullopt if any of them is an error. `compared` is
-// the jacket for rigs that have none, or nullptr.
+// Reports all problems of a rig that follows none and returns nullopt if any of them is an error.
+// `compared` is the jacket for rigs that have none, or nullptr.
 std::optional<RigPlan> readRig(const JsonCursor& at, const std::filesystem::path& folder,
                                const Jacket* compared, Problems& problems);
+
+// The same of a rig with all that it has from others, which stands in no document: places count
+// from the rig on.
+std::optional<RigPlan> readWholeRig(const nlohmann::ordered_json& rig, const Jacket* compared,
+                                    Problems& problems);
 
 }  // namespace rigs

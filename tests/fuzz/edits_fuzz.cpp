@@ -1,21 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Lines as edits of a plan, as forms make them: "text POINTER VALUE", "value POINTER JSON",
-// "without POINTER", "copy N", "move N", "remove N". The document stays one, says what was typed,
-// and is laid out to the same.
+// "without POINTER", "copy N", "move N", "remove N", "same N NAME", "drop N", "whole N". The
+// document stays one, says what was typed, and is laid out to the same; a rig that follows another
+// is written as what it is.
 #include <algorithm>
 #include <charconv>
 #include <nlohmann/json.hpp>
 #include <sstream>
 
 #include "rigs/documents/json_edit.hpp"
+#include "rigs/documents/json_patch.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_starts.hpp"
 #include "rigs/plans/plan_writer.hpp"
+#include "rigs/plans/rig_variants.hpp"
 #include "tests/fuzz/fuzzed.hpp"
 
 namespace {
 
 using nlohmann::ordered_json;
+
+constexpr const char* kNoFolder = "/nonexistent";  // rigs can be from the catalogue only
 
 std::string edited(const std::string& document, const std::string& line) {
   std::istringstream words(line);
@@ -40,6 +45,16 @@ std::string edited(const std::string& document, const std::string& line) {
     return after;
   }
   if (rigs == 0) return document;
+  if (verb == "same" && rigs < 12) return rigs::sameWith(document, rig, rest);
+  if (verb == "drop" && rigs > 1) return rigs::removeRig(document, rig, kNoFolder);
+  if (verb == "whole") {
+    const auto whole = rigs::wholeRigAt(document, rig, kNoFolder);
+    if (!whole) return document;
+    const std::string after = rigs::changeRig(document, rig, *whole, kNoFolder);
+    const auto again = rigs::wholeRigAt(after, rig, kNoFolder);
+    fuzz::require(again && rigs::saysTheSame(*again, *whole));
+    return after;
+  }
   if (verb == "copy" && rigs < 12) return rigs::withRigDuplicated(document, rig, rest);
   if (verb == "move") return rigs::withRigMoved(document, rig, (rig + 1) % rigs);
   if (verb == "remove" && rigs > 1) return rigs::withRigRemoved(document, rig);

@@ -62,6 +62,7 @@ for command in commands:
         put("command_fuzz", f"{command}{option}", f"{command}\n{option}\n{example}")
 edits = ["text /batch/wort 25 L", "value /rigs/0/jacket {\"side\": [{\"material\": \"cork\", "
          "\"thickness\": \"10 mm\"}]}", "without /rigs/0/lid", "copy 0 Second", "move 0", "remove 1",
-         "text /rigs/1/element/power 2000 W", "value /rigs/- {\"from\": \"mine.json\"}"]
+         "text /rigs/1/element/power 2000 W", "value /rigs/- {\"from\": \"mine.json\"}",
+         "same 0 Follower", "value /rigs/1/lid null", "whole 1", "drop 0"]
 for i in range(len(edits)):
     put("edits_fuzz", str(i), "\n".join(edits[: i + 1]))

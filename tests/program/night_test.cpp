@@ -59,7 +59,12 @@ TEST_F(Night, TellsTheRigsAndNothingSupposedUnlessItIsAskedFor) {
   for (const char* row : {"after 10 min", "after 20 min", "after 30 min", "after 1 h", "after 9 h",
                           "in the end, after 10 h", "passes 57", "heating to the boil"})
     EXPECT_THAT(plain, HasSubstr(row));
-  EXPECT_THAT(plain, Not(HasSubstr("13 mm")));
+  for (const char* supposed : {"if it had", "if it were bare"})
+    EXPECT_THAT(plain, Not(HasSubstr(supposed)));
+  // Its own jacket stands where the page says what it is about, and there alone.
+  const std::size_t own = plain.find("like (a), but a jacket of 13 mm");
+  ASSERT_NE(own, std::string::npos);
+  EXPECT_EQ(plain.find("13 mm"), plain.rfind("13 mm"));
   EXPECT_THAT(plain, HasSubstr("--suppose-jacket"));
   const std::string asked = ask({"night", "--suppose-jacket"}).output;
   EXPECT_THAT(asked, HasSubstr("(a) if it had 13 mm closed-cell rubber foam: "));

@@ -17,8 +17,8 @@ using test_support::runProgram;
 using testing::HasSubstr;
 using testing::Not;
 
-constexpr auto kStarts = {"large-batch", "night-unplugged", "one-kettle", "two-circuits",
-                          "two-voltages"};
+constexpr auto kStarts = {"120-or-240-volts", "hardly-boils", "large-batch",  "mountain-batch",
+                          "night-unplugged",  "one-kettle",   "two-circuits", "two-voltages"};
 
 TEST(Starts, AreWrittenAndAnsweredWithoutAComplaint) {
   const Folder folder;
@@ -57,6 +57,29 @@ TEST(Starts, OfNoSuchNameOrUnitsWriteNothing) {
   for (const char* name : kStarts) EXPECT_THAT(unknown.complaint, HasSubstr(name));
   EXPECT_EQ(runProgram({"new", file, "--units", "imperial"}).exitCode, 2);
   EXPECT_EQ(runProgram({"check", file}).exitCode, 1);  // no such file
+}
+
+TEST(Starts, MakeAPlanOfOnesOwnKettle) {
+  const Folder folder;
+  const std::string file = folder.file("kettle.json");
+  ASSERT_EQ(runProgram({"new", file, "--kettle", "45 L", "--power", "2.2 kW", "--circuit", "16 A"})
+                .exitCode,
+            0);
+  EXPECT_THAT(contents(file), HasSubstr("\"2.2 kW\""));
+  EXPECT_THAT(contents(file), HasSubstr("\"0 m\""));
+  EXPECT_THAT(runProgram({"check", file}).output, HasSubstr("no problems; one rig."));
+  EXPECT_THAT(runProgram({"answer", file, "--brief"}).output,
+              HasSubstr("9.57 A fits its 16 A circuit"));
+  // Told at its option, and nothing is written.
+  const std::string none = folder.file("none.json");
+  const Ran small = runProgram({"new", none, "--kettle", "45 L", "--power", "22 W"});
+  EXPECT_EQ(small.exitCode, 2);
+  EXPECT_THAT(small.complaint, HasSubstr("--power"));
+  EXPECT_THAT(small.complaint, HasSubstr("50 W"));
+  const Ran full = runProgram({"new", none, "--kettle", "20 L", "--batch", "25 L"});
+  EXPECT_EQ(full.exitCode, 2);
+  EXPECT_THAT(full.complaint, HasSubstr("--batch"));
+  EXPECT_EQ(runProgram({"check", none}).exitCode, 1);  // no such file
 }
 
 TEST(Program, AnswersAPlanOfOneRigOnEveryPageWithoutComparing) {

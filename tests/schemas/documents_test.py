@@ -259,11 +259,46 @@ class Schemas(unittest.TestCase):
                 if fine:
                     accepted += 1
                     self.assertEqual(problems, [], f"the reader accepts {json.dumps(document)}")
+                elif any("same_as" in rig for rig in document.get("rigs", [])):
+                    continue  # what goes together is then the reader's to know: it takes two rigs
                 elif re.search(r"is missing|keep one|neither|around nothing", said):
                     refused += 1
                     self.assertNotEqual(problems, [], f"the reader: {said}\n{json.dumps(document)}")
         self.assertGreater(accepted, 70)
         self.assertGreater(refused, 70)
+
+    def test_accept_a_rig_that_follows_another_and_refuse_it_where_it_is_wrong(self):
+        of = schema("plan")
+        plan = read(bundled("demo/*.json")[0])
+        plan["rigs"][1] = {
+            "name": "Bare",
+            "same_as": "a",
+            "vessel": {"height": "420 mm"},
+            "element": None,
+            "wired": "parallel",
+            "elements": [{"power": "1 kW", "rated_voltage": "120 V", "top_height": "60 mm"}] * 2,
+            "jacket": None,
+            "lid": {"open": {"boil": None}},
+            "evaporation_factor": None,
+        }
+        fine, said = check(plan)
+        self.assertTrue(fine, said)
+        self.accept(of, plan, "a variant")
+        for path, value in [
+            (["rigs", 1, "name"], None),
+            (["rigs", 1, "same_as"], None),
+            (["rigs", 1, "same_as"], 1),
+            (["rigs", 1, "same_as"], "A"),
+            (["rigs", 1, "from"], "40 L steel kettle"),
+            (["rigs", 1, "vessel"], "none"),
+            (["rigs", 1, "elements"], []),
+            (["rigs", 1, "wired"], "star"),
+            (["rigs", 1, "jacket"], []),
+        ]:
+            with self.subTest(path=path, value=value):
+                self.refuse(of, plan, path, value)
+                broken = json.loads(json.dumps(wrong(plan, path, value)))
+                self.assertFalse(check(broken)[0], broken["rigs"][1])
 
     def test_refuse_a_wrong_tariff(self):
         hours = read(SOURCE / "rigs/data/tariffs/ontario-time-of-use-2024.json")

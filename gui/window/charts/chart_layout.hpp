@@ -33,7 +33,7 @@ struct ChartLayout {
   QRectF plot;
   QFont font, titleFont, smallFont;
   QVector<Label> xTicks, yTicks, lineEnds, marks, bands, limits, legend, titles;
-  QVector<Label> parts;     // numbers inside areas and bars
+  QVector<Label> parts;     // names inside areas and bars, or the legend's numbers
   QVector<Label> barNames;  // and totals
   QVector<Bar> bars;
 

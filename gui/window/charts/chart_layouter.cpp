@@ -49,7 +49,7 @@ ChartLayout Layouter::take() {
     lineEnds();
     marks();
     bands();
-    areaNumbers();
+    areaNames();
   }
   return std::move(layout_);
 }
@@ -231,15 +231,26 @@ void Layouter::bars() {
       const double left = layout_.at({x, 0.0}).x();
       x += std::max(0.0, stack.parts[part]);
       const double right = layout_.at({x, 0.0}).x();
-      const QString number = QString::number(part + 1);
-      const double width = widthOf(number, layout_.smallFont);
-      if (stack.parts.size() < 2) continue;
-      if (right - left < width + 4.0 || thick < lineHeight_ * 0.8) continue;
-      Label label{number, {0.5 * (left + right - width), from, width, thick}};
+      if (stack.parts.size() < 2 || thick < lineHeight_ * 0.8) continue;
+      const QString text = partText(part, right - left - 4.0);
+      const double width = widthOf(text, layout_.smallFont);
+      if (text.isEmpty()) continue;
+      Label label{text, {0.5 * (left + right - width), from, width, thick}};
       label.index = static_cast<int>(part);
       layout_.parts.push_back(label);
     }
   }
+}
+
+// Its name where there is room for that, else the number by which the legend names it; "" where not
+// even that fits.
+QString Layouter::partText(std::size_t part, double room) const {
+  const QString number = QString::number(part + 1);
+  if (part < picture_.partNames.size()) {
+    const QString name = QString::fromStdString(picture_.partNames[part]);
+    if (widthOf(name, layout_.smallFont) <= room) return name;
+  }
+  return widthOf(number, layout_.smallFont) <= room ? number : QString();
 }
 
 void Layouter::limits(double top) {

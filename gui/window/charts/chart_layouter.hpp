@@ -68,8 +68,11 @@ class Layouter {
   // The place beside a mark that covers least; none where every place is taken. `free`: right
   // beside it and only where nothing at all is covered.
   QRectF placeFor(const QString& text, QPointF at, bool free = false);
-  // A part's number where the part is thickest over the number's width.
-  void areaNumbers();
+  // A part where it is thickest over the width of what names it.
+  QRectF boxInArea(const QString& text, const std::vector<telling::PicturePoint>& low,
+                   const std::vector<telling::PicturePoint>& high) const;
+  void areaNames();
+  QString partText(std::size_t part, double room) const;
 
   const telling::Picture& picture_;
   QSizeF size_;

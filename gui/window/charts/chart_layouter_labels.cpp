@@ -45,8 +45,10 @@ void Layouter::lineEnds() {
   std::stable_sort(ends.begin(), ends.end(), [](const Label& a, const Label& b) {
     return std::pair(-a.anchor.x(), a.anchor.y()) < std::pair(-b.anchor.x(), b.anchor.y());
   });
+  QFont strong = layout_.font;  // as they are drawn
+  strong.setBold(true);
   for (Label& end : ends) {
-    const QSizeF size(widthOf(end.text), lineHeight_);
+    const QSizeF size(widthOf(end.text, strong), lineHeight_);
     // Below the names of lines that end higher, as far as the eye can tell.
     double from = -1e9;
     for (const Label& other : layout_.lineEnds) {
@@ -239,12 +241,32 @@ QRectF Layouter::placeFor(const QString& text, QPointF at, bool free) {
   return best;
 }
 
-void Layouter::areaNumbers() {
+// Where an area is the thickest and the text lies within it; nothing where it nowhere does.
+QRectF Layouter::boxInArea(const QString& text, const std::vector<PicturePoint>& low,
+                           const std::vector<PicturePoint>& high) const {
+  const double width = widthOf(text, layout_.smallFont);
+  double thickest = lineHeight_ * 0.9;
+  QRectF best;
+  for (double x = layout_.plot.left() + width; x < layout_.plot.right() - width; x += 6.0) {
+    double top = layout_.plot.top();
+    double bottom = layout_.plot.bottom();
+    for (const double off : {-0.8, -0.4, 0.0, 0.4, 0.8}) {
+      bottom = std::min(bottom, telling::valueAt(low, x + off * width).value_or(top));
+      top = std::max(top, telling::valueAt(high, x + off * width).value_or(bottom));
+    }
+    const QRectF box(x - 0.5 * width, 0.5 * (top + bottom - lineHeight_), width, lineHeight_);
+    if (bottom - top <= thickest || overlapsAny(box, taken_) || covered(box) > 0) continue;
+    thickest = bottom - top;
+    best = box;
+  }
+  return best;
+}
+
+// By its name where that lies within the area, else by the number that the legend has.
+void Layouter::areaNames() {
   std::vector<double> base(picture_.areas.empty() ? 0 : picture_.areas[0].size(), 0.0);
   for (std::size_t part = 0; part < picture_.areas.size(); ++part) {
     const auto& area = picture_.areas[part];
-    const QString number = QString::number(part + 1);
-    const double width = widthOf(number, layout_.smallFont);
     std::vector<PicturePoint> low, high;  // in pixels
     const auto atPixel = [this](double x, double y) -> PicturePoint {
       const QPointF at = layout_.at({x, y});
@@ -255,27 +277,18 @@ void Layouter::areaNumbers() {
       base[i] += area[i].y;
       high.push_back(atPixel(area[i].x, base[i]));
     }
-    double thickest = lineHeight_ * 0.9;
-    std::optional<QPointF> middle;
-    for (double x = layout_.plot.left() + width; x < layout_.plot.right() - width; x += 6.0) {
-      double top = layout_.plot.top();
-      double bottom = layout_.plot.bottom();
-      for (const double off : {-0.8 * width, 0.0, 0.8 * width}) {
-        bottom = std::min(bottom, telling::valueAt(low, x + off).value_or(top));
-        top = std::max(top, telling::valueAt(high, x + off).value_or(bottom));
-      }
-      const QRectF box(x - 0.5 * width, 0.5 * (top + bottom - lineHeight_), width, lineHeight_);
-      if (bottom - top <= thickest || overlapsAny(box, taken_) || covered(box) > 0) continue;
-      thickest = bottom - top;
-      middle = box.center();
+    QStringList texts{QString::number(part + 1)};
+    if (part < picture_.partNames.size())
+      texts.prepend(QString::fromStdString(picture_.partNames[part]));
+    for (const QString& text : texts) {
+      const QRectF box = boxInArea(text, low, high);
+      if (box.isNull()) continue;
+      Label label{text, box};
+      label.index = static_cast<int>(part);
+      layout_.parts.push_back(label);
+      taken_.push_back(box);
+      break;
     }
-    if (!middle) continue;
-    const QRectF box(middle->x() - 0.5 * width, middle->y() - 0.5 * lineHeight_, width,
-                     lineHeight_);
-    Label label{number, box};
-    label.index = static_cast<int>(part);
-    layout_.parts.push_back(label);
-    taken_.push_back(box);
   }
 }
 

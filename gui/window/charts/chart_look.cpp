@@ -43,9 +43,9 @@ ChartLook lookFrom(const QColor& paper, const QColor& ink, const QFont& font,
   look.ink = ink;
   look.dark = luminance(paper) < luminance(ink);
   look.quietInk = mixed(ink, paper, 0.34);
-  look.grid = mixed(paper, ink, look.dark ? 0.14 : 0.10);
+  look.grid = mixed(paper, ink, look.dark ? 0.16 : 0.15);
   look.bandFill = mixed(paper, ink, look.dark ? 0.13 : 0.07);
-  look.accent = look.dark ? QColor(0xf0, 0xa3, 0x7a) : QColor(0xa6, 0x3a, 0x12);
+  look.accent = look.dark ? QColor(0xff, 0x9a, 0x6b) : QColor(0x8a, 0x2b, 0x0e);
   look.font = inPixels(font);
   look.locale = locale;
   return look;
@@ -54,7 +54,8 @@ ChartLook lookFrom(const QColor& paper, const QColor& ink, const QFont& font,
 }  // namespace
 
 ChartLook lookOf(const QPalette& palette, const QFont& font, const QLocale& locale) {
-  return lookFrom(palette.color(QPalette::Base), palette.color(QPalette::Text), font, locale);
+  return lookFrom(palette.color(QPalette::Window), palette.color(QPalette::WindowText), font,
+                  locale);
 }
 
 ChartLook paperLook(const QLocale& locale) {
@@ -64,9 +65,15 @@ ChartLook paperLook(const QLocale& locale) {
 }
 
 QColor shadeOfRig(int slot, const ChartLook& look) {
-  // Shares of paper in the ink; the palest keeps 3:1 to the paper (WCAG 2.1, 1.4.11).
-  constexpr std::array kPaper{0.0, 0.40, 0.20, 0.48, 0.10, 0.30};
-  return mixed(look.ink, look.paper, kPaper.at(static_cast<std::size_t>(slot) % kPaper.size()));
+  // Own choice: each 4.5:1 and more to its paper, neighbours far apart in hue and in lightness.
+  constexpr std::array<QRgb, kRigLooks> kOnLight{0x1b1a18, 0x005f9e, 0xb3430a, 0x00705a,
+                                                 0x7b4a91, 0x806000, 0xa8326b, 0x4c5f73,
+                                                 0x6b4a2b, 0x006c7a, 0x55661b, 0x4b4fa6};
+  constexpr std::array<QRgb, kRigLooks> kOnDark{0xf1efea, 0x6db7f2, 0xf28c54, 0x3fbf9c,
+                                                0xc79bdc, 0xe0b93a, 0xf08ab8, 0xa9bbcc,
+                                                0xcfa988, 0x53c4d2, 0xb3c46a, 0xa6aaf5};
+  const auto at = static_cast<std::size_t>(slot) % kRigLooks;
+  return QColor(look.dark ? kOnDark.at(at) : kOnLight.at(at));
 }
 
 QColor shadeOfPart(int part, int parts, const ChartLook& look) {
@@ -81,8 +88,18 @@ QColor inkOn(const QColor& shade) {
 }
 
 QVector<qreal> dashesOfRig(int slot) {
-  static const QVector<QVector<qreal>> kDashes{
-      {}, {6.0, 3.0}, {1.5, 2.5}, {8.0, 2.5, 1.5, 2.5}, {3.0, 6.0}, {4.0, 2.0, 1.5, 2.0, 1.5, 2.0}};
+  static const QVector<QVector<qreal>> kDashes{{},
+                                               {4.5, 2.0},
+                                               {1.0, 2.0},
+                                               {4.5, 2.0, 1.0, 2.0},
+                                               {7.0, 2.0},
+                                               {2.5, 2.0},
+                                               {4.5, 2.0, 1.0, 2.0, 1.0, 2.0},
+                                               {0.75, 3.0},
+                                               {7.0, 2.0, 2.5, 2.0},
+                                               {3.0, 3.0},
+                                               {1.5, 2.0, 4.5, 2.0},
+                                               {6.0, 2.0, 0.75, 2.0}};
   return kDashes[slot % kDashes.size()];
 }
 

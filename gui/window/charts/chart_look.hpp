@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Shades, dashes and letters: how rigs and parts are told apart, on any ground.
+// Hues, shades, dashes and letters: how rigs and parts are told apart, on any ground.
 #pragma once
 
 #include <QColor>
@@ -24,9 +24,12 @@ ChartLook lookOf(const QPalette& palette, const QFont& font, const QLocale& loca
 // Black on white at 9 pt in a named font, whatever the screen looks like.
 ChartLook paperLook(const QLocale& locale = QLocale());
 
-// Shade of a rig's line, by its slot (0 for the one with the letter a), and of a stacked part; told
-// apart by lightness, not by hue.
+// So many rigs look unlike each other; the next begins again.
+inline constexpr std::size_t kRigLooks = 12;
+// Hue of a rig's line, by its slot (0 for the one with the letter a): read as text, too. Who sees
+// no hues has dash, point and letter.
 QColor shadeOfRig(int slot, const ChartLook& look);
+// Shade of a stacked part, told apart by lightness.
 QColor shadeOfPart(int part, int parts, const ChartLook& look);
 // Black or white, whichever is read better on it.
 QColor inkOn(const QColor& shade);

@@ -24,6 +24,7 @@
 #include <limits>
 
 #include "gui/telling/curve.hpp"
+#include "gui/window/charts/rig_swatch.hpp"
 
 namespace gui {
 namespace {
@@ -129,13 +130,7 @@ void sampleOf(QPainter& painter, const Label& label, const Picture& picture,
   const bool faint = label.kind == Sample::FaintLine;
   const double width = faint ? kFaintWidth : kLineWidth;
   const int slot = telling::slotOfRig(picture, label.index);
-  painter.setPen(flatPen(shadeOfRig(slot, look), width));
-  const Points pieces =
-      dashed({{box.left(), y}, {box.right(), y}}, inPixels(dashesOfRig(slot), width), {1.0, 1.0});
-  for (qsizetype i = 1; i < pieces.size(); ++i) {
-    if (std::isnan(pieces[i].x()) || std::isnan(pieces[i - 1].x())) continue;
-    painter.drawLine(pieces[i - 1], pieces[i]);
-  }
+  drawRigSwatch(painter, slot, box, look, width, !faint);
 }
 
 // From what a label names to the label, where it could not stand right beside it.
@@ -337,7 +332,7 @@ void Plot::Parts::under(QPainter& painter) const {
 }
 
 void Plot::Parts::limitLine(QPainter& painter, const Label& label) const {
-  painter.setPen(QPen(look.quietInk, 1.0, Qt::DotLine));
+  painter.setPen(QPen(look.accent, 1.0, Qt::DotLine));
   painter.drawLine(QPointF(label.anchor.x(), label.box.bottom()),
                    QPointF(label.anchor.x(), layout.plot.bottom()));
 }
@@ -360,10 +355,7 @@ void Plot::Parts::paths(QPainter& painter) const {
 void Plot::Parts::marks(QPainter& painter) const {
   for (const Label& mark : layout.marks) leader(painter, mark, look.quietInk);
   for (const Label& mark : layout.marks) {
-    painter.setPen(flatPen(look.paper, 1.5));
-    painter.setBrush(shadeOfRig(telling::slotOfRig(picture, mark.index), look));
-    painter.drawEllipse(mark.anchor, 4.0, 4.0);
-    painter.setBrush(Qt::NoBrush);
+    drawRigPoint(painter, telling::slotOfRig(picture, mark.index), mark.anchor, 4.0, look);
     if (mark.box.isEmpty()) continue;
     text(painter, mark, layout.smallFont, look.ink);
   }
@@ -383,7 +375,7 @@ void Plot::Parts::over(QPainter& painter) const {
   }
   for (const Label& label : layout.limits) {
     if (!bars) limitLine(painter, label);
-    text(painter, label, layout.font, look.quietInk, Qt::AlignCenter);
+    text(painter, label, layout.font, look.accent, Qt::AlignCenter);
   }
   if (picture.draggable) {
     const double height = layout.at({0.0, *picture.draggable}).y();
@@ -401,7 +393,9 @@ void Plot::Parts::over(QPainter& painter) const {
   marks(painter);
   for (const Label& label : layout.lineEnds) {
     leader(painter, label, look.quietInk);
-    text(painter, label, layout.font, look.ink);
+    QFont strong = layout.font;
+    strong.setBold(true);
+    text(painter, label, strong, shadeOfRig(telling::slotOfRig(picture, label.index), look));
   }
   for (const auto* labels : {&layout.xTicks, &layout.yTicks}) {
     for (const Label& label : *labels) text(painter, label, layout.font, look.quietInk);

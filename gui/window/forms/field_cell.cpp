@@ -151,7 +151,7 @@ std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
   if (asTyped == shown_) return std::nullopt;  // typed and taken back
   const QString typed = withUnitOf(unit_, asTyped);
   static const std::vector<std::string> kNoOrigins;
-  FieldOwner owner{.rig = rig_, .origins = &kNoOrigins};
+  FieldOwner owner{.rig = rig_, .origins = &kNoOrigins, .folder = document_.folder()};
   std::vector<std::string> origins;
   if (rig_) {
     origins = rigs::originsOf(document_.text(), *rig_, document_.folder());
@@ -240,7 +240,8 @@ void FieldCell::refresh(const FormState& state) {
     const std::string partAt = "/rigs/" + std::to_string(*rig_) + "/" + part;
     const auto below = texts.lower_bound(partAt);
     const bool isStated = below != texts.end() && below->first.starts_with(partAt);
-    if (!isStated || rigs::mergesByKey(part)) {
+    const bool follows = texts.contains("/rigs/" + std::to_string(*rig_) + "/same_as");
+    if (!isStated || follows || rigs::mergesByKey(part)) {
       inherited = textIn(state.inherited[*rig_], place);
       if (inherited.isEmpty() && field_.kind == FieldKind::LayerAmount)
         inherited = textIn(state.inherited[*rig_], siblingOf(place, "R"));

@@ -7,6 +7,7 @@
 
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/rig_variants.hpp"
 
 namespace gui {
 namespace {
@@ -194,7 +195,9 @@ void fill(Edit& edit, const PlanField& field, std::string_view text) {
 
 bool hasLid(const std::string& document, const std::string& rig,
             const std::vector<std::string>& origins) {
-  if (const auto own = rigs::textAt(document, rig + "/lid")) return *own != "none";
+  // A rig that follows another says null where it takes that one's off.
+  if (const auto own = rigs::textAt(document, rig + "/lid"))
+    return *own != "none" && *own != "null";
   return rigs::exists(document, rig + "/lid") ||
          isAnywhereBelow(rigs::inheritedTexts(origins), "/lid");
 }
@@ -212,11 +215,26 @@ std::string withJacket(const std::string& document, const std::string& rig,
                                         : pruned(std::move(wrapped), rig + "/jacket/lid", rig);
 }
 
+// Edited as if it stood on its own, and written as what it has otherwise than the one it follows.
+std::optional<std::string> withFollowersField(const std::string& document,
+                                              const FieldEdit& wanted) {
+  const FieldOwner& owner = wanted.owner;
+  if (!owner.rig || !rigs::followsAnother(document, *owner.rig)) return std::nullopt;
+  const auto whole = rigs::wholeRigAt(document, *owner.rig, owner.folder);
+  if (!whole) return std::nullopt;  // what it follows is wrong: its own text is all there is
+  static const std::vector<std::string> kNoOrigins;
+  const std::string alone =
+      withField(rigs::withValue(document, owner.prefix(), *whole),
+                {{owner.rig, &kNoOrigins, owner.folder}, wanted.field, wanted.typed});
+  return rigs::changeRig(document, *owner.rig, rigs::valueAt(alone, owner.prefix()), owner.folder);
+}
+
 }  // namespace
 
 std::string FieldOwner::prefix() const { return rig ? "/rigs/" + std::to_string(*rig) : ""; }
 
 std::string withField(const std::string& document, const FieldEdit& wanted) {
+  if (auto changed = withFollowersField(document, wanted)) return *std::move(changed);
   const std::string_view text = trimmed(wanted.typed);
   Edit edit(document, wanted.owner);
   PlanField field = wanted.field;
@@ -275,12 +293,15 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
 
 std::string withVariant(const std::string& document, const rigs::Texts& texts,
                         const VariantOf& wanted) {
+  if (wanted.variant == Variant::Following)
+    return rigs::sameWith(document, wanted.rig, freeRigName(texts, wanted.name));
   std::string changed =
       rigs::withRigDuplicated(document, wanted.rig, freeRigName(texts, wanted.name));
   const std::string copy = "/rigs/" + std::to_string(wanted.rig + 1);
   if (rigs::exists(changed, copy + "/letter")) changed = rigs::without(changed, copy + "/letter");
   switch (wanted.variant) {
     case Variant::Same:
+    case Variant::Following:
       return changed;
     case Variant::WithJacket:
       return withJacket(changed, copy, wanted.origins);

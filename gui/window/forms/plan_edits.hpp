@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -17,6 +18,7 @@ namespace gui {
 struct FieldOwner {
   std::optional<std::size_t> rig;
   const std::vector<std::string>* origins = nullptr;  // with a rig, see rigs::originsOf()
+  std::filesystem::path folder = ".";                 // of the plan
 
   std::string prefix() const;  // "" or "/rigs/2"
 };
@@ -28,7 +30,7 @@ struct FieldEdit {
 };
 // The document with the field saying what was typed; emptied, the field is no longer stated, and
 // neither is a part that then holds nothing. A part the rig has from elsewhere is stated in full
-// first, and "none" where it is taken out.
+// first, and "none" where it is taken out. A rig that follows another states what then differs.
 std::string withField(const std::string& document, const FieldEdit& edit);
 
 // Names that no rig has yet: "Kettle", then "Kettle 2".
@@ -40,7 +42,8 @@ std::string withCatalogueRig(const std::string& document, const rigs::Texts& tex
                              std::string_view rig);
 
 // "The same, but": a copy right of the rig.
-enum class Variant { Same, WithJacket, WithoutJacket, WithLid };
+// Following: the same as the rig in all, now and later, but for what will be said of it.
+enum class Variant { Same, Following, WithJacket, WithoutJacket, WithLid };
 struct VariantOf {
   std::size_t rig;
   const std::vector<std::string>& origins;  // of that rig, see rigs::originsOf()

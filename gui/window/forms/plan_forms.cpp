@@ -241,14 +241,31 @@ void PlanForms::showChanged(const rigs::Texts& before) {
       return isAbout(*cell, where);
     });
     if (found == all.end()) continue;
-    for (int i = 0; i < tabs_->count(); ++i) {
-      auto* page = static_cast<QScrollArea*>(tabs_->widget(i));
-      if (!page->isAncestorOf(*found)) continue;
-      tabs_->setCurrentIndex(i);
-      rigs_->showSectionOf(*found);
-      page->ensureWidgetVisible(*found);
-    }
-    (*found)->pointOut();
+    bringIntoView(*found);
+    return;
+  }
+}
+
+void PlanForms::bringIntoView(FieldCell* cell) {
+  for (int i = 0; i < tabs_->count(); ++i) {
+    auto* page = static_cast<QScrollArea*>(tabs_->widget(i));
+    if (!page->isAncestorOf(cell)) continue;
+    tabs_->setCurrentIndex(i);
+    rigs_->showSectionOf(cell);
+    page->ensureWidgetVisible(cell);
+  }
+  cell->pointOut();
+}
+
+void PlanForms::showField(const QStringList& places) {
+  const std::vector<FieldCell*> all = allCells();
+  for (const QString& place : places) {
+    const auto found = std::find_if(all.begin(), all.end(), [&](FieldCell* cell) {
+      return isAbout(*cell, place.toStdString());
+    });
+    if (found == all.end()) continue;
+    bringIntoView(*found);
+    (*found)->editor()->setFocus(Qt::OtherFocusReason);
     return;
   }
 }

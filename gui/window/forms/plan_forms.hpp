@@ -35,10 +35,13 @@ class PlanForms : public QWidget {
   // Brings the first field into view that says something else than with `before`, and points it
   // out.
   void showChanged(const rigs::Texts& before);
+  // Brings the first of these places that has a field into view, and the hand into it.
+  void showField(const QStringList& places);
 
  private:
   void refresh();
   void build();
+  void bringIntoView(FieldCell* cell);
   void distributeProblems();
   std::vector<FieldCell*> allCells() const;
   QWidget* column(const std::vector<FieldSection>& sections, std::vector<FieldCell*>& cells);

@@ -7,7 +7,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPainter>
 #include <QScrollBar>
 #include <QSettings>
 #include <algorithm>
@@ -17,11 +16,13 @@
 #include <utility>
 
 #include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/rig_sample.hpp"
 #include "gui/window/forms/rig_fields.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/catalogue.hpp"
 #include "rigs/plans/rig_letters.hpp"
+#include "rigs/plans/rig_variants.hpp"
 
 namespace gui {
 namespace {
@@ -53,22 +54,6 @@ QString settingOf(const std::string& place) {
 
 }  // namespace
 
-LineSample::LineSample(int slot, QWidget* parent) : QWidget(parent), slot_(slot) {
-  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-}
-
-void LineSample::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
-  QPen pen(shadeOfRig(slot_, lookOf(palette(), font())), 2.0);
-  pen.setCapStyle(Qt::FlatCap);
-  const QVector<qreal> dashes = dashesOfRig(slot_);
-  if (!dashes.isEmpty()) pen.setDashPattern(dashes);
-  painter.setPen(pen);
-  const qreal middle = height() / 2.0;
-  painter.drawLine(QPointF(2.0, middle), QPointF(width() - 2.0, middle));
-}
-
 RigColumns::RigColumns(PlanDocument& document, QWidget* parent)
     : QScrollArea(parent), document_(document) {
   setWidgetResizable(true);
@@ -85,7 +70,7 @@ void RigColumns::addHead(QGridLayout& grid, std::size_t rig, const FormState& st
   auto* top = new QHBoxLayout;
   const QString letter = letterOf(rig);
   if (count_ > 1) top->addWidget(new QLabel(letter));
-  top->addWidget(new LineSample(static_cast<int>(letters_[rig])), 1);
+  top->addWidget(new RigSample(static_cast<int>(letters_[rig])), 1);
   auto* menu = new QToolButton;
   menu->setText(QStringLiteral("⋯"));
   menu->setObjectName(QStringLiteral("rig menu %1").arg(rig));
@@ -317,6 +302,7 @@ QMenu* RigColumns::menuFor(std::size_t rig) {
     QAction* action = menu->addAction(text, this, [this, rig, kind] { duplicate(rig, kind); });
     action->setEnabled(mayAdd);
   };
+  variant(tr("Same, with ..."), Variant::Following);
   variant(tr("Duplicate"), Variant::Same);
   variant(tr("Duplicate with a jacket"), Variant::WithJacket);
   variant(tr("Duplicate without a jacket"), Variant::WithoutJacket);
@@ -393,13 +379,14 @@ void RigColumns::addFromCatalogue(const QString& name) {
 }
 
 void RigColumns::duplicate(std::size_t rig, Variant variant) {
-  if (count_ >= kMostRigs) return;
+  if (count_ >= kMostRigs || rig >= count_) return;
   const auto origins = rigs::originsOf(document_.text(), rig, document_.folder());
   const QString old =
       QString::fromStdString(rigNameAt(document_.texts(), rig, rigs::inheritedTexts(origins)));
   const QString name = variant == Variant::WithJacket      ? tr("%1, with a jacket").arg(old)
                        : variant == Variant::WithoutJacket ? tr("%1, without a jacket").arg(old)
                        : variant == Variant::WithLid       ? tr("%1, with a lid").arg(old)
+                       : variant == Variant::Following     ? tr("%1, otherwise").arg(old)
                                                            : tr("%1, copy").arg(old);
   const QString field = focusedField();
   auto letters = letters_;
@@ -427,8 +414,8 @@ void RigColumns::remove(std::size_t rig) {
   if (count_ <= kFewestRigs) return;
   auto letters = letters_;
   letters.erase(letters.begin() + static_cast<std::ptrdiff_t>(rig));
-  changeRigs(tr("removing %1").arg(calledInSteps(rig)), rigs::withRigRemoved(document_.text(), rig),
-             letters);
+  changeRigs(tr("removing %1").arg(calledInSteps(rig)),
+             rigs::removeRig(document_.text(), rig, document_.folder()), letters);
 }
 
 }  // namespace gui

@@ -20,22 +20,6 @@ class QMenu;
 
 namespace gui {
 
-// A piece of the rig's line, as in the pictures.
-class LineSample : public QWidget {
-  Q_OBJECT
-
- public:
-  // `slot` is that of the rig's letter, 0 for a.
-  explicit LineSample(int slot, QWidget* parent = nullptr);
-  QSize sizeHint() const override { return {48, 12}; }
-
- protected:
-  void paintEvent(QPaintEvent* event) override;
-
- private:
-  int slot_;
-};
-
 // That a rig asks more of a circuit than it is rated for. By name: columns may move before the next
 // answer is there.
 struct RigOverload {

@@ -13,24 +13,44 @@ namespace gui {
 namespace {
 
 constexpr qsizetype kLongestNumber = 8;  // characters
-constexpr int kHeadEdge = 10;            // around the text of the head
+constexpr int kHeadEdge = 10;            // around the words of the labels
 constexpr int kNarrowestNumbers = 84;    // a column; then the table scrolls sideways
+
+Rule ruleOf(const ShownTable& table, qsizetype row) {
+  const auto isSum = [&](qsizetype at) {
+    return at >= 0 && at < table.rows.size() && table.rows[at].isSum;
+  };
+  if (!isSum(row)) return Rule::Hairline;
+  return isSum(row + 1) ? Rule::Sum : Rule::SumEnds;
+}
 
 }  // namespace
 
 AnswerTable::AnswerTable(QWidget* parent) : QTableWidget(parent) {
+  setHorizontalHeader(new RuledHeader(this));
+  setItemDelegate(new RuledDelegate(this));
+  viewport()->setBackgroundRole(QPalette::Window);
   setEditTriggers(QAbstractItemView::NoEditTriggers);
   verticalHeader()->hide();
   setShowGrid(false);
   setFrameShape(QFrame::NoFrame);
   setTabKeyNavigation(false);
+  connect(this, &QTableWidget::cellClicked, this, &AnswerTable::open);
   setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setTextElideMode(Qt::ElideNone);  // it wraps
   horizontalHeader()->setMinimumSectionSize(kNarrowestNumbers);
 }
 
+void AnswerTable::open(int row) {
+  if (const auto question = opens_.value(row)) Q_EMIT opened(*question);
+}
+
 void AnswerTable::fill(const ShownTable& from) {
+  opens_.clear();
+  for (const ShownTable::Row& row : from.rows) opens_.push_back(row.opens);
+  const bool any = std::any_of(opens_.begin(), opens_.end(), [](const auto& one) { return one; });
+  viewport()->setCursor(any ? Qt::PointingHandCursor : Qt::ArrowCursor);
   const auto columns = static_cast<int>(from.head.size());
   const auto rows = static_cast<int>(from.rows.size());
   const bool sameShape = columnCount() == columns && rowCount() == rows;
@@ -42,12 +62,14 @@ void AnswerTable::fill(const ShownTable& from) {
   }
   bool reshaped = !sameShape;  // what may change a height
   for (int column = 0; column < columns; ++column)
-    reshaped |= setHead(column, from.headWithMark(column), !from.marks.value(column).isEmpty());
+    reshaped |= setHead(column, from.headWithMark(column), !from.marks.value(column).isEmpty(),
+                        from.looks.value(column, -1));
   for (int row = 0; row < rows; ++row) {
     const bool heading = from.rows[row].isHeading;
     if (columnSpan(row, 0) != (heading ? columns : 1)) setSpan(row, 0, 1, heading ? columns : 1);
     for (int column = 0; column < columns; ++column)
-      reshaped |= setCell(row, column, from.rows[row].cells.value(column), heading);
+      reshaped |= setCell(row, column, from.rows[row].cells.value(column),
+                          heading || from.rows[row].isSum, ruleOf(from, row));
   }
   if (!sameShape) {
     horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
@@ -56,16 +78,17 @@ void AnswerTable::fill(const ShownTable& from) {
   if (reshaped) fit();
 }
 
-bool AnswerTable::setHead(int column, const QString& text, bool strongly) {
+bool AnswerTable::setHead(int column, const QString& text, bool strongly, int look) {
   QTableWidgetItem* head = horizontalHeaderItem(column);
-  if (head && head->text() == text) return false;
+  if (head && head->text() == text && head->data(kLookRole) == QVariant(look)) return false;
   if (!head) {
     head = new QTableWidgetItem;
     setHorizontalHeaderItem(column, head);
   }
   head->setText(text);
-  QFont weight = horizontalHeader()->font();
-  weight.setBold(strongly);
+  head->setData(kLookRole, look);
+  QFont weight = font();
+  weight.setBold(strongly);  // what must not be overlooked
   head->setFont(weight);
   const Qt::Alignment side = column == 0 ? Qt::AlignLeft : Qt::AlignRight;
   // The type has no name for wrapping, the header heeds it all the same.
@@ -76,7 +99,7 @@ bool AnswerTable::setHead(int column, const QString& text, bool strongly) {
   return true;
 }
 
-bool AnswerTable::setCell(int row, int column, const QString& text, bool heading) {
+bool AnswerTable::setCell(int row, int column, const QString& text, bool strongly, Rule rule) {
   QTableWidgetItem* cell = item(row, column);
   if (!cell) {
     cell = new QTableWidgetItem;
@@ -90,8 +113,12 @@ bool AnswerTable::setCell(int row, int column, const QString& text, bool heading
     cell->setText(text);
     cell->setToolTip(text.size() > 24 ? text : QString());
   }
+  if (cell->data(kRuleRole) != QVariant(static_cast<int>(rule))) {
+    cell->setData(kRuleRole, static_cast<int>(rule));
+    reshaped = true;
+  }
   QFont weight = font();
-  weight.setBold(heading);
+  weight.setBold(strongly);
   if (cell->font() == weight) return reshaped;
   cell->setFont(weight);
   return true;
@@ -106,18 +133,12 @@ void AnswerTable::fit() {
   const int labels = std::min(sizeHintForColumn(0) + kHeadEdge, most);
   head.resizeSection(0, std::max(labels, kNarrowestNumbers));
   resizeRowsToContents();
+  const auto& ruled = static_cast<const RuledHeader&>(head);
   int tallest = fontMetrics().height();
-  for (int column = 0; column < columnCount(); ++column) {
-    const QTableWidgetItem* title = horizontalHeaderItem(column);
-    if (!title) continue;
-    const QRect room(0, 0, std::max(20, head.sectionSize(column) - kHeadEdge), 1000);
-    tallest = std::max(
-        tallest, QFontMetrics(title->font())
-                     .boundingRect(room, static_cast<int>(title->textAlignment()), title->text())
-                     .height());
-  }
-  if (head.height() != tallest + kHeadEdge) head.setFixedHeight(tallest + kHeadEdge);
-  int height = tallest + kHeadEdge + 2 * frameWidth() + 2;
+  for (int column = 0; column < columnCount(); ++column)
+    tallest = std::max(tallest, ruled.heightOf(column));
+  if (head.height() != tallest) head.setFixedHeight(tallest);
+  int height = tallest + 2 * frameWidth() + 2;
   for (int row = 0; row < rowCount(); ++row) height += rowHeight(row);
   if (horizontalScrollBar()->maximum() > 0) height += horizontalScrollBar()->sizeHint().height();
   setFixedHeight(height);
@@ -130,6 +151,7 @@ void AnswerTable::resizeEvent(QResizeEvent* event) {
 }
 
 void AnswerTable::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) return open(currentRow());
   if (!event->matches(QKeySequence::Copy)) return QTableWidget::keyPressEvent(event);
   QStringList lines;
   for (const QTableWidgetSelectionRange& range : selectedRanges()) {

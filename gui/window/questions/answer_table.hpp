@@ -4,6 +4,7 @@
 
 #include <QTableWidget>
 
+#include "gui/window/questions/ruled_table.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 
 namespace gui {
@@ -18,6 +19,10 @@ class AnswerTable : public QTableWidget {
   // as many lines in the head as its column needs.
   void fit();
 
+ Q_SIGNALS:
+  // A row that another question tells more of was clicked, or Enter pressed in it.
+  void opened(gui::telling::Question question);
+
  protected:
   // Copies what is selected, for spreadsheets.
   void resizeEvent(QResizeEvent* event) override;
@@ -25,8 +30,11 @@ class AnswerTable : public QTableWidget {
 
  private:
   // True where a height may have changed.
-  bool setHead(int column, const QString& text, bool strongly);
-  bool setCell(int row, int column, const QString& text, bool heading);
+  void open(int row);
+  bool setHead(int column, const QString& text, bool strongly, int look);
+  bool setCell(int row, int column, const QString& text, bool strongly, Rule rule);
+
+  QVector<std::optional<telling::Question>> opens_;  // row by row
 };
 
 }  // namespace gui

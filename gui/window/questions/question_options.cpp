@@ -2,14 +2,20 @@
 #include "gui/window/questions/question_options.hpp"
 
 #include <QBoxLayout>
+#include <QCheckBox>
 #include <QCoreApplication>
+#include <QGridLayout>
+#include <QIcon>
 #include <QLabel>
+#include <QPainter>
+#include <QPixmap>
 #include <QSignalBlocker>
 #include <algorithm>
 
 #include "gui/telling/helps.hpp"
 #include "gui/telling/words.hpp"
 #include "gui/window/charts/chart_look.hpp"
+#include "gui/window/charts/rig_swatch.hpp"
 #include "gui/window/forms/quantity_field.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -20,6 +26,9 @@ using telling::Question;
 using telling::QuestionView;
 
 namespace {
+
+constexpr QSize kSwatch(30, 12);
+constexpr int kBoxesInARow = 4;  // more would press the forms beside the page
 
 QStringList kindsOf(Question question) {
   switch (question) {
@@ -85,16 +94,22 @@ struct QuestionOptions::Parts {
   QLabel *savingsLabel, *rigLabel, *kindLabel, *batchesLabel, *wishLabel;
   PlanComboBox *savings, *rig, *kind, *wish;
   PlanSpinBox* batches;
+  QLabel* drawnLabel;
+  QGridLayout* drawnGrid;
+  std::vector<QCheckBox*> drawn;  // of each rig
 
   QuestionView chosen() const;
   void nameRigs(const QStringList& names);
+  void offerDrawn(QuestionOptions& page, const rigs::SolutionPtr& solution, bool offered);
 };
 
 QuestionOptions::QuestionOptions(QWidget* parent)
     : QWidget(parent), parts_(std::make_unique<Parts>()) {
   Parts& p = *parts_;
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(0, 0, 0, 0);
+  auto* rows = new QVBoxLayout(this);
+  rows->setContentsMargins(0, 0, 0, 0);
+  auto* row = new QHBoxLayout;
+  rows->addLayout(row);
   const auto add = [&](QLabel*& label, QWidget* field) {
     label = new QLabel(this);
     label->setBuddy(field);
@@ -106,6 +121,11 @@ QuestionOptions::QuestionOptions(QWidget* parent)
   add(p.wishLabel, p.wish = new PlanComboBox(this));
   add(p.rigLabel, p.rig = new PlanComboBox(this));
   add(p.batchesLabel, p.batches = new PlanSpinBox(this));
+  p.drawnLabel = new QLabel(this);
+  p.drawnGrid = new QGridLayout;
+  p.drawnGrid->addWidget(p.drawnLabel, 0, 0);
+  p.drawnGrid->setColumnStretch(kBoxesInARow + 1, 1);
+  rows->addLayout(p.drawnGrid);
   p.batches->setRange(1, 1000);
   for (PlanComboBox* box : {p.kind, p.savings, p.rig, p.wish}) {
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
@@ -120,6 +140,11 @@ QuestionView QuestionOptions::Parts::chosen() const {
   const bool first = kind->currentIndex() == 0;
   QuestionView changed = view;
   changed.rig = std::max(0, rig->currentIndex());
+  if (question == Question::Overview) {
+    changed.undrawn.clear();
+    for (const QCheckBox* one : drawn)
+      if (!one->isChecked()) changed.undrawn.push_back(one->toolTip().toStdString());
+  }
   if (question == Question::WhereHeat) changed.asBars = !first;
   if (question == Question::WorthJacket) {
     changed.overThickness = first;
@@ -143,9 +168,51 @@ void QuestionOptions::Parts::nameRigs(const QStringList& names) {
   rig->addItems(names);
 }
 
+// A box a rig, with its swatch: those that are drawn in every picture.
+void QuestionOptions::Parts::offerDrawn(QuestionOptions& page, const rigs::SolutionPtr& solution,
+                                        bool offered) {
+  const std::size_t count = offered && solution ? solution->plan.rigs.size() : 0;
+  while (drawn.size() > count) {
+    delete drawn.back();
+    drawn.pop_back();
+  }
+  while (drawn.size() < count) {
+    drawn.push_back(new QCheckBox(&page));
+    connect(drawn.back(), &QCheckBox::toggled, &page,
+            [this, &page] { Q_EMIT page.viewChosen(chosen()); });
+    const int at = static_cast<int>(drawn.size()) - 1;
+    drawnGrid->addWidget(drawn.back(), at / kBoxesInARow, 1 + at % kBoxesInARow);
+  }
+  drawnLabel->setVisible(count > 0);
+  if (count == 0) return;
+  const std::vector<std::size_t> letters = rigs::slotsOf(solution->plan.rigs);
+  const ChartLook look = lookOf(page.palette(), page.font());
+  for (std::size_t i = 0; i < count; ++i) {
+    const QSignalBlocker quiet(drawn[i]);
+    const QString name = QString::fromStdString(solution->plan.rigs[i].name);
+    const int slot = static_cast<int>(letters[i]);
+    QPixmap swatch(kSwatch);
+    swatch.fill(Qt::transparent);
+    QPainter painter(&swatch);
+    drawRigSwatch(painter, slot, QRectF(swatch.rect()), look);
+    painter.end();
+    drawn[i]->setIcon(QIcon(swatch));
+    drawn[i]->setIconSize(kSwatch);
+    drawn[i]->setText(letterOfRig(slot));
+    drawn[i]->setToolTip(name);
+    drawn[i]->setAccessibleName(
+        QCoreApplication::translate("QuestionPage", "Drawn: %1").arg(rigOf(count, slot, name)));
+    drawn[i]->setChecked(std::find(view.undrawn.begin(), view.undrawn.end(), name.toStdString()) ==
+                         view.undrawn.end());
+  }
+}
+
 void QuestionOptions::relabel(Question question) {
   Parts& p = *parts_;
-  p.rigLabel->setText(QCoreApplication::translate("QuestionPage", "Ri&g"));
+  p.rigLabel->setText(question == Question::Overview
+                          ? QCoreApplication::translate("QuestionPage", "Compared &with")
+                          : QCoreApplication::translate("QuestionPage", "Ri&g"));
+  p.drawnLabel->setText(QCoreApplication::translate("QuestionPage", "Drawn in every picture:"));
   p.batchesLabel->setText(QCoreApplication::translate("QuestionPage", "Batches a &year"));
   p.savingsLabel->setText(QCoreApplication::translate("QuestionPage", "&Show"));
   p.kindLabel->setText(question == Question::WhereHeat
@@ -175,7 +242,8 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   // chosen.
   const bool alone = solution && solution->answers.rigs.size() == 1;
   const bool helps = question == Question::HelpsMost;
-  const bool oneRig = (question == Question::WhereHeat || helps) && !alone;
+  const bool oneRig =
+      (question == Question::Overview || question == Question::WhereHeat || helps) && !alone;
   const bool jacket = question == Question::WorthJacket ||
                       (question == Question::HowFarCools && supposesOne(solution));
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
@@ -190,6 +258,7 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   for (QWidget* widget : {static_cast<QWidget*>(p.wishLabel), static_cast<QWidget*>(p.wish)})
     widget->setVisible(helps);
   setVisible(kinds || oneRig || cost || jacket || helps);
+  p.offerDrawn(*this, solution, question == Question::Overview && !alone);
   const QSignalBlocker quietRig(p.rig);
   const QSignalBlocker quietKind(p.kind);
   const QSignalBlocker quietSavings(p.savings);

@@ -15,9 +15,12 @@
 #include <vector>
 
 #include "gui/telling/answer_to.hpp"
+#include "gui/telling/strip.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
+#include "gui/window/questions/cautions_foot.hpp"
 #include "gui/window/questions/question_options.hpp"
+#include "gui/window/questions/rig_sentences.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -50,7 +53,7 @@ struct QuestionPage::Parts {
   SolutionPtr newest, whole;
   std::optional<double> wanted;  // minutes
   rigs::UnitSystem units = rigs::UnitSystem::SI;
-  Question question = Question::HowLong;
+  Question question = Question::Overview;
   QuestionView view{.everyRule = true};  // the page has room for them
   telling::Answer answer;
   ShownAnswer shown;  // as it is read
@@ -61,6 +64,8 @@ struct QuestionPage::Parts {
   QToolButton* more;
   QuestionOptions* options;
   QScrollArea* scroll;
+  RigSentences* rigs;      // of the overview
+  QBoxLayout* shownBelow;  // pictures and tables
   QBoxLayout* pictures;
   std::vector<PlanChart*> charts;
   QStringList arrangedFor;  // what stands around the plots
@@ -69,7 +74,7 @@ struct QuestionPage::Parts {
   QLabel* notes;
   QString noted;        // what the notes are to say
   QTimer* writesNotes;  // out of sight, when the hand rests
-  QLabel* cautions;
+  CautionsFoot* foot;
 
   void note(const QString& text);
   void writeNotes();
@@ -79,6 +84,7 @@ struct QuestionPage::Parts {
   void placeWanted(Picture& picture) const;
   void putWanted();
   void say();
+  void write();
   void holdStill(bool still);
   void nameTable(AnswerTable& table) const;
   void showPictures();
@@ -104,11 +110,17 @@ QWidget* QuestionPage::Parts::scrolled() {
   auto* inside = new QWidget;
   auto* stack = new QVBoxLayout(inside);
   stack->setContentsMargins(0, 0, 0, 0);
+  rigs = new RigSentences;
+  stack->addWidget(rigs);
+  QObject::connect(rigs, &RigSentences::partChosen, page, &QuestionPage::partChosen);
+  QObject::connect(rigs, &RigSentences::anotherWanted, page, &QuestionPage::anotherWanted);
+  shownBelow = new QBoxLayout(QBoxLayout::TopToBottom);
+  stack->addLayout(shownBelow);
   pictures = new QBoxLayout(QBoxLayout::TopToBottom);
   pictures->setSpacing(12);
-  stack->addLayout(pictures);
+  shownBelow->addLayout(pictures);
   below = new QVBoxLayout;
-  stack->addLayout(below);
+  shownBelow->addLayout(below);
   notes = label();
   notes->setContentsMargins(0, 8, 0, 8);
   stack->addWidget(notes);
@@ -136,7 +148,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   scroll->setFrameShape(QFrame::NoFrame);
   scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   scroll->setWidget(scrolled());
-  cautions = label();
+  foot = new CautionsFoot(of);
 
   column->addWidget(title);
   column->addWidget(warning);
@@ -146,7 +158,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   column->addLayout(said);
   column->addWidget(options);
   column->addWidget(scroll, 1);
-  column->addWidget(cautions);
+  column->addWidget(foot);
 
   QObject::connect(more, &QToolButton::toggled, of, [this] { say(); });
   QObject::connect(options, &QuestionOptions::viewChosen, of, &QuestionPage::setView);
@@ -184,7 +196,7 @@ void QuestionPage::Parts::relabel() {
   for (AnswerTable* table : tables) nameTable(*table);
   notes->setAccessibleName(
       QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
-  cautions->setAccessibleName(QCoreApplication::translate("QuestionPage", "Cautions"));
+  foot->retranslate();
   sentence->setAccessibleName(QCoreApplication::translate("QuestionPage", "Answer"));
   warning->setAccessibleName(QCoreApplication::translate("QuestionPage", "Warning"));
   more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
@@ -195,11 +207,14 @@ void QuestionPage::Parts::relabel() {
 // Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
 // below one another both, or the first with all of its legend and the second's title as a hint.
 void QuestionPage::Parts::arrange() {
+  // The overview is a table, which its picture only illustrates.
+  shownBelow->setDirection(question == Question::Overview ? QBoxLayout::BottomToTop
+                                                          : QBoxLayout::TopToBottom);
   const int width = scroll->viewport()->width();
   const int room = scroll->viewport()->height();
   const bool beside = charts.size() > 1 && width >= kSideBySide;
   pictures->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  int height = room * 68 / 100;
+  int height = room * 70 / 100;
   if (!beside && charts.size() > 1) {
     const int half = (room - pictures->spacing()) / 2;
     height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
@@ -267,14 +282,23 @@ void QuestionPage::Parts::say() {
   sentence->setAccessibleDescription(all);
 }
 
+// The overview's sentence is one rig's day in a line: a headline. Others go on for several.
+void QuestionPage::Parts::write() {
+  const bool headline = question == Question::Overview;
+  QFont said = page->font();
+  said.setPointSizeF(page->font().pointSizeF() * (headline ? 1.35 : 1.1));
+  if (headline) said.setWeight(QFont::DemiBold);
+  if (sentence->font() != said) sentence->setFont(said);
+}
+
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
-  for (QLabel* label : {warning, sentence, cautions}) {
+  for (QWidget* one : std::initializer_list<QWidget*>{warning, sentence, foot}) {
     if (still) {
-      label->setFixedHeight(label->height());
+      one->setFixedHeight(one->height());
     } else {
-      label->setMinimumHeight(0);
-      label->setMaximumHeight(QWIDGETSIZE_MAX);
+      one->setMinimumHeight(0);
+      one->setMaximumHeight(QWIDGETSIZE_MAX);
     }
   }
 }
@@ -291,8 +315,13 @@ void QuestionPage::Parts::refresh() {
   }
   shown = gui::shown(answer, solution ? rigNamesOf(*solution) : std::vector<std::string>(), reader);
   title->setText(shown.title);
+  write();
   say();
-  cautions->setText(shown.cautions.join(QLatin1Char(' ')));
+  rigs->show(question == Question::Overview ? solution : nullptr, reader);
+  // Cautions of this plan in particular stand with the notes.
+  foot->show(solution ? told(telling::stripOf({*solution, solution->plan, reader, view}), reader)
+                      : QString(),
+             shown.cautions);
   note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
   showPictures();
   showTables();
@@ -340,6 +369,7 @@ void QuestionPage::Parts::showTables() {
   while (tables.size() < shown.tables.size()) {
     auto* table = new AnswerTable(scroll->widget());
     nameTable(*table);
+    QObject::connect(table, &AnswerTable::opened, page, &QuestionPage::setQuestion);
     below->addWidget(table);
     QWidget* before = !tables.isEmpty() ? static_cast<QWidget*>(tables.back())
                       : charts.empty()  ? nullptr
@@ -425,10 +455,10 @@ rigs::Reader QuestionPage::reader() const { return readerOf(parts_->units); }
 void QuestionPage::retranslate() {
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
-  parts_->cautions->setFont(quiet);
+  parts_->foot->setLetters(quiet);
+  parts_->write();
   QFont said = font();
   said.setPointSizeF(font().pointSizeF() * 1.1);
-  parts_->sentence->setFont(said);
   said.setBold(true);
   parts_->warning->setFont(said);
   QFont asked = font();

@@ -51,6 +51,10 @@ class QuestionPage : public QWidget {
   void viewChanged();
   // The wanted time was dragged to this many minutes of heating from mash to boil.
   void goalDragged(double minutes);
+  // A part of a rig's sentence: the places of its fields.
+  void partChosen(const QStringList& places);
+  // A rig that is the same as the one compared with, but for something.
+  void anotherWanted();
   // The plan's batches a year were changed here.
   void yearChanged(int batches);
 

@@ -35,10 +35,21 @@ QStringList headOf(const Table& table, const std::vector<std::string>& rigNames,
 
 void addRows(ShownTable& to, const Table& from, const rigs::Reader& reader) {
   for (const telling::ShownRow& row : telling::shownRows(from, reader)) {
-    ShownTable::Row added{{QString::fromStdString(row.label)}, row.isHeading};
+    ShownTable::Row added{{QString::fromStdString(row.label)}, row.isHeading, row.isSum, row.opens};
     for (const std::string& cell : row.cells) added.cells += QString::fromStdString(cell);
     to.rows.push_back(added);
   }
+}
+
+// A rig alone is not told from others.
+QVector<int> looksOf(const Answer& answer, qsizetype columns) {
+  if (!answer.lettered) return {};
+  QVector<int> looks{-1};
+  for (qsizetype i = 1; i < columns; ++i) {
+    const auto rig = static_cast<std::size_t>(i) - 1;
+    looks += static_cast<int>(rig < answer.slots.size() ? answer.slots[rig] : rig);
+  }
+  return looks;
 }
 
 // Those of the rigs become one table, since their columns are the same.
@@ -51,6 +62,7 @@ QVector<ShownTable> tablesOf(const Answer& answer, const std::vector<std::string
     ShownTable& to = table->ofRigs ? ofRigs : others.back();
     if (to.head.isEmpty()) to.head = headOf(*table, rigNames, reader);
     if (table->ofRigs) to.marks = marksOf(answer, reader);
+    if (table->ofRigs) to.looks = looksOf(answer, to.head.size());
     addRows(to, *table, reader);
   }
   if (!ofRigs.rows.isEmpty()) others.push_front(ofRigs);

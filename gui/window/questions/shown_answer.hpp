@@ -5,6 +5,7 @@
 #include <QString>
 #include <QStringList>
 #include <QVector>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,12 +18,16 @@ struct ShownTable {
   struct Row {
     QStringList cells;  // the label first; of a heading nothing else
     bool isHeading = false;
+    bool isSum = false;
+    std::optional<telling::Question> opens = {};  // which tells more of it
 
     bool operator==(const Row&) const = default;
   };
   QStringList head;   // above the labels, then of each column
   QStringList marks;  // of each head what must not be overlooked, or ""; empty where none has any
   QVector<Row> rows;
+  // Of each column the slot of its rig's look, from that of the labels on; -1: none.
+  QVector<int> looks = {};
 
   // As people read it, over several lines.
   QString headWithMark(qsizetype column) const;

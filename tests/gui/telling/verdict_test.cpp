@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "tests/gui/telling/asked.hpp"
+#include "tests/gui/telling/told_checks.hpp"
 #include "tests/gui/terminal/plan_in_code.hpp"
 #include "tests/support/solved_demo.hpp"
 

@@ -161,10 +161,11 @@ TEST(CommandLine, SaysWhatAPictureNeeds) {
   EXPECT_THAT(
       wrongOf({"picture", "how-long"}),
       ElementsAre("\"picture\" needs the name of a file to write, for example \"--to day.svg\"."));
-  EXPECT_THAT(wrongOf({"picture", "how-warm", "--to", "x.svg"}),
-              ElementsAre(HasSubstr("picture: \"how-warm\" was given; how-long, where-heat,")));
+  EXPECT_THAT(
+      wrongOf({"picture", "how-warm", "--to", "x.svg"}),
+      ElementsAre(HasSubstr("picture: \"how-warm\" was given; overview, how-long, where-heat,")));
   EXPECT_THAT(wrongOf({"picture", "--to", "x.svg"}),
-              ElementsAre(HasSubstr("picture: nothing was given; how-long,")));
+              ElementsAre(HasSubstr("picture: nothing was given; overview, how-long,")));
   EXPECT_THAT(wrongOf({"picture", "how-long", "--to", "x.bmp", "--over", "night", "--json"}),
               ElementsAre("--json: \"picture\" writes what the ending of --to FILE names.",
                           "--to: \"x.bmp\" was given; a name that ends in .svg, .png, .csv or "
@@ -215,11 +216,37 @@ TEST(CommandLine, KnowsWhatANewPlanMayStartFrom) {
   EXPECT_EQ(requestOf({"new", "mine.json"}).like, "");
   const auto unknown = wrongOf({"new", "mine.json", "--like", "two-kettles"});
   ASSERT_EQ(unknown.size(), 1u);
-  for (const char* name :
-       {"large-batch", "night-unplugged", "one-kettle", "two-circuits", "two-voltages"})
+  for (const char* name : {"120-or-240-volts", "hardly-boils", "large-batch", "mountain-batch",
+                           "night-unplugged", "one-kettle", "two-circuits", "two-voltages"})
     EXPECT_THAT(unknown[0], HasSubstr(name));
   EXPECT_THAT(wrongOf({"answer", "--like", "one-kettle"}),
               ElementsAre(HasSubstr("only \"new\" knows it")));
+}
+
+TEST(CommandLine, KnowsAKettleOfOnesOwn) {
+  EXPECT_FALSE(requestOf({"new", "mine.json"}).kettle);
+  const auto kettle = requestOf({"new", "mine.json", "--kettle", "45 L", "--power", "2.2 kW",
+                                 "--region", "united states", "--circuit", "20 A", "--no-lid"})
+                          .kettle;
+  ASSERT_TRUE(kettle);
+  EXPECT_EQ(kettle->typed.at(rigs::KettleFigure::Volume), "45 L");
+  EXPECT_EQ(kettle->typed.at(rigs::KettleFigure::Power), "2.2 kW");
+  EXPECT_EQ(kettle->region, "United States");
+  EXPECT_EQ(kettle->circuit, "North America 120 V 20 A");
+  EXPECT_FALSE(kettle->lid);
+  EXPECT_FALSE(kettle->jacket);
+  // What other commands suppose is here the kettle's.
+  EXPECT_EQ(
+      requestOf({"new", "mine.json", "--room", "16 C"}).kettle->typed.at(rigs::KettleFigure::Room),
+      "16 C");
+  EXPECT_THAT(wrongOf({"new", "mine.json", "--kettle", "45 L", "--like", "one-kettle"}),
+              ElementsAre(HasSubstr("either like another or")));
+  EXPECT_THAT(wrongOf({"answer", "--kettle", "45 L"}),
+              ElementsAre(HasSubstr("only \"new\" knows it")));
+  EXPECT_THAT(wrongOf({"new", "mine.json", "--circuit", "17 A"}),
+              ElementsAre(HasSubstr("Europe 230 V 16 A")));
+  EXPECT_THAT(wrongOf({"new", "mine.json", "--region", "Atlantis"}),
+              ElementsAre(HasSubstr("Japan")));
 }
 
 TEST(CommandLine, ShortensTheAnswerAloneAndNothingForPrograms) {

@@ -46,11 +46,11 @@ const rigs::Solution& solution() {
 }
 
 std::vector<Page> allPages(const rigs::Reader& reader) {
-  Page answer = pageAbout(solution().plan);
+  Page answer = pageAbout(solution().plan, reader, {});
   answer.add(telling::summary({solution(), solution().plan, reader, {}}));
   std::vector<Page> pages{answer};
   for (const Question question : telling::allQuestions()) {
-    pages.push_back(pageAbout(solution().plan));
+    pages.push_back(pageAbout(solution().plan, reader, {}));
     pages.back().add(telling::answerTo(question, solution(), reader));
   }
   for (const char* subject : {"materials", "supplies", "rigs", "tariffs"})
@@ -113,15 +113,15 @@ TEST(PageText, ReadsWithoutLettersOfARigAlone) {
   plan.rigs.resize(1);
   const rigs::Solution alone = solved(plan);
   for (const rigs::Reader& reader : allReaders()) {
-    std::vector<Page> pages{pageAbout(plan)};
+    std::vector<Page> pages{pageAbout(plan, reader, {})};
     pages[0].add(telling::summary({alone, plan, reader, {}}));
     for (const Question question : telling::allQuestions()) {
-      pages.push_back(pageAbout(plan));
+      pages.push_back(pageAbout(plan, reader, {}));
       pages.back().add(telling::answerTo(question, alone, reader, {.asBars = true}));
     }
     for (const Page& page : pages) {
       const std::string text = pageText(page, reader, {});
-      EXPECT_THAT(text, HasSubstr("\n  Urn\n"));
+      EXPECT_THAT(text, testing::ContainsRegex("\n  Urn: (a kettle of|ein Kessel von) "));
       EXPECT_THAT(text, Not(HasSubstr("(a)")));
       EXPECT_THAT(text, Not(HasSubstr("\n\n\n")));
       EXPECT_THAT(pageCsv(page, reader), Not(HasSubstr("(a)")));
@@ -161,7 +161,7 @@ TEST(Pages, FitTheWidth) {
 TEST(Pages, OfAnswersEndWithCautions) {
   for (const rigs::Reader& reader : allReaders()) {
     for (const Question question : telling::allQuestions()) {
-      Page page = pageAbout(solution().plan);
+      Page page = pageAbout(solution().plan, reader, {});
       page.add(telling::answerTo(question, solution(), reader));
       EXPECT_FALSE(page.answer.cautions.empty()) << telling::identifierOf(question);
     }
@@ -176,7 +176,7 @@ std::size_t linesOf(const std::string& text) {
 TEST(Pages, WarnInLessThanAQuarterOfTheirLines) {
   const rigs::Solution demo = solved(test_support::demoPlan());
   for (const rigs::Reader& reader : allReaders()) {
-    Page page = pageAbout(demo.plan);
+    Page page = pageAbout(demo.plan, reader, {});
     page.add(telling::summary({demo, demo.plan, reader, {}}));
     const std::string whole = pageText(page, reader, {});
     page.answer.cautions.clear();
@@ -206,7 +206,7 @@ TEST(Pages, ShowEveryNumberInOneSystem) {
         Question::WhichElement, Question::WhatCost, Question::HowFarCools}) {
     const auto textIn = [&](UnitSystem units) {
       const rigs::Reader reader{.units = units};
-      Page page = pageAbout(solution().plan);
+      Page page = pageAbout(solution().plan, reader, {});
       telling::Answer answer = telling::answerTo(question, solution(), reader);
       answer.notes.clear();  // sources are cited in their own units
       page.add(answer);
@@ -230,7 +230,7 @@ TEST(Pages, NameTheTemperatureWhereAWeakRigLevelsOff) {
        {Question::HowLong, Question::BoilsEnough, Question::WhichElement, Question::WhatCost})
     answers.push_back(telling::answerTo(question, solution(), kSi));
   for (const telling::Answer& answer : answers) {
-    Page page = pageAbout(solution().plan);
+    Page page = pageAbout(solution().plan, kSi, {});
     page.add(answer);
     EXPECT_THAT(pageText(page, kSi, {.width = 90, .bold = false}), HasSubstr(level));
   }
@@ -238,7 +238,7 @@ TEST(Pages, NameTheTemperatureWhereAWeakRigLevelsOff) {
 
 TEST(Pages, AreGermanFromTitleToCautions) {
   const rigs::Reader german{.language = &telling::languageOf("de")};
-  Page page = pageAbout(solution().plan);
+  Page page = pageAbout(solution().plan, german, {});
   page.add(telling::answerTo(Question::HowLong, solution(), german));
   const std::string text = pageText(page, german, {});
   EXPECT_THAT(text, HasSubstr("Wie lange dauert es?"));
@@ -252,7 +252,7 @@ TEST(Pages, LetNoNameMoveTheCursor) {
   plan.rigs[0].name = "\033[2J";
   plan.title = "Ale\r";
   const rigs::Solution made = solved(plan, rigs::Depth::Day);
-  Page page = pageAbout(made.plan);
+  Page page = pageAbout(made.plan, kSi, {});
   page.add(telling::answerTo(Question::HowLong, made, {}));
   const std::string text = pageText(page, {}, {});
   EXPECT_THAT(text, Not(HasSubstr("\033")));
@@ -268,6 +268,26 @@ TEST(CataloguePages, NameEveryMaterialWithItsSource) {
 }
 
 // 139 % of a circuit: whoever reads only the first lines of any page has read of it.
+TEST(PageText, SaysWhatRigItIsAbout) {
+  const rigs::Solution demo{
+      .plan = test_support::demoPlan(), .answers = {}, .sweeps = {}, .done = {}};
+  const std::string all =
+      pageText(pageAbout(demo.plan, kSi, {}), kSi, {.width = 90, .bold = false});
+  EXPECT_THAT(all, HasSubstr("(b) New element, kitchen: like (a), but 1.65 kW at 120 V"));
+  // Alone it is like nobody on the page.
+  Page one = pageAbout(demo.plan, kSi, 1);
+  EXPECT_THAT(pageText(one, kSi, {.width = 90, .bold = false}),
+              HasSubstr("(b) New element, kitchen: a kettle of 40.1 L in brushed stainless steel "
+                        "with 1.65 kW at\n      120 V on a circuit of 15 A, no jacket, "));
+  // Behind a verdict there is room for one.
+  one.verdicts.resize(4, word("rolls"));
+  EXPECT_THAT(pageText(one, kSi, {.width = 90, .bold = false}),
+              HasSubstr("(b) New element, kitchen: rolls.\n  It is a kettle of 40.1 L in brushed"));
+  Page several = pageAbout(demo.plan, kSi, {});
+  several.verdicts.resize(4, word("rolls"));
+  EXPECT_THAT(pageText(several, kSi, {}), Not(HasSubstr("a kettle of")));
+}
+
 TEST(PageText, BeginsWithAnOverloadWhateverIsAsked) {
   rigs::Plan plan = test_support::planInCode();
   for (physics::Rig* rig : {&plan.rigs[0].rig, &plan.rigs[0].bare, &plan.rigs[0].jacketed}) {
@@ -282,10 +302,10 @@ TEST(PageText, BeginsWithAnOverloadWhateverIsAsked) {
   for (const std::string& code : telling::languageCodes()) {
     const rigs::Reader reader{.language = &telling::languageOf(code)};
     const std::string word = code == "de" ? "Überlast" : "overload";
-    std::vector<Page> pages{pageAbout(plan)};
+    std::vector<Page> pages{pageAbout(plan, reader, {})};
     pages.back().add(telling::summary({asked[0], plan, reader, {}}));
     for (const Question question : telling::allQuestions()) {
-      pages.push_back(pageAbout(plan));
+      pages.push_back(pageAbout(plan, reader, {}));
       pages.back().add(telling::answerTo(question, asked[pages.size() - 1], reader));
     }
     std::size_t columns = 0;
@@ -302,8 +322,7 @@ TEST(PageText, BeginsWithAnOverloadWhateverIsAsked) {
       EXPECT_LT(lineOf(said), 8);
       EXPECT_EQ(text.find(sentence, said + 1), std::string::npos);
       // Then the list of rigs, in heavier letters.
-      const std::string listed =
-          "\033[1m  (a) " + page.rigNames[0] + " [▲\u00a0" + word + "]\033[0m";
+      const std::string listed = "\033[1m  (a) " + page.rigNames[0] + " [▲\u00a0" + word + "]: ";
       const std::size_t first = text.find(listed);
       ASSERT_NE(first, std::string::npos);
       EXPECT_LT(said, first);

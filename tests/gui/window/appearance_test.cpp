@@ -74,6 +74,33 @@ TEST(ThePalettes, KeepTextReadable) {
   }
 }
 
+// Hairlines are lines, which ask for no contrast of text; the accent marks what is chosen.
+TEST(ThePalettes, FollowTheDesktop) {
+  QPalette desktop(QColor(239, 239, 239));
+  EXPECT_EQ(gui::likeDesktop(desktop), gui::lightPalette());
+  desktop = QPalette(QColor(40, 40, 44));
+  EXPECT_EQ(gui::likeDesktop(desktop), gui::darkPalette());
+  // Who needs all the contrast that there is keeps it.
+  for (const auto& [ink, paper] :
+       {std::pair(Qt::white, Qt::black), std::pair(Qt::black, Qt::white)}) {
+    QPalette all;
+    for (const QPalette::ColorRole role : {QPalette::WindowText, QPalette::ButtonText})
+      all.setColor(role, ink);
+    for (const QPalette::ColorRole role : {QPalette::Window, QPalette::Button})
+      all.setColor(role, paper);
+    EXPECT_EQ(gui::likeDesktop(all), all);
+  }
+  for (const QPalette& own : {gui::lightPalette(), gui::darkPalette()}) {
+    EXPECT_GE(gui::contrastRatio(own.color(QPalette::Highlight), own.color(QPalette::Window)), 4.5);
+    EXPECT_GE(
+        gui::contrastRatio(own.color(QPalette::WindowText), own.color(QPalette::AlternateBase)),
+        4.5);
+    EXPECT_GE(gui::contrastRatio(own.color(QPalette::PlaceholderText),
+                                 own.color(QPalette::AlternateBase)),
+              4.5);
+  }
+}
+
 // What every label and field of the window really wears.
 TEST_F(TheAppearance, IsReadableInEveryWidget) {
   for (const gui::Appearance appearance : {gui::Appearance::Light, gui::Appearance::Dark}) {

@@ -107,31 +107,42 @@ TEST_F(TheOverload, IsAtTheHeadOfItsColumnWhereverThatMoves) {
   EXPECT_EQ(mark(QStringLiteral("overload 1")), nullptr);
 }
 
-TEST_F(TheOverload, IsAtEveryQuestionAndLeavesThemInOneRow) {
+TEST_F(TheOverload, IsAtEveryQuestionFoldedOrNot) {
+  using Kind = gui::QuestionColumn::Piece::Kind;
   for (const char* language : {"en", "de"}) {
-    SCOPED_TRACE(language);
-    gui::speak(QString::fromLatin1(language));
-    window().resize(1280, 720);
-    mend();
-    auto* bar = window().findChild<gui::QuestionTabs*>("questions");
-    EXPECT_EQ(bar->mark(), QString());
-    const int plain = bar->height();
-    const QImage before = bar->grab().toImage();
-    overload();
-    EXPECT_EQ(bar->mark(),
-              language == std::string("de") ? QStringLiteral("▲\u00a0Überlast") : kMark);
-    EXPECT_GT(bar->height(), plain);
-    EXPECT_NE(bar->grab().toImage(), before);
-    for (int i = 0; i < bar->count(); ++i) {
-      EXPECT_TRUE(bar->rect().contains(bar->tabRect(i))) << bar->tabText(i).toStdString();
-      EXPECT_GT(bar->tabRect(i).width(), bar->fontMetrics().horizontalAdvance(bar->tabText(i)));
-      EXPECT_TRUE(bar->accessibleTabName(i).contains(QStringLiteral("▲"))) << i;
-      EXPECT_TRUE(bar->tabToolTip(i).contains(QStringLiteral("20"))) << i;
+    for (const bool folded : {true, false}) {
+      SCOPED_TRACE(language);
+      gui::speak(QString::fromLatin1(language));
+      window().resize(1280, 720);
+      window().setFormsShown(folded);
+      mend();
+      auto* column = window().findChild<gui::QuestionColumn*>("questions");
+      EXPECT_EQ(column->isFolded(), folded);
+      EXPECT_EQ(column->mark(), QString());
+      const QImage before = column->grab().toImage();
+      overload();
+      EXPECT_EQ(column->mark(),
+                language == std::string("de") ? QStringLiteral("▲\u00a0Überlast") : kMark);
+      EXPECT_NE(column->grab().toImage(), before);
+      for (int i = 0; i < column->count(); ++i) {
+        int marks = 0;
+        for (const auto& piece : column->piecesOf(i)) {
+          if (piece.kind != Kind::Mark) continue;
+          ++marks;
+          EXPECT_TRUE(piece.font.bold());
+          EXPECT_LE(QFontMetrics(piece.font).horizontalAdvance(piece.text), piece.room.width());
+          EXPECT_LE(piece.room.right(), column->viewport()->width());
+        }
+        EXPECT_EQ(marks, 1) << i;
+        const QString heard = column->item(i)->data(Qt::AccessibleTextRole).toString();
+        EXPECT_TRUE(heard.contains(QStringLiteral("▲"))) << i;
+        EXPECT_TRUE(column->item(i)->toolTip().contains(QStringLiteral("20"))) << i;
+      }
+      mend();
+      EXPECT_EQ(column->mark(), QString());
+      EXPECT_FALSE(
+          column->item(0)->data(Qt::AccessibleTextRole).toString().contains(QStringLiteral("▲")));
     }
-    mend();
-    EXPECT_EQ(bar->mark(), QString());
-    EXPECT_EQ(bar->height(), plain);
-    EXPECT_FALSE(bar->accessibleTabName(0).contains(QStringLiteral("▲")));
   }
   gui::speak(QStringLiteral("en"));
 }

@@ -18,6 +18,8 @@ namespace test_support {
 void WindowTest::SetUp() {
   QSettings().clear();
   QSettings().setValue(QStringLiteral("units"), QStringLiteral("si"));
+  // Whose hands type into fields has them before their eyes, however narrow the window.
+  QSettings().setValue(QStringLiteral("forms shown"), true);
   reopen();
 }
 

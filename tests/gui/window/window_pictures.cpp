@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Photographs the window with each question of the bundled demo, light and dark, into the folder
-// named first. docs/make_window_pictures.sh runs it. With a size as WIDTHxHEIGHT, light only, and
-// the forms further down as well: to see what another screen cuts off (QT_SCALE_FACTOR).
+// Photographs the window with the sheet that a plan begins with and each question of the bundled
+// demo, light and dark, into the folder named first. docs/make_window_pictures.sh runs it. With a
+// size as WIDTHxHEIGHT, light only, and the forms further down as well: to see what another screen
+// cuts off (QT_SCALE_FACTOR).
 #include <QApplication>
 #include <QFontDatabase>
+#include <QLineEdit>
 #include <QPixmap>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -16,6 +18,7 @@
 
 #include "gui/window/appearance.hpp"
 #include "gui/window/main_window.hpp"
+#include "gui/window/start/start_sheet.hpp"
 #include "gui/window/words/language.hpp"
 
 namespace {
@@ -23,7 +26,7 @@ namespace {
 constexpr QSize kSize(1280, 800);
 constexpr int kPatience = 60'000;  // ms
 
-bool take(gui::MainWindow& window, const QString& name) {
+bool take(QWidget& window, const QString& name) {
   QTest::qWait(200);  // layouts follow their contents
   if (!window.grab().save(name)) return false;
   std::puts(qPrintable(name));
@@ -32,6 +35,7 @@ bool take(gui::MainWindow& window, const QString& name) {
 
 // Every tab of the plan, screen by screen.
 bool photographForms(gui::MainWindow& window, const QString& folder) {
+  window.setFormsShown(true);
   auto* tabs = window.findChild<QTabWidget*>();
   for (int tab = 0; tabs && tab < tabs->count(); ++tab) {
     tabs->setCurrentIndex(tab);
@@ -63,6 +67,27 @@ bool photograph(gui::MainWindow& window, const QString& folder, const QString& l
   return true;
 }
 
+// The sheet with a kettle as somebody types it, and the examples.
+bool photographStart(gui::MainWindow& window, const QString& folder, const QString& light) {
+  window.offerStart();
+  auto* sheet = window.findChild<gui::StartSheet*>();
+  const auto type = [&](const char* field, const char* keys) {
+    auto* line = sheet->findChild<QLineEdit*>(QLatin1String(field));
+    line->setFocus();
+    QTest::keyClicks(line, QLatin1String(keys));
+  };
+  type("start/volume", "45");
+  type("start/power", "2.2");
+  sheet->kettle().commit();
+  if (!QTest::qWaitFor([&] { return sheet->kettle().isSettled(); }, kPatience)) return false;
+  const QString name = QStringLiteral("%1/window-%2-%3.png");
+  if (!take(*sheet, name.arg(folder, QStringLiteral("start"), light))) return false;
+  sheet->setWay(gui::StartSheet::Way::Example);
+  if (!take(*sheet, name.arg(folder, QStringLiteral("examples"), light))) return false;
+  sheet->reject();
+  return QTest::qWaitFor([&] { return !window.findChild<gui::StartSheet*>(); }, kPatience);
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -87,8 +112,12 @@ int main(int argc, char** argv) {
   window.resize(size);
   window.show();
   const QString folder = QString::fromLocal8Bit(argv[1]);
+  if (!photographStart(window, folder, QStringLiteral("light"))) return 1;
   if (!photograph(window, folder, QStringLiteral("light"))) return 1;
   if (argc == 3) return photographForms(window, folder) ? 0 : 1;
   QApplication::setPalette(gui::darkPalette());
-  return photograph(window, folder, QStringLiteral("dark")) ? 0 : 1;
+  return photographStart(window, folder, QStringLiteral("dark")) &&
+                 photograph(window, folder, QStringLiteral("dark"))
+             ? 0
+             : 1;
 }

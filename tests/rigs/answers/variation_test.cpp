@@ -7,6 +7,7 @@
 #include <set>
 
 #include "rigs/answers/key_numbers.hpp"
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -46,6 +47,30 @@ class Variations : public testing::Test {
   std::vector<std::size_t> slots_{0, 1, 2, 3};
   Problems problems_;
 };
+
+// (b) is the same as (a) here, and (c) as (b) with its own power.
+TEST_F(Variations, OfARigMoveThoseThatFollowIt) {
+  document_ = withValue(document_, "/rigs/1", R"({"name": "B", "same_as": "a"})");
+  document_ = withValue(document_, "/rigs/2",
+                        R"({"name": "C", "same_as": "b", "element": {"power": "2 kW"}})");
+  const auto powers = [&](std::string_view typed) {
+    const auto one = read(typed);
+    std::vector<double> all;
+    if (!one) return all;
+    const auto plan = readPlan(withAll(document_, one->placed(one->at(0))), ".", problems_);
+    for (const RigPlan& rig : plan->rigs) all.push_back(physics::inWatts(rig.rig.element.rating));
+    return all;
+  };
+  EXPECT_THAT(powers("rigs/a/element/power=1 kW"), ElementsAre(1000, 1000, 2000, 3000));
+  EXPECT_THAT(powers("rigs/b/element/power=1 kW"), ElementsAre(3000, 1000, 2000, 3000));
+  EXPECT_THAT(powers("rigs/*/element/power=1 kW"), ElementsAre(1000, 1000, 1000, 1000));
+  // A deeper key of what it has from the catalogue over the other.
+  const auto lid = read("rigs/b/lid/open/boil=40 %");
+  ASSERT_TRUE(lid) << complaint();
+  const auto plan = readPlan(withAll(document_, lid->placed(lid->at(0))), ".", problems_);
+  EXPECT_EQ(plan->rigs[2].rig.vessel.open.boil, 0.4);
+  EXPECT_TRUE(problems_.empty()) << complaint();
+}
 
 TEST_F(Variations, TakeTheValuesOfAListAsTheyAreTyped) {
   EXPECT_THAT(texts("batch/boil=45 min, 1 h, 90 min"), ElementsAre("45 min", "1 h", "90 min"));

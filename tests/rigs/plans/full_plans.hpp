@@ -118,7 +118,8 @@ inline std::vector<FullPlan> fullPlans() {
   named["second_supply"] = parsed(R"json({"from": "Europe 230 V 16 A"})json");
   named["second_cable"] = parsed(R"json({"loop_resistance": "0.2 ohm"})json");
   plan["rigs"] = {withOneElement(), stated, named,
-                  parsed(R"json({"name": "Four", "from": "40 L steel kettle"})json")};
+                  parsed(R"json({"name": "Four", "from": "40 L steel kettle"})json"),
+                  parsed(R"json({"name": "Five", "same_as": "b"})json")};
 
   FullPlan other = plan;
   other["batch"].erase("wort");

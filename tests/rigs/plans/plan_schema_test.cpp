@@ -80,6 +80,18 @@ TEST(PlanSchema, DescribesTheKeysOfTheTableAndNoOthers) {
   EXPECT_EQ(inSchema, inTable);
 }
 
+// A rig that follows another states of the same keys what differs; it is from nothing else, and in
+// no document of its own.
+TEST(PlanSchema, LetsAVariantStateEveryKeyOfARig) {
+  std::set<std::string> known;
+  for (const auto& [name, child] : planSchema()["$defs"]["variant"]["properties"].items())
+    known.insert(name);
+  std::set<std::string> ofRigs;
+  for (const std::string_view name : keysOf("/rigs/*"))
+    if (name != "from" && name != "format") ofRigs.insert(std::string(name));
+  EXPECT_EQ(known, ofRigs);
+}
+
 TEST(PlanSchema, HasTheTablesDefaults) {
   for (const Key& key : planKeys()) {
     const Json& node = described().at(key.place);

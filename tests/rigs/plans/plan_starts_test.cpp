@@ -4,7 +4,9 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "rigs/answers/answers.hpp"
 #include "rigs/documents/json_edit.hpp"
@@ -26,8 +28,9 @@ std::vector<std::string> everyDocument() {
 }
 
 TEST(PlanStarts, AreCalledInPlainWords) {
-  EXPECT_THAT(planStartNames(), ElementsAre("large-batch", "night-unplugged", "one-kettle",
-                                            "two-circuits", "two-voltages"));
+  EXPECT_THAT(planStartNames(),
+              ElementsAre("120-or-240-volts", "hardly-boils", "large-batch", "mountain-batch",
+                          "night-unplugged", "one-kettle", "two-circuits", "two-voltages"));
   EXPECT_FALSE(planStartText("one kettle"));
   EXPECT_FALSE(planStartText(""));
 }
@@ -57,6 +60,35 @@ TEST(PlanStarts, AreWhatTheirNamesSay) {
   EXPECT_TRUE(plan("two-circuits").rigs[1].rig.second.has_value());
   EXPECT_GT(std::get<physics::WantedWort>(plan("large-batch").batch.size).atTwentyDegrees,
             physics::litres(40.0));
+  const Plan outlets = plan("120-or-240-volts");
+  EXPECT_EQ(outlets.rigs[0].rig.supply.nominal, physics::volts(120.0));
+  EXPECT_EQ(outlets.rigs[1].rig.supply.nominal, physics::volts(240.0));
+  const Plan mountain = plan("mountain-batch");
+  EXPECT_GT(*mountain.altitude, physics::metres(2000.0));
+  EXPECT_GT(std::get<physics::WantedWort>(mountain.batch.size).atTwentyDegrees,
+            physics::litres(40.0));
+  const auto hardly = answer(plan("hardly-boils"), Depth::Day);
+  EXPECT_TRUE(hardly.rigs[0].edge.has_value());
+  EXPECT_FALSE(hardly.rigs[1].edge.has_value());
+}
+
+TEST(PlanStarts, AreAllOfferedWithASentenceOfTheirOwn) {
+  std::vector<std::string> offered = planStartsToOffer();
+  EXPECT_EQ(offered.front(), "");  // the example
+  std::set<std::string> told;
+  for (const std::string& name : offered) {
+    SCOPED_TRACE(name);
+    const auto start = planStartTold(name);
+    ASSERT_TRUE(start);
+    EXPECT_TRUE(told.insert(inEnglish(start->title)).second);
+    EXPECT_TRUE(told.insert(inEnglish(start->about)).second);
+    const char last = inEnglish(start->about).back();
+    EXPECT_TRUE(last == '.' || last == '?');
+  }
+  offered.erase(offered.begin());
+  std::sort(offered.begin(), offered.end());
+  EXPECT_EQ(offered, planStartNames());
+  EXPECT_FALSE(planStartTold("no-such-start"));
 }
 
 TEST(UsUnits, AreThoseOfAKitchen) {

@@ -2,10 +2,13 @@
 // Layout facts of every picture at every size: nothing overlaps, nothing is cut, nothing is
 // missing from the legend, everything is dark or light enough.
 #include "gui/window/charts/chart_layouter.hpp"
+#include "gui/window/charts/rig_swatch.hpp"
 
 #include <gtest/gtest.h>
 
 #include <QFontMetricsF>
+#include <QImage>
+#include <QPainter>
 #include <array>
 
 #include "gui/telling/curve.hpp"
@@ -20,8 +23,9 @@ using gui::telling::Question;
 
 gui::ChartLook look(bool dark, int pixels) {
   QPalette palette;
-  palette.setColor(QPalette::Base, dark ? QColor(0x1c, 0x1f, 0x23) : QColor(Qt::white));
-  palette.setColor(QPalette::Text, dark ? QColor(0xe6, 0xe8, 0xea) : QColor(0x1a, 0x1d, 0x21));
+  palette.setColor(QPalette::Window, dark ? QColor(0x1c, 0x1f, 0x23) : QColor(Qt::white));
+  palette.setColor(QPalette::WindowText,
+                   dark ? QColor(0xe6, 0xe8, 0xea) : QColor(0x1a, 0x1d, 0x21));
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPixelSize(pixels);
   return gui::lookOf(palette, font, QLocale(QLocale::German));
@@ -195,8 +199,9 @@ TEST(ChartLook, IsReadInLightAndDark) {
     EXPECT_GE(gui::contrastRatio(one.ink, one.paper), 4.5);
     EXPECT_GE(gui::contrastRatio(one.quietInk, one.paper), 4.5);
     EXPECT_GE(gui::contrastRatio(one.accent, one.paper), 4.5);
-    for (int rig = 0; rig < 8; ++rig) {
-      EXPECT_GE(gui::contrastRatio(gui::shadeOfRig(rig, one), one.paper), 3.0) << rig;
+    // A rig's letter is written in its hue.
+    for (int rig = 0; rig < 14; ++rig) {
+      EXPECT_GE(gui::contrastRatio(gui::shadeOfRig(rig, one), one.paper), 4.5) << rig;
     }
     for (int part = 0; part < 9; ++part) {
       const QColor shade = gui::shadeOfPart(part, 9, one);
@@ -207,11 +212,37 @@ TEST(ChartLook, IsReadInLightAndDark) {
 }
 
 TEST(ChartLook, TellsRigsApartWithoutColour) {
-  for (int i = 0; i < 6; ++i) {
-    for (int j = 0; j < i; ++j) EXPECT_NE(gui::dashesOfRig(i), gui::dashesOfRig(j));
+  for (int i = 0; i < static_cast<int>(gui::kRigLooks); ++i) {
+    for (int j = 0; j < i; ++j) {
+      EXPECT_NE(gui::dashesOfRig(i), gui::dashesOfRig(j));
+      EXPECT_NE(gui::pointOfRig(i), gui::pointOfRig(j));
+    }
   }
   EXPECT_EQ(gui::letterOfRig(0), QStringLiteral("(a)"));
   EXPECT_EQ(gui::letterOfRig(26), QStringLiteral("(aa)"));
+}
+
+// Grey pixels of every pair of swatches: what a printer without colours makes of them.
+TEST(TheSwatches, AreToldApartInBlackAndWhite) {
+  const gui::ChartLook paper = gui::paperLook();
+  QVector<QImage> grey;
+  for (int rig = 0; rig < static_cast<int>(gui::kRigLooks); ++rig) {
+    QImage image(34, 14, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    gui::drawRigSwatch(painter, rig, QRectF(image.rect()), paper);
+    painter.end();
+    grey += image.convertToFormat(QImage::Format_Grayscale8);
+  }
+  for (qsizetype i = 0; i < grey.size(); ++i) {
+    for (qsizetype j = 0; j < i; ++j) {
+      int unlike = 0;
+      for (int x = 0; x < 34; ++x)
+        for (int y = 0; y < 14; ++y)
+          if (std::abs(qGray(grey[i].pixel(x, y)) - qGray(grey[j].pixel(x, y))) > 100) ++unlike;
+      EXPECT_GE(unlike, 12) << i << ' ' << j;
+    }
+  }
 }
 
 TEST(FullWindow, HoldsAllDataAndSurvivesNone) {
@@ -231,7 +262,7 @@ TEST(FullWindow, HoldsAllDataAndSurvivesNone) {
 // Told apart in a legend too: what is not solid shows a gap and the next dash within its sample.
 TEST(TheDashes, ShowInTheLengthOfALegendsSample) {
   constexpr double kSample = 34.0;  // pixels
-  for (int rig = 0; rig < 6; ++rig) {
+  for (int rig = 0; rig < static_cast<int>(gui::kRigLooks); ++rig) {
     const auto dashes = gui::dashesOfRig(rig);
     if (dashes.isEmpty()) continue;
     EXPECT_LE((dashes[0] + dashes[1] + dashes[2 % dashes.size()]) * gui::kLineWidth, kSample)

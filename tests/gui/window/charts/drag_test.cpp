@@ -27,6 +27,7 @@ class TheDrag : public WindowTest {
 };
 
 TEST_F(TheDrag, LeavesTheChartWhereItIsAndItsCurvesOnIt) {
+  window().setFormsShown(false);
   window().setQuestion(gui::telling::Question::WhichElement);
   ASSERT_TRUE(settles());
   const QString said = window().page().currentAnswer().headline();

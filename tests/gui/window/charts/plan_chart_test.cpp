@@ -256,8 +256,8 @@ TEST_F(Chart, KeepsItsZoomThroughAnEditAndDropsItForAnotherPicture) {
 TEST_F(Chart, FollowsThePalette) {
   showing(pictureOf(Question::HowLong));
   QPalette dark;
-  dark.setColor(QPalette::Base, Qt::black);
-  dark.setColor(QPalette::Text, Qt::white);
+  dark.setColor(QPalette::Window, Qt::black);
+  dark.setColor(QPalette::WindowText, Qt::white);
   chart_.setPalette(dark);
   EXPECT_LT(qGray(chart_.grab().toImage().pixel(5, 60)), 40);
 }
@@ -352,6 +352,7 @@ TEST(QuestionPage, ShowsSentenceTableAndCautions) {
 
 TEST(QuestionPage, SwitchesUnitsAtOnce) {
   gui::QuestionPage page;
+  page.setQuestion(Question::HowLong);
   page.show(test_support::solvedDemo(), rigs::UnitSystem::SI);
   page.show(test_support::solvedDemo(), rigs::UnitSystem::UsCustomary);
   EXPECT_EQ(page.units(), rigs::UnitSystem::UsCustomary);

@@ -35,6 +35,7 @@ class TheSeen : public WindowTest {
 };
 
 TEST_F(TheSeen, IsZoomedAsOnTheScreen) {
+  window().setQuestion(gui::telling::Question::HowLong);
   ASSERT_TRUE(settles());
   const std::string whole = exported("whole.svg");
   auto* chart = window().page().findChild<gui::PlanChart*>();

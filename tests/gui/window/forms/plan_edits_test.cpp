@@ -51,6 +51,38 @@ TEST(PlanEdit, ChangesOneValueAndNothingElse) {
   EXPECT_EQ(rigs::withText(after, "/rigs/1/element/power", "1650 W"), rigs::laidOut(demo()));
 }
 
+TEST(PlanEdit, OfARigThatFollowsStatesWhatDiffersAndLetsItFollow) {
+  const std::string plan =
+      rigs::withValue(demo(), "/rigs/1", R"({"name": "Follower", "same_as": "a", "cable": null})");
+  std::string after = edited(plan, 1, "/lid/open/boil", "40 %");
+  EXPECT_EQ(rigs::valueAt(after, "/rigs/1"),
+            R"({"name":"Follower","same_as":"a","cable":null,"lid":{"open":{"boil":"40 %"}}})");
+  after = edited(after, 1, "/jacket/side/0/material", "cork");
+  after = edited(after, 0, "/element/power", "2500 W");
+  EXPECT_FALSE(rigs::hasErrors(problemsOf(after)));
+  rigs::Problems problems;
+  const auto read = rigs::readPlan(after, ".", problems);
+  ASSERT_TRUE(read);
+  EXPECT_EQ(read->rigs[1].rig.element.rating, physics::watts(2500.0));
+  // As the other has it again, it is not stated.
+  after = edited(edited(after, 1, "/lid/open/boil", "100 %"), 1, "/jacket/side/0/material", "");
+  EXPECT_FALSE(rigs::exists(after, "/rigs/1/lid"));
+  EXPECT_TRUE(rigs::exists(after, "/rigs/1/same_as"));
+  EXPECT_EQ(rigs::textAt(edited(after, 1, "/lid/material", "none"), "/rigs/1/lid"), "none");
+}
+
+TEST(PlanVariant, OfARigThatFollowsFollowsTheSameOne) {
+  const std::string plan =
+      rigs::withValue(demo(), "/rigs/1", R"({"name": "Follower", "same_as": "a", "lid": null})");
+  const auto origins = rigs::originsOf(plan, 1, ".");
+  const std::string after = gui::withVariant(plan, rigs::textsOf(plan),
+                                             {1, origins, "In a jacket", gui::Variant::WithJacket});
+  EXPECT_EQ(rigs::textAt(after, "/rigs/2/same_as"), "a");
+  EXPECT_TRUE(rigs::exists(after, "/rigs/2/jacket/side"));
+  EXPECT_FALSE(rigs::exists(after, "/rigs/2/jacket/lid")) << "it has no lid to put one on";
+  EXPECT_FALSE(rigs::hasErrors(problemsOf(after)));
+}
+
 TEST(PlanEdit, OfAnInheritedPartStatesAllOfIt) {
   // The demo's second rig has its lid from the catalogue's kettle.
   ASSERT_FALSE(rigs::exists(demo(), "/rigs/1/lid"));

@@ -10,6 +10,7 @@
 #include <QToolButton>
 
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/charts/rig_sample.hpp"
 #include "gui/window/forms/rig_columns.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -69,7 +70,7 @@ class TheColumns : public WindowTest {
   // A piece of its line there, always of one size.
   QImage lineOf(int rig) {
     auto* menu = window().findChild<QToolButton*>(QStringLiteral("rig menu %1").arg(rig));
-    auto* sample = menu->parentWidget()->findChild<gui::LineSample*>();
+    auto* sample = menu->parentWidget()->findChild<gui::RigSample*>();
     sample->resize(60, 12);
     return sample->grab().toImage();
   }
@@ -83,7 +84,7 @@ class TheColumns : public WindowTest {
     return all;
   }
   int columns() {
-    return static_cast<int>(window().forms().findChildren<gui::LineSample*>().size());
+    return static_cast<int>(window().forms().findChildren<gui::RigSample*>().size());
   }
 };
 
@@ -115,6 +116,28 @@ TEST_F(TheColumns, MakeTheSameWithAJacket) {
   // Same rig, same water, less lost through the wall.
   const auto& rigs = window().page().solution()->answers.rigs;
   EXPECT_LT(rigs[2].day.total.fromWall(), rigs[1].day.total.fromWall());
+  undo();
+  EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheColumns, MakeTheSameThatFollows) {
+  const std::string before = document().text();
+  press(Qt::Key_D, Qt::ControlModifier | Qt::ShiftModifier);  // of the first
+  ASSERT_EQ(names().size(), 5u);
+  EXPECT_EQ(names()[1], "Old element, kitchen, otherwise");
+  EXPECT_EQ(textAt("/rigs/1/same_as"), "a");
+  ASSERT_NE(document().plan(), nullptr);
+  EXPECT_TRUE(document().plan()->rigs[1].rig.vessel == document().plan()->rigs[0].rig.vessel);
+  // It has what is said of it alone, and all else as the first has it by then.
+  type("/rigs/1/boil_power", QStringLiteral("80 %"));
+  type("/rigs/0/vessel/height", QStringLiteral("42 cm"));
+  ASSERT_NE(document().plan(), nullptr);
+  const rigs::Plan& plan = *document().plan();
+  EXPECT_NEAR(physics::inMetres(plan.rigs[1].rig.vessel.height), 0.42, 1e-9);
+  EXPECT_EQ(plan.rigs[1].rig.boilPower, 0.8);
+  EXPECT_EQ(plan.rigs[0].rig.boilPower, 1.0);
+  undo();
+  undo();
   undo();
   EXPECT_EQ(document().text(), before);
 }

@@ -1,12 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Every question in the whole window, reached by keyboard.
+#include <QApplication>
+#include <QCheckBox>
 #include <QComboBox>
+#include <QSettings>
 #include <QSpinBox>
-#include <QTabBar>
 #include <QTest>
+#include <QToolButton>
 #include <algorithm>
 
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/questions/answer_table.hpp"
+#include "gui/window/questions/question_column.hpp"
 #include "gui/window/words/language.hpp"
 #include "gui/window/words/reader.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -19,12 +24,15 @@ class TheWindow : public WindowTest {};
 
 TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
   ASSERT_TRUE(settles());
-  int key = Qt::Key_1;
   int place = 0;
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
     SCOPED_TRACE(gui::telling::identifierOf(question));
-    press(key == Qt::Key_9 + 1 ? Qt::Key_0 : static_cast<Qt::Key>(key), Qt::ControlModifier);
-    ++key;
+    if (question == gui::telling::Question::Overview) {
+      window().setQuestion(gui::telling::Question::Room);
+      press(Qt::Key_Home, Qt::AltModifier);
+    } else {
+      press(static_cast<Qt::Key>(Qt::Key_0 + place % 10), Qt::ControlModifier);
+    }
     EXPECT_EQ(window().page().question(), question);
     // What helps is searched for where it is looked at.
     if (question == gui::telling::Question::HelpsMost) {
@@ -36,7 +44,7 @@ TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
     ASSERT_FALSE(answer.tables.isEmpty());
     EXPECT_FALSE(answer.tables[0].rows.isEmpty());
     EXPECT_FALSE(answer.cautions.isEmpty());
-    EXPECT_EQ(window().findChild<QTabBar*>("questions")->currentIndex(), place++);
+    EXPECT_EQ(window().findChild<gui::QuestionColumn*>("questions")->currentRow(), place++);
   }
 }
 
@@ -67,6 +75,7 @@ TEST_F(TheWindow, RanksWhatHelpsByTheWishThatIsChosen) {
 }
 
 TEST_F(TheWindow, FollowsAnEdit) {
+  window().setQuestion(gui::telling::Question::HowLong);
   ASSERT_TRUE(settles());
   const QString before = window().page().currentAnswer().headline();
   type("/rigs/1/element/power", "1200 W");
@@ -102,28 +111,181 @@ TEST_F(TheWindow, TakesTheYearAsAnEditOfThePlan) {
   EXPECT_EQ(batches->value(), 12);
 }
 
-// All nine in one row of the smallest window promised, none elided; the whole question above the
-// answer and in the tool tip.
-TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
-  window().resize(1280, 720);
-  for (const char* language : {"en", "de"}) {
-    SCOPED_TRACE(language);
-    gui::speak(QString::fromLatin1(language));
-    QCoreApplication::processEvents();
-    ASSERT_TRUE(settles());
-    const auto* bar = window().findChild<QTabBar*>("questions");
-    ASSERT_EQ(bar->count(), static_cast<int>(gui::telling::allQuestions().size()));
-    for (int i = 0; i < bar->count(); ++i) {
-      const QRect tab = bar->tabRect(i);
-      EXPECT_TRUE(bar->rect().contains(tab)) << bar->tabText(i).toStdString();
-      EXPECT_GT(tab.width(), bar->fontMetrics().horizontalAdvance(bar->tabText(i)));
-      const auto question = gui::telling::allQuestions()[static_cast<std::size_t>(i)];
-      EXPECT_EQ(bar->tabToolTip(i), gui::told(gui::telling::titleOf(question)));
-    }
-    const QRect last = bar->tabRect(bar->count() - 1);
-    EXPECT_LT(bar->mapTo(&window(), last.topRight()).x(),
-              window().findChild<QComboBox*>("units")->mapTo(&window(), QPoint(0, 0)).x());
+TEST_F(TheWindow, GoesFromQuestionToQuestionByTheArrows) {
+  ASSERT_TRUE(settles());
+  auto* column = window().findChild<gui::QuestionColumn*>("questions");
+  column->setFocus();
+  const auto all = gui::telling::allQuestions();
+  for (std::size_t i = 1; i < all.size(); ++i) {
+    QTest::keyClick(column, Qt::Key_Down);
+    EXPECT_EQ(window().page().question(), all[i]);
   }
+  QTest::keyClick(column, Qt::Key_Down);
+  EXPECT_EQ(window().page().question(), all.back());
+  QTest::keyClick(column, Qt::Key_PageUp);
+  QTest::keyClick(column, Qt::Key_PageUp);
+  EXPECT_EQ(window().page().question(), all.front());
+  QTest::keyClick(column, Qt::Key_PageDown);
+  QTest::keyClick(column, Qt::Key_PageDown);
+  EXPECT_EQ(window().page().question(), all.back());
+  // By the mouse, too.
+  QTest::mouseClick(column->viewport(), Qt::LeftButton, {},
+                    column->visualItemRect(column->item(2)).center());
+  EXPECT_EQ(window().page().question(), all[2]);
+}
+
+// The list is read without opening a question, by eyes and by ears.
+TEST_F(TheWindow, HasEachQuestionsAnswerBelowIt) {
+  window().setFormsShown(false);
+  window().resize(1280, 720);
+  ASSERT_TRUE(settles());
+  const auto* column = window().findChild<gui::QuestionColumn*>("questions");
+  EXPECT_FALSE(column->isFolded());
+  ASSERT_EQ(column->count(), static_cast<int>(gui::telling::allQuestions().size()));
+  int answered = 0;
+  for (int i = 0; i < column->count(); ++i) {
+    const auto question = gui::telling::allQuestions()[static_cast<std::size_t>(i)];
+    const auto& entry = column->entry(i);
+    EXPECT_EQ(entry.question, gui::told(gui::telling::titleOf(question)));
+    EXPECT_TRUE(column->item(i)->data(Qt::AccessibleTextRole).toString().contains(entry.answer));
+    if (!entry.answer.isEmpty()) ++answered;
+  }
+  EXPECT_GE(answered, 9);  // of what helps nothing is known before it is looked at
+  EXPECT_EQ(column->entry(1).answer, QStringLiteral("6 h 49 min, no boil"));
+  type("/batch/boil", "90 min");
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(column->entry(1).answer, QStringLiteral("7 h 12 min, no boil"));
+}
+
+TEST_F(TheWindow, OpensTheQuestionOfARowOfTheOverview) {
+  window().setQuestion(gui::telling::Question::Overview);
+  ASSERT_TRUE(settles());
+  const auto table = [&] { return window().page().findChild<gui::AnswerTable*>(); };
+  const auto rowOf = [&](const QString& label) {
+    for (int row = 0; row < table()->rowCount(); ++row)
+      if (table()->item(row, 0)->text().startsWith(label)) return row;
+    return -1;
+  };
+  table()->setCurrentCell(rowOf(QStringLiteral("circuit")), 1);
+  table()->setFocus();
+  QTest::keyClick(table(), Qt::Key_Return);
+  EXPECT_EQ(window().page().question(), gui::telling::Question::Circuit);
+  window().setQuestion(gui::telling::Question::Overview);
+  ASSERT_TRUE(settles());
+  QTest::mouseClick(
+      table()->viewport(), Qt::LeftButton, {},
+      table()->visualItemRect(table()->item(rowOf(QStringLiteral("boil-off")), 2)).center());
+  EXPECT_EQ(window().page().question(), gui::telling::Question::BoilsEnough);
+  // Rows of other tables lead nowhere.
+  ASSERT_TRUE(settles());
+  QTest::mouseClick(table()->viewport(), Qt::LeftButton, {},
+                    table()->visualItemRect(table()->item(1, 1)).center());
+  EXPECT_EQ(window().page().question(), gui::telling::Question::BoilsEnough);
+}
+
+// In every picture, whichever question; the plan knows nothing of it.
+TEST_F(TheWindow, DrawsTheRigsThatAreTicked) {
+  window().setQuestion(gui::telling::Question::Overview);
+  ASSERT_TRUE(settles());
+  const std::string before = document().text();
+  QVector<QCheckBox*> boxes;
+  for (auto* box : window().page().findChildren<QCheckBox*>())
+    if (box->isVisible()) boxes += box;
+  ASSERT_EQ(boxes.size(), 4);
+  EXPECT_EQ(boxes[1]->text(), QStringLiteral("(b)"));
+  EXPECT_TRUE(boxes[1]->isChecked());
+  boxes[1]->setFocus();
+  QTest::keyClick(boxes[1], Qt::Key_Space);
+  const auto drawn = [&] {
+    const auto pictures = window().page().currentAnswer().pictures;
+    return pictures.at(0).lines.size() + pictures.at(0).stacks.size();
+  };
+  EXPECT_EQ(drawn(), 3u);
+  window().setQuestion(gui::telling::Question::HowLong);
+  ASSERT_TRUE(settles());
+  EXPECT_EQ(drawn(), 3u);
+  EXPECT_EQ(document().text(), before);
+  EXPECT_FALSE(window().isWindowModified());
+}
+
+// The forms come and go by a key, by the menu's entry and by the button; a wide window has them.
+TEST_F(TheWindow, ShowsThePlansFormsWhereThereIsRoomOrAsItIsAsked) {
+  QSettings().remove(QStringLiteral("forms shown"));
+  reopen();
+  window().resize(1280, 720);
+  EXPECT_FALSE(window().forms().isVisible());
+  window().resize(gui::MainWindow::kWide + 40, 800);
+  EXPECT_TRUE(window().forms().isVisible());
+  window().resize(1280, 720);
+  press(Qt::Key_F4, Qt::NoModifier);
+  EXPECT_TRUE(window().forms().isVisible());
+  QTest::mouseClick(window().findChild<QToolButton*>("forms"), Qt::LeftButton);
+  EXPECT_FALSE(window().forms().isVisible());
+  window().resize(1600, 900);
+  EXPECT_FALSE(window().forms().isVisible()) << "as it was chosen";
+  window().close();
+  reopen();
+  EXPECT_FALSE(window().forms().isVisible()) << "as it was left";
+}
+
+// Whoever opens a plan with a mistake sees the field.
+TEST_F(TheWindow, ShowsTheFormsOfAPlanWithProblems) {
+  window().setFormsShown(false);
+  document().change(QStringLiteral("test"), R"({"rigs": []})");
+  EXPECT_GT(window().forms().errorCount(), 0);
+  EXPECT_TRUE(window().forms().isVisible());
+}
+
+struct Screen {
+  QSize size;
+  int points;
+};
+
+// In the question column nothing is cut and nothing covers anything else, whatever the letters; a
+// picture has its share of the page.
+TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
+  const QFont usual = QApplication::font();
+  window().setFormsShown(false);
+  for (const Screen& screen : {Screen{{1280, 720}, 9}, Screen{{1920, 1080}, 9},
+                               Screen{{1280, 720}, 18}, Screen{{1920, 1080}, 18}}) {
+    QFont font = usual;
+    font.setPointSize(screen.points);
+    QApplication::setFont(font);
+    window().resize(screen.size);
+    for (const char* language : {"en", "de"}) {
+      SCOPED_TRACE(testing::Message() << language << screen.size.width() << ' ' << screen.points);
+      gui::speak(QString::fromLatin1(language));
+      QCoreApplication::processEvents();
+      for (const gui::telling::Question question : gui::telling::allQuestions()) {
+        // The overview is a table first, what helps a long search; large letters leave no such
+        // room.
+        if (question == gui::telling::Question::Overview ||
+            question == gui::telling::Question::HelpsMost || screen.points == 18)
+          continue;
+        window().setQuestion(question);
+        ASSERT_TRUE(settles());
+        EXPECT_GE(window().page().findChild<gui::PlanChart*>()->height(),
+                  window().height() * 45 / 100)
+            << gui::telling::identifierOf(question);
+      }
+      const auto* column = window().findChild<gui::QuestionColumn*>("questions");
+      for (int row = 0; row < column->count(); ++row) {
+        const QRect within(QPoint(), QSize(column->viewport()->width(), column->heightOf(row)));
+        const auto pieces = column->piecesOf(row);
+        for (qsizetype i = 0; i < pieces.size(); ++i) {
+          SCOPED_TRACE(pieces[i].text.toStdString());
+          EXPECT_TRUE(within.contains(pieces[i].room));
+          const QRect words = QFontMetrics(pieces[i].font)
+                                  .boundingRect(pieces[i].room, Qt::TextWordWrap, pieces[i].text);
+          EXPECT_LE(words.width(), pieces[i].room.width());
+          EXPECT_LE(words.height(), pieces[i].room.height());
+          for (qsizetype j = 0; j < i; ++j) EXPECT_FALSE(pieces[i].room.intersects(pieces[j].room));
+        }
+        EXPECT_EQ(column->visualItemRect(column->item(row)).height(), column->heightOf(row));
+      }
+    }
+  }
+  QApplication::setFont(usual);
   gui::speak(QStringLiteral("en"));
 }
 
