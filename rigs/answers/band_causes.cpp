@@ -105,6 +105,6 @@ std::vector<Unknown> foremost(const std::array<double, kUnknowns>& causes) {
   return order;
 }
 
-double narrowing(double share) { return 1.0 - std::sqrt(std::max(0.0, 1.0 - share)); }
+double narrowing(double share) { return 1.0 - std::sqrt(1.0 - std::clamp(share, 0.0, 0.98)); }
 
 }  // namespace rigs

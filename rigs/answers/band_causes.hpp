@@ -19,7 +19,7 @@ namespace rigs {
 // the same points with that input alone drawn anew.
 // Source: Jansen, Computer Physics Communications 117 (1999) 35; as Saltelli et al., Computer
 // Physics Communications 181 (2010) 259, table 2 (f), from memory.
-// Where one of them is kNever, ranks stand for all: how many of `base` lie below.
+// Where one of them is kNoSuchDay, ranks stand for all: how many of `base` lie below.
 double totalEffect(const std::vector<double>& base, const std::vector<double>& changed);
 
 // Total effects by BandOf and Unknown. Together they are more than 1 where unknowns matter only
@@ -36,7 +36,7 @@ std::optional<BandCauses> bandCauses(const Plan& plan, std::size_t rig,
 inline constexpr double kMatters = 0.05;
 std::vector<Unknown> foremost(const std::array<double, kUnknowns>& causes);
 // How much narrower a band would be if an unknown with such a share were known exactly, 0 to 1,
-// where unknowns do not matter together only.
+// where unknowns do not matter together only. Shares are not good enough to promise more than 86 %.
 double narrowing(double share);
 
 }  // namespace rigs

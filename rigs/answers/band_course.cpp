@@ -49,7 +49,7 @@ std::optional<std::vector<BandCoursePoint>> bandCourse(const Plan& plan, std::si
     const std::vector<CurvePoint> curve = curveOf(simulate(drawn.at(point), options));
     std::vector<double> kelvins;
     for (const Time& time : times)
-      kelvins.push_back(curve.empty() ? kNever : inKelvin(wortThen(curve, time)));
+      kelvins.push_back(curve.empty() ? kNoSuchDay : inKelvin(wortThen(curve, time)));
     return kelvins;
   });
   if (!worts) return std::nullopt;

@@ -56,7 +56,7 @@ Bands gathered(const std::vector<OneDay>& all) {
 
 DayNumbers dayNumbers(const BrewDay& day, const Plan& plan) {
   DayNumbers numbers;
-  numbers.fill(kNever);
+  numbers.fill(kNoSuchDay);
   const auto put = [&](BandOf which, double number) { numbers[placeOf(which)] = number; };
   if (const Stage* strike = day.find(StageKind::Strike); strike && finished(day, *strike))
     put(BandOf::WaterReady, inSeconds(strike->end));

@@ -41,9 +41,9 @@ enum class BandOf : std::size_t {
 };
 inline constexpr std::size_t kBandsOf = 9;
 
-// In the order of BandOf, coherent units; kNever where a day has no such figure.
+// In the order of BandOf, coherent units; kNoSuchDay where a day has no such figure.
 using DayNumbers = std::array<double, kBandsOf>;
-inline constexpr double kNever = std::numeric_limits<double>::infinity();
+inline constexpr double kNoSuchDay = std::numeric_limits<double>::infinity();
 DayNumbers dayNumbers(const physics::BrewDay& day, const Plan& plan);
 
 struct Bands {

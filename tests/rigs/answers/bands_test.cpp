@@ -28,9 +28,9 @@ TEST(QuantileOf, ReadsBetweenTwoNumbers) {
 }
 
 TEST(QuantileOf, IsEmptyWhereSoManyNeverGetThere) {
-  EXPECT_DOUBLE_EQ(quantileOf({1, kNever, 2, kNever}, 0.25).value(), 1.5);
-  EXPECT_FALSE(quantileOf({1, kNever, 2, kNever}, 0.5));
-  EXPECT_FALSE(quantileOf({kNever, kNever}, 0.1));
+  EXPECT_DOUBLE_EQ(quantileOf({1, kNoSuchDay, 2, kNoSuchDay}, 0.25).value(), 1.5);
+  EXPECT_FALSE(quantileOf({1, kNoSuchDay, 2, kNoSuchDay}, 0.5));
+  EXPECT_FALSE(quantileOf({kNoSuchDay, kNoSuchDay}, 0.1));
   EXPECT_FALSE(quantileOf({}, 0.5));
 }
 
@@ -152,7 +152,7 @@ TEST(DayNumbers, AreNeverWhereADayDoesNotGetThere) {
   ASSERT_FALSE(day.finished());
   const DayNumbers numbers = dayNumbers(day, plan);
   for (const BandOf what : {BandOf::BoilBegins, BandOf::Over, BandOf::FromWall, BandOf::Result})
-    EXPECT_EQ(numbers[placeOf(what)], kNever);
+    EXPECT_EQ(numbers[placeOf(what)], kNoSuchDay);
 }
 
 }  // namespace
