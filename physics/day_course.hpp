@@ -49,7 +49,7 @@ class Day {
         losses_(rig.vessel, rig.hose,
                 {.air = moistAir(place.room, place.relativeHumidity, place.pressure),
                  .draught = place.draught},
-                rig.vessel.height, 0.5, rig.evaporationFactor) {}
+                rig.vessel.height, 0.5, rig.evaporationFactor, rig.lossFactor) {}
 
   BrewDay run(Mass water);
 

@@ -43,6 +43,10 @@ std::vector<Layer> withMetal(const Vessel& vessel, const Covering& covering) {
   return layers;
 }
 
+SlopedFlux scaled(const SlopedFlux& flux, double factor) {
+  return {.flux = factor * flux.flux, .slope = factor * flux.slope};
+}
+
 }  // namespace
 
 Time bedLag(const Hose& hose, Volume wort) {
@@ -51,7 +55,8 @@ Time bedLag(const Hose& hose, Volume wort) {
 }
 
 HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surroundings& room,
-                             Length fill, double openFraction, double evaporationFactor)
+                             Length fill, double openFraction, double evaporationFactor,
+                             double lossFactor)
     : room_(room),
       saturatedInRoom_(saturationPressure(room.air.temperature)),
       films_(room.air.temperature, room.air.pressure),
@@ -63,6 +68,7 @@ HeatLossModel::HeatLossModel(const Vessel& vessel, const Hose& hose, const Surro
       quarter_(films_.sized(0.25 * vessel.innerDiameter)),
       open_(openFraction),
       evaporationFactor_(evaporationFactor),
+      lossFactor_(lossFactor),
       returnsAbove_(hose.returnsAbove),
       pumpHeat_(hose.pumpHeat),
       wallAlong_(vessel.wallConductivity * vessel.wallThickness),
@@ -252,7 +258,7 @@ void HeatLossModel::openMouthAt(AtTemperature& now) {
                   .length = metres(0.0),
                   .along = wallAlong_,
                   .warm = well.film,
-                  .cool = perSquareMetreKelvin(dry_.at(asked, films_).flux / asked),
+                  .cool = perSquareMetreKelvin(lossFactor_ * dry_.at(asked, films_).flux / asked),
                   .foot = whole,
                   .warmth = kelvins(warmth)};
   now.at(Seam::DryFilm) = dry_.seam();
@@ -302,8 +308,8 @@ HeatLossModel::HeadspaceTrial HeatLossModel::headspace(const AtTemperature& now,
   const double inner = wort - below;
   const double mouth = inSquareMetres(mouth_);
   const double whole = inner - inKelvin(room_.air.temperature);
-  const SlopedFlux lid = lid_.at(whole, films_);
-  const SlopedFlux wall = dry_.at(whole, films_);
+  const SlopedFlux lid = scaled(lid_.at(whole, films_), lossFactor_);
+  const SlopedFlux wall = scaled(dry_.at(whole, films_), lossFactor_);
   const SlopedMassFlux drips = headspaceCondensation(now.water_, kelvin(inner), room_.air.pressure);
   const double latent = inJoulesPerKilogram(now.latent_);
   // Where nothing lies between the two, films are asked beside it.
@@ -331,7 +337,8 @@ HeatLossModel::HeadspaceTrial HeatLossModel::headspace(const AtTemperature& now,
 double HeatLossModel::leftAtBoiling(double dryArea) {
   const double whole = waterBoils_ - inKelvin(room_.air.temperature);
   const double flux =
-      lid_.at(whole, films_).flux + dryArea / inSquareMetres(mouth_) * dry_.at(whole, films_).flux;
+      lossFactor_ * (lid_.at(whole, films_).flux +
+                     dryArea / inSquareMetres(mouth_) * dry_.at(whole, films_).flux);
   const double share = std::max(flux, 1.0) / 12950.0;
   return share * share * share / 0.0334;
 }
@@ -410,11 +417,13 @@ HeatLossModel::AtTemperature HeatLossModel::at(Temperature liquid) {
   now.water_ = surfaceAir(liquid, room_.air.pressure);
   const double whole = inKelvins(liquid - room_.air.temperature);
   baseInside_ = whole;
-  now.side_ = wattsPerSquareMetre(side_.through(whole, waterFilmDropPerFlux(liquid), films_));
+  const double side = side_.through(whole, waterFilmDropPerFlux(liquid), films_);
+  now.side_ = lossFactor_ * wattsPerSquareMetre(side);
   if (sideMayBend_) now.at(Seam::SideFilm) = side_.face.seamAt(side_.lastSkin, films_);
-  now.base_ =
-      wattsPerSquareMetre(solidBase_ > 0.0 ? whole / solidBase_ : base_.at(whole, films_).flux);
-  if (hoseLength_ > metres(0.0)) now.hose_ = wattsPerSquareMetre(hose_.through(whole, 0.0, films_));
+  now.base_ = lossFactor_ * wattsPerSquareMetre(solidBase_ > 0.0 ? whole / solidBase_
+                                                                 : base_.at(whole, films_).flux);
+  if (hoseLength_ > metres(0.0))
+    now.hose_ = lossFactor_ * wattsPerSquareMetre(hose_.through(whole, 0.0, films_));
   if (open_ > 0.0) openMouthAt(now);
   return now;
 }

@@ -93,9 +93,10 @@ struct HeatFlows {
 // skins as the next first guesses, and answers within 1e-8 K of skin whatever they were.
 class HeatLossModel {
  public:
-  // openFraction 0-1; evaporationFactor multiplies the open surface's law (1: uncalibrated).
+  // openFraction 0-1; evaporationFactor multiplies the open surface's law, lossFactor what walls,
+  // lid, base and hose pass on (1: uncalibrated).
   HeatLossModel(const Vessel& vessel, const Hose& hose, const Surroundings& room, Length fill,
-                double openFraction, double evaporationFactor = 1.0);
+                double openFraction, double evaporationFactor = 1.0, double lossFactor = 1.0);
 
   // Where a law of loss bends: each a number that passes 0 there and is smooth on either side.
   enum class Seam : std::size_t {
@@ -231,7 +232,7 @@ class HeatLossModel {
   Length diameter_, height_, hoseLength_, hoseDiameter_;
   Area mouth_;
   FaceSize quarter_;
-  double open_, evaporationFactor_;
+  double open_, evaporationFactor_, lossFactor_;
   bool returnsAbove_;
   Power pumpHeat_;
   SolvedWall side_, hose_;

@@ -31,7 +31,8 @@ LossPair losses(const Rig& bare, const Rig& jacketed, const Place& place, Temper
                           .draught = place.draught};
   const auto flows = [&](const Rig& rig) {
     const Length fill = std::min(filled / crossSection(rig.vessel), rig.vessel.height);
-    return HeatLossModel(rig.vessel, Hose{}, room, fill, open, rig.evaporationFactor)
+    return HeatLossModel(rig.vessel, Hose{}, room, fill, open, rig.evaporationFactor,
+                         rig.lossFactor)
         .flows(at, fill);
   };
   const HeatFlows without = flows(bare);

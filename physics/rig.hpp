@@ -20,6 +20,7 @@ struct Rig {
   Hose hose;                       // wort is pumped through it during the mash only
   double boilPower = 1.0;          // share of the elements' power used in the boil
   double evaporationFactor = 1.0;  // on the open surface's law; 1 until calibrated
+  double lossFactor = 1.0;         // on what walls, lid, base and hose lose; 1 until calibrated
   // How far below its goal the controller lets a rest fall before it heats again: the mean of the
   // rest is half of that below the goal. 0: it holds the goal.
   TemperatureDifference deadBand = kelvins(0.0);

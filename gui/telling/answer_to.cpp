@@ -35,6 +35,8 @@ Answer answered(Question question, const Case& of) {
       return roomChanges(of);
     case Question::HelpsMost:
       return helpsMost(of);
+    case Question::HowSure:
+      return howSure(of);
   }
   return {};
 }
@@ -44,6 +46,7 @@ rigs::About aboutOf(Question question) {
     case Question::Overview:
       return rigs::About::Answer;
     case Question::HowLong:
+    case Question::HowSure:
     case Question::WhereHeat:
       return rigs::About::Day;
     case Question::BoilsEnough:
@@ -109,6 +112,7 @@ rigs::Depth depthOf(Question question) {
     case Question::WhereHeat:
     case Question::BoilsEnough:
     case Question::HelpsMost:
+    case Question::HowSure:
       return rigs::Depth::Day;
     case Question::WorthJacket:
     case Question::WhatCost:
@@ -140,6 +144,8 @@ rigs::Searches neededBy(Question question, const QuestionView& view) {
       return {.circuit = true};
     case Question::HelpsMost:
       return {.helps = true};
+    case Question::HowSure:
+      return {.bands = true, .sure = true};
     case Question::HowLong:
     case Question::WhereHeat:
     case Question::WhatCost:

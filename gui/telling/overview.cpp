@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "gui/telling/rig_rows.hpp"
+#include "gui/telling/sure.hpp"
 #include "gui/telling/time.hpp"
 #include "gui/telling/verdict.hpp"
 #include "gui/telling/words.hpp"
@@ -22,6 +23,8 @@ using physics::StageKind;
 using rigs::Fit;
 using rigs::Told;
 
+Told eightOfTen() { return Told(TOLD("Answer", "· on 8 of 10 days")); }
+
 void addClockAccount(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "strike water ready")),
             [&](std::size_t i) -> Cell {
@@ -33,6 +36,9 @@ void addClockAccount(RigTable& table, const Case& of) {
             {.opens = Question::HowLong});
   table.row(Told(TOLD("Answer", "rolls")), [&](std::size_t i) { return rollsAt(of, i); },
             {.opens = Question::HowLong});
+  // Below a figure that is told as a difference its band stands as it is, where it is known.
+  table.row(eightOfTen(), [&](std::size_t i) { return clockBand(of, i, &rigs::Bands::boilBegins); },
+            {.opens = Question::HowSure});
   table.row(Told(TOLD("Answer", "over")),
             [&](std::size_t i) -> Cell {
               const auto whole = wholeDay(of.rig(i).day);
@@ -48,6 +54,8 @@ void addBoilAccount(RigTable& table, const Case& of) {
               return boil ? cellOf(rigs::boilOffRate(*boil)) : std::nullopt;
             },
             {.result = "/day/boil/share_of_pre_boil_per_h", .opens = Question::BoilsEnough});
+  table.row(eightOfTen(), [&](std::size_t i) { return boilOffBand(of, i); },
+            {.opens = Question::HowSure});
   table.row(Told(TOLD("Answer", "vigour")), [&](std::size_t i) { return vigourCell(of, i); },
             {.result = "/day/boil/vigour", .opens = Question::BoilsEnough});
 }
@@ -78,12 +86,16 @@ void addNightAccount(RigTable& table, const Case& of) {
               return own && own->own ? cellOf(own->asItIs.morning) : std::nullopt;
             },
             {.result = "/night/morning_C", .opens = Question::HowFarCools});
+  table.row(eightOfTen(), [&](std::size_t i) { return morningBand(of, i); },
+            {.opens = Question::HowSure});
 }
 
 void addCostAccount(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "from the wall")),
             [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
             {.result = "/day/total/from_wall_kWh", .isSum = true, .opens = Question::WhatCost});
+  table.row(eightOfTen(), [&](std::size_t i) { return fromWallBand(of, i); },
+            {.opens = Question::HowSure});
   table.row(Told(TOLD("Answer", "a batch")),
             [&](std::size_t i) -> Cell {
               const auto& cost = of.rig(i).cost;

@@ -34,7 +34,9 @@ constexpr std::array kEntries{
     Entry{Question::Room, TOLD("Answer", "What happens to the room?"), TOLD("Answer", "The room?"),
           "room"},
     Entry{Question::HelpsMost, TOLD("Answer", "What helps most?"), TOLD("Answer", "Helps most?"),
-          "helps-most"}};
+          "helps-most"},
+    Entry{Question::HowSure, TOLD("Answer", "How sure is this?"), TOLD("Answer", "How sure?"),
+          "how-sure"}};
 
 const Entry& entryOf(Question question) {
   return *std::find_if(kEntries.begin(), kEntries.end(),

@@ -25,7 +25,8 @@ enum class Question {
   WhatCost,      // What does it cost?
   HowFarCools,   // How far does it cool?
   Room,          // What happens to the room?
-  HelpsMost      // What helps most?
+  HelpsMost,     // What helps most?
+  HowSure        // How sure is this?
 };
 // In the order in which they are offered.
 std::span<const Question> allQuestions();
@@ -36,7 +37,7 @@ std::string_view identifierOf(Question question);  // "how-long", for files and 
 
 struct QuestionView {
   // Whom the others are compared with (Overview), whose power by path is drawn (WhereHeat), whose
-  // jacket (WorthJacket), who is helped (HelpsMost).
+  // jacket (WorthJacket), who is helped (HelpsMost), whose band is drawn (HowSure).
   int rig = 0;
   bool overThickness = true;  // WorthJacket: against thickness, else against element power
   bool savings = false;       // WorthJacket: what a jacket saves, else the day with and without
@@ -48,7 +49,7 @@ struct QuestionView {
   bool allFigures = false;                // of all questions side by side: for spreadsheets
   bool everyRule = false;                 // Circuit: kept rules too, with their arithmetic
   std::optional<rigs::Wish> wish = {};    // HelpsMost: empty: what the rig lacks most
-  bool everyRig = false;                  // HelpsMost: each in short
+  bool everyRig = false;                  // HelpsMost, HowSure: each in short
   std::vector<std::string> undrawn = {};  // names of the rigs that pictures leave out
   std::optional<std::size_t> only = {};   // the rig that somebody wants to read about alone
 };

@@ -9,6 +9,7 @@
 #include "gui/telling/helps.hpp"
 #include "gui/telling/overview.hpp"
 #include "gui/telling/rig_rows.hpp"
+#include "gui/telling/sure.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -152,6 +153,11 @@ Told helpsShortly(const Case& of, std::size_t i) {
   return gainText(of, wish, best.front()->effect, helps->today);
 }
 
+Told sureShortly(const Case& of, std::size_t i) {
+  const auto& bands = of.rig(i).bands;
+  return bands ? rollsOnText(bands->rolls) : Told();
+}
+
 Told shortTextOf(Question question, const Case& of, std::size_t i) {
   switch (question) {
     case Question::Overview:
@@ -176,6 +182,8 @@ Told shortTextOf(Question question, const Case& of, std::size_t i) {
       return roomShortly(of, i);
     case Question::HelpsMost:
       return helpsShortly(of, i);
+    case Question::HowSure:
+      return sureShortly(of, i);
   }
   return {};
 }

@@ -50,5 +50,6 @@ Answer whatCost(const Case& of);
 Answer howFarCools(const Case& of);
 Answer roomChanges(const Case& of);
 Answer helpsMost(const Case& of);
+Answer howSure(const Case& of);
 
 }  // namespace gui::telling

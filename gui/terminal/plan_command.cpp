@@ -181,6 +181,8 @@ std::vector<Question> questionsOf(Command command) {
       return {Question::Room};
     case Command::Helps:
       return {Question::HelpsMost};
+    case Command::Sure:
+      return {Question::HowSure};
     default:
       return {};
   }
@@ -276,6 +278,7 @@ Finished answered(const Request& request, const PlanInput& read, const Audience&
   if (request.command == Command::Helps)
     addWhatHelps(solution, read.rig, request.together > 0 ? request.together : rigs::kUsualTogether,
                  audience.reader);
+  if (request.command == Command::Sure) rigs::addHowSure(solution, read.rig);
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const rigs::Searches shown = searchesOf(request.command);
   if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;

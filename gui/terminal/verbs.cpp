@@ -36,6 +36,9 @@ constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
 constexpr std::array<Text, 3> kHelps{"heatledger helps my-plan.json",
                                      "heatledger helps my-plan.json --wish sooner --rig b",
                                      "heatledger helps my-plan.json --together all"};
+constexpr std::array<Text, 3> kSure{"heatledger sure my-plan.json",
+                                    "heatledger sure my-plan.json --rig b",
+                                    "heatledger sure my-plan.json --csv > sure.csv"};
 constexpr std::array<Text, 2> kSafety{"heatledger safety my-plan.json",
                                       "heatledger safety my-plan.json --language de"};
 constexpr std::array<Text, 3> kSweep{
@@ -86,6 +89,8 @@ constexpr std::array kVerbs{
          kRoom},
     Verb{Command::Helps, "helps", "[PLAN]",
          TOLD("Terminal", "the one change that helps most, and the few together"), kHelps},
+    Verb{Command::Sure, "sure", "[PLAN]",
+         TOLD("Terminal", "how far off the figures may be, and what makes them so"), kSure},
     Verb{Command::Safety, "safety", "[PLAN]",
          TOLD("Terminal", "all there is to take care of on this day, with this plan's figures"),
          kSafety},

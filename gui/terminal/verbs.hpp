@@ -21,6 +21,7 @@ enum class Command {
   Circuit,
   Room,
   Helps,
+  Sure,
   Safety,
   Sweep,
   Picture,

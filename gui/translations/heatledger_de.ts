@@ -2387,6 +2387,18 @@
         <source>At worst: the fastest germ at each temperature, from the first moment on. Souring shows at about six powers of ten, and by a pH below about 5.0 before the boil. The boil kills these germs and their spores, but undoes no toxin that is already there.</source>
         <translation>Schlimmstenfalls: bei jeder Temperatur der schnellste Keim, vom ersten Augenblick an. Saures zeigt sich bei etwa sechs Zehnerpotenzen und an einem pH-Wert unter etwa 5,0 vor dem Kochen. Das Kochen tötet diese Keime und ihre Sporen, macht aber kein Gift unschädlich, das schon da ist.</translation>
     </message>
+    <message>
+        <source>How sure is this?</source>
+        <translation>Wie sicher ist das?</translation>
+    </message>
+    <message>
+        <source>How sure?</source>
+        <translation>Wie sicher?</translation>
+    </message>
+    <message>
+        <source>· on 8 of 10 days</source>
+        <translation>· an 8 von 10 Tagen</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -5852,6 +5864,53 @@
     </message>
 </context>
 <context>
+    <name>Prior</name>
+    <message>
+        <source>films are good to 13 %, insulation and lid to 20 %, the base to 25 %; taps, probes and rims are left out</source>
+        <translation>Filme an Wänden sind auf 13 % bekannt, Dämmung und Deckel auf 20 %, der Boden auf 25 %; Hähne, Fühler und Ränder fehlen</translation>
+    </message>
+    <message>
+        <source>nobody stated how the kettle looks, and dull metal loses up to 1.9 times as much as bright; films, lid and base are good to 13 to 25 % besides</source>
+        <translation>niemand hat angegeben, wie der Kessel aussieht, und mattes Metall verliert bis zu 1,9-mal so viel wie blankes; dazu sind Filme, Deckel und Boden auf 13 bis 25 % bekannt</translation>
+    </message>
+    <message>
+        <source>the law of the open surface is off by 18 % in the mean over 11 series; in mugs and pans it gives a quarter too much</source>
+        <translation>das Gesetz der offenen Oberfläche liegt im Mittel über 11 Messreihen um 18 % daneben; bei Bechern und Töpfen gibt es ein Viertel zu viel</translation>
+    </message>
+    <message>
+        <source>the law of the open surface is off by 18 % in the mean over 11 series</source>
+        <translation>das Gesetz der offenen Oberfläche liegt im Mittel über 11 Messreihen um 18 % daneben</translation>
+    </message>
+    <message>
+        <source>a lid does not lie on its rim twice in the same way</source>
+        <translation>kein Deckel liegt zweimal gleich auf seinem Rand</translation>
+    </message>
+    <message>
+        <source>nobody stated how the lid fits; from 1 to 5 % of the mouth may be open round a shut one</source>
+        <translation>niemand hat angegeben, wie der Deckel schließt; rund um einen geschlossenen können 1 bis 5 % der Öffnung offen sein</translation>
+    </message>
+    <message>
+        <source>marks in a kettle are good to a quarter or half a litre</source>
+        <translation>Marken in einem Kessel stimmen auf einen viertel oder halben Liter</translation>
+    </message>
+    <message>
+        <source>an element may have 10 % less to 5 % more than its plate says, and the voltage at the socket 5 % either way</source>
+        <translation>ein Heizelement darf 10 % weniger bis 5 % mehr haben, als sein Schild sagt, und die Spannung an der Steckdose 5 % mehr oder weniger</translation>
+    </message>
+    <message>
+        <source>a room is read to about a degree</source>
+        <translation>ein Raum wird auf etwa ein Grad genau abgelesen</translation>
+    </message>
+    <message>
+        <source>tap water is read to about a degree, if at all</source>
+        <translation>Leitungswasser wird auf etwa ein Grad genau gemessen, wenn überhaupt</translation>
+    </message>
+    <message>
+        <source>grain keeps a fifth more or less wort, by its crush and by how long it drips</source>
+        <translation>Malz hält ein Fünftel mehr oder weniger Würze zurück, je nach Schrotung und Abtropfzeit</translation>
+    </message>
+</context>
+<context>
     <name>Problem</name>
     <message>
         <source>null says nothing</source>
@@ -7994,6 +8053,309 @@
     </message>
 </context>
 <context>
+    <name>Sure</name>
+    <message>
+        <source>%1–%2</source>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>The boil begins between %1 and %2, on 1 day in 10 before and on 1 in 10 after.</source>
+        <translation>Das Kochen beginnt zwischen %1 und %2, an 1 von 10 Tagen davor und an 1 von 10 danach.</translation>
+    </message>
+    <message>
+        <source>The day is over between %1 and %2, boiling or not.</source>
+        <translation>Der Tag ist zwischen %1 und %2 vorbei, ob es kocht oder nicht.</translation>
+    </message>
+    <message>
+        <source>In the morning the mash has %1.</source>
+        <translation>Am Morgen hat die Maische %1.</translation>
+    </message>
+    <message>
+        <source>It takes %1 from the wall.</source>
+        <translation>Aus der Steckdose kommen %1.</translation>
+    </message>
+    <message>
+        <source>It takes %1 from the wall, for %2 to %3.</source>
+        <translation>Aus der Steckdose kommen %1, für %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>It %1.</source>
+        <translation>Er %1.</translation>
+    </message>
+    <message>
+        <source>%1 %2.</source>
+        <translation>%1 %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>When the boil begins hangs on %1.</source>
+        <translation>Wann das Kochen beginnt, hängt ab von: %1.</translation>
+    </message>
+    <message>
+        <source>What it would take to roll hangs on %1.</source>
+        <translation>Was wallendes Kochen bräuchte, hängt ab von: %1.</translation>
+    </message>
+    <message>
+        <source>How warm the morning is hangs on %1.</source>
+        <translation>Wie warm es am Morgen ist, hängt ab von: %1.</translation>
+    </message>
+    <message>
+        <source>How much boils off hangs on %1.</source>
+        <translation>Wie viel verkocht, hängt ab von: %1.</translation>
+    </message>
+    <message>
+        <source>What it takes from the wall hangs on %1.</source>
+        <translation>Was aus der Steckdose kommt, hängt ab von: %1.</translation>
+    </message>
+    <message>
+        <source>What the kettle loses: leave it full and hot with its lid on and its element off, and read it at once and some hours later.</source>
+        <translation>Was der Kessel verliert: Lassen Sie ihn voll und heiß mit Deckel und ohne Heizung stehen und lesen Sie gleich und einige Stunden später ab.</translation>
+    </message>
+    <message>
+        <source>What the open surface gives off: time the open kettle from 80 °C to the boil, once its power is known.</source>
+        <translation>Was die offene Oberfläche abgibt: Stoppen Sie die Zeit des offenen Kessels von 80 °C bis zum Kochen, sobald seine Leistung bekannt ist.</translation>
+    </message>
+    <message>
+        <source>What is poured: weigh the water, or count jugs that were weighed.</source>
+        <translation>Was eingefüllt wird: Wiegen Sie das Wasser oder zählen Sie gewogene Krüge.</translation>
+    </message>
+    <message>
+        <source>What the element delivers: have the voltage measured at the plug while it is on, or read an energy meter over a quarter of an hour.</source>
+        <translation>Was das Heizelement liefert: Lassen Sie die Spannung am Stecker messen, während es heizt, oder lesen Sie einen Energiezähler über eine Viertelstunde ab.</translation>
+    </message>
+    <message>
+        <source>The room: hang a thermometer beside the kettle.</source>
+        <translation>Der Raum: Hängen Sie ein Thermometer neben den Kessel.</translation>
+    </message>
+    <message>
+        <source>The water: measure it in the kettle before the element is on, with a thermometer that reads 0 °C in melting ice.</source>
+        <translation>Das Wasser: Messen Sie es im Kessel, bevor das Heizelement an ist, mit einem Thermometer, das in schmelzendem Eis 0 °C zeigt.</translation>
+    </message>
+    <message>
+        <source>The lid: look how it lies on its rim, and state its gap.</source>
+        <translation>Der Deckel: Sehen Sie nach, wie er auf dem Rand liegt, und geben Sie seinen Spalt an.</translation>
+    </message>
+    <message>
+        <source>What the grain keeps: weigh it before and after it has drained.</source>
+        <translation>Was das Malz zurückhält: Wiegen Sie es trocken und nach dem Abtropfen.</translation>
+    </message>
+    <message>
+        <source>To know it better</source>
+        <translation>Um es besser zu wissen</translation>
+    </message>
+    <message>
+        <source>Of each rig the same day was simulated %1 times, each time with other values of what nobody knows exactly beforehand. 1 day in 10 lies below the lower figure and 1 in 10 above the upper; a day that does not roll stays among them.</source>
+        <translation>Von jeder Anlage wurde derselbe Tag %1-mal berechnet, jedes Mal mit anderen Werten dessen, was niemand vorher genau weiß. 1 von 10 Tagen liegt unter der unteren Zahl und 1 von 10 über der oberen; ein Tag, der nicht wallend kocht, bleibt dabei.</translation>
+    </message>
+    <message>
+        <source>The middle is not the plan&apos;s own day: elements deliver rather less than their plates say, and a bare kettle loses rather more than computed.</source>
+        <translation>Die Mitte ist nicht der Tag des Plans: Heizelemente liefern eher weniger, als ihr Schild sagt, und ein blanker Kessel verliert eher mehr als berechnet.</translation>
+    </message>
+    <message>
+        <source>A share in brackets is what would be left of the variance if all else were known. What no share tells is a plan that is wrong: another lid, another volume.</source>
+        <translation>Ein Anteil in Klammern ist, was von der Varianz bliebe, wenn alles andere bekannt wäre. Was kein Anteil sagt, ist ein falscher Plan: ein anderer Deckel, eine andere Menge.</translation>
+    </message>
+    <message>
+        <source>rolls on every such day</source>
+        <translation>kocht an jedem solchen Tag wallend</translation>
+    </message>
+    <message>
+        <source>rolls on no such day</source>
+        <translation>kocht an keinem solchen Tag wallend</translation>
+    </message>
+    <message>
+        <source>rolls on more than 19 of 20 such days</source>
+        <translation>kocht an mehr als 19 von 20 solchen Tagen wallend</translation>
+    </message>
+    <message>
+        <source>rolls on fewer than 1 of 20 such days</source>
+        <translation>kocht an weniger als 1 von 20 solchen Tagen wallend</translation>
+    </message>
+    <message>
+        <source>rolls on %1 of 20 such days</source>
+        <translation>kocht an %1 von 20 solchen Tagen wallend</translation>
+    </message>
+    <message>
+        <source>what walls, lid and base lose</source>
+        <translation>was Wände, Deckel und Boden verlieren</translation>
+    </message>
+    <message>
+        <source>what the open surface gives off</source>
+        <translation>was die offene Oberfläche abgibt</translation>
+    </message>
+    <message>
+        <source>what is poured</source>
+        <translation>was eingefüllt wird</translation>
+    </message>
+    <message>
+        <source>what the element delivers</source>
+        <translation>was das Heizelement liefert</translation>
+    </message>
+    <message>
+        <source>the room</source>
+        <translation>der Raum</translation>
+    </message>
+    <message>
+        <source>the water as drawn</source>
+        <translation>das Leitungswasser</translation>
+    </message>
+    <message>
+        <source>how the lid fits</source>
+        <translation>wie der Deckel schließt</translation>
+    </message>
+    <message>
+        <source>what the grain keeps</source>
+        <translation>was das Malz zurückhält</translation>
+    </message>
+    <message>
+        <source>What makes it wide</source>
+        <translation>Woran es liegt</translation>
+    </message>
+    <message>
+        <source>Rolls</source>
+        <translation>Kocht wallend</translation>
+    </message>
+    <message>
+        <source>share of such days, %</source>
+        <translation>Anteil solcher Tage, %</translation>
+    </message>
+    <message>
+        <source>1 day in 10 before</source>
+        <translation>1 von 10 Tagen davor</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>1 day in 10 after</source>
+        <translation>1 von 10 Tagen danach</translation>
+    </message>
+    <message>
+        <source>1 day in 10 below</source>
+        <translation>1 von 10 Tagen darunter</translation>
+    </message>
+    <message>
+        <source>1 day in 10 above</source>
+        <translation>1 von 10 Tagen darüber</translation>
+    </message>
+    <message>
+        <source>not at all</source>
+        <translation>gar nicht</translation>
+    </message>
+    <message>
+        <source>water</source>
+        <translation>Wasser</translation>
+    </message>
+    <message>
+        <source>boil</source>
+        <translation>Kochen</translation>
+    </message>
+    <message>
+        <source>over</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <source>boil-off</source>
+        <translation>verkocht</translation>
+    </message>
+    <message>
+        <source>wort</source>
+        <translation>Würze</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <translation>Energie</translation>
+    </message>
+    <message>
+        <source>morning</source>
+        <translation>Morgen</translation>
+    </message>
+    <message>
+        <source>Strike water ready</source>
+        <translation>Einmaischwasser fertig</translation>
+    </message>
+    <message>
+        <source>Boil begins</source>
+        <translation>Kochen beginnt</translation>
+    </message>
+    <message>
+        <source>Day is over</source>
+        <translation>Tag ist vorbei</translation>
+    </message>
+    <message>
+        <source>Boils off</source>
+        <translation>Verkocht</translation>
+    </message>
+    <message>
+        <source>Wort in the end, cold</source>
+        <translation>Würze am Ende, kalt</translation>
+    </message>
+    <message>
+        <source>The mash in the morning</source>
+        <translation>Die Maische am Morgen</translation>
+    </message>
+    <message>
+        <source>Least heat that rolls</source>
+        <translation>Mindestwärme für wallendes Kochen</translation>
+    </message>
+    <message>
+        <source>From the wall</source>
+        <translation>Aus der Steckdose</translation>
+    </message>
+    <message>
+        <source>A batch costs</source>
+        <translation>Ein Sud kostet</translation>
+    </message>
+    <message>
+        <source>How much of the width hangs on it, %</source>
+        <translation>Wie viel der Streuung daran liegt, %</translation>
+    </message>
+    <message>
+        <source>Temperature of %1: 8 of 10 such days lie between the faint lines</source>
+        <translation>Temperatur von %1: 8 von 10 solchen Tagen liegen zwischen den blassen Linien</translation>
+    </message>
+    <message>
+        <source>middle of such days</source>
+        <translation>Mitte solcher Tage</translation>
+    </message>
+    <message>
+        <source>1 day in 10 is cooler</source>
+        <translation>1 von 10 Tagen ist kühler</translation>
+    </message>
+    <message>
+        <source>1 day in 10 is warmer</source>
+        <translation>1 von 10 Tagen ist wärmer</translation>
+    </message>
+    <message>
+        <source>Known exactly, it would make the band of the boil&apos;s beginning %1 narrower.</source>
+        <translation>Genau bekannt, würde die Spanne für den Beginn des Kochens um %1 enger.</translation>
+    </message>
+    <message>
+        <source>Known exactly, it would make the band of the least that rolls %1 narrower.</source>
+        <translation>Genau bekannt, würde die Spanne der Mindestwärme um %1 enger.</translation>
+    </message>
+    <message>
+        <source>The boil begins before %1 on 1 day in 10 and before %2 on half of them, and on more than 1 in 10 not at all.</source>
+        <translation>Das Kochen beginnt an 1 von 10 Tagen vor %1, an der Hälfte vor %2 und an mehr als 1 von 10 gar nicht.</translation>
+    </message>
+    <message>
+        <source>The boil begins before %1 on 1 day in 10, and on more than half of them not at all.</source>
+        <translation>Das Kochen beginnt an 1 von 10 Tagen vor %1 und an mehr als der Hälfte gar nicht.</translation>
+    </message>
+</context>
+<context>
     <name>Sweep</name>
     <message>
         <source>%1 is no number</source>
@@ -8980,6 +9342,10 @@
     <message>
         <source>how the figures were computed, too: law, source and how sure</source>
         <translation>auch wie die Zahlen berechnet wurden: Gesetz, Quelle und wie sicher</translation>
+    </message>
+    <message>
+        <source>how far off the figures may be, and what makes them so</source>
+        <translation>wie weit die Zahlen danebenliegen können und woran das liegt</translation>
     </message>
 </context>
 <context>

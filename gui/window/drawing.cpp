@@ -64,12 +64,13 @@ void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rig
     if (question == telling::Question::HelpsMost)
       solution =
           withWhatHelps(solution, rigs::kUsualTogether, static_cast<std::size_t>(drawing.view.rig));
+    if (question == telling::Question::HowSure) solution = withHowSure(solution);
     exportAnswer(drawing.to,
                  {question, drawing.view,
                   telling::answerTo(question, *solution, reader, drawing.view), solution, reader},
                  paperLook());
   } else {
-    solution = withWhatHelps(solution, kTogetherInReports);
+    solution = withHowSure(withWhatHelps(solution, kTogetherInReports));
     writeReport(drawing.to, {.solution = solution,
                              .units = reader.units,
                              .planName = planNameOf(drawing, reader),

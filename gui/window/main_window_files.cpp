@@ -406,9 +406,9 @@ void MainWindow::exportReport() {
   saveReport(path);
 }
 
-// With what helps most, few changes at once: a moment, where nobody has looked at it.
+// With what helps most, few changes at once, and how sure it is: a moment, where nobody has looked.
 rigs::SolutionPtr MainWindow::reportedSolution() const {
-  return withWhatHelps(page_->wholeSolution(), kTogetherInReports);
+  return withHowSure(withWhatHelps(page_->wholeSolution(), kTogetherInReports));
 }
 
 void MainWindow::saveReport(const QString& path) {

@@ -135,11 +135,14 @@ void MainWindow::buildRigMenu() {
 
 void MainWindow::buildViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
-  // The overview has a key of its own, so that each question keeps its number.
+  // The overview has a key of its own, so that each question keeps its number, and so has what no
+  // number is left for.
   int number = 0;
   for (const telling::Question question : telling::allQuestions()) {
     const QKeySequence keys = question == telling::Question::Overview
                                   ? QKeySequence(Qt::ALT | Qt::Key_Home)
+                              : question == telling::Question::HowSure
+                                  ? QKeySequence(Qt::ALT | Qt::Key_End)
                                   : QKeySequence(QStringLiteral("Ctrl+%1").arg(number % 10));
     ++number;
     menu->addAction(told(telling::titleOf(question)), keys, this,

@@ -15,6 +15,7 @@
 #include "rigs/answers/helps.hpp"
 #include "rigs/answers/night.hpp"
 #include "rigs/answers/published_airflows.hpp"
+#include "rigs/answers/sure.hpp"
 #include "rigs/plans/plan.hpp"
 
 namespace rigs {
@@ -59,6 +60,8 @@ struct RigAnswer {
   std::optional<RoomAnswer> room;                 // if asked for
   std::vector<double> stageCosts;                 // in the order of the stages; or empty
   std::shared_ptr<const HelpsAnswer> helps = {};  // where somebody searched for what helps
+  std::shared_ptr<const Bands> bands = {};        // where somebody waited for them
+  std::shared_ptr<const SureAnswer> sure = {};    // where somebody asked; then with bands
 };
 
 struct Answers {

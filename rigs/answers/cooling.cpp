@@ -23,10 +23,10 @@ std::optional<NoChill> noChill(const Rig& rig, const BrewDay& day, const Place& 
                           .draught = place.draught};
   const Length fill =
       std::min(Length(day.resultCold / crossSection(rig.vessel)), rig.vessel.height);
-  const Power lost =
-      HeatLossModel(rig.vessel, Hose{}, room, fill, rig.vessel.open.mash, rig.evaporationFactor)
-          .flows(half, fill)
-          .lost.total();
+  const Power lost = HeatLossModel(rig.vessel, Hose{}, room, fill, rig.vessel.open.mash,
+                                   rig.evaporationFactor, rig.lossFactor)
+                         .flows(half, fill)
+                         .lost.total();
   if (lost <= watts(0.0)) return std::nullopt;
   const Time constant = stored * (half - place.room) / lost;
   return NoChill{

@@ -191,6 +191,8 @@ struct Search::Found {
   std::optional<CircuitAnswer> circuit;
   std::optional<Rest> rest;
   std::shared_ptr<const HelpsAnswer> helps;
+  std::shared_ptr<const Bands> bands;
+  std::shared_ptr<const SureAnswer> sure;
 
   Searches done() const {
     Searches all = sweeps;
@@ -198,6 +200,8 @@ struct Search::Found {
     all.circuit = circuit.has_value();
     all.rest = rest.has_value();
     all.helps = helps != nullptr;
+    all.bands = bands != nullptr;
+    all.sure = sure != nullptr;
     return all;
   }
 
@@ -221,6 +225,20 @@ struct Search::Found {
           rigs::helps(plan, index, kUsualTogether, helping.ofOne()));
   }
 
+  // As far as `stop` lets it.
+  void addBands(const Plan& plan, std::size_t index, const Searches& wanted,
+                const std::function<bool()>& stop) {
+    if (wanted.sure && !sure) {
+      if (auto found = rigs::sure(plan, index, stop)) {
+        bands = std::make_shared<const Bands>(found->bands);
+        sure = std::make_shared<const SureAnswer>(std::move(*found));
+      }
+    }
+    if (!wanted.bands || bands) return;
+    if (auto found = bandsOf(plan, index, stop))
+      bands = std::make_shared<const Bands>(std::move(*found));
+  }
+
   // Where an answer shows it.
   void tell(const RigPlan& rig, RigAnswer& answer) const {
     if (powers) {
@@ -229,6 +247,8 @@ struct Search::Found {
     }
     if (circuit) answer.circuit = *circuit;
     answer.helps = helps;
+    answer.bands = bands;
+    answer.sure = sure;
     if (!rest) return;
     if (answer.sizing) {
       answer.sizing->largest = rest->largest;
@@ -244,6 +264,8 @@ struct Memory::Kept {
   Remembered<Plan, CircuitAnswer> circuits;                    // likewise
   Remembered<Plan, Rest> rests;                                // by onlyRig()
   Remembered<Plan, std::shared_ptr<const HelpsAnswer>> helps;  // likewise
+  Remembered<Plan, std::shared_ptr<const Bands>> bands;        // likewise
+  Remembered<Plan, std::shared_ptr<const SureAnswer>> sures;   // likewise
   Remembered<PowersInputs, SizingAnswer> powers;
   Remembered<SweepInputs, std::pair<RigSweeps, Searches>> sweeps;
   std::optional<std::pair<Plan, Problems>> checked;
@@ -256,6 +278,8 @@ struct Memory::Kept {
     if (const auto* before = circuits.find(dayInputs(plan, i))) found.circuit = *before;
     if (const auto* before = rests.find(onlyRig(plan, i))) found.rest = *before;
     if (const auto* before = helps.find(onlyRig(plan, i))) found.helps = *before;
+    if (const auto* before = bands.find(onlyRig(plan, i))) found.bands = *before;
+    if (const auto* before = sures.find(onlyRig(plan, i))) found.sure = *before;
     return found;
   }
   void keep(const Plan& plan, std::size_t i, const Search::Found& found) {
@@ -264,6 +288,8 @@ struct Memory::Kept {
     if (found.circuit) circuits.keep(dayInputs(plan, i), *found.circuit);
     if (found.rest) rests.keep(onlyRig(plan, i), *found.rest);
     if (found.helps && !found.helps->isPart()) helps.keep(onlyRig(plan, i), found.helps);
+    if (found.bands) bands.keep(onlyRig(plan, i), found.bands);
+    if (found.sure) sures.keep(onlyRig(plan, i), found.sure);
   }
   // The powers for another time that is wanted.
   const SizingAnswer* powersFor(const Plan& plan, std::size_t i) const {
@@ -328,7 +354,9 @@ bool Search::add(const Searches& wanted, const std::function<bool()>& stop,
       stopped = true;
     } else {
       found.add(plan_, i, days_[i].day, wanted, kept.powersFor(plan_, i), summed);
-      if (wanted.helps && stop && stop()) stopped = true;  // perhaps in the middle of it
+      found.addBands(plan_, i, wanted, stop);
+      const bool takesLong = wanted.helps || wanted.bands || wanted.sure;
+      if (takesLong && stop && stop()) stopped = true;  // perhaps in the middle of it
     }
     return found;
   });
@@ -340,7 +368,7 @@ bool Search::add(const Searches& wanted, const std::function<bool()>& stop,
 
 Searches Search::done() const {
   Searches done = kEverySearch;
-  done.helps = true;  // if every rig has it
+  done.helps = done.bands = done.sure = true;  // if every rig has it
   for (const Found& one : found_) done = both(done, one.done());
   return done;
 }
@@ -354,6 +382,15 @@ Solution Search::solution() const {
     now.sweeps.push_back(found_[i].curves);
   }
   return now;
+}
+
+void addHowSure(Solution& solution, std::optional<std::size_t> rig, std::size_t days) {
+  for (std::size_t i = 0; i < solution.answers.rigs.size(); ++i) {
+    RigAnswer& one = solution.answers.rigs[i];
+    if (one.sure || (rig && *rig != i)) continue;
+    one.sure = std::make_shared<const SureAnswer>(sure(solution.plan, i, {}, days).value());
+    one.bands = std::make_shared<const Bands>(one.sure->bands);
+  }
 }
 
 Solution solve(const Plan& plan, const Searches& wanted) {

@@ -5,6 +5,7 @@
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "physics/units.hpp"
@@ -50,7 +51,8 @@ class Search {
   // Every rig's day with its jacket and its curves; comes before the rest.
   void addDays();
   // Those of `wanted` that are missing. False, and nothing is added, if `stop` says so before each
-  // rig has been begun, or in the middle of what helps most; it is called from several threads.
+  // rig has been begun, or in the middle of what helps most or of bands; it is called from several
+  // threads.
   // `helping` is about that alone, of all rigs together: where its `stop` says so, what was found
   // by then stays, marked as part, and is not remembered.
   bool add(const Searches& wanted, const std::function<bool()>& stop = {},
@@ -69,6 +71,9 @@ class Search {
   std::vector<Found> found_;
 };
 
+// With how sure the figures are, of every rig that lacks it or of this one alone.
+void addHowSure(Solution& solution, std::optional<std::size_t> rig = {},
+                std::size_t days = kDaysOfABand);
 // All at once. Precondition: a plan that checkPlan() finds no errors in.
 Solution solve(const Plan& plan, const Searches& wanted);
 

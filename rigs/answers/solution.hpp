@@ -31,22 +31,31 @@ struct Searches {
   bool circuit = false;  // what the readings of the rules leave
   bool rest = false;     // largest batches, and what would make a kettle boil: no picture shows it
   bool helps = false;    // what helps most: a thousand days a rig
+  bool bands = false;    // how sure the figures are: some hundred days a rig
+  bool sure = false;     // and what makes them unsure: over a thousand
 
   bool covers(const Searches& needed) const {
     return (sizing || !needed.sizing) && (power || !needed.power) &&
            (thickness || !needed.thickness) && (jacketPower || !needed.jacketPower) &&
-           (circuit || !needed.circuit) && (rest || !needed.rest) && (helps || !needed.helps);
+           (circuit || !needed.circuit) && (rest || !needed.rest) && (helps || !needed.helps) &&
+           (bands || !needed.bands) && (sure || !needed.sure);
   }
   bool operator==(const Searches&) const = default;
 };
 inline Searches both(const Searches& a, const Searches& b) {
-  return {a.sizing && b.sizing,       a.power && b.power,
-          a.thickness && b.thickness, a.jacketPower && b.jacketPower,
-          a.circuit && b.circuit,     a.rest && b.rest,
-          a.helps && b.helps};
+  return {a.sizing && b.sizing,
+          a.power && b.power,
+          a.thickness && b.thickness,
+          a.jacketPower && b.jacketPower,
+          a.circuit && b.circuit,
+          a.rest && b.rest,
+          a.helps && b.helps,
+          a.bands && b.bands,
+          a.sure && b.sure};
 }
-// All that is done before anybody asks for it. What helps most is done where it is looked at.
-inline constexpr Searches kEverySearch{true, true, true, true, true, true, false};
+// All that is done before anybody asks for it. What helps most, and what makes bands wide, is done
+// where it is looked at; bands come last of all.
+inline constexpr Searches kEverySearch{true, true, true, true, true, true, false, false, false};
 // One at a time, what is looked at most first.
 inline constexpr std::array kSearchesInTurn{
     Searches{.sizing = true},      Searches{.power = true},   Searches{.thickness = true},

@@ -315,6 +315,7 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));
   if (answer.helps) object.put("helps", helpsJson(*answer.helps, brewsPerYear(whole.tariff)));
+  if (answer.bands) object.put("bands", bandsJson(*answer.bands, answer.sure.get()));
   if (answer.edge) {
     object.put("on_the_edge", Object()
                                   .set("least", answer.edge->least)

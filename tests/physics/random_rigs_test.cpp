@@ -292,7 +292,8 @@ HeatFlows flowsOf(const Case& c, Temperature at, double open) {
   const Surroundings room{.air = moistAir(c.place.room, c.place.relativeHumidity, c.place.pressure),
                           .draught = c.place.draught};
   const Length fill = 0.7 * c.rig.vessel.height;
-  return HeatLossModel(c.rig.vessel, c.rig.hose, room, fill, open, c.rig.evaporationFactor)
+  return HeatLossModel(c.rig.vessel, c.rig.hose, room, fill, open, c.rig.evaporationFactor,
+                       rig.lossFactor)
       .flows(at, fill);
 }
 Power lossOf(const Case& c, Temperature at, double open) {

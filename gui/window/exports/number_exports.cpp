@@ -98,10 +98,15 @@ QJsonObject tableJson(const ShownTable& table) {
 // Computed anew: keeping curves makes the integrator stop more often, which shows in the twelfth
 // digit, and these are to be the terminal's bytes.
 // What was searched for has none, and is taken as it was found.
-rigs::Answers withoutCurves(const rigs::Solution& solution, rigs::Depth depth) {
+rigs::Answers withoutCurves(const rigs::Solution& solution, rigs::Depth depth, Question question) {
   rigs::Answers answers = rigs::answer(solution.plan, depth);
   for (std::size_t i = 0; i < answers.rigs.size(); ++i)
     answers.rigs[i].helps = solution.answers.rigs[i].helps;
+  if (question != Question::HowSure) return answers;
+  for (std::size_t i = 0; i < answers.rigs.size(); ++i) {
+    answers.rigs[i].bands = solution.answers.rigs[i].bands;
+    answers.rigs[i].sure = solution.answers.rigs[i].sure;
+  }
   return answers;
 }
 
@@ -109,8 +114,9 @@ std::string resultText(const rigs::Solution& solution, Question question) {
   const rigs::Depth depth = question == Question::Circuit     ? rigs::Depth::Circuit
                             : question == Question::Room      ? rigs::Depth::Room
                             : question == Question::HelpsMost ? rigs::Depth::Day
+                            : question == Question::HowSure   ? rigs::Depth::Day
                                                               : rigs::Depth::Everything;
-  rigs::Answers answers = withoutCurves(solution, depth);
+  rigs::Answers answers = withoutCurves(solution, depth, question);
   // Only where that is asked: else it would depend on what was looked at before.
   if (question != Question::HelpsMost)
     for (rigs::RigAnswer& rig : answers.rigs) rig.helps.reset();
@@ -125,7 +131,7 @@ ShownAnswer shown(const SeenAnswer& seen) {
 
 QByteArray answerCsv(const SeenAnswer& seen) {
   rigs::Solution solution = *seen.solution;
-  solution.answers = withoutCurves(*seen.solution, telling::depthOf(seen.question));
+  solution.answers = withoutCurves(*seen.solution, telling::depthOf(seen.question), seen.question);
   const telling::Answer answer = telling::answerTo(seen.question, solution, seen.reader, seen.view);
   return QByteArray::fromStdString(telling::csvOf(answer, rigNamesOf(solution), seen.reader));
 }

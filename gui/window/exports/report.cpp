@@ -74,20 +74,29 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
         for (telling::Picture& picture : answer({.rig = rig}).pictures)
           all.back().pictures.push_back(std::move(picture));
       break;
+    case Question::HowSure:
+      all.push_back(answer({.everyRig = true}));
+      for (int rig = 1; rig < rigs; ++rig)
+        for (telling::Picture& picture : answer({.rig = rig}).pictures)
+          all.back().pictures.push_back(std::move(picture));
+      break;
     default:
       all.push_back(answer({.everyRule = true}));
   }
   return all;
 }
 
-// All, but what helps most where nobody has searched for it.
+// All, but what helps most and how sure it is where nobody has searched for it.
 std::vector<Question> questionsOf(const ReportInput& input) {
   const auto& rigs = input.solution->answers.rigs;
   const bool searched =
       std::all_of(rigs.begin(), rigs.end(), [](const auto& rig) { return rig.helps != nullptr; });
+  const bool sure =
+      std::all_of(rigs.begin(), rigs.end(), [](const auto& rig) { return rig.sure != nullptr; });
   std::vector<Question> all;
   for (const Question question : telling::allQuestions())
-    if (searched || question != Question::HelpsMost) all.push_back(question);
+    if ((searched || question != Question::HelpsMost) && (sure || question != Question::HowSure))
+      all.push_back(question);
   return all;
 }
 

@@ -81,7 +81,8 @@ void Solver::solve(std::shared_ptr<const rigs::Plan> plan, int edition) {
 void Solver::lookAt(const Searches& needed) {
   {
     const std::lock_guard lock(mutex_);
-    const bool begins = needed.helps && !lookedAt_.helps && last_.plan;
+    const bool begins =
+        last_.plan && ((needed.helps && !lookedAt_.helps) || (needed.sure && !lookedAt_.sure));
     lookedAt_ = needed;
     if (!begins || waiting_ || !worker_.joinable()) return;
     waiting_ = last_;  // all else of it is remembered
@@ -154,12 +155,17 @@ void Solver::compute(const Job& job, rigs::Memory& memory) {
     lookedAt = lookedAt_;
   }
   const bool helps = std::exchange(lookedAt.helps, false);
+  const bool sure = std::exchange(lookedAt.sure, false);
+  lookedAt.bands = false;
   if (!search.done().covers(lookedAt)) {
     search.add(lookedAt);
     show(search.solution(), job.edition);
   }
   if (helps) addWhatHelps(search, job);
-  if (search.done().covers(kEverySearch)) return;
+  if (sure) addUnlessOutdated(search, {.bands = true, .sure = true}, job);
+  Searches all = kEverySearch;
+  all.bands = true;
+  if (search.done().covers(all)) return;
   // A search is not left half-way: under a dragging hand the next plan would wait for it.
   {
     std::unique_lock lock(mutex_);
@@ -169,6 +175,12 @@ void Solver::compute(const Job& job, rigs::Memory& memory) {
     if (!search.done().covers(one) && !search.add(one, [this] { return isOutdated(); })) return;
   }
   show(search.solution(), job.edition);
+  addUnlessOutdated(search, {.bands = true}, job);
+}
+
+void Solver::addUnlessOutdated(rigs::Search& search, const Searches& wanted, const Job& job) {
+  if (search.done().covers(wanted)) return;
+  if (search.add(wanted, [this] { return isOutdated(); })) show(search.solution(), job.edition);
 }
 
 // Left as soon as another plan waits: it takes too long for a dragging hand.
@@ -199,6 +211,12 @@ SolutionPtr withWhatHelps(const SolutionPtr& solution, std::size_t together,
     if (!helps && (!rig || *rig == i))
       helps = std::make_shared<const rigs::HelpsAnswer>(rigs::helps(more.plan, i, together));
   }
+  return std::make_shared<const Solution>(std::move(more));
+}
+
+SolutionPtr withHowSure(const SolutionPtr& solution) {
+  rigs::Solution more = *solution;
+  rigs::addHowSure(more);
   return std::make_shared<const Solution>(std::move(more));
 }
 

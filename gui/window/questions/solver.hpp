@@ -33,8 +33,8 @@ class Solver : public QObject {
 
   // Replaces what waits. Editions grow.
   void solve(std::shared_ptr<const rigs::Plan> plan, int edition);
-  // What the picture that is looked at needs; it comes before everything else. What helps most is
-  // searched for only while that is looked at.
+  // What the picture that is looked at needs; it comes before everything else. What helps most, and
+  // what makes figures unsure, is searched for only while that is looked at.
   void lookAt(const Searches& needed);
   // Of a search for what helps most: what was found by now is shown, marked as part.
   void endSearch();
@@ -69,6 +69,7 @@ class Solver : public QObject {
   bool isOutdated();
   void show(rigs::Solution&& now, int edition);
   void addWhatHelps(rigs::Search& search, const Job& job);
+  void addUnlessOutdated(rigs::Search& search, const Searches& wanted, const Job& job);
 
   mutable std::mutex mutex_;
   std::condition_variable wake_;
@@ -87,6 +88,8 @@ SolutionPtr solveAtOnce(const rigs::Plan& plan);
 // The same solution with what helps most, of every rig that lacks it or of this one alone.
 SolutionPtr withWhatHelps(const SolutionPtr& solution, std::size_t together,
                           std::optional<std::size_t> rig = {});
+// The same solution with how sure it is.
+SolutionPtr withHowSure(const SolutionPtr& solution);
 // So many changes at once in reports, which tell of every rig.
 inline constexpr std::size_t kTogetherInReports = 2;
 

@@ -76,6 +76,7 @@ TEST(NeededBy, CoversWhatAnAnswerShowsBeyondTheDays) {
   EXPECT_EQ(neededBy(Question::Circuit), Searches{.circuit = true});
   EXPECT_EQ(neededBy(Question::HowFarCools), Searches{});
   EXPECT_EQ(neededBy(Question::HelpsMost), Searches{.helps = true});
+  EXPECT_EQ(neededBy(Question::HowSure), (Searches{.bands = true, .sure = true}));
   EXPECT_EQ(neededBy(Question::WorthJacket), Searches{.thickness = true});
   EXPECT_EQ(neededBy(Question::WorthJacket, {.overThickness = false}),
             Searches{.jacketPower = true});

@@ -40,6 +40,7 @@ std::optional<Command> helpAbout(const std::vector<const char*>& words) {
 
 TEST(CommandLine, KnowsTheWishAndHowManyChangesAreTriedAtOnce) {
   EXPECT_EQ(requestOf({"helps"}).command, Command::Helps);
+  EXPECT_EQ(requestOf({"sure"}).command, Command::Sure);
   EXPECT_FALSE(requestOf({"helps"}).wish.has_value());
   EXPECT_EQ(requestOf({"helps"}).together, 0U) << "the usual number";
   EXPECT_EQ(requestOf({"helps", "my-plan.json", "--wish", "sooner"}).wish, rigs::Wish::Sooner);

@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <atomic>
 #include <functional>
 #include <stdexcept>
 #include <string>
@@ -187,6 +188,36 @@ TEST(Memory, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
     EXPECT_NE(solution.sweeps[1].thickness.back().savedMoney, last);
     last = solution.sweeps[1].thickness.back().savedMoney;
   }
+}
+
+// Bands are nobody's before they are asked for; then they stay, whatever place a rig has.
+TEST(Memory, KeepsHowSureItIs) {
+  Memory memory;
+  Plan plan = demoBoiledAnHour();
+  plan.rigs.resize(2);
+  EXPECT_FALSE(solvedWith(memory, plan).answers.rigs[0].bands);
+  const Solution bands = solvedWith(memory, plan, {.bands = true});
+  ASSERT_TRUE(bands.answers.rigs[0].bands);
+  EXPECT_FALSE(bands.answers.rigs[0].sure);
+  std::swap(plan.rigs[0], plan.rigs[1]);
+  Search again(plan, memory);
+  EXPECT_TRUE(again.done().bands);
+  again.addDays();
+  EXPECT_EQ(again.solution().answers.rigs[1].bands, bands.answers.rigs[0].bands);
+  plan.rigs[0].finishIsUsual = true;  // which no day shows, and every band
+  EXPECT_FALSE(Search(plan, memory).done().bands);
+}
+
+TEST(Search, AddsNoBandsWhereItIsStoppedAmongThem) {
+  Memory memory;
+  Plan plan = demoBoiledAnHour();
+  plan.rigs.resize(1);
+  Search search(plan, memory);
+  search.addDays();
+  std::atomic<int> asked = 0;
+  EXPECT_FALSE(search.add({.bands = true}, [&] { return ++asked > 20; }));
+  EXPECT_FALSE(search.done().bands);
+  EXPECT_FALSE(search.solution().answers.rigs[0].bands);
 }
 
 TEST(Search, AddsNothingWhereItIsStopped) {

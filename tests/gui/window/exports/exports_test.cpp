@@ -166,6 +166,10 @@ gui::telling::Answer terminalAnswer(const SeenAnswer& seen) {
   solution.answers = rigs::answer(solution.plan, gui::telling::depthOf(seen.question));
   for (std::size_t i = 0; i < solution.answers.rigs.size(); ++i)
     solution.answers.rigs[i].helps = solvedDemo()->answers.rigs[i].helps;
+  for (std::size_t i = 0; seen.question == Question::HowSure && i < 4; ++i) {
+    solution.answers.rigs[i].bands = solvedDemo()->answers.rigs[i].bands;
+    solution.answers.rigs[i].sure = solvedDemo()->answers.rigs[i].sure;
+  }
   return gui::telling::answerTo(seen.question, solution, seen.reader, seen.view);
 }
 
@@ -263,13 +267,19 @@ TEST(NumbersFile, IsJsonWithTheTerminalsResultInside) {
   rigs::Answers helped = rigs::answer(solvedDemo()->plan, rigs::Depth::Day);
   for (std::size_t i = 0; i < helped.rigs.size(); ++i)
     helped.rigs[i].helps = solvedDemo()->answers.rigs[i].helps;
+  rigs::Answers sure = rigs::answer(solvedDemo()->plan, rigs::Depth::Day);
+  for (std::size_t i = 0; i < sure.rigs.size(); ++i) {
+    sure.rigs[i].bands = solvedDemo()->answers.rigs[i].bands;
+    sure.rigs[i].sure = solvedDemo()->answers.rigs[i].sure;
+  }
   for (const Question question : gui::telling::allQuestions()) {
     // Three commands of the terminal go deeper than the rest, or elsewhere.
-    const std::string terminal = question == Question::Circuit ? terminalOf(rigs::Depth::Circuit)
-                                 : question == Question::Room  ? terminalOf(rigs::Depth::Room)
-                                 : question == Question::HelpsMost
-                                     ? rigs::resultJson(solvedDemo()->plan, helped)
-                                     : everything;
+    const std::string terminal =
+        question == Question::Circuit     ? terminalOf(rigs::Depth::Circuit)
+        : question == Question::Room      ? terminalOf(rigs::Depth::Room)
+        : question == Question::HelpsMost ? rigs::resultJson(solvedDemo()->plan, helped)
+        : question == Question::HowSure   ? rigs::resultJson(solvedDemo()->plan, sure)
+                                          : everything;
     const SeenAnswer seen = demoAnswer(question);
     const ShownAnswer answer = gui::shown(seen);
     SCOPED_TRACE(answer.title.toStdString());

@@ -133,7 +133,7 @@ TEST_F(Report, HasEveryNumberOfEveryTable) {
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
     // Of several rigs paper has what helps each in short, and its picture.
     if (question == gui::telling::Question::HelpsMost) continue;
-    gui::ShownAnswer answer = test_support::shownDemo(question);
+    gui::ShownAnswer answer = test_support::shownDemo(question, {.everyRig = true});
     ASSERT_FALSE(answer.tables.isEmpty());
     // Between what each day comes to and how heat flows stand the ledgers stage by stage, which a
     // spreadsheet has and paper leaves out.

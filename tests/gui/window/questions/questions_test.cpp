@@ -30,12 +30,15 @@ TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
     if (question == gui::telling::Question::Overview) {
       window().setQuestion(gui::telling::Question::Room);
       press(Qt::Key_Home, Qt::AltModifier);
+    } else if (question == gui::telling::Question::HowSure) {
+      press(Qt::Key_End, Qt::AltModifier);
     } else {
       press(static_cast<Qt::Key>(Qt::Key_0 + place % 10), Qt::ControlModifier);
     }
     EXPECT_EQ(window().page().question(), question);
-    // What helps is searched for where it is looked at.
-    if (question == gui::telling::Question::HelpsMost) {
+    // What helps, and how sure it is, is searched for where it is looked at.
+    if (question == gui::telling::Question::HelpsMost ||
+        question == gui::telling::Question::HowSure) {
       ASSERT_TRUE(settles());
     }
     const gui::ShownAnswer answer = window().page().currentAnswer();

@@ -45,7 +45,7 @@ TEST(TheSolver, ShowsTheDaysFirstThenWhatIsLookedAtThenAll) {
   solver.lookAt({.thickness = true});
   QSignalSpy solved(&solver, &Solver::solved);
   solver.solve(planWithBoil("60 min"), 7);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() == 3; }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() >= 3; }, 60000));
   const auto all = solutionsOf(solved);
   EXPECT_EQ(all[0]->answers.rigs.size(), 4U);
   EXPECT_EQ(all[0]->done, gui::Searches{});
@@ -166,7 +166,7 @@ TEST(TheSolver, GivesTheSameAfterEditsAsAtOnce) {
   change(stronger);
   const gui::SolutionPtr last = solutionsOf(solved).back();
   const gui::SolutionPtr afresh = gui::solveAtOnce(*plan);
-  ASSERT_EQ(last->done, gui::kEverySearch);
+  ASSERT_TRUE(last->done.covers(gui::kEverySearch));
   for (std::size_t i = 0; i < 4; ++i) {
     SCOPED_TRACE(i);
     const rigs::RigAnswer& mine = last->answers.rigs[i];
@@ -211,7 +211,7 @@ TEST(TheSolver, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
     ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
     QTest::qWait(20);
     const auto last = solutionsOf(solved).back();
-    ASSERT_EQ(last->done, gui::kEverySearch);
+    ASSERT_TRUE(last->done.covers(gui::kEverySearch));
     const auto afresh = gui::solveAtOnce(*plan);
     EXPECT_EQ(last->sweeps[1].thickness.back().savedMoney,
               afresh->sweeps[1].thickness.back().savedMoney);
@@ -231,7 +231,8 @@ TEST(TheSolver, KeepsTheCurvesOfRigsThatStayAsTheyAre) {
   solved.clear();
   solver.solve(plan, 2);
   ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, 60000));
-  EXPECT_EQ(solutionsOf(solved)[0]->done, gui::kEverySearch);  // the same rigs, in another order
+  EXPECT_TRUE(
+      solutionsOf(solved)[0]->done.covers(gui::kEverySearch));  // the same rigs, in another order
   EXPECT_EQ(solutionsOf(solved)[0]->sweeps[0].power[9].toBoil, before->sweeps[1].power[9].toBoil);
   ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
   solved.clear();
