@@ -25,17 +25,19 @@ enum class Subject {
   Duty,
   Wort,
   Night,
+  Growth,
   Sizing,
   Jacket,
   RoomAir,
-  Change
+  Change,
+  Bands
 };
 
 struct Words {
   Subject subject;
   Template<0> formula, source, certainty;
 };
-const std::array<Words, 17> kWords{{
+const std::array<Words, 19> kWords{{
     {Subject::Time,
      TOLD("Explained",
           "Time is heat over power: from one temperature to the next t = ∫ C "
@@ -154,6 +156,18 @@ const std::array<Words, 17> kWords{{
      TOLD("Explained",
           "Films and evaporation within 20 %: an excess over the room of 40 K "
           "after a night is known to some 4 K.")},
+    {Subject::Growth,
+     TOLD("Explained",
+          "How often something doubles is its rate at each temperature, summed "
+          "over the night: of the fastest food germ at each, and of lactic "
+          "bacteria whose spores survive a mash."),
+     TOLD("Explained",
+          "A table of doubling times, Snyder 2001, with its limit of ten; the "
+          "cardinal model, Rosso 1993, for Bacillus coagulans"),
+     TOLD("Explained",
+          "The worst case: nothing waits before it grows, as it does in cooling "
+          "food. The rate of the spores has no printed unit and is taken for an "
+          "hour's.")},
     {Subject::Sizing,
      TOLD("Explained",
           "Days with ever better guesses are simulated until one just does "
@@ -190,6 +204,17 @@ const std::array<Words, 17> kWords{{
           "other; what is told is the difference to the rig as it is."),
      TOLD("Explained", "The same simulation, once for each way"),
      TOLD("Explained", "Better than each day alone, as most errors are common.")},
+    {Subject::Bands,
+     TOLD("Explained",
+          "The day is computed 256 times, each time with other losses, surface, "
+          "heat capacity, power and room, drawn evenly from what is believed of "
+          "them; 1 day in 10 lies below the band and 1 in 10 above."),
+     TOLD("Explained",
+          "Even points after Sobol 1967; what is believed of each unknown stands "
+          "with its source in the document on how sure it is"),
+     TOLD("Explained",
+          "The ends are off by 5 or 6 % of a standard deviation for so many "
+          "days; they are as good as what is believed.")},
 }};
 
 // By the place that a figure has in the result; the longest that fits.
@@ -240,6 +265,10 @@ constexpr std::array kPlaces{
     Place{"/supply", Subject::Current},
     Place{"/sizing", Subject::Sizing},
     Place{"/jacket", Subject::Jacket},
+    Place{"/night/souring_tenfolds_at_worst", Subject::Growth},
+    Place{"/night/germs_double_at_worst", Subject::Growth},
+    Place{"/night/ten_doublings_after_s", Subject::Growth},
+    Place{"/bands/", Subject::Bands},
     Place{"/night", Subject::Night},
     Place{"/cost", Subject::Money},
     Place{"/room", Subject::RoomAir},
@@ -268,6 +297,8 @@ Subject subjectOf(Question question) {
       return Subject::RoomAir;
     case Question::HelpsMost:
       return Subject::Change;
+    case Question::HowSure:
+      return Subject::Bands;
   }
   return Subject::Time;
 }

@@ -3519,6 +3519,30 @@
         <source>How this was computed</source>
         <translation>Wie das berechnet wurde</translation>
     </message>
+    <message>
+        <source>How often something doubles is its rate at each temperature, summed over the night: of the fastest food germ at each, and of lactic bacteria whose spores survive a mash.</source>
+        <translation>Wie oft sich etwas verdoppelt, ist seine Rate bei jeder Temperatur, über die Nacht summiert: des jeweils schnellsten Lebensmittelkeims und von Milchsäurebakterien, deren Sporen eine Maische überleben.</translation>
+    </message>
+    <message>
+        <source>A table of doubling times, Snyder 2001, with its limit of ten; the cardinal model, Rosso 1993, for Bacillus coagulans</source>
+        <translation>Eine Tafel von Verdopplungszeiten, Snyder 2001, mit ihrer Grenze von zehn; das Kardinalmodell, Rosso 1993, für Bacillus coagulans</translation>
+    </message>
+    <message>
+        <source>The worst case: nothing waits before it grows, as it does in cooling food. The rate of the spores has no printed unit and is taken for an hour&apos;s.</source>
+        <translation>Der schlimmste Fall: Nichts wartet, bevor es wächst, wie es das in abkühlenden Lebensmitteln tut. Die Rate der Sporen hat keine gedruckte Einheit und wird als die einer Stunde genommen.</translation>
+    </message>
+    <message>
+        <source>The day is computed 256 times, each time with other losses, surface, heat capacity, power and room, drawn evenly from what is believed of them; 1 day in 10 lies below the band and 1 in 10 above.</source>
+        <translation>Der Tag wird 256-mal gerechnet, jedes Mal mit anderen Verlusten, anderer Oberfläche, Wärmekapazität, Leistung und anderem Raum, gleichmäßig aus dem gezogen, was man davon glaubt; 1 Tag von 10 liegt unter der Spanne und 1 von 10 darüber.</translation>
+    </message>
+    <message>
+        <source>Even points after Sobol 1967; what is believed of each unknown stands with its source in the document on how sure it is</source>
+        <translation>Gleichmäßige Punkte nach Sobol 1967; was von jeder Unbekannten geglaubt wird, steht mit seiner Quelle im Dokument darüber, wie sicher es ist</translation>
+    </message>
+    <message>
+        <source>The ends are off by 5 or 6 % of a standard deviation for so many days; they are as good as what is believed.</source>
+        <translation>Die Enden sind bei so vielen Tagen um 5 oder 6 % einer Standardabweichung falsch; sie sind so gut wie das, was geglaubt wird.</translation>
+    </message>
 </context>
 <context>
     <name>Goal</name>

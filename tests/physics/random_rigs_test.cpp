@@ -293,7 +293,7 @@ HeatFlows flowsOf(const Case& c, Temperature at, double open) {
                           .draught = c.place.draught};
   const Length fill = 0.7 * c.rig.vessel.height;
   return HeatLossModel(c.rig.vessel, c.rig.hose, room, fill, open, c.rig.evaporationFactor,
-                       rig.lossFactor)
+                       c.rig.lossFactor)
       .flows(at, fill);
 }
 Power lossOf(const Case& c, Temperature at, double open) {
