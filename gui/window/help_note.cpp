@@ -29,7 +29,7 @@ HelpNote::HelpNote(const QString& heading, const QString& text, QWidget& about)
     : QFrame(&about, Qt::Popup), text_(text) {
   setObjectName(QStringLiteral("help note"));
   setAttribute(Qt::WA_DeleteOnClose);
-  setFrameShape(QFrame::StyledPanel);
+  setFrameStyle(QFrame::Box | QFrame::Plain);
   setFont(about.font());
   setAccessibleName(heading);
   setAccessibleDescription(text);

@@ -40,7 +40,7 @@ int placeOf(Question question) {
 }
 
 // Wide enough for four rigs beside each other.
-constexpr int kFormsEms = 46;
+constexpr int kFormsEms = 48;
 // A pause this long (ms) ends a drag: the next one is a step of its own.
 constexpr qint64 kDragPause = 800;
 

@@ -119,6 +119,7 @@ std::string unitsText(UnitSystem units) {
 }
 
 std::optional<UnitSystem> unitsFromText(std::string_view text) {
+  if (text.ends_with(',')) return std::nullopt;
   UnitSystem units;
   const auto adopt = [&units](const std::string& word) {
     for (const UnitGroup group : kAllGroups) {

@@ -65,7 +65,7 @@ void FieldCell::slide() {
 // Only while the field has the focus: elsewhere it would take room from the value.
 void FieldCell::offerSlider() {
   if (!line_ || !key_ || !rigs::slideOf(*key_, key_->example)) return;
-  auto* offer = new QAction(tr("Slider (Alt+Down)"), line_);
+  auto* offer = new QAction(sliderIcon(), tr("Slider (Alt+Down)"), line_);
   connect(offer, &QAction::triggered, this, &FieldCell::slide);
   line_->offerInFocus(offer);
 }

@@ -13,7 +13,6 @@
 
 #include "gui/telling/case.hpp"
 #include "gui/window/forms/choice_access.hpp"
-#include "gui/window/forms/value_slider.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -205,9 +204,7 @@ void PlanLineEdit::focusOutEvent(QFocusEvent* event) {
 
 void PlanLineEdit::focusInEvent(QFocusEvent* event) {
   QLineEdit::focusInEvent(event);
-  if (!offer_) return;
-  offer_->setIcon(sliderIcon(*this));
-  offer_->setVisible(true);
+  if (offer_) offer_->setVisible(true);
 }
 
 void PlanLineEdit::offerInFocus(QAction* offer) {

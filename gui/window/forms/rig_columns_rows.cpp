@@ -121,6 +121,7 @@ bool RigColumns::isSeen(const Row& row) const {
 void RigColumns::compareRigs() {
   for (Section& section : sections_) {
     for (Row& row : section.rows) {
+      if (row.cells.empty()) continue;  // a document without rigs
       const auto* first = static_cast<const FieldCell*>(row.cells.front());
       row.differs = std::any_of(row.cells.begin() + 1, row.cells.end(), [&](const QWidget* cell) {
         return !first->saysAsMuchAs(*static_cast<const FieldCell*>(cell));

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/forms/value_slider.hpp"
 
+#include <QGuiApplication>
 #include <QHBoxLayout>
+#include <QIconEngine>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
@@ -16,13 +18,38 @@ namespace {
 
 constexpr int kEms = 22;  // wide
 
+class SliderIcon : public QIconEngine {
+ public:
+  void paint(QPainter* painter, const QRect& rect, QIcon::Mode, QIcon::State) override {
+    constexpr qreal kKnobAt = 0.62, kKnobSize = 0.22, kLine = 0.1;  // of the icon's width
+    const QColor ink = QGuiApplication::palette().color(QPalette::Text);
+    const qreal size = rect.width();
+    const qreal middle = rect.center().y() + 0.5;
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(QPen(ink, kLine * size));
+    painter->drawLine(QPointF(rect.left() + 1, middle), QPointF(rect.right(), middle));
+    painter->setPen(Qt::NoPen);
+    painter->setBrush(ink);
+    painter->drawEllipse(QPointF(rect.left() + kKnobAt * size, middle), kKnobSize * size,
+                         kKnobSize * size);
+  }
+  QPixmap pixmap(const QSize& size, QIcon::Mode mode, QIcon::State state) override {
+    QPixmap made(size);
+    made.fill(Qt::transparent);
+    QPainter painter(&made);
+    paint(&painter, QRect(QPoint(0, 0), size), mode, state);
+    return made;
+  }
+  QIconEngine* clone() const override { return new SliderIcon; }
+};
+
 }  // namespace
 
 ValueSlider::ValueSlider(rigs::Slide slide, const QString& name, QWidget& field)
     : QFrame(&field, Qt::Popup), slide_(std::move(slide)), name_(name) {
   setObjectName(QStringLiteral("value slider"));
   setAttribute(Qt::WA_DeleteOnClose);
-  setFrameShape(QFrame::StyledPanel);
+  setFrameStyle(QFrame::Box | QFrame::Plain);
   setFont(field.font());
   slider_ = new QSlider(Qt::Horizontal);
   slider_->setRange(0, static_cast<int>(slide_.values.size()) - 1);
@@ -65,21 +92,6 @@ void ValueSlider::keyPressEvent(QKeyEvent* event) {
   QFrame::keyPressEvent(event);
 }
 
-QIcon sliderIcon(const QWidget& of) {
-  constexpr int kSize = 16;
-  const qreal scale = of.devicePixelRatioF();
-  QPixmap pixmap(QSize(kSize, kSize) * scale);
-  pixmap.setDevicePixelRatio(scale);
-  pixmap.fill(Qt::transparent);
-  QPainter painter(&pixmap);
-  painter.setRenderHint(QPainter::Antialiasing);
-  const QColor ink = of.palette().color(QPalette::Text);
-  painter.setPen(QPen(ink, 1.5));
-  painter.drawLine(QPointF(1, kSize / 2.0), QPointF(kSize - 1, kSize / 2.0));
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(ink);
-  painter.drawEllipse(QPointF(kSize * 0.62, kSize / 2.0), 3.5, 3.5);
-  return QIcon(pixmap);
-}
+QIcon sliderIcon() { return QIcon(new SliderIcon); }
 
 }  // namespace gui

@@ -33,7 +33,7 @@ class ValueSlider : public QFrame {
   QSlider* slider_ = nullptr;
 };
 
-// A knob on its way, in the colour of the widget's text.
-QIcon sliderIcon(const QWidget& of);
+// A knob on its way, in the colour that text has when it is painted.
+QIcon sliderIcon();
 
 }  // namespace gui

@@ -11,6 +11,7 @@
 #include "gui/telling/summary.hpp"
 #include "gui/telling/translations.hpp"
 #include "tests/gui/telling/asked.hpp"
+#include "tests/gui/terminal/plan_in_code.hpp"
 #include "tests/support/solved_demo.hpp"
 
 namespace gui::telling {

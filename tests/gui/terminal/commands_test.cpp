@@ -80,7 +80,7 @@ TEST(CommandLine, UnderstandsACommandWithItsOptions) {
 TEST(CommandLine, ExplainsThePagesOfOneQuestionAlone) {
   EXPECT_TRUE(requestOf({"boil", "--explain"}).explained);
   EXPECT_FALSE(requestOf({"boil"}).explained);
-  for (const char* other : {"answer", "safety", "check"})
+  for (const char* other : {"answer", "safety"})
     EXPECT_THAT(wrongOf({other, "--explain"}),
                 ElementsAre("--explain: only the pages of one question know it."))
         << other;
