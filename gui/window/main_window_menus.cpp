@@ -138,6 +138,11 @@ void MainWindow::buildViewMenu() {
   }
   menu->addSeparator();
   menu->addAction(showsForms_);
+  QMenu* picture = menu->addMenu(tr("&Picture"));
+  connect(picture, &QMenu::aboutToShow, this, [this, picture] {
+    picture->clear();
+    page_->fillPictureMenu(*picture);
+  });
   QMenu* units = menu->addMenu(tr("&Units"));
   units->addAction(tr("&Metric units"), this, [this] { setUnits(rigs::UnitSystem::SI); });
   units->addAction(tr("&US units"), this, [this] { setUnits(rigs::UnitSystem::UsCustomary); });

@@ -18,12 +18,15 @@ class AnswerTable : public QTableWidget {
   // As tall as its rows: the page scrolls, not the table. Long labels wrap, and a rig's name takes
   // as many lines in the head as its column needs.
   void fit();
+  // So many pixels of it are above what is seen: its heads stay in sight.
+  void freezeHead(int above);
 
  Q_SIGNALS:
   // A row that another question tells more of was clicked, or Enter pressed in it.
   void opened(gui::telling::Question question);
 
  protected:
+  void updateGeometries() override;
   // Copies what is selected, for spreadsheets.
   void resizeEvent(QResizeEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
@@ -34,7 +37,11 @@ class AnswerTable : public QTableWidget {
   bool setHead(int column, const QString& text, bool strongly, int look);
   bool setCell(int row, int column, const QString& text, bool strongly, Rule rule);
 
+  int columnWidthFor(int room) const;
+  int longestWord(int from, int to) const;
+
   QVector<std::optional<telling::Question>> opens_;  // row by row
+  int above_ = 0;
 };
 
 }  // namespace gui
