@@ -52,6 +52,21 @@ void leaveOut(Picture& picture, const IsOut& isOut) {
                 [&](const PictureStack& one) { return one.rig >= 0 && isOut(one.rig); });
 }
 
+// By its name, once.
+template <class IsOut>
+std::vector<PictureLeftOut> leftOutOf(const Picture& whole, const IsOut& isOut) {
+  std::vector<PictureLeftOut> all;
+  const auto add = [&](int rig, const std::string& name) {
+    const bool known = std::any_of(all.begin(), all.end(),
+                                   [&](const PictureLeftOut& one) { return one.rig == rig; });
+    if (rig >= 0 && isOut(rig) && !known) all.push_back({rig, name});
+  };
+  for (const PictureLine& line : whole.lines)
+    if (!line.faint) add(line.rig, line.name);
+  for (const PictureStack& stack : whole.stacks) add(stack.rig, stack.name);
+  return all;
+}
+
 void keepLines(Picture& picture, std::size_t rig) {
   leaveOut(picture, [&](int one) { return one != static_cast<int>(rig); });
 }
@@ -82,10 +97,12 @@ Answer aboutRig(Answer all, std::size_t rig) {
 void leaveOutOfPictures(Answer& answer, const std::vector<std::size_t>& rigs) {
   for (Picture& picture : answer.pictures) {
     Picture some = picture;
-    leaveOut(some, [&](int one) {
+    const auto isOut = [&](int one) {
       return one >= 0 &&
              std::find(rigs.begin(), rigs.end(), static_cast<std::size_t>(one)) != rigs.end();
-    });
+    };
+    leaveOut(some, isOut);
+    some.leftOut = leftOutOf(picture, isOut);
     if (!some.lines.empty() || !some.stacks.empty()) picture = std::move(some);
   }
 }

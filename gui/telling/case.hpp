@@ -69,6 +69,11 @@ struct Case {
   std::string unit() const {
     return std::string(rigs::unitLabel<Q>(reader.units));
   }
+  // As the tables have it.
+  template <class Q>
+  int decimals() const {
+    return tableDecimals(rigs::kKindOf<Q>, reader.units);
+  }
   // Thicknesses are in millimetres or inches, whatever lengths are.
   double thickness(physics::Length length) const;
   std::string thicknessUnit() const;

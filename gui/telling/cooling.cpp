@@ -235,6 +235,7 @@ Picture coolingPicture(const Case& of) {
   picture.title = of.text(Told(TOLD("Answer", "A full mash left unplugged")));
   picture.xTitle = of.text(Told(TOLD("Answer", "Time left alone")));
   picture.yUnit = of.unit<Temperature>();
+  picture.yDecimals = of.decimals<Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
   picture.xIsClock = true;
   const auto add = [&](std::size_t i, const Night& night, bool supposed) {

@@ -126,6 +126,7 @@ Picture startPicture(const Case& of) {
   picture.xTitle = of.text(Told(TOLD("Answer", "Start of the day")));
   picture.xIsClock = true;
   picture.yUnit = of.plan.tariff.currency;
+  picture.yDecimals = 2;
   picture.yTitle = of.text(Told(TOLD("Answer", "%1 a batch"), rigs::Verbatim{picture.yUnit}));
   for (std::size_t i = 0; i < of.count(); ++i) {
     const int rig = static_cast<int>(i);

@@ -5,6 +5,7 @@
 #include <functional>
 
 #include "gui/telling/rig_rows.hpp"
+#include "gui/telling/slower.hpp"
 #include "gui/telling/words.hpp"
 
 namespace gui::telling {
@@ -75,6 +76,7 @@ Picture powerOverTime(const Case& of, std::size_t rig) {
   picture.title = of.text(Told(TOLD("Answer", "Heat leaving %1, by path"), of.named(rig)));
   picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
   picture.yUnit = of.unit<Power>();
+  picture.yDecimals = of.decimals<Power>();
   picture.yTitle = of.text(
       Told(TOLD("Answer", "Power, %1; what is left below the element's line warms the wort"),
            rigs::Verbatim{picture.yUnit}));
@@ -123,6 +125,7 @@ Table powerTable(const Case& of, std::size_t rig) {
   return table;
 }
 
+// The largest first, over all rigs.
 std::vector<Part> partsInUse(const Case& of) {
   std::vector<Part> used;
   for (const Part& part : allParts()) {
@@ -132,7 +135,31 @@ std::vector<Part> partsInUse(const Case& of) {
       break;
     }
   }
+  const auto ofAll = [&](const Part& part) {
+    Energy sum = physics::joules(0.0);
+    for (std::size_t i = 0; i < of.count(); ++i) sum += part.energy(of.rig(i).day.total);
+    return sum;
+  };
+  std::stable_sort(used.begin(), used.end(),
+                   [&](const Part& a, const Part& b) { return ofAll(a) > ofAll(b); });
   return used;
+}
+
+// A piece of a bar where a person points: what of the heat that came in, and of the bill.
+std::string pieceNote(const Case& of, std::size_t rig, const Part& part) {
+  const Ledger& total = of.rig(rig).day.total;
+  const Energy energy = part.energy(total);
+  const Energy in = total.fromWall() + total.slaking;
+  if (in <= physics::joules(0.0)) return of.text(part.name);
+  const auto share = static_cast<double>(energy / in);
+  const rigs::Amount figure =
+      rigs::amount(energy, {.significantDigits = 3, .decimals = of.decimals<Energy>()});
+  if (!of.rig(rig).cost)
+    return of.text(
+        Told(TOLD("Answer", "%1: %2, %3 of what came in"), part.name, figure, percent(share)));
+  return of.text(Told(TOLD("Answer", "%1: %2, %3 of what came in, %4"), part.name, figure,
+                      percent(share),
+                      rigs::Money{share * *of.rig(rig).cost, of.plan.tariff.currency}));
 }
 
 Picture energyBars(const Case& of) {
@@ -145,8 +172,10 @@ Picture energyBars(const Case& of) {
   for (const Part& part : parts) picture.partNames.push_back(of.text(part.name));
   for (std::size_t i = 0; i < of.count(); ++i) {
     PictureStack stack{.rig = static_cast<int>(i), .name = of.name(i), .parts = {}};
-    for (const Part& part : parts)
+    for (const Part& part : parts) {
       stack.parts.push_back(std::max(0.0, of.axis(part.energy(of.rig(i).day.total))));
+      stack.notes.push_back(pieceNote(of, i, part));
+    }
     picture.stacks.push_back(std::move(stack));
   }
   return picture;
@@ -214,6 +243,11 @@ Answer whereHeat(const Case& of) {
   Answer answer;
   answer.sentences = of.view.asBars ? ofAllText(of) : std::vector<Told>{wholeText(of, rig)};
   answer.pictures = {of.view.asBars ? energyBars(of) : powerOverTime(of, rig)};
+  // Below the picture's title, and in words for whoever sees no picture.
+  for (const Told& why : of.view.asBars ? slowerText(of) : std::vector<Told>{}) {
+    answer.pictures[0].yTitle = of.text(why);
+    answer.say(why);
+  }
   answer.show(heatTable(of));
   if (!of.view.asBars) answer.show(powerTable(of, rig));
   for (std::size_t i = 0; i < of.count(); ++i) {

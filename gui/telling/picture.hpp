@@ -59,6 +59,14 @@ struct PictureStack {  // one bar of stacked parts
   std::string name;
   // Same order and length as Picture::partNames. A part that has no figure is not drawn: 0.
   std::vector<double> parts;
+  std::vector<std::string> notes =
+      {};  // of each part, told where a person points; none: its figure
+};
+
+// A rig that a person took out of the picture, and may bring back.
+struct PictureLeftOut {
+  int rig = 0;
+  std::string name;
 };
 
 struct Picture {
@@ -70,11 +78,13 @@ struct Picture {
   bool xIsClock = false;       // minutes shown as h:mm
   // The window first shown, where it is not simply all the data.
   std::optional<double> xFrom, xTo, yFrom, yTo;
-  bool lettered = true;  // rigs are told apart by letters; not the only one of a plan
+  bool lettered = true;               // rigs are told apart by letters; not the only one of a plan
+  std::optional<int> yDecimals = {};  // of a figure read along y: as many as the tables have
   bool exactly = false;  // no rounding of these outwards: a piece that a person zoomed to
   // Told beside the rig's name, by rig; "" and beyond the last: nothing.
   std::vector<std::string> rigMarks;
-  std::vector<int> slots = {};     // by rig; beyond the last: the rig's own index
+  std::vector<int> slots = {};  // by rig; beyond the last: the rig's own index
+  std::vector<PictureLeftOut> leftOut = {};
   std::vector<PictureLine> lines;  // Lines
   std::vector<PictureMark> marks;
   std::vector<PictureBand> bands;

@@ -15,25 +15,6 @@ using rigs::UnitSystem;
 
 constexpr std::string_view kNothing = "–";
 
-// So that a column's points stand under each other.
-int tableDecimals(QuantityKind kind, UnitSystem units) {
-  switch (kind) {
-    case QuantityKind::Power:
-    case QuantityKind::HeatFlux:
-      return 0;
-    case QuantityKind::Energy:
-    case QuantityKind::Mass:
-    case QuantityKind::MassFlow:
-    case QuantityKind::Resistance:
-      return 2;
-    case QuantityKind::Volume:
-    case QuantityKind::VolumeFlow:
-      return units.isMetric(kind) ? 1 : 2;
-    default:
-      return 1;
-  }
-}
-
 std::string unitOf(const Cell& cell, const Reader& reader, std::string_view ofTimes) {
   if (!cell) return {};
   if (const auto* amount = std::get_if<Amount>(&cell->value)) {
@@ -108,6 +89,24 @@ std::optional<std::string> clockDifference(const Cell& cell, const Cell& base,
 }
 
 }  // namespace
+
+int tableDecimals(QuantityKind kind, UnitSystem units) {
+  switch (kind) {
+    case QuantityKind::Power:
+    case QuantityKind::HeatFlux:
+      return 0;
+    case QuantityKind::Energy:
+    case QuantityKind::Mass:
+    case QuantityKind::MassFlow:
+    case QuantityKind::Resistance:
+      return 2;
+    case QuantityKind::Volume:
+    case QuantityKind::VolumeFlow:
+      return units.isMetric(kind) ? 1 : 2;
+    default:
+      return 1;
+  }
+}
 
 std::string numbered(std::size_t index) { return '(' + std::to_string(index + 1) + ')'; }
 

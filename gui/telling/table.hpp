@@ -66,6 +66,9 @@ inline Cell numberCell(const std::optional<double>& number, int decimals) {
 // "(1)" of the first of a table's legend.
 std::string numbered(std::size_t index);
 
+// How many a table has of such a figure, so that a column's points stand under each other.
+int tableDecimals(rigs::QuantityKind kind, rigs::UnitSystem units);
+
 // "–" for no figure. Amounts without decimals of their own get those that make a column's points
 // stand under each other. Without the unit, which stands in the row's label.
 std::string cellText(const Cell& cell, const rigs::Reader& reader);

@@ -2,6 +2,7 @@
 #include "gui/telling/time.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <utility>
 
 #include "gui/telling/rig_rows.hpp"
@@ -171,10 +172,11 @@ Picture temperaturePicture(const Case& of) {
   picture.title = of.text(Told(TOLD("Answer", "Temperature of the wort over the day")));
   picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
   picture.yUnit = of.unit<physics::Temperature>();
+  picture.yDecimals = of.decimals<physics::Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
   picture.xIsClock = true;
-  double least = 0.0;
-  double most = 0.0;
+  double least = std::numeric_limits<double>::infinity();
+  double most = -least;
   for (std::size_t i = 0; i < of.count(); ++i) {
     picture.lines.push_back(temperatureLine(of, i));
     for (const PicturePoint& p : picture.lines.back().points) {
@@ -184,7 +186,6 @@ Picture temperaturePicture(const Case& of) {
     for (PictureMark& mark : eventMarks(of, i)) picture.marks.push_back(std::move(mark));
   }
   if (most > least) {
-    picture.yFrom = least;
     picture.yTo = most + kHeadroom * (most - least);
   }
   return picture;

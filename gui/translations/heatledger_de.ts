@@ -2399,6 +2399,58 @@
         <source>· on 8 of 10 days</source>
         <translation>· an 8 von 10 Tagen</translation>
     </message>
+    <message>
+        <source>%1: %2, %3 of what came in</source>
+        <translation>%1: %2, %3 von dem, was hineinkam</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3 of what came in, %4</source>
+        <translation>%1: %2, %3 von dem, was hineinkam, %4</translation>
+    </message>
+    <message>
+        <source>%1 for less power</source>
+        <translation>%1 durch weniger Leistung</translation>
+    </message>
+    <message>
+        <source>%1 by more power</source>
+        <translation>%1 durch mehr Leistung</translation>
+    </message>
+    <message>
+        <source>%1 to warm more</source>
+        <translation>%1, um mehr zu erwärmen</translation>
+    </message>
+    <message>
+        <source>%1 at the surface and as steam</source>
+        <translation>%1 an der Oberfläche und als Dampf</translation>
+    </message>
+    <message>
+        <source>%1 through the walls</source>
+        <translation>%1 durch die Wände</translation>
+    </message>
+    <message>
+        <source>%1 through the lid</source>
+        <translation>%1 durch den Deckel</translation>
+    </message>
+    <message>
+        <source>%1 through the base</source>
+        <translation>%1 durch den Boden</translation>
+    </message>
+    <message>
+        <source>%1 through the hose</source>
+        <translation>%1 durch den Schlauch</translation>
+    </message>
+    <message>
+        <source>%1 heats %2 longer than %3: %4.</source>
+        <translation>%1 heizt %2 länger als %3: %4.</translation>
+    </message>
+    <message>
+        <source>%1 heats %2 longer than %3: %4. It saves %5.</source>
+        <translation>%1 heizt %2 länger als %3: %4. Eingespart werden %5.</translation>
+    </message>
+    <message>
+        <source>%1 as there is less to warm</source>
+        <translation>%1, weil weniger zu erwärmen ist</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -10151,6 +10203,41 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>Export a&amp;ll questions ...</source>
         <translation>Alle Fragen ex&amp;portieren ...</translation>
     </message>
+    <message>
+        <source>&amp;Picture</source>
+        <translation>&amp;Bild</translation>
+    </message>
+    <message>
+        <source>A click on a rig&apos;s name takes it out of the pictures; Ctrl and the wheel zoom; a right click has more</source>
+        <translation>Ein Klick auf den Namen einer Anlage nimmt sie aus den Bildern; Strg und das Rad vergrößern; ein Rechtsklick bietet mehr</translation>
+    </message>
+</context>
+<context>
+    <name>gui::PlanChart</name>
+    <message>
+        <source>Zoom &amp;in</source>
+        <translation>&amp;Vergrößern</translation>
+    </message>
+    <message>
+        <source>Zoom &amp;out</source>
+        <translation>Ver&amp;kleinern</translation>
+    </message>
+    <message>
+        <source>&amp;Whole picture</source>
+        <translation>&amp;Ganzes Bild</translation>
+    </message>
+    <message>
+        <source>&amp;Stage</source>
+        <translation>&amp;Schritt</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Gezeichnet</translation>
+    </message>
+    <message>
+        <source>&amp;Copy picture</source>
+        <translation>Bild &amp;kopieren</translation>
+    </message>
 </context>
 <context>
     <name>gui::PlanDocument</name>
@@ -10224,10 +10311,6 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Ein Brautag</translation>
     </message>
     <message>
-        <source>Heat Ledger %1. Planning figures, not an installation guide: heed the cautions on the first page.</source>
-        <translation>Heat Ledger %1. Zahlen zur Planung, keine Installationsanleitung: Beachten Sie die Warnungen auf der ersten Seite.</translation>
-    </message>
-    <message>
         <source>Plan: %1</source>
         <translation>Plan: %1</translation>
     </message>
@@ -10254,6 +10337,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>Before anything else</source>
         <translation>Zuallererst</translation>
+    </message>
+    <message>
+        <source>Heat Ledger %1. Planning figures, not an installation guide: heed the cautions on the first pages.</source>
+        <translation>Heat Ledger %1. Zahlen zur Planung, keine Installationsanleitung: Beachten Sie die Warnungen auf den ersten Seiten.</translation>
     </message>
 </context>
 <context>

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/main_window.hpp"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDateTime>
 #include <QDragEnterEvent>
@@ -21,6 +22,7 @@
 #include "gui/telling/case.hpp"
 #include "gui/telling/overview.hpp"
 #include "gui/telling/shortest.hpp"
+#include "gui/window/appearance.hpp"
 #include "gui/window/questions/search_bar.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/json_edit.hpp"
@@ -181,6 +183,7 @@ void MainWindow::buildCentre() {
 
   connect(splitter_, &QSplitter::splitterMoved, this, [this] { splitByHand_ = true; });
   listQuestions();
+  questions_->viewport()->installEventFilter(this);
   questions_->setCurrentRow(placeOf(page_->question()));
   connect(questions_, &QListWidget::currentRowChanged, this, [this](int row) {
     if (row >= 0) page_->setQuestion(questionAt(row));
@@ -193,6 +196,7 @@ void MainWindow::buildCentre() {
     solver_.lookAt(page_->needed());
     listQuestions();
   });
+  connect(page_, &QuestionPage::picturePointedAt, this, &MainWindow::hintAtPictures);
   connect(page_, &QuestionPage::goalDragged, this, &MainWindow::onGoalDragged);
   connect(page_, &QuestionPage::yearChanged, this, &MainWindow::onYearChanged);
   connect(page_, &QuestionPage::partChosen, this, [this](const QStringList& places) {
@@ -226,11 +230,10 @@ void MainWindow::setFormsShown(bool shown) {
 void MainWindow::fitToWidth() {
   const int em = QFontInfo(font()).pixelSize();
   const int wide = std::max(kWide, kWideEms * em);
-  const int narrow = std::max(kNarrow, kNarrowEms * em);
   const bool forms = formsChosen_.value_or(width() >= wide);
   showsForms_->setChecked(forms);
   forms_->setVisible(forms);
-  questions_->setFolded(width() < (forms ? wide : narrow));
+  foldQuestions();
   if (!forms || splitByHand_) return;
   const int most = std::max(kFormsEms * em, width() * 36 / 100);
   splitter_->setSizes({most, width() - questions_->maximumWidth() - most});
@@ -293,6 +296,19 @@ void MainWindow::showWanted() {
     page_->setWantedMinutes(physics::inMinutes(document_.plan()->goals.boilWithin));
 }
 
+// Once for all: whoever has read it knows where to look.
+void MainWindow::hintAtPictures() {
+  if (hinted_) return;
+  hinted_ = true;
+  const QString key = QStringLiteral("pictures hinted at");
+  if (QSettings().value(key, false).toBool()) return;
+  QSettings().setValue(key, true);
+  statusBar()->showMessage(
+      tr("A click on a rig's name takes it out of the pictures; Ctrl and the wheel zoom; a right "
+         "click has more"),
+      2 * kToldFor);
+}
+
 // The line follows the hand; the plan says what it means.
 void MainWindow::onGoalDragged(double minutes) {
   const qint64 now = QDateTime::currentMSecsSinceEpoch();
@@ -352,6 +368,16 @@ void MainWindow::listQuestions() {
   }
   questions_->setMark(answer.warnings.isEmpty() ? QString() : told(telling::overloadMark()));
   questions_->fill(entries);
+  foldQuestions();
+}
+
+// All of them are to be in sight, with their answers where there is room for these.
+void MainWindow::foldQuestions() {
+  const int em = QFontInfo(font()).pixelSize();
+  const int least = forms_->isVisibleTo(this) ? std::max(kWide, kWideEms * em)
+                                              : std::max(kNarrow, kNarrowEms * em);
+  questions_->setFolded(width() < least ||
+                        questions_->unfoldedHeight() > questions_->viewport()->height());
 }
 
 void MainWindow::retranslate() {
@@ -371,6 +397,13 @@ void MainWindow::retranslate() {
   buildMenus();
 }
 
+// The desktop turned light or dark.
+bool MainWindow::event(QEvent* event) {
+  if (event->type() == QEvent::ThemeChange)
+    QMetaObject::invokeMethod(qApp, &wearChosenAppearance, Qt::QueuedConnection);
+  return QMainWindow::event(event);
+}
+
 void MainWindow::changeEvent(QEvent* event) {
   QMainWindow::changeEvent(event);
   if (event->type() == QEvent::FontChange && forms_) fitToWidth();
@@ -382,6 +415,11 @@ void MainWindow::changeEvent(QEvent* event) {
   forms_->showOverloads(page_->newestSolution());
   listQuestions();
   showState();
+}
+
+bool MainWindow::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::Resize && watched == questions_->viewport()) foldQuestions();
+  return QMainWindow::eventFilter(watched, event);
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {

@@ -81,6 +81,8 @@ class MainWindow : public QMainWindow {
   void answerShown();  // a solution has reached the page
 
  protected:
+  bool event(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
   void closeEvent(QCloseEvent* event) override;
   void changeEvent(QEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -95,10 +97,12 @@ class MainWindow : public QMainWindow {
   void onGoalDragged(double minutes);
   void onYearChanged(int batches);
   void showUnits();
+  void hintAtPictures();
   void showWanted();
   void showState();
   void listQuestions();
   void fitToWidth();
+  void foldQuestions();
   void retranslate();
   void restoreLayout();
   void storeLayout();
@@ -168,6 +172,7 @@ class MainWindow : public QMainWindow {
   std::future<void> exporting_;
   qint64 lastDrag_ = 0;
   int drag_ = 0;
+  bool hinted_ = false;
 };
 
 }  // namespace gui

@@ -153,6 +153,11 @@ void MainWindow::buildViewMenu() {
   menu->addAction(tr("&Next area"), QKeySequence(Qt::Key_F6), this, [this] { goToArea(1); });
   menu->addAction(tr("&Previous area"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this,
                   [this] { goToArea(-1); });
+  QMenu* picture = menu->addMenu(tr("&Picture"));
+  connect(picture, &QMenu::aboutToShow, this, [this, picture] {
+    picture->clear();
+    page_->fillPictureMenu(*picture);
+  });
   buildUnitsMenu(*menu);
   buildAppearanceMenu(*menu);
   QMenu* spoken = menu->addMenu(tr("&Language"));

@@ -24,6 +24,7 @@ struct ChartLayout {
     QPointF anchor = {};  // what it names
     QRectF sample = {};   // beside a legend's text
     LegendSample kind = LegendSample::None;
+    bool isOut = false;  // of a legend: its rig is not drawn
   };
   struct Bar {
     int rig = 0;

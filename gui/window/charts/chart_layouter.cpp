@@ -97,6 +97,7 @@ double Layouter::foot() {
     }
     label.index = entry.index;
     label.kind = entry.kind;
+    label.isOut = entry.isOut;
     label.sample = {x, y, sample, lineHeight_};
     legend.push_back(label);
     x = label.box.right() + 18.0;
@@ -219,13 +220,13 @@ void Layouter::bars() {
     const double from = top + 0.5 * (pitch - lineHeight_ - thick) + lineHeight_;
     layout_.bars.push_back({stack.rig, from, from + thick});
     const QString name = rigInPicture(picture_, stack.rig, QString::fromStdString(stack.name));
-    Label title{name, {plot.left() + 2.0, from - lineHeight_ - 1.0, 0.0, lineHeight_}};
+    Label title{name, {plot.left() + 2.0, from - lineHeight_ - 1.0, 0.0, lineHeight_}, stack.rig};
     title.box.setWidth(std::min(widthOf(name), plot.width() - 2.0));
     layout_.barNames.push_back(title);
     const QString total = totalText(stack);
     const double end = layout_.at({std::min(sum(stack.parts), layout_.window.xTo), 0.0}).x();
     layout_.barNames.push_back(
-        {total, {end + 5.0, from + 0.5 * (thick - lineHeight_), widthOf(total), lineHeight_}});
+        {total, {end + 5.0, from + 0.5 * (thick - lineHeight_), widthOf(total), lineHeight_}, -1});
     double x = 0.0;
     for (std::size_t part = 0; part < stack.parts.size(); ++part) {
       const double left = layout_.at({x, 0.0}).x();

@@ -53,6 +53,11 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
     entries.push_back({rigInPicture(picture, line.rig, QString::fromStdString(line.name)), line.rig,
                        Sample::Line});
   }
+  for (const telling::PictureLeftOut& out : picture.leftOut)
+    entries.push_back({rigInPicture(picture, out.rig, QString::fromStdString(out.name)), out.rig,
+                       Sample::Line, true});
+  std::stable_sort(entries.begin(), entries.end(),
+                   [](const LegendEntry& a, const LegendEntry& b) { return a.index < b.index; });
   for (const PictureLine& line : picture.lines) {
     if (line.rig >= 0) continue;
     entries.push_back({QString::fromStdString(line.name), 0, Sample::PlainLine});

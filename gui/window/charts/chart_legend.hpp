@@ -15,6 +15,7 @@ struct LegendEntry {
   QString text;
   int index = 0;  // of rig or part
   LegendSample kind = LegendSample::Line;
+  bool isOut = false;  // of the picture: a click brings it back
 };
 // In the order in which they stand.
 QVector<LegendEntry> legendOf(const telling::Picture& picture);

@@ -64,6 +64,12 @@ ChartLook paperLook(const QLocale& locale) {
   return lookFrom(Qt::white, Qt::black, font, locale);
 }
 
+ChartLook lookOfRig(int rig, const ChartLook& look) {
+  ChartLook own = look;
+  own.faded = look.lifted && *look.lifted != rig ? kFaded : 0.0;
+  return own;
+}
+
 QColor shadeOfRig(int slot, const ChartLook& look) {
   // Own choice: each 4.5:1 and more to its paper, neighbours far apart in hue and in lightness.
   constexpr std::array<QRgb, kRigLooks> kOnLight{0x1b1a18, 0x005f9e, 0xb3430a, 0x00705a,
@@ -73,7 +79,8 @@ QColor shadeOfRig(int slot, const ChartLook& look) {
                                                 0xc79bdc, 0xe0b93a, 0xf08ab8, 0xa9bbcc,
                                                 0xcfa988, 0x53c4d2, 0xb3c46a, 0xa6aaf5};
   const auto at = static_cast<std::size_t>(slot) % kRigLooks;
-  return QColor(look.dark ? kOnDark.at(at) : kOnLight.at(at));
+  const QColor own(look.dark ? kOnDark.at(at) : kOnLight.at(at));
+  return look.faded > 0.0 ? mixed(own, look.paper, look.faded) : own;
 }
 
 QColor shadeOfPart(int part, int parts, const ChartLook& look) {

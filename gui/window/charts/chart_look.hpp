@@ -8,6 +8,7 @@
 #include <QPalette>
 #include <QString>
 #include <QVector>
+#include <optional>
 
 #include "gui/telling/picture.hpp"
 
@@ -19,8 +20,12 @@ struct ChartLook {
   QFont font;
   QLocale locale;  // for the decimal sign of ticks and read-outs
   bool dark = false;
+  double faded = 0.0;         // of a rig's shade, towards the paper
+  std::optional<int> lifted;  // the rig that stands out: the others are faded
 };
 ChartLook lookOf(const QPalette& palette, const QFont& font, const QLocale& locale = QLocale());
+// With which a rig is drawn beside the one that stands out.
+ChartLook lookOfRig(int rig, const ChartLook& look);
 // Black on white at 9 pt in a named font, whatever the screen looks like.
 ChartLook paperLook(const QLocale& locale = QLocale());
 
@@ -46,6 +51,7 @@ QString rigInPicture(const telling::Picture& picture, int rig, const QString& na
 // As WCAG 2.1 defines it, 1 to 21.
 double contrastRatio(const QColor& a, const QColor& b);
 
+inline constexpr double kFaded = 0.72;  // of what stands back, towards the paper
 inline constexpr double kLineWidth = 2.0;
 inline constexpr double kFaintWidth = 1.2;
 

@@ -6,6 +6,8 @@
 #include <limits>
 #include <numeric>
 
+#include "gui/telling/curve.hpp"
+
 namespace gui {
 namespace {
 
@@ -99,6 +101,40 @@ ChartWindow fullWindow(const Picture& picture) {
   if (picture.kind != Picture::Kind::StackedBars && !picture.exactly) roundOutwards(y, false);
   if (!(x.to > x.from)) x.to = x.from + 1.0;
   return {x.from, x.to, y.from, y.to};
+}
+
+ChartWindow fittedUpward(const Picture& picture, const ChartWindow& window) {
+  Extent y;
+  const auto addLine = [&](const std::vector<PicturePoint>& line) {
+    for (const double edge : {window.xFrom, window.xTo})
+      if (const auto at = telling::valueAt(line, edge)) y.add(*at);
+    for (const PicturePoint& p : line)
+      if (window.xFrom <= p.x && p.x <= window.xTo) y.add(p.y);
+  };
+  for (const PictureLine& line : picture.lines) addLine(line.points);
+  if (!picture.areas.empty()) {
+    std::vector<PicturePoint> sum = picture.areas[0];
+    for (std::size_t part = 1; part < picture.areas.size(); ++part)
+      for (std::size_t i = 0; i < std::min(sum.size(), picture.areas[part].size()); ++i)
+        sum[i].y += picture.areas[part][i].y;
+    addLine(sum);
+    y.add(0.0);
+  }
+  for (const PictureMark& mark : picture.marks)
+    if (window.xFrom <= mark.at.x && mark.at.x <= window.xTo) y.add(mark.at.y);
+  if (picture.draggable) y.add(*picture.draggable);
+  if (y.empty()) return window;
+  if (picture.yFrom) y.add(*picture.yFrom);
+  // Room for the names beside what is highest and lowest; not less than a person can tell apart.
+  constexpr double kAround = 0.08;
+  constexpr double kFlattest = 0.5;
+  const double around =
+      std::max(kAround * (y.to - y.from), 0.5 * kFlattest - 0.5 * (y.to - y.from));
+  if (!picture.yFrom && picture.areas.empty()) y.from -= around;
+  y.to += around;
+  const double step = niceStep(y.to - y.from, 16);
+  return {window.xFrom, window.xTo, step * std::floor(y.from / step + 1e-6),
+          step * std::ceil(y.to / step - 1e-6)};
 }
 
 QString readingText(double value, double range, bool clock, const QLocale& locale) {

@@ -12,6 +12,9 @@ namespace gui {
 
 // All data, rounded outwards where nothing else is asked.
 ChartWindow fullWindow(const telling::Picture& picture);
+// As wide as `window`, as high as what lies there takes, rounded outwards; from zero where the
+// picture is.
+ChartWindow fittedUpward(const telling::Picture& picture, const ChartWindow& window);
 // One value along an axis as text, finer than a tick.
 QString readingText(double value, double range, bool clock, const QLocale& locale);
 

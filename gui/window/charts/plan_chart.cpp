@@ -29,6 +29,7 @@
 namespace gui {
 namespace {
 
+constexpr double kLiftedWidth = 3.0;
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 using Label = ChartLayout::Label;
 using Sample = LegendSample;
@@ -51,8 +52,10 @@ QPen flatPen(const QColor& color, double width) {
 
 QPen penOf(const Picture& picture, const PictureLine& line, const ChartLook& look) {
   if (line.rig < 0) return flatPen(look.ink, kFaintWidth);
-  return flatPen(shadeOfRig(telling::slotOfRig(picture, line.rig), look),
-                 line.faint ? kFaintWidth : kLineWidth);
+  return flatPen(shadeOfRig(telling::slotOfRig(picture, line.rig), lookOfRig(line.rig, look)),
+                 line.faint                ? kFaintWidth
+                 : line.rig == look.lifted ? kLiftedWidth
+                                           : kLineWidth);
 }
 
 // Cut, thinned and dashed: what the chart is given.
@@ -130,7 +133,9 @@ void sampleOf(QPainter& painter, const Label& label, const Picture& picture,
   const bool faint = label.kind == Sample::FaintLine;
   const double width = faint ? kFaintWidth : kLineWidth;
   const int slot = telling::slotOfRig(picture, label.index);
-  drawRigSwatch(painter, slot, box, look, width, !faint);
+  ChartLook own = lookOfRig(label.index, look);
+  if (label.isOut) own.faded = kFaded;
+  drawRigSwatch(painter, slot, box, own, width, !faint);
 }
 
 // From what a label names to the label, where it could not stand right beside it.
@@ -168,6 +173,7 @@ struct Plot::Parts {
   void under(QPainter& painter) const;
   void over(QPainter& painter) const;
   void marks(QPainter& painter) const;
+  void veil(QPainter& painter) const;
   void limitLine(QPainter& painter, const Label& label) const;
   void paths(QPainter& painter) const;
 };
@@ -355,9 +361,22 @@ void Plot::Parts::paths(QPainter& painter) const {
 void Plot::Parts::marks(QPainter& painter) const {
   for (const Label& mark : layout.marks) leader(painter, mark, look.quietInk);
   for (const Label& mark : layout.marks) {
-    drawRigPoint(painter, telling::slotOfRig(picture, mark.index), mark.anchor, 4.0, look);
+    const ChartLook own = lookOfRig(mark.index, look);
+    drawRigPoint(painter, telling::slotOfRig(picture, mark.index), mark.anchor, 4.0, own);
     if (mark.box.isEmpty()) continue;
-    text(painter, mark, layout.smallFont, look.ink);
+    text(painter, mark, layout.smallFont, own.faded > 0.0 ? look.quietInk : look.ink);
+  }
+}
+
+// Over the bars of all rigs but the one that stands out.
+void Plot::Parts::veil(QPainter& painter) const {
+  QColor paper = look.paper;
+  paper.setAlphaF(0.6F);
+  for (const ChartLayout::Bar& bar : layout.bars) {
+    if (bar.rig == *look.lifted) continue;
+    painter.fillRect(QRectF(QPointF(layout.plot.left(), bar.from - 1.0),
+                            QPointF(layout.plot.right(), bar.to + 1.0)),
+                     paper);
   }
 }
 
@@ -368,6 +387,7 @@ void Plot::Parts::over(QPainter& painter) const {
   for (const Label& tick : layout.xTicks) {
     painter.drawLine(tick.anchor, tick.anchor + QPointF(0.0, 3.0));
   }
+  if (bars && look.lifted) veil(painter);
   const int parts = static_cast<int>(picture.partNames.size());
   for (const Label& label : layout.parts) {
     text(painter, label, layout.smallFont, inkOn(shadeOfPart(label.index, parts, look)),
@@ -395,7 +415,8 @@ void Plot::Parts::over(QPainter& painter) const {
     leader(painter, label, look.quietInk);
     QFont strong = layout.font;
     strong.setBold(true);
-    text(painter, label, strong, shadeOfRig(telling::slotOfRig(picture, label.index), look));
+    text(painter, label, strong,
+         shadeOfRig(telling::slotOfRig(picture, label.index), lookOfRig(label.index, look)));
   }
   for (const auto* labels : {&layout.xTicks, &layout.yTicks}) {
     for (const Label& label : *labels) text(painter, label, layout.font, look.quietInk);
@@ -414,7 +435,9 @@ void Plot::Parts::over(QPainter& painter) const {
   }
   for (const Label& label : layout.legend) {
     sampleOf(painter, label, picture, look);
-    text(painter, label, layout.font, look.ink,
+    QFont font = layout.font;
+    font.setStrikeOut(label.isOut);
+    text(painter, label, font, label.isOut ? look.quietInk : look.ink,
          Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
   }
 }

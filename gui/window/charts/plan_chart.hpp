@@ -9,10 +9,12 @@
 #include <QStringList>
 #include <QWidget>
 #include <memory>
+#include <optional>
 
 #include "gui/telling/picture.hpp"
 #include "gui/window/charts/chart_layouter.hpp"
 
+class QMenu;
 class QPainter;
 
 namespace gui {
@@ -42,7 +44,9 @@ class Plot {
 };
 
 // The picture on the screen: cross-hair with a read-out of all rigs (Ctrl and an arrow go from
-// event to event), zoom (wheel, +, -, 0), pan (drag, arrows with Shift), and the draggable line.
+// event to event; in bars from piece to piece), zoom (wheel, +, -, 0; with Shift upward, too), pan
+// (drag, arrows with Shift), and the draggable line. A rig that is pointed at stands out; a click
+// on its name asks to take it out, or to bring it back. Its context menu has all of that.
 class PlanChart : public QWidget {
   Q_OBJECT
 
@@ -60,6 +64,14 @@ class PlanChart : public QWidget {
   bool isZoomed() const;
   void setLook(const ChartLook& look);  // else from palette, font and locale
   void resetZoom();
+  void zoomAtCrosshair(double factor, bool upward);
+  void showOnly(double xFrom, double xTo);  // as high as the lines are there
+  // This rig stands out of the others, or none does.
+  void lift(std::optional<int> rig);
+  std::optional<int> lifted() const;
+  // Zoom, the rigs that are drawn, and a copy: also for a menu of the window.
+  void fillMenu(QMenu& menu);
+  void copyPicture();
 
   // Cross-hair at this x, read-out as text; empty without a cross-hair.
   void setCrosshair(double x);
@@ -72,6 +84,9 @@ class PlanChart : public QWidget {
  Q_SIGNALS:
   void dragged(double y);     // the draggable line, while it moves
   void handChanged(bool on);  // the line is taken, let go
+  void rigPointed(int rig);   // it stands out now; -1: none
+  void rigToggled(int rig);   // to be left out of pictures, or drawn again
+  void pointedAt();           // with the mouse
   void painted();             // after each paint, for measurements
 
  protected:
@@ -86,8 +101,15 @@ class PlanChart : public QWidget {
   void leaveEvent(QEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
 
  private:
+  static constexpr double kZoomStep = 1.5;
+  void point(std::optional<int> rig);
+  void setPiece(std::size_t stack, std::size_t part);
+  void pieceByKey(QKeyEvent* event);
+  void fillRigs(QMenu& menu);
+
   struct Parts;
   std::unique_ptr<Parts> parts_;
 };

@@ -13,6 +13,8 @@
 #include <utility>
 
 #include "gui/telling/answer_to.hpp"
+#include "gui/telling/case.hpp"
+#include "gui/telling/rig_words.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/exports/report_pages.hpp"
@@ -143,6 +145,19 @@ ShownTable marked(ShownTable table, const ReportInput& input) {
   return table;
 }
 
+// Each rig in a sentence, behind its letter.
+void sayRigs(ReportPages& pages, const ReportInput& input) {
+  const rigs::Solution& solution = *input.solution;
+  const rigs::Reader reader = readerOf(input.units);
+  const telling::Case of{solution, solution.plan, reader, {}};
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    QString text = QString::fromStdString(of.text(of.named(i))) + QStringLiteral(": ");
+    for (const telling::SentencePiece& piece : telling::rigInPieces(solution.plan, i, reader))
+      text += QString::fromStdString(piece.text);
+    pages.paragraph(text);
+  }
+}
+
 // Of every view of every question: the general ones, then this plan's own, and the deferral to
 // local codes and an electrician last.
 QStringList cautionsOf(const ReportInput& input) {
@@ -167,28 +182,37 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   ReportPages pages(
       device, paperLook(),
       ReportWords::tr("Heat Ledger %1. Planning figures, not an installation guide: heed "
-                      "the cautions on the first page.")
+                      "the cautions on the first pages.")
           .arg(QLatin1String(kVersion)));
   pages.title(titleOfPlan(input));
   if (!input.planName.isEmpty()) pages.paragraph(ReportWords::tr("Plan: %1").arg(input.planName));
   // No figure before what must not be run like that.
   const QStringList overloads = answerOf(telling::allQuestions().front(), input).warnings;
   if (!overloads.isEmpty()) pages.framed(ReportWords::tr("Before anything else"), overloads, true);
+  // What decides, on the first page.
+  const ShownAnswer overview = answerOf(Question::Overview, input);
+  pages.heading(overview.title);
+  pages.strongParagraph(overview.calmSentences().join(QLatin1Char(' ')));
+  if (!overview.tables.isEmpty()) pages.table(overview.tables.front());
   pages.framed(ReportWords::tr("Take care"), cautionsOf(input));
   pages.heading(ReportWords::tr("The answers in short"));
   for (const Question question : questionsOf(input)) {
+    if (question == Question::Overview) continue;
     const ShownAnswer answer = answerOf(question, input, {.everyRig = true});
     pages.strongParagraph(answer.title);
     pages.paragraph(answer.calmSentences().join(QLatin1Char(' ')));
   }
-  pages.newPage();
+  pages.keepTogether(kQuestionBegins);
   pages.heading(ReportWords::tr("What was put in"));
+  sayRigs(pages, input);
   pages.table(dayInputs(plan, input.units));
   pages.table(marked(rigInputs(plan, input.units), input));
-  for (const Question question : questionsOf(input)) addAnswer(pages, question, input);
+  // The overview is the first page's; its picture is one of how long it takes.
+  for (const Question question : questionsOf(input))
+    if (question != Question::Overview) addAnswer(pages, question, input);
   pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());
-  // The rest stands on the first page, as every page's foot says.
+  // The rest stands on the first pages, as every page's foot says.
   pages.framed(ReportWords::tr("Take care"), {told(rigs::electricianText(), input.units)});
   return pages.isFine();
 }

@@ -5,7 +5,9 @@
 #include <QFontMetricsF>
 #include <QPageLayout>
 #include <QPagedPaintDevice>
+#include <algorithm>
 
+#include "gui/window/charts/rig_swatch.hpp"
 #include "gui/window/exports/text_flow.hpp"
 
 namespace gui {
@@ -24,6 +26,8 @@ constexpr qreal kShortLabels = 0.24;  // the same where they are short and the c
 constexpr qreal kLabelOfPair = 0.55;  // the same in a table of two columns
 constexpr qreal kCellGap = 8.0;
 constexpr qreal kIndent = 12.0;
+constexpr qreal kSwatchWide = 26.0;  // above a rig's name
+constexpr qreal kSwatchRow = 10.0;
 
 // Without ligatures, so that whoever searches the PDF for "fits" finds it: Qt joins no letters
 // whose spacing is set, be it to the usual one.
@@ -176,8 +180,26 @@ void ReportPages::picture(const telling::Picture& picture, qreal height) {
   gap(8.0);
 }
 
-void ReportPages::rule(qreal width) {
-  painter_.setPen(QPen(look_.quietInk, width));
+// Over the hairline that ended the row above.
+void ReportPages::overRule() {
+  y_ -= 2.0;
+  rule(1.0, look_.ink);
+}
+
+void ReportPages::swatchRow(const QVector<int>& looks, const QVector<qreal>& widths) {
+  qreal right = page_.left() + widths[0];
+  for (qsizetype i = 0; i < looks.size(); ++i) {
+    right += widths[i + 1];
+    if (looks[i] < 0) continue;
+    drawRigSwatch(painter_, looks[i], QRectF(right - kSwatchWide, y_, kSwatchWide, kSwatchRow),
+                  look_, 1.4);
+  }
+  painter_.setPen(look_.ink);
+  y_ += kSwatchRow;
+}
+
+void ReportPages::rule(qreal width, const QColor& color) {
+  painter_.setPen(QPen(color, width));
   painter_.drawLine(QPointF(page_.left(), y_), QPointF(page_.right(), y_));
   painter_.setPen(look_.ink);
   y_ += 2.0;
@@ -229,15 +251,19 @@ void ReportPages::columns(const ShownTable& table, qsizetype from, qsizetype cou
   QStringList heads;
   for (qsizetype i = 0; i < table.head.size(); ++i) heads.push_back(table.headWithMark(i));
   const QStringList head = cellsOf(heads);
+  const bool swatches =
+      std::any_of(table.looks.begin(), table.looks.end(), [](int look) { return look >= 0; });
   const auto drawHead = [&] {
+    if (swatches) swatchRow(table.looks.mid(from, count), widths);
     tableRow(head, widths, strong_);
-    rule(0.8);
+    rule(1.0, look_.ink);
   };
   const qreal first =
       table.rows.isEmpty() ? 0.0 : rowHeight(cellsOf(table.rows[0].cells), widths, body_);
-  keepTogether(rowHeight(head, widths, strong_) + first + 4.0);
+  keepTogether(rowHeight(head, widths, strong_) + first + 4.0 + (swatches ? kSwatchRow : 0.0));
   drawHead();
-  for (const ShownTable::Row& row : table.rows) {
+  for (qsizetype at = 0; at < table.rows.size(); ++at) {
+    const ShownTable::Row& row = table.rows[at];
     const QStringList cells = cellsOf(row.cells);
     // A heading takes its first row along, and the whole width.
     const qreal needed =
@@ -249,9 +275,16 @@ void ReportPages::columns(const ShownTable& table, qsizetype from, qsizetype cou
     if (row.isHeading) {
       gap(3.0);
       tableRow({row.cells.value(0)}, {page_.width()}, strong_);
+    } else if (row.isSum) {
+      // As in an account: what it comes to stands between a rule and two.
+      if (at > 0 && !table.rows[at - 1].isSum) overRule();
+      tableRow(cells, widths, strong_);
+      const bool goesOn = at + 1 < table.rows.size() && table.rows[at + 1].isSum;
+      rule(goesOn ? 0.25 : 0.6, goesOn ? look_.grid : look_.ink);
+      if (!goesOn) rule(0.6, look_.ink);
     } else {
       tableRow(cells, widths, body_);
-      rule(0.25);
+      rule(0.25, look_.quietInk);
     }
   }
   gap(8.0);

@@ -51,7 +51,9 @@ class ReportPages {
   qreal narrowestColumn(const ShownTable& table) const;
   void tableRow(const QStringList& cells, const QVector<qreal>& widths, const QFont& font);
   qreal rowHeight(const QStringList& cells, const QVector<qreal>& widths, const QFont& font) const;
-  void rule(qreal width);
+  void rule(qreal width, const QColor& color);
+  void overRule();
+  void swatchRow(const QVector<int>& looks, const QVector<qreal>& widths);
 
   QPagedPaintDevice& device_;
   ChartLook look_;

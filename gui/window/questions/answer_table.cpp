@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QContextMenuEvent>
+#include <QFontInfo>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QMenu>
@@ -21,6 +22,8 @@ namespace {
 constexpr qsizetype kLongestNumber = 8;  // characters
 constexpr int kHeadEdge = 10;            // around the words of the labels
 constexpr int kNarrowestNumbers = 84;    // a column; then the table scrolls sideways
+constexpr int kFiguresEms = 17;          // a column, at most; and one of words
+constexpr int kWordsEms = 26;
 
 Rule ruleOf(const ShownTable& table, qsizetype row) {
   const auto isSum = [&](qsizetype at) {
@@ -77,10 +80,7 @@ void AnswerTable::fill(const ShownTable& from) {
       reshaped |= setCell(row, column, from.rows[row].cells.value(column),
                           heading || from.rows[row].isSum, ruleOf(from, row));
   }
-  if (!sameShape) {
-    horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
-  }
+  if (!sameShape) horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   if (reshaped) fit();
 }
 
@@ -130,6 +130,49 @@ bool AnswerTable::setCell(int row, int column, const QString& text, bool strongl
   return true;
 }
 
+// All figures' columns alike: as wide as there is room, but never so wide that the eye loses the
+// way from a name to its figure.
+int AnswerTable::columnWidthFor(int room) const {
+  const int columns = columnCount() - 1;
+  if (columns < 1) return kNarrowestNumbers;
+  const int em = QFontInfo(font()).pixelSize();
+  int wanted = kFiguresEms * em;
+  for (int column = 1; column <= columns; ++column)
+    wanted = std::max(wanted, std::min(sizeHintForColumn(column) + kHeadEdge, kWordsEms * em));
+  return std::max({kNarrowestNumbers, longestWord(1, columnCount()) + kHeadEdge,
+                   std::min(wanted, room / columns)});
+}
+
+// Of these columns, px: no line breaks in it.
+int AnswerTable::longestWord(int from, int to) const {
+  int longest = 0;
+  for (int row = 0; row < rowCount(); ++row) {
+    if (columnSpan(row, 0) > 1) continue;
+    for (int column = from; column < to; ++column) {
+      const QTableWidgetItem* cell = item(row, column);
+      if (!cell) continue;
+      const QFontMetrics metrics(cell->font());
+      for (const QString& word : cell->text().split(QLatin1Char(' ')))
+        longest = std::max(longest, metrics.horizontalAdvance(word));
+    }
+  }
+  return longest;
+}
+
+void AnswerTable::freezeHead(int above) {
+  above_ = above;
+  QHeaderView& head = *horizontalHeader();
+  const int last = rowCount() > 0 ? rowHeight(rowCount() - 1) : 0;
+  const int lowest = std::max(0, height() - head.height() - last);
+  head.move(head.x(), frameWidth() + std::clamp(above, 0, lowest));
+  head.raise();
+}
+
+void AnswerTable::updateGeometries() {
+  QTableWidget::updateGeometries();
+  freezeHead(above_);
+}
+
 void AnswerTable::fit() {
   if (columnCount() == 0) return;
   QHeaderView& head = *horizontalHeader();
@@ -137,7 +180,9 @@ void AnswerTable::fit() {
   const int beside = width() - (columnCount() - 1) * kNarrowestNumbers;
   const int most = std::clamp(beside, width() * 25 / 100, width() * 42 / 100);
   const int labels = std::min(sizeHintForColumn(0) + kHeadEdge, most);
-  head.resizeSection(0, std::max(labels, kNarrowestNumbers));
+  head.resizeSection(0, std::max({labels, longestWord(0, 1) + kHeadEdge, kNarrowestNumbers}));
+  const int each = columnWidthFor(width() - head.sectionSize(0));
+  for (int column = 1; column < columnCount(); ++column) head.resizeSection(column, each);
   resizeRowsToContents();
   const auto& ruled = static_cast<const RuledHeader&>(head);
   int tallest = fontMetrics().height();

@@ -21,6 +21,8 @@ class AnswerTable : public QTableWidget {
   // By which a row's figure can be explained; nothing of headings.
   std::optional<telling::Row> asked(int row) const;
   QRect placeOf(int row) const;  // of the row, on the screen
+  // So many pixels of it are above what is seen: its heads stay in sight.
+  void freezeHead(int above);
 
  Q_SIGNALS:
   // A row that another question tells more of was clicked, or Enter pressed in it.
@@ -28,6 +30,7 @@ class AnswerTable : public QTableWidget {
   void explanationWanted(int row);
 
  protected:
+  void updateGeometries() override;
   // Copies what is selected, for spreadsheets: below the heads of its columns, beside the labels of
   // its rows; a cell alone as it is.
   void resizeEvent(QResizeEvent* event) override;
@@ -43,7 +46,11 @@ class AnswerTable : public QTableWidget {
   bool setHead(int column, const QString& text, bool strongly, int look);
   bool setCell(int row, int column, const QString& text, bool strongly, Rule rule);
 
+  int columnWidthFor(int room) const;
+  int longestWord(int from, int to) const;
+
   QVector<ShownTable::Row> rows_;
+  int above_ = 0;
 };
 
 }  // namespace gui

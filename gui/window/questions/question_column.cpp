@@ -137,9 +137,13 @@ void QuestionColumn::setFolded(bool folded) {
 }
 
 QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row) const {
+  return piecesOf(row, folded_, viewport()->width());
+}
+
+QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row, bool folded, int wide) const {
   const Entry& of = entries_[row];
   const int left = qRound(kBeside * em());
-  const int width = std::max(1, viewport()->width() - 2 * left);
+  const int width = std::max(1, wide - 2 * left);
   int y = qRound(kAbove * em());
   QVector<Piece> pieces;
   const auto add = [&](Piece::Kind kind, const QString& text, const QFont& font) {
@@ -147,7 +151,7 @@ QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row) const {
     pieces.push_back({kind, text, font, QRect(left, y, width, height)});
     y += height;
   };
-  if (folded_) {
+  if (folded) {
     add(Piece::Kind::Question, of.shortly, font());
   } else {
     add(Piece::Kind::Question, of.question, sized(font(), kSmall, QFont::Normal));
@@ -170,10 +174,19 @@ QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row) const {
   return pieces;
 }
 
-int QuestionColumn::heightOf(int row) const {
+int QuestionColumn::heightOf(int row) const { return heightOf(piecesOf(row)); }
+
+int QuestionColumn::heightOf(const QVector<Piece>& pieces) const {
   int bottom = 0;
-  for (const Piece& piece : piecesOf(row)) bottom = std::max(bottom, piece.room.bottom() + 1);
+  for (const Piece& piece : pieces) bottom = std::max(bottom, piece.room.bottom() + 1);
   return bottom + qRound(kAbove * em());
+}
+
+int QuestionColumn::unfoldedHeight() const {
+  int height = 0;
+  for (int row = 0; row < entries_.size(); ++row)
+    height += heightOf(piecesOf(row, false, qRound(kWidth * em())));
+  return height;
 }
 
 // As wide as the answers ask, or as the longest of the short names.

@@ -42,6 +42,8 @@ class QuestionColumn : public QListWidget {
   // Short names without answers, for narrow windows.
   void setFolded(bool folded);
   bool isFolded() const { return folded_; }
+  // Of all questions with their answers, px.
+  int unfoldedHeight() const;
 
   // Within the row, as wide as the column is now.
   QVector<Piece> piecesOf(int row) const;
@@ -54,6 +56,8 @@ class QuestionColumn : public QListWidget {
 
  private:
   int em() const;
+  QVector<Piece> piecesOf(int row, bool folded, int wide) const;
+  int heightOf(const QVector<Piece>& pieces) const;
   void layOut();
 
   QVector<Entry> entries_;

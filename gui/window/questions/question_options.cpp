@@ -33,8 +33,8 @@ constexpr int kBoxesInARow = 4;  // more would press the forms beside the page
 QStringList kindsOf(Question question) {
   switch (question) {
     case Question::WhereHeat:
-      return {QCoreApplication::translate("QuestionPage", "power over time, one rig"),
-              QCoreApplication::translate("QuestionPage", "energy of the day, all rigs")};
+      return {QCoreApplication::translate("QuestionPage", "energy of the day, all rigs"),
+              QCoreApplication::translate("QuestionPage", "power over time, one rig")};
     case Question::WhichElement:
       return {QCoreApplication::translate("QuestionPage", "power written on the element"),
               QCoreApplication::translate("QuestionPage", "power at the supply's voltage")};
@@ -66,7 +66,7 @@ bool hasKinds(Question question) {
 }
 
 bool isFirstKind(Question question, const QuestionView& view) {
-  if (question == Question::WhereHeat) return !view.asBars;
+  if (question == Question::WhereHeat) return view.asBars;
   return question == Question::WhichElement ? view.asWritten : view.overThickness;
 }
 
@@ -122,6 +122,7 @@ QuestionOptions::QuestionOptions(QWidget* parent)
   add(p.rigLabel, p.rig = new PlanComboBox(this));
   add(p.batchesLabel, p.batches = new PlanSpinBox(this));
   p.drawnLabel = new QLabel(this);
+  p.drawnLabel->setWordWrap(true);
   p.drawnGrid = new QGridLayout;
   p.drawnGrid->addWidget(p.drawnLabel, 0, 0);
   p.drawnGrid->setColumnStretch(kBoxesInARow + 1, 1);
@@ -145,7 +146,7 @@ QuestionView QuestionOptions::Parts::chosen() const {
     for (const QCheckBox* one : drawn)
       if (!one->isChecked()) changed.undrawn.push_back(one->toolTip().toStdString());
   }
-  if (question == Question::WhereHeat) changed.asBars = !first;
+  if (question == Question::WhereHeat) changed.asBars = first;
   if (question == Question::WorthJacket) {
     changed.overThickness = first;
     changed.savings = savings->currentIndex() == 1;
@@ -238,11 +239,11 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   p.question = question;
   p.view = view;
   const bool kinds = hasKinds(question);
-  // Bars show every rig, but the sentence is still about one; where there is one, nothing is
-  // chosen.
+  // Bars show every rig and so do their sentences; where there is one, nothing is chosen.
   const bool alone = solution && solution->answers.rigs.size() == 1;
   const bool helps = question == Question::HelpsMost;
-  const bool oneRig = (question == Question::Overview || question == Question::WhereHeat ||
+  const bool oneRig = (question == Question::Overview ||
+                       (question == Question::WhereHeat && !view.asBars) ||
                        question == Question::HowSure || helps) &&
                       !alone;
   const bool jacket = question == Question::WorthJacket ||

@@ -11,6 +11,8 @@
 #include "gui/window/questions/shown_answer.hpp"
 #include "rigs/answers/solution.hpp"
 
+class QMenu;
+
 namespace gui {
 
 class QuestionPage : public QWidget {
@@ -43,6 +45,8 @@ class QuestionPage : public QWidget {
   // The same with each picture as far as it is zoomed in; for exports.
   telling::Answer seenAnswer() const;
   rigs::Reader reader() const;  // of both
+  // What its pictures offer.
+  void fillPictureMenu(QMenu& menu);
   // Re-reads all text after a change of language.
   void retranslate();
 
@@ -51,6 +55,7 @@ class QuestionPage : public QWidget {
   void viewChanged();
   // The wanted time was dragged to this many minutes of heating from mash to boil.
   void goalDragged(double minutes);
+  void picturePointedAt();
   // A part of a rig's sentence: the places of its fields.
   void partChosen(const QStringList& places);
   // A rig that is the same as the one compared with, but for something.

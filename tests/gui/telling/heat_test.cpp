@@ -50,6 +50,38 @@ TEST(WhereHeat, TellsOfAllRigsWhoLosesMostAndLeast) {
             std::string::npos);
 }
 
+TEST(WhereHeat, SaysBelowThePicturesTitleWhyTheSlowestIsSlower) {
+  const Answer answer = whereHeat(demoCase({.asBars = true}));
+  EXPECT_NE(answer.pictures[0].yTitle.find("longer than (d) Old element, laundry"),
+            std::string::npos);
+  EXPECT_TRUE(whereHeat(demoCase({.rig = 1})).pictures[0].yTitle.find("longer than") ==
+              std::string::npos);
+}
+
+TEST(WhereHeat, PutsTheLargestPathFirst) {
+  const Picture picture = whereHeat(demoCase({.asBars = true})).pictures[0];
+  std::vector<double> sums(picture.partNames.size());
+  for (const PictureStack& stack : picture.stacks)
+    for (std::size_t i = 0; i < sums.size(); ++i) sums[i] += stack.parts[i];
+  EXPECT_TRUE(std::is_sorted(sums.rbegin(), sums.rend()));
+}
+
+TEST(WhereHeat, TellsOfEachPieceWhatItIsOfTheHeatAndOfTheBill) {
+  const Picture picture = whereHeat(demoCase({.asBars = true})).pictures[0];
+  const auto steam = static_cast<std::size_t>(
+      std::find(picture.partNames.begin(), picture.partNames.end(), "steam") -
+      picture.partNames.begin());
+  ASSERT_LT(steam, picture.partNames.size());
+  const rigs::RigAnswer& rig = solvedDemo().answers.rigs[0];
+  const physics::Ledger& total = rig.day.total;
+  const double share =
+      (total.lost[physics::Path::Evaporation] + total.steam) / (total.fromWall() + total.slaking);
+  const rigs::Money money{share * rig.cost.value(), "USD"};
+  EXPECT_EQ(picture.stacks[0].notes.at(steam),
+            "steam: 1.12 kWh, 24 % of what came in, " +
+                rigs::tell(rigs::Argument(money), test_support::siReader()));
+}
+
 TEST(WhereHeat, PowersAreThoseOfTheCurve) {
   const Answer answer = whereHeat(demoCase({.rig = 1}));
   const Picture& picture = answer.pictures[0];

@@ -120,6 +120,20 @@ TEST_F(TheAppearance, IsReadableInEveryWidget) {
   }
 }
 
+// As the desktop tells it: light becomes dark under a window that is open.
+TEST_F(TheAppearance, FollowsTheDesktopWhileItRuns) {
+  gui::choose(gui::Appearance::AsSystem);
+  QApplication::setPalette(gui::darkPalette());  // whatever it was before
+  QApplication::setPalette(QPalette());
+  const QPalette desktop = QApplication::palette();
+  QEvent change(QEvent::ThemeChange);
+  QApplication::sendEvent(window().windowHandle(), &change);
+  QApplication::processEvents();
+  EXPECT_NE(QApplication::palette().color(QPalette::Window), desktop.color(QPalette::Window));
+  EXPECT_EQ(QApplication::palette().color(QPalette::Window),
+            gui::likeDesktop(desktop).color(QPalette::Window));
+}
+
 TEST_F(TheAppearance, OfTheAboutBoxNamesLicences) {
   QString said;
   QTimer timer;

@@ -204,7 +204,7 @@ TEST_F(Chart, ZoomsByPlusHoweverItIsTyped) {
     QTest::keyClick(&chart_, Qt::Key_0);
     QTest::keyClick(&chart_, key, modifiers);
     EXPECT_NEAR(chart_.visibleWindow().width(), whole.width() / 1.5, 1e-9);
-    EXPECT_EQ(chart_.visibleWindow().height(), whole.height());
+    EXPECT_LE(chart_.visibleWindow().height(), whole.height());
   }
 }
 
@@ -321,23 +321,30 @@ TEST(QuestionPage, ShowsSentenceTableAndCautions) {
     page.setQuestion(question);
     EXPECT_EQ(page.question(), question);
     const gui::ShownAnswer answer = page.currentAnswer();
+    // What is seen of the answer: its first sentence in large letters, always.
+    const auto answered = [&] {
+      QString all;
+      for (const QLabel* label : page.findChildren<QLabel*>()) {
+        if (label->accessibleName() != QLatin1String("Answer") || !label->isVisibleTo(&page))
+          continue;
+        if (all.isEmpty()) {
+          EXPECT_GE(label->font().pointSizeF(), page.font().pointSizeF());
+          EXPECT_EQ(label->font().weight(), QFont::DemiBold);
+        }
+        all += label->text() + QLatin1Char(' ');
+      }
+      return all.trimmed();
+    };
     auto* more = page.findChild<QToolButton*>("whole answer");
     more->setChecked(false);
     if (more->isVisibleTo(&page)) {
-      const auto labels = page.findChildren<QLabel*>();
-      const auto sentence = std::find_if(labels.begin(), labels.end(), [](const QLabel* label) {
-        return label->accessibleName() == QLatin1String("Answer");
-      });
-      ASSERT_NE(sentence, labels.end());
-      const QString first = (*sentence)->text();
-      EXPECT_TRUE(answer.headline().startsWith(first));
-      EXPECT_LT(first.size(), answer.headline().size());
+      EXPECT_EQ(answered(), answer.calmSentences().value(0));
       more->setChecked(true);
       ++folded;
     }
+    EXPECT_EQ(answered(), answer.calmSentences().join(QLatin1Char(' ')));
     QStringList said;
     for (const QLabel* label : page.findChildren<QLabel*>()) said += label->text();
-    EXPECT_TRUE(said.contains(answer.headline()));
     EXPECT_TRUE(said.join(QLatin1Char('\n')).contains(answer.cautions[0]));
     EXPECT_EQ(page.findChildren<PlanChart*>().size(),
               static_cast<qsizetype>(answer.pictures.size()));
@@ -379,12 +386,18 @@ TEST(QuestionPage, ChangesItsViewByItsOwnSwitches) {
   QSignalSpy changed(&page, &gui::QuestionPage::viewChanged);
   auto boxes = page.findChildren<QComboBox*>();
   boxes.removeIf([&](QComboBox* box) { return !box->isVisibleTo(&page); });
-  ASSERT_EQ(boxes.size(), 2);
-  for (QComboBox* box : boxes) QTest::keyClick(box, Qt::Key_Down);
-  EXPECT_EQ(changed.count(), 2);
-  EXPECT_TRUE(page.view().asBars);
-  EXPECT_EQ(page.view().rig, 1);
+  // The account of all rigs first; whose power it is, is asked where there is one to choose.
   EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::telling::Picture::Kind::StackedBars);
+  ASSERT_EQ(boxes.size(), 1);
+  QTest::keyClick(boxes[0], Qt::Key_Down);
+  EXPECT_FALSE(page.view().asBars);
+  EXPECT_EQ(page.currentAnswer().pictures[0].kind, gui::telling::Picture::Kind::Areas);
+  boxes = page.findChildren<QComboBox*>();
+  boxes.removeIf([&](QComboBox* box) { return !box->isVisibleTo(&page); });
+  ASSERT_EQ(boxes.size(), 2);
+  QTest::keyClick(boxes[1], Qt::Key_Down);
+  EXPECT_EQ(page.view().rig, 1);
+  EXPECT_EQ(changed.count(), 2);
   page.setQuestion(Question::WhatCost);
   QSignalSpy year(&page, &gui::QuestionPage::yearChanged);
   page.findChild<QSpinBox*>()->setValue(30);

@@ -9,10 +9,8 @@
 #include <QToolButton>
 #include <algorithm>
 
-#include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/questions/answer_table.hpp"
 #include "gui/window/questions/question_column.hpp"
-#include "gui/window/words/language.hpp"
 #include "gui/window/words/reader.hpp"
 #include "tests/gui/window/window_fixture.hpp"
 
@@ -237,59 +235,6 @@ TEST_F(TheWindow, ShowsTheFormsOfAPlanWithProblems) {
   document().change(QStringLiteral("test"), R"({"rigs": []})");
   EXPECT_GT(window().forms().errorCount(), 0);
   EXPECT_TRUE(window().forms().isVisible());
-}
-
-struct Screen {
-  QSize size;
-  int points;
-};
-
-// In the question column nothing is cut and nothing covers anything else, whatever the letters; a
-// picture has its share of the page.
-TEST_F(TheWindow, HasRoomForEveryQuestionInBothLanguages) {
-  const QFont usual = QApplication::font();
-  window().setFormsShown(false);
-  for (const Screen& screen : {Screen{{1280, 720}, 9}, Screen{{1920, 1080}, 9},
-                               Screen{{1280, 720}, 18}, Screen{{1920, 1080}, 18}}) {
-    QFont font = usual;
-    font.setPointSize(screen.points);
-    QApplication::setFont(font);
-    window().resize(screen.size);
-    for (const char* language : {"en", "de"}) {
-      SCOPED_TRACE(testing::Message() << language << screen.size.width() << ' ' << screen.points);
-      gui::speak(QString::fromLatin1(language));
-      QCoreApplication::processEvents();
-      for (const gui::telling::Question question : gui::telling::allQuestions()) {
-        // The overview is a table first, what helps a long search; large letters leave no such
-        // room.
-        if (question == gui::telling::Question::Overview ||
-            question == gui::telling::Question::HelpsMost || screen.points == 18)
-          continue;
-        window().setQuestion(question);
-        ASSERT_TRUE(settles());
-        EXPECT_GE(window().page().findChild<gui::PlanChart*>()->height(),
-                  window().height() * 45 / 100)
-            << gui::telling::identifierOf(question);
-      }
-      const auto* column = window().findChild<gui::QuestionColumn*>("questions");
-      for (int row = 0; row < column->count(); ++row) {
-        const QRect within(QPoint(), QSize(column->viewport()->width(), column->heightOf(row)));
-        const auto pieces = column->piecesOf(row);
-        for (qsizetype i = 0; i < pieces.size(); ++i) {
-          SCOPED_TRACE(pieces[i].text.toStdString());
-          EXPECT_TRUE(within.contains(pieces[i].room));
-          const QRect words = QFontMetrics(pieces[i].font)
-                                  .boundingRect(pieces[i].room, Qt::TextWordWrap, pieces[i].text);
-          EXPECT_LE(words.width(), pieces[i].room.width());
-          EXPECT_LE(words.height(), pieces[i].room.height());
-          for (qsizetype j = 0; j < i; ++j) EXPECT_FALSE(pieces[i].room.intersects(pieces[j].room));
-        }
-        EXPECT_EQ(column->visualItemRect(column->item(row)).height(), column->heightOf(row));
-      }
-    }
-  }
-  QApplication::setFont(usual);
-  gui::speak(QStringLiteral("en"));
 }
 
 TEST_F(TheWindow, RemembersWhatWasOnScreen) {

@@ -41,6 +41,8 @@ int rulesOf(const gui::ShownTable& table, const QPalette& palette) {
   shown.resize(600, 300);
   shown.fill(table);
   shown.fit();
+  // As wide as its columns are together, which is less than it could be.
+  shown.resize(shown.horizontalHeader()->length(), shown.height());
   return rulesOf(shown.grab().toImage(), palette.color(QPalette::WindowText));
 }
 

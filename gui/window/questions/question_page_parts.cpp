@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "gui/window/questions/question_page.hpp"
+#include "gui/window/questions/question_page_parts.hpp"
 
 #include <QApplication>
 #include <QBoxLayout>
 #include <QCoreApplication>
 #include <QEvent>
+#include <QFontInfo>
 #include <QLabel>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -16,12 +17,7 @@
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/strip.hpp"
-#include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/help_note.hpp"
-#include "gui/window/questions/answer_table.hpp"
-#include "gui/window/questions/cautions_foot.hpp"
-#include "gui/window/questions/question_options.hpp"
-#include "gui/window/questions/rig_sentences.hpp"
 #include "gui/window/words/reader.hpp"
 
 namespace gui {
@@ -33,70 +29,29 @@ using telling::QuestionView;
 
 namespace {
 
-// From this width two pictures stand side by side.
-constexpr int kSideBySide = 1050;
-constexpr int kShortestPicture = 300;
-constexpr int kShortestPlot = 180;
-constexpr int kTitleInSight = 24;
 // Below this height of the page an answer of more lines than these folds.
 constexpr int kLowPage = 760;
-constexpr int kMostLines = 4;
+constexpr int kBetween = 2;     // what stands below one another, px
+constexpr int kNarrowest = 27;  // ems: the line at its foot is to stay one of a few lines
+constexpr int kPageSide = 9;    // left and right
+// A page of fewer lines than these does without the question, which stands in the list.
+constexpr int kLinesForTitle = 26;
+constexpr int kMostLines = 3;
+constexpr int kTallest = 30;       // % of the page, of the verdicts on circuits
+constexpr double kHeadline = 1.4;  // of the font
+constexpr double kSmallerHeadline = 1.15;
+constexpr int kHeadlineLines = 2;
 constexpr int kHandRests = 120;      // ms
 constexpr int kBesideSentence = 90;  // what stands beside the sentence
 
+int linesOf(const QString& text, const QFont& font, int width) {
+  if (text.isEmpty()) return 0;
+  const QFontMetrics metrics(font);
+  const QRect room(0, 0, std::max(100, width), 10000);
+  return metrics.boundingRect(room, Qt::TextWordWrap, text).height() / metrics.lineSpacing();
+}
+
 }  // namespace
-
-struct QuestionPage::Parts {
-  explicit Parts(QuestionPage* of);
-
-  QuestionPage* page;
-  SolutionPtr solution;  // that is seen
-  SolutionPtr newest, whole;
-  std::optional<double> wanted;  // minutes
-  rigs::UnitSystem units = rigs::UnitSystem::SI;
-  Question question = Question::Overview;
-  QuestionView view{.everyRule = true};  // the page has room for them
-  telling::Answer answer;
-  ShownAnswer shown;  // as it is read
-
-  QLabel* title;
-  QLabel* warning;  // never folds away
-  QLabel* sentence;
-  QToolButton* more;
-  QuestionOptions* options;
-  QScrollArea* scroll;
-  RigSentences* rigs;      // of the overview
-  QBoxLayout* shownBelow;  // pictures and tables
-  QBoxLayout* pictures;
-  std::vector<PlanChart*> charts;
-  QStringList arrangedFor;  // what stands around the plots
-  QVBoxLayout* below;       // tables, one below the other
-  QVector<AnswerTable*> tables;
-  QLabel* notes;
-  QString noted;        // what the notes are to say
-  QTimer* writesNotes;  // out of sight, when the hand rests
-  CautionsFoot* foot;
-
-  void note(const QString& text);
-  void writeNotes();
-  void choose();
-  void refresh();
-  void relabel();
-  void placeWanted(Picture& picture) const;
-  void putWanted();
-  void say();
-  void write();
-  void holdStill(bool still);
-  void nameTable(AnswerTable& table) const;
-  void showPictures();
-  void showTables();
-  PlanChart* newChart();
-  void arrange();
-
- private:
-  QLabel* label() const;
-  QWidget* scrolled();
-};
 
 // Whole sentences, which a person may copy.
 QLabel* QuestionPage::Parts::label() const {
@@ -134,11 +89,14 @@ QWidget* QuestionPage::Parts::scrolled() {
 
 QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   auto* column = new QVBoxLayout(of);
+  column->setSpacing(kBetween);
+  column->setContentsMargins(kPageSide, kBetween, kPageSide, kBetween);
   title = new QLabel(of);
   title->setTextFormat(Qt::PlainText);
   warning = label();
   warning->setObjectName(QStringLiteral("warning"));
   sentence = label();
+  rest = label();
   more = new QToolButton(of);
   more->setObjectName(QStringLiteral("whole answer"));
   more->setCheckable(true);
@@ -151,12 +109,16 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   scroll->setWidget(scrolled());
   foot = new CautionsFoot(of);
 
-  column->addWidget(title);
+  head = new QHBoxLayout;
+  head->addWidget(title);
+  head->addStretch(1);
+  column->addLayout(head);
   column->addWidget(warning);
   auto* said = new QHBoxLayout;
   said->addWidget(sentence, 1);
   said->addWidget(more, 0, Qt::AlignTop);
   column->addLayout(said);
+  column->addWidget(rest);
   column->addWidget(options);
   column->addWidget(scroll, 1);
   column->addWidget(foot);
@@ -167,6 +129,7 @@ QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   QObject::connect(writesNotes, &QTimer::timeout, of, [this] { writeNotes(); });
   QObject::connect(scroll->verticalScrollBar(), &QScrollBar::valueChanged, of, [this] {
     if (writesNotes->isActive()) writeNotes();
+    freezeHeads();
   });
   scroll->viewport()->installEventFilter(of);
 }
@@ -199,38 +162,11 @@ void QuestionPage::Parts::relabel() {
       QCoreApplication::translate("QuestionPage", "Rules, arithmetic and sources"));
   foot->retranslate();
   sentence->setAccessibleName(QCoreApplication::translate("QuestionPage", "Answer"));
+  rest->setAccessibleName(sentence->accessibleName());
   warning->setAccessibleName(QCoreApplication::translate("QuestionPage", "Warning"));
   more->setText(QCoreApplication::translate("QuestionPage", "&Whole answer"));
   more->setToolTip(QCoreApplication::translate(
       "QuestionPage", "Shows or folds away what follows the first sentence"));
-}
-
-// Pictures as tall as what is seen allows: one with the table's beginning still in view; of two
-// below one another both, or the first with all of its legend and the second's title as a hint.
-void QuestionPage::Parts::arrange() {
-  // The overview is a table, which its picture only illustrates.
-  shownBelow->setDirection(question == Question::Overview ? QBoxLayout::BottomToTop
-                                                          : QBoxLayout::TopToBottom);
-  const int width = scroll->viewport()->width();
-  const int room = scroll->viewport()->height();
-  const bool beside = charts.size() > 1 && width >= kSideBySide;
-  pictures->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-  int height = room * 70 / 100;
-  if (!beside && charts.size() > 1) {
-    const int half = (room - pictures->spacing()) / 2;
-    height = half >= kShortestPicture ? half : room - pictures->spacing() - kTitleInSight;
-  }
-  height = std::max(kShortestPicture, height);
-  // A tall legend must not squeeze the curves.
-  const int each = beside ? width / static_cast<int>(charts.size()) : width;
-  for (PlanChart* chart : charts)
-    height = std::max(
-        height, std::min(room, kShortestPlot + aroundPlot(chart->picture(), each,
-                                                          lookOf(chart->palette(), chart->font(),
-                                                                 chart->locale()))));
-  for (PlanChart* chart : charts) {
-    if (chart->minimumHeight() != height) chart->setFixedHeight(height);
-  }
 }
 
 // Half an answer would make the curves vanish until the rest is there; an older one stays instead.
@@ -243,58 +179,76 @@ void QuestionPage::Parts::choose() {
   }
 }
 
-void QuestionPage::Parts::placeWanted(Picture& picture) const {
-  if (!picture.draggable || !wanted) return;
-  picture.draggable = wanted;
-  picture.draggableLabel = rigs::tell(
-      rigs::Told(TOLD("Answer", "wanted: %1"), rigs::asChosen(physics::minutes(*wanted))),
-      readerOf(units));
+// In large letters, as long as they take two lines; a low window has no room for more of them.
+double QuestionPage::Parts::headlineSize(const QString& text) const {
+  for (const double size : {kHeadline, kSmallerHeadline}) {
+    QFont font = page->font();
+    font.setPointSizeF(page->font().pointSizeF() * size);
+    font.setWeight(QFont::DemiBold);
+    if (linesOf(text, font, page->width() - kBesideSentence) <= kHeadlineLines) return size;
+  }
+  return 1.0;
 }
 
-// Where the plan has it: also when the hand lets go, for that is not always where the hand was.
-void QuestionPage::Parts::putWanted() {
-  for (std::size_t i = 0; i < std::min(charts.size(), answer.pictures.size()); ++i) {
-    Picture& picture = answer.pictures[i];
-    placeWanted(picture);
-    shown.pictures[i].draggable = picture.draggable;
-    shown.pictures[i].draggableLabel = picture.draggableLabel;
-    if (picture.draggable)
-      charts[i]->setDraggable(*picture.draggable, QString::fromStdString(picture.draggableLabel));
+// The first sentence is the answer. In a low window it decides and the rest folds away, so that the
+// picture and the head of its table are in view. Exports always have all of it.
+void QuestionPage::Parts::say() {
+  const QStringList calm = shown.calmSentences();
+  const QString others = calm.mid(1).join(QLatin1Char(' '));
+  warning->setText(shown.warnings.join(QLatin1Char('\n')));
+  warning->setVisible(!shown.warnings.isEmpty());
+  sentence->setText(calm.value(0));
+  sentence->setVisible(!calm.isEmpty());
+  sentence->setAccessibleDescription(calm.join(QLatin1Char(' ')));
+  write();
+  placeOptions();
+  const int lines = linesOf(sentence->text(), sentence->font(), page->width() - kBesideSentence) +
+                    linesOf(others, rest->font(), page->width());
+  // What a circuit's verdicts hang on is out of sight only where it would press everything else.
+  const bool tooTall =
+      question == Question::Circuit
+          ? lines * QFontMetrics(rest->font()).lineSpacing() > page->height() * kTallest / 100
+          : lines > kMostLines;
+  const bool folds = page->height() < kLowPage && tooTall && !others.isEmpty();
+  more->setVisible(folds);
+  rest->setText(others);
+  rest->setVisible(!others.isEmpty() && (!folds || more->isChecked()));
+}
+
+// Beside the question where there is room, so that the picture has what they would take; those of
+// the overview, which are many, below its answer.
+void QuestionPage::Parts::placeOptions() {
+  title->setVisible(page->height() >= kLinesForTitle * QFontMetrics(page->font()).lineSpacing());
+  const int together = (title->isHidden() ? 0 : title->sizeHint().width()) +
+                       options->sizeHint().width() + kBesideSentence;
+  const bool beside = question != Question::Overview && together <= page->width();
+  auto* column = static_cast<QVBoxLayout*>(page->layout());
+  if (beside == (head->indexOf(options) >= 0)) return;
+  if (beside) {
+    column->removeWidget(options);
+    head->addWidget(options);
+  } else {
+    head->removeWidget(options);
+    column->insertWidget(column->indexOf(scroll), options);
   }
 }
 
-// In a low window the first sentence decides and the rest folds away, so that the picture and the
-// head of its table are in view. Exports always have all of it.
-void QuestionPage::Parts::say() {
-  const QStringList calm = shown.calmSentences();
-  const QString all = calm.join(QLatin1Char(' '));
-  const QString first = calm.value(0);
-  warning->setText(shown.warnings.join(QLatin1Char('\n')));
-  warning->setVisible(!shown.warnings.isEmpty());
-  const QFontMetrics metrics(sentence->font());
-  const QRect room(0, 0, std::max(100, page->width() - kBesideSentence), 10000);
-  const int lines =
-      metrics.boundingRect(room, Qt::TextWordWrap, all).height() / metrics.lineSpacing();
-  // What a circuit's verdicts hang on is not to be out of sight.
-  const bool folds = question != Question::Circuit && page->height() < kLowPage &&
-                     lines > kMostLines && first != all;
-  more->setVisible(folds);
-  sentence->setText(folds && !more->isChecked() ? first : all);
-  sentence->setAccessibleDescription(all);
+void QuestionPage::Parts::write() {
+  QFont said = page->font();
+  said.setPointSizeF(page->font().pointSizeF() * headlineSize(sentence->text()));
+  said.setWeight(QFont::DemiBold);
+  if (sentence->font() != said) sentence->setFont(said);
 }
 
-// The overview's sentence is one rig's day in a line: a headline. Others go on for several.
-void QuestionPage::Parts::write() {
-  const bool headline = question == Question::Overview;
-  QFont said = page->font();
-  said.setPointSizeF(page->font().pointSizeF() * (headline ? 1.35 : 1.1));
-  if (headline) said.setWeight(QFont::DemiBold);
-  if (sentence->font() != said) sentence->setFont(said);
+// Whoever reads down a long table still sees whose column it is.
+void QuestionPage::Parts::freezeHeads() {
+  for (AnswerTable* table : tables)
+    table->freezeHead(-table->mapTo(scroll->viewport(), QPoint()).y());
 }
 
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
-  for (QWidget* one : std::initializer_list<QWidget*>{warning, sentence, foot}) {
+  for (QWidget* one : std::initializer_list<QWidget*>{warning, sentence, rest, foot}) {
     if (still) {
       one->setFixedHeight(one->height());
     } else {
@@ -316,7 +270,6 @@ void QuestionPage::Parts::refresh() {
   }
   shown = gui::shown(answer, solution ? rigNamesOf(*solution) : std::vector<std::string>(), reader);
   title->setText(shown.title);
-  write();
   say();
   rigs->show(question == Question::Overview ? solution : nullptr, reader);
   // Cautions of this plan in particular stand with the notes.
@@ -326,38 +279,6 @@ void QuestionPage::Parts::refresh() {
   note((asLines(shown.notes) + shown.furtherCautions).join(QLatin1Char('\n')));
   showPictures();
   showTables();
-}
-
-void QuestionPage::Parts::showPictures() {
-  while (charts.size() > shown.pictures.size()) {
-    delete charts.back();
-    charts.pop_back();
-  }
-  while (charts.size() < shown.pictures.size()) {
-    charts.push_back(newChart());
-    arrange();
-  }
-  for (std::size_t i = 0; i < charts.size(); ++i) {
-    charts[i]->show(shown.pictures[i]);
-    charts[i]->setAccessibleDescription(shown.headline());
-  }
-  if (const QStringList around = aroundTexts(shown.pictures); around != arrangedFor) {
-    arrangedFor = around;
-    arrange();
-  }
-}
-
-PlanChart* QuestionPage::Parts::newChart() {
-  auto* chart = new PlanChart(scroll->widget());
-  QObject::connect(chart, &PlanChart::dragged, page, &QuestionPage::goalDragged);
-  QObject::connect(chart, &PlanChart::handChanged, page, [this](bool on) {
-    holdStill(on);
-    if (!on) putWanted();
-  });
-  pictures->addWidget(chart, 1);
-  if (!charts.empty()) QWidget::setTabOrder(charts.back(), chart);
-  if (!tables.isEmpty()) QWidget::setTabOrder(chart, tables.front());
-  return chart;
 }
 
 void QuestionPage::Parts::nameTable(AnswerTable& table) const {
@@ -438,25 +359,10 @@ QuestionView QuestionPage::view() const { return parts_->view; }
 
 ShownAnswer QuestionPage::currentAnswer() const { return parts_->shown; }
 
-telling::Answer QuestionPage::seenAnswer() const {
-  telling::Answer seen = parts_->answer;
-  for (std::size_t i = 0; i < std::min(seen.pictures.size(), parts_->charts.size()); ++i) {
-    const PlanChart& chart = *parts_->charts[i];
-    if (!chart.isZoomed()) continue;
-    const ChartWindow window = chart.visibleWindow();
-    Picture& picture = seen.pictures[i];
-    picture.xFrom = window.xFrom;
-    picture.xTo = window.xTo;
-    picture.yFrom = window.yFrom;
-    picture.yTo = window.yTo;
-    picture.exactly = true;
-  }
-  return seen;
-}
-
 rigs::Reader QuestionPage::reader() const { return readerOf(parts_->units); }
 
 void QuestionPage::retranslate() {
+  setMinimumWidth(kNarrowest * QFontInfo(font()).pixelSize());
   QFont quiet = font();
   quiet.setPointSizeF(font().pointSizeF() * 0.88);
   parts_->foot->setLetters(quiet);
