@@ -242,10 +242,10 @@ void QuestionOptions::show(Question question, const QuestionView& view,
   // Bars show every rig and so do their sentences; where there is one, nothing is chosen.
   const bool alone = solution && solution->answers.rigs.size() == 1;
   const bool helps = question == Question::HelpsMost;
-  const bool oneRig = (question == Question::Overview ||
-                       (question == Question::WhereHeat && !view.asBars) ||
-                       question == Question::HowSure || helps) &&
-                      !alone;
+  const bool oneRig =
+      (question == Question::Overview || (question == Question::WhereHeat && !view.asBars) ||
+       question == Question::HowSure || helps) &&
+      !alone;
   const bool jacket = question == Question::WorthJacket ||
                       (question == Question::HowFarCools && supposesOne(solution));
   const bool cost = question == Question::WhatCost && solution && solution->plan.tariff.isStated();
