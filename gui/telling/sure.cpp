@@ -7,7 +7,6 @@
 #include <utility>
 #include <vector>
 
-#include "gui/telling/overview.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/priors.hpp"
 
@@ -218,6 +217,12 @@ void addNotes(Answer& answer, const Case& of, std::size_t about) {
     answer.notes.push_back(Told(TOLD("Sure", "%1: %2."), unknownName(prior.what), prior.because));
 }
 
+// Whose band is drawn and told of first.
+std::size_t rigInShort(const Case& of) {
+  const auto wanted = static_cast<std::size_t>(std::max(0, of.view.rig));
+  return of.view.only.value_or(wanted < of.count() ? wanted : 0);
+}
+
 std::vector<std::size_t> rigsTold(const Case& of) {
   std::vector<std::size_t> all;
   for (std::size_t i = 0; i < of.count(); ++i)
@@ -299,7 +304,7 @@ Cell fromWallBand(const Case& of, std::size_t i) {
 
 Answer howSure(const Case& of) {
   Answer answer;
-  const std::size_t about = of.view.only ? *of.view.only : baseOf(of);
+  const std::size_t about = rigInShort(of);
   const Bands* bands = bandsOf(of, about);
   answer.sentences.push_back(bands ? rigs::sentences({Told(TOLD("Sure", "%1 %2."), of.named(about),
                                                            rollsOnText(bands->rolls)),

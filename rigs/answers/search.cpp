@@ -264,7 +264,7 @@ struct Memory::Kept {
   Remembered<Plan, CircuitAnswer> circuits;                    // likewise
   Remembered<Plan, Rest> rests;                                // by onlyRig()
   Remembered<Plan, std::shared_ptr<const HelpsAnswer>> helps;  // likewise
-  Remembered<Plan, std::shared_ptr<const Bands>> bands;        // likewise
+  Remembered<Plan, std::shared_ptr<const Bands>> bands;        // by dayInputs()
   Remembered<Plan, std::shared_ptr<const SureAnswer>> sures;   // likewise
   Remembered<PowersInputs, SizingAnswer> powers;
   Remembered<SweepInputs, std::pair<RigSweeps, Searches>> sweeps;
@@ -278,8 +278,8 @@ struct Memory::Kept {
     if (const auto* before = circuits.find(dayInputs(plan, i))) found.circuit = *before;
     if (const auto* before = rests.find(onlyRig(plan, i))) found.rest = *before;
     if (const auto* before = helps.find(onlyRig(plan, i))) found.helps = *before;
-    if (const auto* before = bands.find(onlyRig(plan, i))) found.bands = *before;
-    if (const auto* before = sures.find(onlyRig(plan, i))) found.sure = *before;
+    if (const auto* before = bands.find(dayInputs(plan, i))) found.bands = *before;
+    if (const auto* before = sures.find(dayInputs(plan, i))) found.sure = *before;
     return found;
   }
   void keep(const Plan& plan, std::size_t i, const Search::Found& found) {
@@ -288,8 +288,8 @@ struct Memory::Kept {
     if (found.circuit) circuits.keep(dayInputs(plan, i), *found.circuit);
     if (found.rest) rests.keep(onlyRig(plan, i), *found.rest);
     if (found.helps && !found.helps->isPart()) helps.keep(onlyRig(plan, i), found.helps);
-    if (found.bands) bands.keep(onlyRig(plan, i), found.bands);
-    if (found.sure) sures.keep(onlyRig(plan, i), found.sure);
+    if (found.bands) bands.keep(dayInputs(plan, i), found.bands);
+    if (found.sure) sures.keep(dayInputs(plan, i), found.sure);
   }
   // The powers for another time that is wanted.
   const SizingAnswer* powersFor(const Plan& plan, std::size_t i) const {

@@ -133,7 +133,9 @@ QByteArray answerCsv(const SeenAnswer& seen) {
   rigs::Solution solution = *seen.solution;
   solution.answers = withoutCurves(*seen.solution, telling::depthOf(seen.question), seen.question);
   const telling::Answer answer = telling::answerTo(seen.question, solution, seen.reader, seen.view);
-  return QByteArray::fromStdString(telling::csvOf(answer, rigNamesOf(solution), seen.reader));
+  std::vector<std::string> names = rigNamesOf(solution);
+  if (seen.view.only) names = {names.at(*seen.view.only)};  // the one column that is left
+  return QByteArray::fromStdString(telling::csvOf(answer, names, seen.reader));
 }
 
 QByteArray answerJson(const SeenAnswer& seen) {

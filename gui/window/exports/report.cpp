@@ -77,10 +77,8 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
           all.back().pictures.push_back(std::move(picture));
       break;
     case Question::HowSure:
+      // The bands of all stand in the table; one of them is drawn.
       all.push_back(answer({.everyRig = true}));
-      for (int rig = 1; rig < rigs; ++rig)
-        for (telling::Picture& picture : answer({.rig = rig}).pictures)
-          all.back().pictures.push_back(std::move(picture));
       break;
     default:
       all.push_back(answer({.everyRule = true}));

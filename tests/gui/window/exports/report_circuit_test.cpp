@@ -175,9 +175,9 @@ TEST(ReportOnCircuits, IsNoLongerThanABrewerReads) {
   const auto pages = QRegularExpression(QStringLiteral("Pages:\\s+(\\d+)"))
                          .match(QString::fromUtf8(process.readAllStandardOutput()));
   // Four of them hold the jacket's pictures, with and without it and what it saves; three every
-  // stage of every rig's day, three what helps each rig, and one what each reading of the rules
-  // leaves.
-  EXPECT_LE(pages.captured(1).toInt(), 27);
+  // stage of every rig's day, three what helps each rig, two how sure it is, and one what each
+  // reading of the rules leaves.
+  EXPECT_LE(pages.captured(1).toInt(), 29);
   EXPECT_GT(pages.captured(1).toInt(), 5);
 }
 

@@ -155,7 +155,7 @@ TEST_F(Report, BeginsWithAnOverloadOnItsFirstPage) {
   for (physics::Rig* rig : {&plan.rigs[1].rig, &plan.rigs[1].bare, &plan.rigs[1].jacketed})
     rig->element.rating = physics::watts(2500.0);
   gui::ReportInput input = demoInput();
-  input.solution = gui::withWhatHelps(gui::solveAtOnce(plan), 1);
+  input.solution = test_support::withFewDays(gui::withWhatHelps(gui::solveAtOnce(plan), 1));
   const QString warning = squeezed(QStringLiteral(
       "▲ Overload: (b) New element, kitchen draws 20.8 A from its circuit of 15 A. Do not run it "
       "like that."));
