@@ -4,6 +4,7 @@
 #include <QBoxLayout>
 #include <QCheckBox>
 #include <QCoreApplication>
+#include <QFontInfo>
 #include <QGridLayout>
 #include <QIcon>
 #include <QLabel>
@@ -28,7 +29,8 @@ using telling::QuestionView;
 namespace {
 
 constexpr QSize kSwatch(30, 12);
-constexpr int kBoxesInARow = 4;  // more would press the forms beside the page
+constexpr int kRoomForWords = 45;  // ems
+constexpr int kBoxesInARow = 4;    // more would press the forms beside the page
 
 QStringList kindsOf(Question question) {
   switch (question) {
@@ -122,7 +124,6 @@ QuestionOptions::QuestionOptions(QWidget* parent)
   add(p.rigLabel, p.rig = new PlanComboBox(this));
   add(p.batchesLabel, p.batches = new PlanSpinBox(this));
   p.drawnLabel = new QLabel(this);
-  p.drawnLabel->setWordWrap(true);
   p.drawnGrid = new QGridLayout;
   p.drawnGrid->addWidget(p.drawnLabel, 0, 0);
   p.drawnGrid->setColumnStretch(kBoxesInARow + 1, 1);
@@ -136,6 +137,12 @@ QuestionOptions::QuestionOptions(QWidget* parent)
   row->addStretch(1);
 }
 QuestionOptions::~QuestionOptions() = default;
+
+// Beside four boxes there is no room for many words in a narrow window.
+void QuestionOptions::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  parts_->drawnLabel->setWordWrap(width() < kRoomForWords * QFontInfo(font()).pixelSize());
+}
 
 QuestionView QuestionOptions::Parts::chosen() const {
   const bool first = kind->currentIndex() == 0;

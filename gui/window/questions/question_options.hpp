@@ -28,6 +28,9 @@ class QuestionOptions : public QWidget {
   void viewChosen(const gui::telling::QuestionView& view);
   void yearChosen(int batches);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   struct Parts;
   std::unique_ptr<Parts> parts_;

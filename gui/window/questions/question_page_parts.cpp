@@ -31,7 +31,8 @@ namespace {
 
 // Below this height of the page an answer of more lines than these folds.
 constexpr int kLowPage = 760;
-constexpr int kBetween = 2;     // what stands below one another, px
+constexpr int kBetween = 6;     // what stands below one another, px
+constexpr int kCloser = 2;      // the same where room is short
 constexpr int kNarrowest = 27;  // ems: the line at its foot is to stay one of a few lines
 constexpr int kPageSide = 9;    // left and right
 // A page of fewer lines than these does without the question, which stands in the list.
@@ -90,7 +91,7 @@ QWidget* QuestionPage::Parts::scrolled() {
 QuestionPage::Parts::Parts(QuestionPage* of) : page(of) {
   auto* column = new QVBoxLayout(of);
   column->setSpacing(kBetween);
-  column->setContentsMargins(kPageSide, kBetween, kPageSide, kBetween);
+  column->setContentsMargins(kPageSide, kCloser, kPageSide, kCloser);
   title = new QLabel(of);
   title->setTextFormat(Qt::PlainText);
   warning = label();
@@ -219,6 +220,8 @@ void QuestionPage::Parts::say() {
 // the overview, which are many, below its answer.
 void QuestionPage::Parts::placeOptions() {
   title->setVisible(page->height() >= kLinesForTitle * QFontMetrics(page->font()).lineSpacing());
+  const int spacing = title->isHidden() ? kCloser : kBetween;
+  if (page->layout()->spacing() != spacing) page->layout()->setSpacing(spacing);
   const int together = (title->isHidden() ? 0 : title->sizeHint().width()) +
                        options->sizeHint().width() + kBesideSentence;
   const bool beside = question != Question::Overview && together <= page->width();

@@ -6,6 +6,7 @@
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLabel>
+#include <QLayout>
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QTest>
@@ -58,6 +59,7 @@ class TheSizes : public WindowTest {
   void expectQuestionsInSight();
   void expectWordsFit();
   void expectTablesFit();
+  void expectNothingCovered();
 
  private:
   QFont usual_;
@@ -128,6 +130,24 @@ void TheSizes::expectTablesFit() {
   }
 }
 
+// Pictures, tables and notes stand below or beside one another, each as tall as it is to be.
+void TheSizes::expectNothingCovered() {
+  const QWidget* inside = window().page().findChild<QScrollArea*>()->widget();
+  // A layout follows its contents in a few steps.
+  EXPECT_TRUE(QTest::qWaitFor(
+      [&] { return inside->height() >= inside->layout()->totalHeightForWidth(inside->width()); },
+      2000));
+  QVector<QRect> taken;
+  for (const QWidget* widget : inside->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
+    if (!widget->isVisible()) continue;
+    EXPECT_GE(widget->height(), widget->minimumHeight()) << widget->metaObject()->className();
+    EXPECT_TRUE(inside->rect().contains(widget->geometry())) << widget->metaObject()->className();
+    for (const QRect& other : taken)
+      EXPECT_FALSE(other.intersects(widget->geometry())) << widget->metaObject()->className();
+    taken += widget->geometry();
+  }
+}
+
 TEST_F(TheSizes, HaveRoomForEveryQuestionInBothLanguages) {
   window().setFormsShown(false);
   for (const Screen& screen : kScreens) {
@@ -151,6 +171,7 @@ TEST_F(TheSizes, HaveRoomForEveryQuestionInBothLanguages) {
         }
         expectWordsFit();
         expectTablesFit();
+        expectNothingCovered();
       }
       expectQuestionsInSight();
     }
