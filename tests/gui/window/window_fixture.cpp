@@ -8,9 +8,9 @@
 #include <QScrollArea>
 #include <QSettings>
 #include <QTest>
-#include <QWhatsThis>
 #include <QTimer>
 #include <QToolButton>
+#include <QWhatsThis>
 
 #include "rigs/documents/json_edit.hpp"
 

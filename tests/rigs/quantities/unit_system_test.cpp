@@ -9,8 +9,8 @@ namespace {
 
 using namespace physics;
 using rigs::UnitGroup;
-using rigs::UnitSystem;
 using rigs::unitsFromText;
+using rigs::UnitSystem;
 
 TEST(UnitsOfChoice, ChangeTheirKindsAndNoOthers) {
   const UnitSystem units = UnitSystem::SI.with(UnitGroup::Temperature, 1);
