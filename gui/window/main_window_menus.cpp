@@ -119,11 +119,12 @@ void MainWindow::buildRigMenu() {
         [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithoutJacket); });
   entry(tr("Duplicate with a &lid"), {},
         [](RigColumns& rigs, std::size_t rig) { rigs.duplicate(rig, Variant::WithLid); });
-  menu->addAction(tr("Sa&me for all rigs"), QKeySequence(Qt::CTRL | Qt::Key_E), this, [this] {
-    forms_->commit();
-    if (const FieldCell* cell = forms_->rigColumns().focusedCell())
-      forms_->rigColumns().sameForAll(*cell);
-  });
+  menu->addAction(tr("Sa&me for all rigs"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E), this,
+                  [this] {
+                    forms_->commit();
+                    if (const FieldCell* cell = forms_->rigColumns().focusedCell())
+                      forms_->rigColumns().sameForAll(*cell);
+                  });
   menu->addSeparator();
   entry(tr("Move to the le&ft"), QKeySequence(Qt::ALT | Qt::Key_Left),
         [](RigColumns& rigs, std::size_t rig) { rigs.move(rig, -1); });

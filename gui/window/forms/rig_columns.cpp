@@ -136,7 +136,7 @@ void RigColumns::rebuild(const ListLengths& lengths, std::size_t count, const Fo
   auto* page = new QWidget;
   auto* grid = new QGridLayout(page);
   grid->setContentsMargins(6, 4, 6, 6);
-  grid->setHorizontalSpacing(6);
+  grid->setHorizontalSpacing(4);
   grid->setVerticalSpacing(2);
   for (std::size_t rig = 0; rig < count; ++rig) {
     addHead(*grid, rig, state);

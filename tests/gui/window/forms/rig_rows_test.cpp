@@ -68,7 +68,7 @@ TEST_F(TheRows, AreAllOrTheEssentialOrThoseThatDiffer) {
 TEST_F(TheRows, ThatDifferAreSeenAsSoonAsTheyDo) {
   const std::string wall = "/rigs/1/vessel/wall";
   type(wall, "2 mm");
-  QTest::keyClick(line(wall), Qt::Key_E, Qt::ControlModifier);
+  QTest::keyClick(line(wall), Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
   chooseRows(2);
   ASSERT_FALSE(isSeen(wall));
   document().change(QStringLiteral("thick"), rigs::withText(document().text(), wall, "3 mm"));
@@ -97,7 +97,7 @@ TEST_F(TheRows, TakeOneValueForAllRigsByKeyInOneStep) {
   const std::string before = document().text();
   QLineEdit* power = line("/rigs/1/element/power");
   power->setFocus();
-  QTest::keyClick(power, Qt::Key_E, Qt::ControlModifier);
+  QTest::keyClick(power, Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
   for (int i = 0; i < 4; ++i)
     EXPECT_EQ(line("/rigs/" + std::to_string(i) + "/element/power")->text(), power->text());
   EXPECT_NE(document().plan(), nullptr);
@@ -134,7 +134,7 @@ TEST_F(TheRows, OfAFollowerStateNothingThatTheFollowedSays) {
   ASSERT_TRUE(textAt("/rigs/1/element/power"));
   QLineEdit* power = line("/rigs/0/element/power");
   power->setFocus();
-  QTest::keyClick(power, Qt::Key_E, Qt::ControlModifier);
+  QTest::keyClick(power, Qt::Key_E, Qt::ControlModifier | Qt::ShiftModifier);
   EXPECT_FALSE(textAt("/rigs/1/element/power"));
   EXPECT_EQ(textAt("/rigs/4/element/power"), "3000 W");
 }
