@@ -7147,6 +7147,161 @@
     </message>
 </context>
 <context>
+    <name>Readings</name>
+    <message>
+        <source>there is no column %1; a head or a number from 1 to %2 is accepted</source>
+        <translation>eine Spalte %1 gibt es nicht; angenommen wird ein Spaltenkopf oder eine Zahl von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>column %1, %2</source>
+        <translation>Spalte %1, %2</translation>
+    </message>
+    <message>
+        <source>in %1, by their size</source>
+        <translation>in %1, der Größe nach</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>by the clock</source>
+        <translation>nach der Uhr</translation>
+    </message>
+    <message>
+        <source>in seconds since the day began</source>
+        <translation>in Sekunden seit Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>in minutes since the day began</source>
+        <translation>in Minuten seit Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>in hours since the day began</source>
+        <translation>in Stunden seit Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>time: %1, %2</source>
+        <translation>Zeit: %1, %2</translation>
+    </message>
+    <message>
+        <source>temperature of the wort: %1, %2</source>
+        <translation>Temperatur der Würze: %1, %2</translation>
+    </message>
+    <message>
+        <source>date: %1</source>
+        <translation>Datum: %1</translation>
+    </message>
+    <message>
+        <source>energy meter: %1</source>
+        <translation>Energiezähler: %1</translation>
+    </message>
+    <message>
+        <source>volume: %1</source>
+        <translation>Volumen: %1</translation>
+    </message>
+    <message>
+        <source>gravity: %1</source>
+        <translation>Stammwürze: %1</translation>
+    </message>
+    <message>
+        <source>events: %1</source>
+        <translation>Ereignisse: %1</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>nicht verwendet: %1</translation>
+    </message>
+    <message>
+        <source>write 21:05, 9:05 pm or 2026-03-01T21:05</source>
+        <translation>schreiben Sie 21:05, 9:05 pm oder 2026-03-01T21:05</translation>
+    </message>
+    <message>
+        <source>nothing was read in %1; write what was read behind the time, e.g. &quot;21:05 66.3 °C&quot;</source>
+        <translation>in %1 wurde nichts abgelesen; schreiben Sie das Abgelesene hinter die Zeit, z. B. „21:05 66,3 °C“</translation>
+    </message>
+    <message>
+        <source>there is no time</source>
+        <translation>es steht keine Zeit da</translation>
+    </message>
+    <message>
+        <source>%1 is before the plan&apos;s day begins, at %2</source>
+        <translation>%1 liegt vor dem Beginn des geplanten Tages um %2</translation>
+    </message>
+    <message>
+        <source>%1 comes after %2 in the line before; if the clock was put back, write times with their offset, e.g. 2026-10-25T02:10+01:00</source>
+        <translation>%1 folgt auf %2 in der Zeile davor; wurde die Uhr zurückgestellt, schreiben Sie die Zeiten mit ihrer Verschiebung, z. B. 2026-10-25T02:10+01:00</translation>
+    </message>
+    <message>
+        <source>%1 comes after %2 in the line before; readings follow the clock</source>
+        <translation>%1 folgt auf %2 in der Zeile davor; Ablesungen stehen in der Reihenfolge der Uhr</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1 is no time since the day began, e.g. 95</source>
+        <translation>%1 ist keine Zeit seit Beginn des Tages, z. B. 95</translation>
+    </message>
+    <message>
+        <source>%1 is no time of a clock</source>
+        <translation>%1 ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>%1 is neither a reading nor an event; events are &quot;plugged in&quot;, &quot;grain in&quot;, &quot;unplugged&quot;, &quot;heating&quot;, &quot;boil&quot;, &quot;lid on&quot; and &quot;lid off&quot;</source>
+        <translation>%1 ist weder eine Ablesung noch ein Ereignis; Ereignisse sind „eingeschaltet“, „eingemaischt“, „ausgesteckt“, „heizen“, „kocht“, „Deckel zu“ und „Deckel auf“</translation>
+    </message>
+    <message>
+        <source>%1 is no reading; a number is accepted, with or without its unit, e.g. 66.3 °C</source>
+        <translation>%1 ist keine Ablesung; angenommen wird eine Zahl mit oder ohne ihre Einheit, z. B. 66,3 °C</translation>
+    </message>
+    <message>
+        <source>%1: °C, °F, K, kWh, L, US gal, SG and °P are units of readings</source>
+        <translation>%1: Einheiten von Ablesungen sind °C, °F, K, kWh, L, US gal, SG und °P</translation>
+    </message>
+    <message>
+        <source>%1 is hotter than wort can be there, which boils at %2</source>
+        <translation>%1 ist heißer, als Würze dort sein kann; sie kocht bei %2</translation>
+    </message>
+    <message>
+        <source>%1 is colder than wort can be</source>
+        <translation>%1 ist kälter, als Würze sein kann</translation>
+    </message>
+    <message>
+        <source>the meter runs backwards, from %1 to %2</source>
+        <translation>der Zähler läuft rückwärts, von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 is no gravity of wort; 0.980 to 1.200 is accepted</source>
+        <translation>%1 ist keine Dichte einer Würze; angenommen wird 0,980 bis 1,200</translation>
+    </message>
+    <message>
+        <source>the gravity falls in the boil, from %1 to %2</source>
+        <translation>die Dichte fällt beim Kochen, von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 more lines are wrong, of which this is the last</source>
+        <translation>%1 weitere Zeilen sind falsch; diese ist die letzte davon</translation>
+    </message>
+    <message>
+        <source>no reading was found; lines such as &quot;21:05 66.3 °C&quot; are accepted</source>
+        <translation>es wurde keine Ablesung gefunden; angenommen werden Zeilen wie „21:05 66,3 °C“</translation>
+    </message>
+    <message>
+        <source>one temperature alone tells little: the thermometer may be off by as much</source>
+        <translation>eine einzige Temperatur sagt wenig: so weit kann das Thermometer selbst daneben liegen</translation>
+    </message>
+    <message>
+        <source>all temperatures are the same; does the thermometer hang?</source>
+        <translation>alle Temperaturen sind gleich; hängt das Thermometer?</translation>
+    </message>
+</context>
+<context>
     <name>Rig</name>
     <message>
         <source>%1 metal</source>
