@@ -5585,6 +5585,53 @@
     </message>
 </context>
 <context>
+    <name>Prior</name>
+    <message>
+        <source>films are good to 13 %, insulation and lid to 20 %, the base to 25 %; taps, probes and rims are left out</source>
+        <translation>Filme an Wänden sind auf 13 % bekannt, Dämmung und Deckel auf 20 %, der Boden auf 25 %; Hähne, Fühler und Ränder fehlen</translation>
+    </message>
+    <message>
+        <source>nobody stated how the kettle looks, and dull metal loses up to 1.9 times as much as bright; films, lid and base are good to 13 to 25 % besides</source>
+        <translation>niemand hat angegeben, wie der Kessel aussieht, und mattes Metall verliert bis zu 1,9-mal so viel wie blankes; dazu sind Filme, Deckel und Boden auf 13 bis 25 % bekannt</translation>
+    </message>
+    <message>
+        <source>the law of the open surface is off by 18 % in the mean over 11 series; in mugs and pans it gives a quarter too much</source>
+        <translation>das Gesetz der offenen Oberfläche liegt im Mittel über 11 Messreihen um 18 % daneben; bei Bechern und Töpfen gibt es ein Viertel zu viel</translation>
+    </message>
+    <message>
+        <source>the law of the open surface is off by 18 % in the mean over 11 series</source>
+        <translation>das Gesetz der offenen Oberfläche liegt im Mittel über 11 Messreihen um 18 % daneben</translation>
+    </message>
+    <message>
+        <source>a lid does not lie on its rim twice in the same way</source>
+        <translation>kein Deckel liegt zweimal gleich auf seinem Rand</translation>
+    </message>
+    <message>
+        <source>nobody stated how the lid fits; from 1 to 5 % of the mouth may be open round a shut one</source>
+        <translation>niemand hat angegeben, wie der Deckel schließt; rund um einen geschlossenen können 1 bis 5 % der Öffnung offen sein</translation>
+    </message>
+    <message>
+        <source>marks in a kettle are good to a quarter or half a litre</source>
+        <translation>Marken in einem Kessel stimmen auf einen viertel oder halben Liter</translation>
+    </message>
+    <message>
+        <source>an element may have 10 % less to 5 % more than its plate says, and the voltage at the socket 5 % either way</source>
+        <translation>ein Heizelement darf 10 % weniger bis 5 % mehr haben, als sein Schild sagt, und die Spannung an der Steckdose 5 % mehr oder weniger</translation>
+    </message>
+    <message>
+        <source>a room is read to about a degree</source>
+        <translation>ein Raum wird auf etwa ein Grad genau abgelesen</translation>
+    </message>
+    <message>
+        <source>tap water is read to about a degree, if at all</source>
+        <translation>Leitungswasser wird auf etwa ein Grad genau gemessen, wenn überhaupt</translation>
+    </message>
+    <message>
+        <source>grain keeps a fifth more or less wort, by its crush and by how long it drips</source>
+        <translation>Malz hält ein Fünftel mehr oder weniger Würze zurück, je nach Schrotung und Abtropfzeit</translation>
+    </message>
+</context>
+<context>
     <name>Problem</name>
     <message>
         <source>null says nothing</source>

@@ -3,12 +3,16 @@
 // time.
 #pragma once
 
+#include <algorithm>
+#include <array>
 #include <cstddef>
+#include <functional>
 #include <limits>
 #include <optional>
 #include <vector>
 
 #include "physics/brewday.hpp"
+#include "rigs/answers/priors.hpp"
 #include "rigs/plans/plan.hpp"
 
 namespace rigs {
@@ -22,6 +26,25 @@ template <class Q>
 struct Band {
   std::optional<Q> low, middle, high;
 };
+
+// What a day comes to that bands are made of.
+enum class BandOf : std::size_t {
+  WaterReady,
+  BoilBegins,
+  Over,
+  BoilOff,
+  Result,
+  FromWall,
+  Cost,
+  LeastToRoll,
+  Morning
+};
+inline constexpr std::size_t kBandsOf = 9;
+
+// In the order of BandOf, coherent units; kNever where a day has no such figure.
+using DayNumbers = std::array<double, kBandsOf>;
+inline constexpr double kNever = std::numeric_limits<double>::infinity();
+DayNumbers dayNumbers(const physics::BrewDay& day, const Plan& plan);
 
 struct Bands {
   std::size_t days = 0;
@@ -37,11 +60,24 @@ struct Bands {
 };
 
 // Of one rig. Every day pours what the plan's own would, but for the marks of its kettle. The same
-// plan gives the same numbers.
-Bands bandsOf(const Plan& plan, std::size_t rig, std::size_t days = kDaysOfABand);
+// plan gives the same numbers. `stop` is asked between days, by several threads; empty where it
+// said so. `days` is a power of two.
+std::optional<Bands> bandsOf(const Plan& plan, std::size_t rig,
+                             const std::function<bool()>& stop = {},
+                             std::size_t days = kDaysOfABand);
 
 // Of numbers of which some may be infinite, the one below which `share` of them lie; empty where
 // that is infinite.
 std::optional<double> quantileOf(std::vector<double> numbers, double share);
+// `make` turns a number into what the band is of.
+template <class Make>
+auto bandFrom(std::vector<double> numbers, const Make& make) {
+  std::sort(numbers.begin(), numbers.end());
+  const auto at = [&](double share) {
+    const auto number = quantileOf(numbers, share);
+    return number ? std::optional(make(*number)) : std::nullopt;
+  };
+  return Band<decltype(make(0.0))>{at(0.1), at(0.5), at(0.9)};
+}
 
 }  // namespace rigs

@@ -50,6 +50,7 @@ struct RigPlan {
   bool jacketIsCompared = false;  // `jacketed` differs from `bare`
   bool hasLid = false;
   std::string finish;            // of the metal, in words: "brushed"; "emissivity 0.3" as stated
+  bool finishIsUsual = false;    // nobody stated it: a kettle of the catalogue has it
   JacketText jacket;             // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
   std::string skin;              // of that jacket's outside, in words: "foil"
   std::string circuit;           // name in the catalogue; empty if voltage and current were given

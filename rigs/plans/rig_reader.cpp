@@ -5,6 +5,7 @@
 
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
+#include "rigs/plans/catalogue.hpp"
 #include "rigs/plans/json_whole_rig.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
@@ -237,8 +238,16 @@ std::optional<RigPlan> readRig(const JsonCursor& at, const fs::path& folder, con
   auto plan = assemble(layers, compared);
   bases.tell(at, problems);
   if (bases.failed()) return std::nullopt;
-  if (plan) plan->written.texts = textsIn(WholeRig(cursors, bases.names()).json());
+  if (plan) rememberWriting(*plan, WholeRig(cursors, bases.names()));
   return plan;
+}
+
+void rememberWriting(RigPlan& plan, const WholeRig& whole) {
+  plan.written.texts = textsIn(whole.json());
+  const std::string_view look =
+      plan.written.has("/vessel/emissivity") ? "/vessel/emissivity" : "/vessel/finish";
+  plan.finishIsUsual =
+      plan.written.has(look) && catalogue().rig(whole.homeOf(look).file) != nullptr;
 }
 
 }  // namespace rigs

@@ -7,6 +7,7 @@
 
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/plans/jacket_reader.hpp"
+#include "rigs/plans/json_whole_rig.hpp"
 #include "rigs/plans/rig_plan.hpp"
 
 namespace rigs {
@@ -20,5 +21,9 @@ std::optional<RigPlan> readRig(const JsonCursor& at, const std::filesystem::path
 // from the rig on.
 std::optional<RigPlan> readWholeRig(const nlohmann::ordered_json& rig, const Jacket* compared,
                                     Problems& problems);
+
+// What the rig that was read takes from its document beside its parts: how it is written, and
+// whether anybody stated how it looks.
+void rememberWriting(RigPlan& plan, const WholeRig& whole);
 
 }  // namespace rigs

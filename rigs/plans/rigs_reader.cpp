@@ -6,7 +6,6 @@
 #include <string>
 #include <utility>
 
-#include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/rig_family.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -58,7 +57,7 @@ class RigsReader {
     Problems found;
     auto plan = readWholeRig(whole.json(), compared_, found);
     for (const Problem& one : found) tell(one, entry, whole);
-    if (plan) plan->written.texts = textsIn(whole.json());
+    if (plan) rememberWriting(*plan, whole);
     return plan;
   }
 

@@ -7,6 +7,7 @@
 
 #include "rigs/answers/circuit_answer.hpp"
 #include "rigs/answers/day_figures.hpp"
+#include "rigs/answers/long_use.hpp"
 #include "tests/support/solved_demo.hpp"
 
 namespace rigs {
