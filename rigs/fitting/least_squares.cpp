@@ -87,6 +87,7 @@ class Descent {
       ++fit_.rounds;
       if (!descend()) break;
     }
+    if (!options_.covariance) return fit_;
     if (const auto last = slopesOf(model_, fit_.at, options_))
       fit_.covariance = covarianceOf(*last);
     return fit_;
@@ -130,7 +131,7 @@ class Descent {
 }  // namespace
 
 std::optional<Matrix> slopesOf(const Model& model, const Numbers& at, const FitOptions& options) {
-  std::vector<Numbers> places;
+  std::vector<Numbers> places{at};
   for (std::size_t k = 0; k < at.size(); ++k) {
     const double step = options.difference * sizeOf(at, options, k);
     for (const double side : {step, -step}) {
@@ -141,9 +142,12 @@ std::optional<Matrix> slopesOf(const Model& model, const Numbers& at, const FitO
   const std::vector<Numbers> said = model(places);
   Matrix slope(said.front().size(), at.size());
   for (std::size_t k = 0; k < at.size(); ++k) {
-    const double apart = places[2 * k][k] - places[2 * k + 1][k];
     for (std::size_t i = 0; i < slope.rows(); ++i) {
-      slope(i, k) = (said[2 * k][i] - said[2 * k + 1][i]) / apart;
+      // At the edge of what the model says anything of, towards the other side alone.
+      const std::size_t above = std::isfinite(said[2 * k + 1][i]) ? 2 * k + 1 : 0;
+      const std::size_t below = std::isfinite(said[2 * k + 2][i]) ? 2 * k + 2 : 0;
+      const double apart = places[above][k] - places[below][k];
+      slope(i, k) = (said[above][i] - said[below][i]) / apart;
       if (!std::isfinite(slope(i, k))) return std::nullopt;
     }
   }

@@ -20,6 +20,7 @@ struct FitOptions {
   double difference = 1e-5;  // of central differences, as a share of the larger of scale and size
   double enough = 1e-9;      // ends when a step is less, as a share of the same
   int mostRounds = 400;
+  bool covariance = true;  // else it stays empty, and a round is saved
 };
 
 struct Fit {
@@ -30,8 +31,8 @@ struct Fit {
   bool settled = false;  // no smaller sum nearby; it may be a false optimum all the same
 };
 
-// How each number of the model changes with each unknown, by central differences; empty where it
-// says nothing next to the place.
+// How each number of the model changes with each unknown, by central differences, one-sided
+// at an edge; empty where it says nothing at the place or on either side.
 std::optional<Matrix> slopesOf(const Model& model, const Numbers& at, const FitOptions& options);
 
 // From `start`, where residuals are finite (asserted). Source: Levenberg 1944, Marquardt 1963, with

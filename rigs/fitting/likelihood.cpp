@@ -7,7 +7,6 @@
 namespace rigs::fitting {
 namespace {
 
-constexpr double kHalfLnTwoPi = 0.91893853320467274178;
 constexpr double kNothing = -1e300;
 
 double lnDensity(double z, double spread) { return -0.5 * z * z - kHalfLnTwoPi - std::log(spread); }

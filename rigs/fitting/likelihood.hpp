@@ -4,6 +4,8 @@
 
 namespace rigs::fitting {
 
+inline constexpr double kHalfLnTwoPi = 0.91893853320467274178;
+
 // In one unit, any.
 struct Observation {
   double value = 0.0;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
 #include <cassert>
 #include <cmath>
 #include <limits>
@@ -14,11 +15,11 @@ namespace rigs::fitting {
 namespace {
 
 constexpr double kDegrees = 5.0;
-constexpr double kHalfLnTwoPi = 0.91893853320467274178;
 // Another story counts where it costs less than this much more and lies this far away.
 constexpr double kAsLikely = 3.0;
 constexpr double kApart = 2.0;
-constexpr int kMostReweightings = 40;
+constexpr int kMostReweightings = 20;
+constexpr double kWeightsSettled = 0.01;
 constexpr std::size_t kSuspects = 3;
 constexpr double kSuspicious = 1.5;  // below it nobody would wonder
 
@@ -45,12 +46,6 @@ Numbers middles(const Evidence& evidence) {
   return at;
 }
 
-FitOptions optionsOf(const Evidence& evidence) {
-  FitOptions options{.scale = {}, .difference = 0.02, .enough = 1e-3, .mostRounds = 30};
-  for (const Belief& belief : evidence.before) options.scale.push_back(belief.spread);
-  return options;
-}
-
 // Readings and beliefs as residuals of spread 1; a reading that is good with probability p counts
 // √p of its own and √(1-p) of a wrong one's.
 Model residualsOf(const Evidence& evidence, const Model& model, const std::vector<double>& good) {
@@ -75,14 +70,14 @@ Model residualsOf(const Evidence& evidence, const Model& model, const std::vecto
 // From a place, and from what is thought of each reading to begin with, to a story.
 Story storyFrom(const Evidence& evidence, const Model& model, const Numbers& start,
                 std::vector<double> good) {
-  const FitOptions options = optionsOf(evidence);
+  FitOptions options = stepsFor(evidence);
+  options.covariance = false;
   Story story{.at = start, .covariance = {}};
   const bool slips = std::any_of(evidence.seen.begin(), evidence.seen.end(),
                                  [](const Observation& seen) { return seen.wide > 0.0; });
   for (int turn = 0; turn < kMostReweightings; ++turn) {
     const Fit fit = leastSquaresFit(residualsOf(evidence, model, good), story.at, options);
     story.at = fit.at;
-    story.covariance = fit.covariance;
     story.rounds += fit.rounds;
     const Numbers said = model({story.at}).front();
     story.cost = smoothCost(evidence, story.at, said);
@@ -92,23 +87,37 @@ Story storyFrom(const Evidence& evidence, const Model& model, const Numbers& sta
       moved = std::max(moved, std::abs(now - good[i]));
       good[i] = now;
     }
-    if (moved < 1e-3) break;
+    if (moved < kWeightsSettled) break;
   }
+  options.covariance = true;
+  const Fit last = leastSquaresFit(residualsOf(evidence, model, good), story.at, options);
+  story.at = last.at;
+  story.covariance = last.covariance;
+  story.rounds += last.rounds;
+  story.cost = smoothCost(evidence, story.at, model({story.at}).front());
   story.good = std::move(good);
   return story;
 }
 
-// Where a normal would put it a standard deviation away along the direction that is known best.
+// All of n, with one of them last.
+std::vector<std::size_t> lastOf(std::size_t n, std::size_t last) {
+  std::vector<std::size_t> order;
+  for (std::size_t k = 0; k < n; ++k)
+    if (k != last) order.push_back(k);
+  order.push_back(last);
+  return order;
+}
+
+Matrix ordered(const Matrix& covariance, const std::vector<std::size_t>& order) {
+  Matrix all(order.size(), order.size());
+  for (std::size_t i = 0; i < order.size(); ++i)
+    for (std::size_t j = 0; j < order.size(); ++j) all(i, j) = covariance(order[i], order[j]);
+  return all;
+}
+
+// A standard deviation of belief aside, of what is known best.
 Numbers besideBestKnown(const Evidence& evidence, const Story& story, double side) {
-  std::size_t best = 0;
-  double least = 2.0;
-  for (std::size_t k = 0; k < story.at.size(); ++k) {
-    const double share = std::sqrt(story.covariance(k, k)) / evidence.before[k].spread;
-    if (share < least) {
-      least = share;
-      best = k;
-    }
-  }
+  const std::size_t best = tightest(evidence, story);
   Numbers at = middles(evidence);
   at[best] += side * evidence.before[best].spread;
   return at;
@@ -117,7 +126,7 @@ Numbers besideBestKnown(const Evidence& evidence, const Story& story, double sid
 // The readings that the others go with least, each judged without itself, the worst first.
 std::vector<std::size_t> suspects(const Evidence& evidence, const Model& model,
                                   const Story& story) {
-  const auto slopes = slopesOf(model, story.at, optionsOf(evidence));
+  const auto slopes = slopesOf(model, story.at, stepsFor(evidence));
   if (!slopes) return {};
   const Numbers said = model({story.at}).front();
   std::vector<std::pair<double, std::size_t>> worst;
@@ -194,6 +203,12 @@ std::vector<Source> sourcesOf(const std::vector<Story>& stories) {
 
 }  // namespace
 
+FitOptions stepsFor(const Evidence& evidence) {
+  FitOptions options{.scale = {}, .difference = 0.02, .enough = 1e-3, .mostRounds = 30};
+  for (const Belief& belief : evidence.before) options.scale.push_back(belief.spread);
+  return options;
+}
+
 double costOf(const Evidence& evidence, const Numbers& at, const Numbers& said) {
   double cost = costOfBeliefs(evidence, at);
   for (std::size_t i = 0; i < evidence.seen.size(); ++i)
@@ -208,13 +223,17 @@ std::vector<Story> storiesOf(const Evidence& evidence, const Model& model) {
   if (!std::all_of(said.begin(), said.end(), [](double x) { return std::isfinite(x); })) return {};
   const std::vector<double> all(evidence.seen.size(), 1.0);
   // First as if none were wrong: from there it shows which readings pull at each other.
-  const Fit plain = leastSquaresFit(residualsOf(evidence, model, all), middle, optionsOf(evidence));
-  std::vector<Story> found{storyFrom(evidence, model, plain.at, all)};
+  const Fit plain = leastSquaresFit(residualsOf(evidence, model, all), middle, stepsFor(evidence));
+  std::vector<Story> found;
   const auto alsoFrom = [&](const Numbers& start, std::vector<double> good) {
     const Numbers there = model({start}).front();
-    if (std::all_of(there.begin(), there.end(), [](double x) { return std::isfinite(x); }))
-      found.push_back(storyFrom(evidence, model, start, std::move(good)));
+    if (!std::all_of(there.begin(), there.end(), [](double x) { return std::isfinite(x); })) return;
+    Story story = storyFrom(evidence, model, start, std::move(good));
+    // What has no slopes lies on the edge of what can be: no normal stands for it.
+    if (story.covariance.rows() > 0) found.push_back(std::move(story));
   };
+  alsoFrom(plain.at, all);
+  if (found.empty()) return {};
   for (const double side : {-1.0, 1.0}) {
     const Numbers start = besideBestKnown(evidence, found.front(), side);
     alsoFrom(start, all);
@@ -226,7 +245,8 @@ std::vector<Story> storiesOf(const Evidence& evidence, const Model& model) {
       alsoFrom(middle, std::move(without));
     }
   };
-  withoutEachSuspectOf({.at = plain.at, .covariance = plain.covariance, .good = all});
+  if (plain.covariance.rows() > 0)
+    withoutEachSuspectOf({.at = plain.at, .covariance = plain.covariance, .good = all});
   std::stable_sort(found.begin(), found.end(), cheaper);
   const Story best = found.front();
   withoutEachSuspectOf(best);
@@ -268,6 +288,79 @@ Draws drawsFrom(const std::vector<Story>& stories, const std::vector<Numbers>& p
       density += one.share * std::exp(lnDensityOf(*one.story, one.root, at));
     draws.at.push_back(std::move(at));
     draws.lnDensity.push_back(std::log(density));
+  }
+  return draws;
+}
+
+std::size_t tightest(const Evidence& evidence, const Story& story) {
+  std::size_t best = 0;
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t k = 0; k < story.at.size(); ++k) {
+    const auto root = lowerRoot(ordered(story.covariance, lastOf(story.at.size(), k)));
+    if (!root) continue;
+    const double share =
+        (*root)(story.at.size() - 1, story.at.size() - 1) / evidence.before[k].spread;
+    if (share >= least) continue;
+    least = share;
+    best = k;
+  }
+  return best;
+}
+
+Draws drawsAlong(const Evidence& evidence, const Model& model, const Story& story,
+                 std::size_t tight, const std::vector<Numbers>& points) {
+  const std::size_t n = story.at.size();
+  assert(n >= 2 && tight < n);
+  // The tight one last: then the others' draws do not depend on it.
+  const std::vector<std::size_t> order = lastOf(n, tight);
+  const auto root = lowerRoot(ordered(story.covariance, order));
+  assert(root);
+  const boost::math::normal_distribution<> normal;
+  const boost::math::chi_squared_distribution<> square(kDegrees);
+  const boost::math::students_t_distribution<> tails(kDegrees);
+  Draws draws;
+  for (const Numbers& point : points) {
+    assert(point.size() == n + 1);
+    const double stretch =
+        std::sqrt(kDegrees / boost::math::quantile(square, std::clamp(point[n], 1e-12, 1.0)));
+    Numbers z(n, 0.0);
+    for (std::size_t k = 0; k + 1 < n; ++k)
+      z[k] = stretch * boost::math::quantile(normal, point[order[k]]);
+    const Numbers off = times(*root, z);
+    Numbers at = story.at;
+    for (std::size_t k = 0; k < n; ++k) at[order[k]] += off[k];
+    z.pop_back();
+    const auto others = static_cast<double>(n - 1);
+    draws.at.push_back(std::move(at));
+    draws.lnDensity.push_back(-0.5 * (kDegrees + others) * std::log1p(dot(z, z) / kDegrees));
+  }
+  // Where the tight one is likeliest, by Gauss and Newton's step in it alone; twice.
+  const Model residuals = residualsOf(evidence, model, story.good);
+  const double step = 0.25 * (*root)(n - 1, n - 1);
+  std::vector<double> spread(points.size(), (*root)(n - 1, n - 1));
+  for (int turn = 0; turn < 2; ++turn) {
+    std::vector<Numbers> places = draws.at;
+    for (const Numbers& one : draws.at) {
+      places.push_back(one);
+      places.back()[tight] += step;
+    }
+    const std::vector<Numbers> said = residuals(places);
+    for (std::size_t p = 0; p < points.size(); ++p) {
+      const Numbers& here = said[p];
+      Numbers slope = said[points.size() + p];
+      for (std::size_t i = 0; i < slope.size(); ++i) slope[i] = (slope[i] - here[i]) / step;
+      const double steep = dot(slope, slope);
+      const double down = dot(slope, here);
+      // Where the model says nothing the draw stays, and will count nothing.
+      if (!std::isfinite(steep) || !std::isfinite(down) || !(steep > 0.0)) continue;
+      draws.at[p][tight] -= down / steep;
+      spread[p] = 1.0 / std::sqrt(steep);
+    }
+  }
+  for (std::size_t p = 0; p < points.size(); ++p) {
+    const double out = boost::math::quantile(tails, points[p][tight]);
+    draws.at[p][tight] += spread[p] * out;
+    draws.lnDensity[p] += std::log(boost::math::pdf(tails, out)) - std::log(spread[p]);
   }
   return draws;
 }

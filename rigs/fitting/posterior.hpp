@@ -27,6 +27,9 @@ struct Evidence {
   std::vector<Observation> seen;
 };
 
+// Steps as small as the beliefs are wide allow: for slopesOf() and fits.
+FitOptions stepsFor(const Evidence& evidence);
+
 // A way in which everything goes together.
 struct Story {
   Numbers at;                     // the unknowns
@@ -54,6 +57,14 @@ struct Draws {
 // One for each of the points, whose coordinates are within 0 and 1: one for each unknown and one
 // more.
 Draws drawsFrom(const std::vector<Story>& stories, const std::vector<Numbers>& points);
+
+// The same from one story, along a bent ridge: where readings tie `tight` closely to the others, a
+// normal follows the tie only as far as it is straight. The others are drawn first, and `tight`
+// from around where it is likeliest beside them, found by four looks at the model.
+Draws drawsAlong(const Evidence& evidence, const Model& model, const Story& story,
+                 std::size_t tight, const std::vector<Numbers>& points);
+// The unknown that would be known best if all others were known, as a share of its spread before.
+std::size_t tightest(const Evidence& evidence, const Story& story);
 
 // What each draw counts, together 1: how likely it is by how often it is drawn.
 struct Weights {

@@ -12,8 +12,6 @@ namespace rigs::readings {
 namespace {
 
 constexpr double kMinute = 60.0;
-constexpr double kHour = 3600.0;
-constexpr double kDay = 86400.0;
 
 bool isBlank(char c) { return c == ' ' || c == '\t' || c == '\r'; }
 

@@ -10,6 +10,8 @@
 
 namespace rigs::readings {
 
+inline constexpr double kHour = 3600.0, kDay = 86400.0;  // s
+
 // Without blanks at its ends.
 std::string_view withoutBlanks(std::string_view text);
 // The same, and without a pair of quotation marks around it.

@@ -128,6 +128,17 @@ bool hasOne(const Layout& layout, ColumnOf of) {
                      [&](const Column& column) { return column.of == of; });
 }
 
+// A row of cells to guess from: of each column the first that is a number, since a day may begin
+// with an event.
+std::vector<std::string_view> tellingCells(const std::vector<std::vector<std::string_view>>& rows,
+                                           std::size_t first) {
+  std::vector<std::string_view> cells = rows[first];
+  for (std::size_t row = first + 1; row < rows.size(); ++row)
+    for (std::size_t i = 0; i < std::min(cells.size(), rows[row].size()); ++i)
+      if (!isValue(cells[i]) && numberFrom(rows[row][i])) cells[i] = rows[row][i];
+  return cells;
+}
+
 // What heads do not say, from the cells of the first row below them: the first moment is when, the
 // first number beside it the wort's temperature.
 void guessFromCells(Layout& layout, const std::vector<std::string_view>& cells) {
@@ -193,16 +204,17 @@ void settleUnit(Layout& layout, const std::vector<std::vector<std::string_view>>
   for (std::size_t i = 0; i < layout.columns.size(); ++i) {
     Column& column = layout.columns[i];
     if (column.of != ColumnOf::Temperature || (column.unit && !column.unitIsGuessed)) continue;
-    double most = 0.0;
-    bool bare = false;
+    std::size_t above = 0;
+    std::size_t bare = 0;
     for (const auto& row : rows) {
       const auto number = i < row.size() ? numberFrom(row[i]) : std::nullopt;
       if (!number || !number->rest.empty()) continue;
-      bare = true;
-      most = std::max(most, number->value);
+      ++bare;
+      above += number->value > kOnlyFahrenheit ? 1 : 0;
     }
-    column.unit = unitFrom(most > kOnlyFahrenheit ? "°F" : "°C");
-    column.unitIsGuessed = bare;
+    // One slip does not turn a night into another unit.
+    column.unit = unitFrom(above > 0 && 3 * above >= bare ? "°F" : "°C");
+    column.unitIsGuessed = bare > 0;
   }
 }
 
@@ -326,7 +338,7 @@ Layout layoutOf(const std::vector<std::string_view>& lines, const Corrections& c
     for (const std::string_view head : rows.front())
       layout.columns.push_back(columnFrom(head, layout));
   const std::size_t first = layout.hasHeads ? 1 : 0;
-  if (rows.size() > first) guessFromCells(layout, rows[first]);
+  if (rows.size() > first) guessFromCells(layout, tellingCells(rows, first));
   correct(layout, corrections.time, ColumnOf::Time, name, problems);
   correct(layout, corrections.temperature, ColumnOf::Temperature, name, problems);
   if (first == 1) rows.erase(rows.begin());

@@ -13,8 +13,6 @@ namespace {
 using physics::inSeconds;
 using physics::seconds;
 
-constexpr double kDay = 86400.0;
-constexpr double kHour = 3600.0;
 constexpr std::size_t kLinesOfALayout = 20;
 // Above boiling that a thermometer may be off.
 constexpr physics::TemperatureDifference kMayBeOff = physics::kelvins(4.0);

@@ -6,9 +6,8 @@
 
 #include "rigs/fitting/least_squares.hpp"
 
+namespace rigs::fitting {
 namespace {
-
-using namespace rigs::fitting;
 
 // a + b e^(-k t)
 Model oneExponential(const std::vector<double>& t, const std::vector<double>& read) {
@@ -103,3 +102,4 @@ TEST(CoolingFit, OfTheFirstHalfHourPredictsTooColdAMorning) {
 }
 
 }  // namespace
+}  // namespace rigs::fitting

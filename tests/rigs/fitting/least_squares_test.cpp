@@ -7,9 +7,8 @@
 
 #include "tests/rigs/fitting/certified_sets.hpp"
 
+namespace rigs::fitting {
 namespace {
-
-using namespace rigs::fitting;
 
 double residualVariance(const Fit& fit, std::size_t readings) {
   return fit.sumOfSquares / static_cast<double>(readings - fit.at.size());
@@ -160,3 +159,4 @@ TEST(LeastSquaresFit, StaysWhereTheModelSaysSomething) {
 }
 
 }  // namespace
+}  // namespace rigs::fitting

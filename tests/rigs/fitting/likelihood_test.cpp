@@ -7,9 +7,8 @@
 
 #include "tests/support/scores.hpp"
 
+namespace rigs::fitting {
 namespace {
-
-using namespace rigs::fitting;
 
 // Computed for these tests with scipy.stats.norm: Φ((r + w/2 - μ)/σ) - Φ((r - w/2 - μ)/σ).
 TEST(RoundedReading, IsAsLikelyAsTheIntervalItStandsFor) {
@@ -76,3 +75,4 @@ TEST(Scores, OfKnownForecasts) {
 }
 
 }  // namespace
+}  // namespace rigs::fitting

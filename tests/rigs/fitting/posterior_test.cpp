@@ -8,9 +8,8 @@
 
 #include "rigs/answers/even_points.hpp"
 
+namespace rigs::fitting {
 namespace {
-
-using namespace rigs::fitting;
 
 double fahrenheit(double degrees) { return (degrees - 32.0) / 1.8; }
 
@@ -306,6 +305,44 @@ TEST(Stories, AreNoneWhereTheModelSaysNothing) {
   EXPECT_TRUE(storiesOf({{{0.0, 1.0}}, {{60.0, 1.0, 0.2, 5.0}}}, never).empty());
 }
 
+// A loss m with a share that a gap of unknown size lets out: m (1 + e^(0.8 b)/2), read closely. The
+// ridge is bent; dense sums over both unknowns are the exact answer.
+TEST(BentRidge, IsFollowedByDrawsAlongIt) {
+  const auto said = [](double m, double b) {
+    return 10.0 * std::exp(m) * (1.0 + 0.5 * std::exp(0.8 * b));
+  };
+  const Model model = [&](const std::vector<Numbers>& places) {
+    std::vector<Numbers> all;
+    for (const Numbers& at : places) all.push_back({said(at[0], at[1])});
+    return all;
+  };
+  const Evidence evidence{{{0.0, 0.3}, {0.0, 1.0}}, {{16.0, 0.0, 0.05, 0.0}}};
+  double sum = 0.0, below = 0.0;
+  const double tenth = -0.2;
+  for (double b = -5.0; b <= 5.0; b += 0.01)
+    for (double m = -1.5; m <= 1.0; m += 0.0005) {
+      const double z = (16.0 - said(m, b)) / 0.05;
+      const double p = std::exp(-0.5 * (z * z + m * m / 0.09 + b * b));
+      sum += p;
+      if (m < tenth) below += p;
+    }
+  const std::vector<Story> stories = storiesOf(evidence, model);
+  ASSERT_EQ(stories.size(), 1u);
+  const auto points = rigs::evenPoints(1024, 3);
+  const Draws straight = drawsFrom(stories, points);
+  const Draws along =
+      drawsAlong(evidence, model, stories[0], tightest(evidence, stories[0]), points);
+  const Weights poor = weightsOf(evidence, straight, model(straight.at));
+  const Weights good = weightsOf(evidence, along, model(along.at));
+  EXPECT_LT(poor.effective, 150.0);
+  EXPECT_GT(good.effective, 400.0);
+  double share = 0.0;
+  for (std::size_t i = 0; i < along.at.size(); ++i)
+    if (along.at[i][0] < tenth) share += good.of[i];
+  EXPECT_NEAR(share, below / sum, 0.02);
+  EXPECT_GT(below / sum, 0.05);
+}
+
 TEST(WeightedQuantile, NumbersThatNeverComeStayInTheSample) {
   const double never = std::numeric_limits<double>::infinity();
   const std::vector<double> numbers{never, 3.0, 1.0, 2.0};
@@ -334,3 +371,4 @@ TEST(NextReading, OneAtTheTimeConstantTellsMost) {
 }
 
 }  // namespace
+}  // namespace rigs::fitting

@@ -5,9 +5,9 @@
 
 #include <cmath>
 
+namespace rigs::readings {
 namespace {
 
-using namespace rigs::readings;
 using physics::celsius;
 using physics::hours;
 using physics::inCelsius;
@@ -107,6 +107,14 @@ TEST(ReadLines, HoldWhatElseWasRead) {
   EXPECT_NEAR(all[6].step, 1.0 / 1.8, 1e-9);
 }
 
+TEST(ReadLines, MayBeginWithAnEvent) {
+  const auto found = read("20:48 unplugged\n21:00 66.3\n21:15 65.1\n07:00 41.5\n");
+  EXPECT_EQ(found.said(), "");
+  ASSERT_EQ(found.read.readings.size(), 4u);
+  EXPECT_EQ(std::get<Event>(found.read.readings[0].value), Event::Unplugged);
+  EXPECT_NEAR(found.celsiusAt(3), 41.5, 1e-9);
+}
+
 TEST(ReadLines, OfNumbersAboveAllBoilingAreFahrenheitAndThatIsTold) {
   const auto found = read("21:00 151\n21:15 149\n");
   EXPECT_NEAR(found.celsiusAt(0), 66.1111, 5e-5);
@@ -185,3 +193,4 @@ TEST(Gravity, FromPlatoAsTablesHaveIt) {
 }
 
 }  // namespace
+}  // namespace rigs::readings
