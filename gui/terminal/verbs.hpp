@@ -22,6 +22,7 @@ enum class Command {
   Room,
   Helps,
   Safety,
+  Learn,
   Sweep,
   Picture,
   Report,
