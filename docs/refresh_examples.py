@@ -18,7 +18,7 @@ import sys
 import tempfile
 
 ELISION = "…"
-SAVED = re.compile(r"[Ss]ave (?:this|it|the file) as `([^`/]+\.json)`")
+SAVED = re.compile(r"[Ss]ave (?:this|it|the file) as `([^`/]+\.(?:json|csv))`")
 PART = re.compile(r"(.*?)(?: \.\. (.*)| \+(\d+))?")
 SHOWS = re.compile(r"<!-- shows: (.*) -->")
 
@@ -57,7 +57,7 @@ def refreshed(text, folder, program):
             name = saved[1]
         elif shows := SHOWS.fullmatch(line):
             parts = [part.strip() for part in shows[1].split(" | ")]
-        elif line == "```json" and name:
+        elif line in ("```json", "```csv") and name:
             body = []
             for inner in lines:
                 new.append(inner)

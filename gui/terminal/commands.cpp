@@ -17,6 +17,7 @@
 #include "rigs/documents/json_cursor.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/plan_starts.hpp"
+#include "rigs/readings/cells.hpp"
 
 namespace gui {
 namespace {
@@ -251,7 +252,8 @@ void readRig(Reading& reading) {
   if (!isAboutOneRig(command))
     reading.wrong.push_back(Told(TOLD("Terminal", "--rig: \"%1\" is not about one rig alone."),
                                  word(reading.verb.name)));
-  else if (reading.request.form == Form::Json && command != Command::Sweep)
+  else if (reading.request.form == Form::Json && command != Command::Sweep &&
+           command != Command::Learn)
     reading.wrong.push_back(
         Told(TOLD("Terminal",
                   "--rig: --json has every rig, each under its name; --csv can have one alone.")));
@@ -294,6 +296,37 @@ void readSweep(Reading& reading) {
              "Terminal",
              "\"sweep\" needs a key to vary, for example --vary \"batch/boil=45 min, 60 min\".")),
          tryHelp(&reading.verb)}));
+}
+
+void readReadings(Reading& reading) {
+  if (!reading.is(Command::Learn)) {
+    for (const OptionAbout& one : readingOptions(verbOf(Command::Learn)))
+      if (reading.typed.has(one.option))
+        reading.wrong.push_back(
+            Told(TOLD("Terminal", "%1: only \"learn\" knows it."), word(one.option)));
+    return;
+  }
+  reading.request.readings = {.file = reading.valueOf("--readings"),
+                              .time = reading.typed.valueOf("--time"),
+                              .temperature = reading.typed.valueOf("--temperature"),
+                              .unit = reading.typed.valueOf("--read-in"),
+                              .since = reading.typed.valueOf("--since-start"),
+                              .separator = reading.typed.valueOf("--separator"),
+                              .checked = reading.typed.has("--checked"),
+                              .unstirred = reading.typed.has("--unstirred"),
+                              .leaveOut = reading.typed.has("--leave-out")};
+  if (reading.request.readings.file.empty() && !reading.typed.has("--readings"))
+    reading.wrong.push_back(rigs::sentences(
+        {Told(TOLD("Terminal", "\"learn\" needs what was read, for example --readings night.csv.")),
+         tryHelp(&reading.verb)}));
+  for (const OptionAbout& one : readingOptions(reading.verb)) {
+    const auto given = reading.typed.valueOf(one.option);
+    if (!given || one.choices.empty()) continue;
+    if (std::find(one.choices.begin(), one.choices.end(), *given) == one.choices.end())
+      reading.wrong.push_back(onlyAccepted(one.option, *given, asTold(one.choices)));
+  }
+  if (const auto& unit = reading.request.readings.unit; unit && !rigs::readings::unitFrom(*unit))
+    reading.wrong.push_back(onlyAccepted("--read-in", *unit, asTold({"C", "F", "K"})));
 }
 
 // What is wished, and how many changes are tried at once.
@@ -412,8 +445,9 @@ CommandLine readCommandLine(std::span<const char* const> words, std::string lang
 
   Reading reading{.typed = typed, .verb = *verb, .wrong = std::move(wrong)};
   reading.request.command = verb->command;
-  for (const auto& read : {readOptionLooks, readWords, readForm, readShown, readOverrides,
-                           readDrawing, readStart, readSweep, readWish, refuseUnused, askForFile})
+  for (const auto& read :
+       {readOptionLooks, readWords, readForm, readShown, readOverrides, readDrawing, readStart,
+        readSweep, readReadings, readWish, refuseUnused, askForFile})
     read(reading);
   if (!reading.wrong.empty()) return {NotUnderstood{std::move(reading.wrong)}, language};
   return {std::move(reading.request), language};

@@ -18,6 +18,13 @@ namespace gui {
 
 enum class Form { Text, Json, Csv };
 
+// What Learn reads, as typed.
+struct ReadingOptions {
+  std::string file;
+  std::optional<std::string> time = {}, temperature = {}, unit = {}, since = {}, separator = {};
+  bool checked = false, unstirred = false, leaveOut = false;
+};
+
 struct Request {
   Command command = Command::Answer;
   std::string file;  // plan to read, or file to write; "" for the bundled example
@@ -42,6 +49,7 @@ struct Request {
   // Of Sweep, as typed.
   std::vector<std::string> vary;
   std::optional<std::string> figures, atMost;
+  ReadingOptions readings;  // of Learn
 };
 
 struct HelpAsked {

@@ -103,6 +103,7 @@ std::string helpFor(const Verb& verb, std::size_t width, const rigs::Reader& rea
   addOptions(help, TOLD("Terminal", "Or a kettle of your own; what is left out is assumed"),
              kettleOptionsOf(verb));
   addOptions(help, TOLD("Terminal", "What is varied"), variedOptions(verb));
+  addOptions(help, TOLD("Terminal", "What was read"), readingOptions(verb));
   addOptions(help, TOLD("Terminal", "How it is shown"), shownOptions(verb));
   if (verb.command == Command::Picture) addQuestions(help);
   addOptions(help, TOLD("Terminal", "What if? (changes the answer, not the file)"),

@@ -158,6 +158,41 @@ std::vector<OptionAbout> variedOptions(const Verb& verb) {
   return all;
 }
 
+std::vector<OptionAbout> readingOptions(const Verb& verb) {
+  if (verb.command != Command::Learn) return {};
+  const auto valued = [](std::string option, std::string value, Told about) {
+    return OptionAbout{.option = std::move(option),
+                       .value = std::move(value),
+                       .about = std::move(about),
+                       .choices = {}};
+  };
+  std::vector<OptionAbout> all{
+      valued(
+          "--readings", "FILE",
+          Told(TOLD("Terminal",
+                    "what was read: lines such as \"21:05 66.3 °C\", or the CSV of a logger; - for "
+                    "standard input"))),
+      flag("--leave-out",
+           Told(TOLD("Terminal", "leaves out lines that are wrong, instead of stopping there"))),
+      valued("--time", "COLUMN",
+             Told(TOLD("Terminal", "the column of the time, by its head or its number"))),
+      valued("--temperature", "COLUMN",
+             Told(TOLD("Terminal", "the column of the wort's temperature"))),
+      valued("--read-in", "UNIT",
+             Told(TOLD("Terminal", "what its bare numbers are in: C, F or K"))),
+      chosen("--since-start", {"s", "min", "h"},
+             Told(TOLD("Terminal", "what times without a clock count"))),
+      valued("--separator", "SIGN",
+             Told(TOLD("Terminal", "what stands between columns: comma, semicolon, tab or blank"))),
+      flag("--checked",
+           Told(TOLD("Terminal", "the thermometer was held into ice or boiling water before"))),
+      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated")))};
+  all.front().isFile = true;
+  for (OptionAbout& one : all)
+    if (one.option == "--separator") one.choices = {"comma", "semicolon", "tab", "blank"};
+  return all;
+}
+
 std::vector<OptionAbout> whatIfOptions(const Verb& verb) {
   std::vector<OptionAbout> all;
   // What a sweep supposes is a key of the plan, too.
@@ -190,7 +225,8 @@ std::vector<OptionAbout> kettleOptionsOf(const Verb& verb) {
 std::vector<OptionAbout> optionsOf(const Verb& verb) {
   std::vector<OptionAbout> all = startOptions(verb);
   for (std::vector<OptionAbout> group :
-       {kettleOptionsOf(verb), variedOptions(verb), shownOptions(verb), whatIfOptions(verb)})
+       {kettleOptionsOf(verb), variedOptions(verb), readingOptions(verb), shownOptions(verb),
+        whatIfOptions(verb)})
     all.insert(all.end(), std::move_iterator(group.begin()), std::move_iterator(group.end()));
   return all;
 }

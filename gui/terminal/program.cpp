@@ -18,6 +18,7 @@
 #include "gui/terminal/display.hpp"
 #include "gui/terminal/help.hpp"
 #include "gui/terminal/kettle_options.hpp"
+#include "gui/terminal/learn_command.hpp"
 #include "gui/terminal/plan_command.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/screen.hpp"
@@ -141,6 +142,8 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
         return list(request, audience, std::move(problems));
       case Command::Schema:
         return schema(request, audience);
+      case Command::Learn:
+        return learnFromReadings(request, audience, std::move(problems));
       case Command::Sweep:
         return sweepPlan(request, audience, std::move(problems));
       default:

@@ -41,6 +41,10 @@ constexpr std::array<Text, 3> kSure{"heatledger sure my-plan.json",
                                     "heatledger sure my-plan.json --csv > sure.csv"};
 constexpr std::array<Text, 2> kSafety{"heatledger safety my-plan.json",
                                       "heatledger safety my-plan.json --language de"};
+constexpr std::array<Text, 3> kLearn{
+    "heatledger learn my-plan.json --readings night.csv",
+    "heatledger learn my-plan.json --readings night.csv --rig b --checked",
+    "heatledger learn my-plan.json --readings log.csv --temperature 3 --leave-out"};
 constexpr std::array<Text, 3> kSweep{
     "heatledger sweep my-plan.json --vary \"batch/boil=45 min, 60 min, 90 min\"",
     "heatledger sweep --vary \"rigs/b/element/power=1 kW..5 kW in 20\" --rig b",
@@ -94,6 +98,8 @@ constexpr std::array kVerbs{
     Verb{Command::Safety, "safety", "[PLAN]",
          TOLD("Terminal", "all there is to take care of on this day, with this plan's figures"),
          kSafety},
+    Verb{Command::Learn, "learn", "[PLAN]",
+         TOLD("Terminal", "what your own readings of a day say of a kettle, and how sure"), kLearn},
     Verb{Command::Sweep, "sweep", "[PLAN]",
          TOLD("Terminal",
               "any keys of the plan over lists and ranges, a row for each combination, for "

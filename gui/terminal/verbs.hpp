@@ -23,6 +23,7 @@ enum class Command {
   Helps,
   Sure,
   Safety,
+  Learn,
   Sweep,
   Picture,
   Report,

@@ -3871,6 +3871,265 @@
     </message>
 </context>
 <context>
+    <name>Learned</name>
+    <message>
+        <source>With your readings: in the morning about %1; 8 of 10 such nights end between %2 and %3, 1 below and 1 above.</source>
+        <translation>Mit Ihren Ablesungen: am Morgen etwa %1; 8 von 10 solchen Nächten enden zwischen %2 und %3, eine darunter und eine darüber.</translation>
+    </message>
+    <message>
+        <source>Before any reading: in the morning about %1; 8 of 10 such nights end between %2 and %3, 1 below and 1 above.</source>
+        <translation>Vor jeder Ablesung: am Morgen etwa %1; 8 von 10 solchen Nächten enden zwischen %2 und %3, eine darunter und eine darüber.</translation>
+    </message>
+    <message>
+        <source>With your readings: on such a day it rolls at about %1; 8 of 10 such days between %2 and %3.</source>
+        <translation>Mit Ihren Ablesungen: an einem solchen Tag wallt es etwa um %1; an 8 von 10 solchen Tagen zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>Before any reading: it rolls at about %1; 8 of 10 such days between %2 and %3.</source>
+        <translation>Vor jeder Ablesung: es wallt etwa um %1; an 8 von 10 solchen Tagen zwischen %2 und %3.</translation>
+    </message>
+    <message>
+        <source>The thermometer reads about %1 too high (8 in 10: %2 less to %3 more than that).</source>
+        <translation>Das Thermometer zeigt etwa %1 zu viel (8 von 10: %2 weniger bis %3 mehr als das).</translation>
+    </message>
+    <message>
+        <source>The thermometer reads about %1 too low (8 in 10: %2 more to %3 less than that).</source>
+        <translation>Das Thermometer zeigt etwa %1 zu wenig (8 von 10: %2 mehr bis %3 weniger als das).</translation>
+    </message>
+    <message>
+        <source>It loses about %1 more than planned (8 in 10: %2 to %3 more).</source>
+        <translation>Er verliert etwa %1 mehr als geplant (8 von 10: %2 bis %3 mehr).</translation>
+    </message>
+    <message>
+        <source>It loses about %1 less than planned (8 in 10: %2 to %3 less).</source>
+        <translation>Er verliert etwa %1 weniger als geplant (8 von 10: %2 bis %3 weniger).</translation>
+    </message>
+    <message>
+        <source>It loses about as planned (8 in 10: %1 less to %2 more).</source>
+        <translation>Er verliert etwa so viel wie geplant (8 von 10: %1 weniger bis %2 mehr).</translation>
+    </message>
+    <message>
+        <source>Its open surface evaporates about %1 more than planned (8 in 10: %2 to %3 more).</source>
+        <translation>Seine offene Oberfläche verdunstet etwa %1 mehr als geplant (8 von 10: %2 bis %3 mehr).</translation>
+    </message>
+    <message>
+        <source>Its open surface evaporates about %1 less than planned (8 in 10: %2 to %3 less).</source>
+        <translation>Seine offene Oberfläche verdunstet etwa %1 weniger als geplant (8 von 10: %2 bis %3 weniger).</translation>
+    </message>
+    <message>
+        <source>Its open surface evaporates about as planned (8 in 10: %1 less to %2 more).</source>
+        <translation>Seine offene Oberfläche verdunstet etwa so viel wie geplant (8 von 10: %1 weniger bis %2 mehr).</translation>
+    </message>
+    <message>
+        <source>There is about %1 more in it than planned (8 in 10: %2 to %3 more).</source>
+        <translation>Es ist etwa %1 mehr darin als geplant (8 von 10: %2 bis %3 mehr).</translation>
+    </message>
+    <message>
+        <source>There is about %1 less in it than planned (8 in 10: %2 to %3 less).</source>
+        <translation>Es ist etwa %1 weniger darin als geplant (8 von 10: %2 bis %3 weniger).</translation>
+    </message>
+    <message>
+        <source>There is about as much in it as planned (8 in 10: %1 less to %2 more).</source>
+        <translation>Es ist etwa so viel darin wie geplant (8 von 10: %1 weniger bis %2 mehr).</translation>
+    </message>
+    <message>
+        <source>The wort gets about %1 more power than planned (8 in 10: %2 to %3 more).</source>
+        <translation>Die Würze bekommt etwa %1 mehr Leistung als geplant (8 von 10: %2 bis %3 mehr).</translation>
+    </message>
+    <message>
+        <source>The wort gets about %1 less power than planned (8 in 10: %2 to %3 less).</source>
+        <translation>Die Würze bekommt etwa %1 weniger Leistung als geplant (8 von 10: %2 bis %3 weniger).</translation>
+    </message>
+    <message>
+        <source>The wort gets about the power that was planned (8 in 10: %1 less to %2 more).</source>
+        <translation>Die Würze bekommt etwa die geplante Leistung (8 von 10: %1 weniger bis %2 mehr).</translation>
+    </message>
+    <message>
+        <source>What your readings say of this kettle</source>
+        <translation>Was Ihre Ablesungen über diesen Kessel sagen</translation>
+    </message>
+    <message>
+        <source>They tell nothing new of it.</source>
+        <translation>Sie sagen nichts Neues über ihn.</translation>
+    </message>
+    <message>
+        <source>Not told by these readings: %1.</source>
+        <translation>Nicht aus diesen Ablesungen zu erfahren: %1.</translation>
+    </message>
+    <message>
+        <source>Losses and volume cannot be told apart by cooling alone: what is known is the loss per litre. The exact litres would settle it.</source>
+        <translation>Verluste und Volumen lassen sich durch Abkühlen allein nicht trennen: bekannt ist der Verlust je Liter. Die genauen Liter würden es klären.</translation>
+    </message>
+    <message>
+        <source>Power and volume cannot be told apart by temperatures alone: what is known is the power per litre. A meter reading, or the exact litres, would settle it.</source>
+        <translation>Leistung und Volumen lassen sich durch Temperaturen allein nicht trennen: bekannt ist die Leistung je Liter. Ein Zählerstand oder die genauen Liter würden es klären.</translation>
+    </message>
+    <message>
+        <source>That is far from what was planned. Before believing it, check the volume, the lid, the room&apos;s temperature, the thermometer, and the clock past midnight.</source>
+        <translation>Das ist weit von der Planung entfernt. Prüfen Sie, bevor Sie es glauben, das Volumen, den Deckel, die Raumtemperatur, das Thermometer und die Uhr nach Mitternacht.</translation>
+    </message>
+    <message>
+        <source>The reading at %1 does not fit the others. It counts nearly nothing; please check it.</source>
+        <translation>Die Ablesung um %1 passt nicht zu den anderen. Sie zählt fast nichts; bitte prüfen Sie sie.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 does not fit the others, by %3. It counts nearly nothing; please check it.</source>
+        <translation>%1 um %2 passt nicht zu den anderen, um %3. Das zählt fast nichts; bitte prüfen Sie es.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is a bit outside what was expected, about %3.</source>
+        <translation>%1 um %2 liegt etwas außerhalb des Erwarteten, etwa %3.</translation>
+    </message>
+    <message>
+        <source>%1 at %2 is far outside what was expected, about %3.</source>
+        <translation>%1 um %2 liegt weit außerhalb des Erwarteten, etwa %3.</translation>
+    </message>
+    <message>
+        <source>Your readings allow two stories, and which of them are wrong cannot be told: the range is wide for that. Please check those below that do not fit.</source>
+        <translation>Ihre Ablesungen lassen zwei Geschichten zu, und welche davon falsch sind, lässt sich nicht sagen: deshalb ist der Bereich breit. Bitte prüfen Sie die unten, die nicht passen.</translation>
+    </message>
+    <message>
+        <source>All of them would fit far better in the other unit, °F for °C or the reverse: is that what was read?</source>
+        <translation>Alle würden in der anderen Einheit weit besser passen, °F statt °C oder umgekehrt: wurde so abgelesen?</translation>
+    </message>
+    <message>
+        <source>All of them would fit far better twelve hours earlier or later: is the clock right, morning for evening?</source>
+        <translation>Alle würden zwölf Stunden früher oder später weit besser passen: stimmt die Uhr, morgens statt abends?</translation>
+    </message>
+    <message>
+        <source>Do they go together?</source>
+        <translation>Passen sie zusammen?</translation>
+    </message>
+    <message>
+        <source>Which reading next?</source>
+        <translation>Welche Ablesung als nächste?</translation>
+    </message>
+    <message>
+        <source>None that a thermometer could still give would narrow it much from ± %1.</source>
+        <translation>Keine, die ein Thermometer noch geben könnte, würde ± %1 viel enger machen.</translation>
+    </message>
+    <message>
+        <source>One more look at %1 would narrow the morning from ± %2 to ± %3 (8 in 10 nights).</source>
+        <translation>Noch ein Blick um %1 würde den Morgen von ± %2 auf ± %3 eingrenzen (8 von 10 Nächten).</translation>
+    </message>
+    <message>
+        <source>One more look at %1 would narrow the time of the boil from ± %2 to ± %3 (8 in 10 days).</source>
+        <translation>Noch ein Blick um %1 würde den Zeitpunkt des Kochens von ± %2 auf ± %3 eingrenzen (8 von 10 Tagen).</translation>
+    </message>
+    <message>
+        <source>The best, at %1, would leave ± %2.</source>
+        <translation>Die beste, um %1, ließe ± %2.</translation>
+    </message>
+    <message>
+        <source>None of these readings falls into the plan&apos;s day, so they say nothing of it: does the day begin when the plan says, and is every moment an event?</source>
+        <translation>Keine dieser Ablesungen fällt in den geplanten Tag, sie sagen also nichts über ihn: beginnt der Tag, wann der Plan es sagt, und ist jeder Zeitpunkt ein Ereignis?</translation>
+    </message>
+    <message>
+        <source>The plan&apos;s day stops before it comes to these readings, so they say nothing of it.</source>
+        <translation>Der geplante Tag endet, bevor er zu diesen Ablesungen kommt; sie sagen also nichts über ihn.</translation>
+    </message>
+    <message>
+        <source>The readings are so unlike the plan that no range can be told: please check volume, power, lid, units and the clock.</source>
+        <translation>Die Ablesungen sind dem Plan so unähnlich, dass sich kein Bereich angeben lässt: bitte prüfen Sie Volumen, Leistung, Deckel, Einheiten und Uhr.</translation>
+    </message>
+    <message>
+        <source>Does it match what I measured?</source>
+        <translation>Stimmt es mit meinen Messungen überein?</translation>
+    </message>
+    <message>
+        <source>The lines were read so: %1.</source>
+        <translation>Die Zeilen wurden so gelesen: %1.</translation>
+    </message>
+    <message>
+        <source>A fit multiplies the plan&apos;s own losses, evaporation, amount and power, and shifts the thermometer; the laws stay as they are. It cannot tell side, lid and base apart, nor a jacket&apos;s conductivity, and it never takes a room from a cooling curve.</source>
+        <translation>Eine Anpassung vervielfacht Verluste, Verdunstung, Menge und Leistung des Plans und verschiebt das Thermometer; die Gesetze bleiben, wie sie sind. Seite, Deckel und Boden kann sie nicht trennen, auch nicht die Leitfähigkeit eines Mantels, und nie nimmt sie einen Raum aus einer Abkühlkurve.</translation>
+    </message>
+    <message>
+        <source>The readings leave too little of what was drawn for ranges of the day; those of the kettle are by straight lines.</source>
+        <translation>Die Ablesungen lassen von dem Gezogenen zu wenig übrig für Bereiche des Tages; die des Kessels sind geradlinig genähert.</translation>
+    </message>
+    <message>
+        <source>the thermometer</source>
+        <translation>das Thermometer</translation>
+    </message>
+    <message>
+        <source>the closed kettle&apos;s losses</source>
+        <translation>die Verluste des geschlossenen Kessels</translation>
+    </message>
+    <message>
+        <source>the open surface</source>
+        <translation>die offene Oberfläche</translation>
+    </message>
+    <message>
+        <source>the amount in it</source>
+        <translation>die Menge darin</translation>
+    </message>
+    <message>
+        <source>the power</source>
+        <translation>die Leistung</translation>
+    </message>
+    <message>
+        <source>the room</source>
+        <translation>der Raum</translation>
+    </message>
+    <message>
+        <source>the water as drawn</source>
+        <translation>das Wasser aus der Leitung</translation>
+    </message>
+    <message>
+        <source>the lid&apos;s gap</source>
+        <translation>der Spalt des Deckels</translation>
+    </message>
+    <message>
+        <source>what stays in the grain</source>
+        <translation>was im Malz bleibt</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Times the plan&apos;s own</source>
+        <translation>Mal dem Wert des Plans</translation>
+    </message>
+    <message>
+        <source>Added to the plan&apos;s own</source>
+        <translation>Zum Wert des Plans dazu</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>abgelesen</translation>
+    </message>
+    <message>
+        <source>expected before it</source>
+        <translation>davor erwartet</translation>
+    </message>
+    <message>
+        <source>as learned</source>
+        <translation>wie gelernt</translation>
+    </message>
+    <message>
+        <source>off, in its own spread</source>
+        <translation>Abweichung, in eigener Streuung</translation>
+    </message>
+    <message>
+        <source>before: low</source>
+        <translation>vorher: tief</translation>
+    </message>
+    <message>
+        <source>high</source>
+        <translation>hoch</translation>
+    </message>
+    <message>
+        <source>now: low</source>
+        <translation>jetzt: tief</translation>
+    </message>
+    <message>
+        <source>In the first table: low, one in ten is below; high, one in ten is above.</source>
+        <translation>In der ersten Tabelle: tief, einer von zehn liegt darunter; hoch, einer von zehn darüber.</translation>
+    </message>
+</context>
+<context>
     <name>Lever</name>
     <message>
         <source>the lid over the boil, %1 of the mouth open</source>
@@ -7549,6 +7808,161 @@
     </message>
 </context>
 <context>
+    <name>Readings</name>
+    <message>
+        <source>there is no column %1; a head or a number from 1 to %2 is accepted</source>
+        <translation>eine Spalte %1 gibt es nicht; angenommen wird ein Spaltenkopf oder eine Zahl von 1 bis %2</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>Spalte %1</translation>
+    </message>
+    <message>
+        <source>column %1, %2</source>
+        <translation>Spalte %1, %2</translation>
+    </message>
+    <message>
+        <source>in %1, by their size</source>
+        <translation>in %1, der Größe nach</translation>
+    </message>
+    <message>
+        <source>in %1</source>
+        <translation>in %1</translation>
+    </message>
+    <message>
+        <source>by the clock</source>
+        <translation>nach der Uhr</translation>
+    </message>
+    <message>
+        <source>in seconds since the day began</source>
+        <translation>in Sekunden seit Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>in minutes since the day began</source>
+        <translation>in Minuten seit Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>in hours since the day began</source>
+        <translation>in Stunden seit Beginn des Tages</translation>
+    </message>
+    <message>
+        <source>time: %1, %2</source>
+        <translation>Zeit: %1, %2</translation>
+    </message>
+    <message>
+        <source>temperature of the wort: %1, %2</source>
+        <translation>Temperatur der Würze: %1, %2</translation>
+    </message>
+    <message>
+        <source>date: %1</source>
+        <translation>Datum: %1</translation>
+    </message>
+    <message>
+        <source>energy meter: %1</source>
+        <translation>Energiezähler: %1</translation>
+    </message>
+    <message>
+        <source>volume: %1</source>
+        <translation>Volumen: %1</translation>
+    </message>
+    <message>
+        <source>gravity: %1</source>
+        <translation>Stammwürze: %1</translation>
+    </message>
+    <message>
+        <source>events: %1</source>
+        <translation>Ereignisse: %1</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>nicht verwendet: %1</translation>
+    </message>
+    <message>
+        <source>write 21:05, 9:05 pm or 2026-03-01T21:05</source>
+        <translation>schreiben Sie 21:05, 9:05 pm oder 2026-03-01T21:05</translation>
+    </message>
+    <message>
+        <source>nothing was read in %1; write what was read behind the time, e.g. &quot;21:05 66.3 °C&quot;</source>
+        <translation>in %1 wurde nichts abgelesen; schreiben Sie das Abgelesene hinter die Zeit, z. B. „21:05 66,3 °C“</translation>
+    </message>
+    <message>
+        <source>there is no time</source>
+        <translation>es steht keine Zeit da</translation>
+    </message>
+    <message>
+        <source>%1 is before the plan&apos;s day begins, at %2</source>
+        <translation>%1 liegt vor dem Beginn des geplanten Tages um %2</translation>
+    </message>
+    <message>
+        <source>%1 comes after %2 in the line before; if the clock was put back, write times with their offset, e.g. 2026-10-25T02:10+01:00</source>
+        <translation>%1 folgt auf %2 in der Zeile davor; wurde die Uhr zurückgestellt, schreiben Sie die Zeiten mit ihrer Verschiebung, z. B. 2026-10-25T02:10+01:00</translation>
+    </message>
+    <message>
+        <source>%1 comes after %2 in the line before; readings follow the clock</source>
+        <translation>%1 folgt auf %2 in der Zeile davor; Ablesungen stehen in der Reihenfolge der Uhr</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>%1 is no time since the day began, e.g. 95</source>
+        <translation>%1 ist keine Zeit seit Beginn des Tages, z. B. 95</translation>
+    </message>
+    <message>
+        <source>%1 is no time of a clock</source>
+        <translation>%1 ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <source>%1 is neither a reading nor an event; events are &quot;plugged in&quot;, &quot;grain in&quot;, &quot;unplugged&quot;, &quot;heating&quot;, &quot;boil&quot;, &quot;lid on&quot; and &quot;lid off&quot;</source>
+        <translation>%1 ist weder eine Ablesung noch ein Ereignis; Ereignisse sind „eingeschaltet“, „eingemaischt“, „ausgesteckt“, „heizen“, „kocht“, „Deckel zu“ und „Deckel auf“</translation>
+    </message>
+    <message>
+        <source>%1 is no reading; a number is accepted, with or without its unit, e.g. 66.3 °C</source>
+        <translation>%1 ist keine Ablesung; angenommen wird eine Zahl mit oder ohne ihre Einheit, z. B. 66,3 °C</translation>
+    </message>
+    <message>
+        <source>%1: °C, °F, K, kWh, L, US gal, SG and °P are units of readings</source>
+        <translation>%1: Einheiten von Ablesungen sind °C, °F, K, kWh, L, US gal, SG und °P</translation>
+    </message>
+    <message>
+        <source>%1 is hotter than wort can be there, which boils at %2</source>
+        <translation>%1 ist heißer, als Würze dort sein kann; sie kocht bei %2</translation>
+    </message>
+    <message>
+        <source>%1 is colder than wort can be</source>
+        <translation>%1 ist kälter, als Würze sein kann</translation>
+    </message>
+    <message>
+        <source>the meter runs backwards, from %1 to %2</source>
+        <translation>der Zähler läuft rückwärts, von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 is no gravity of wort; 0.980 to 1.200 is accepted</source>
+        <translation>%1 ist keine Dichte einer Würze; angenommen wird 0,980 bis 1,200</translation>
+    </message>
+    <message>
+        <source>the gravity falls in the boil, from %1 to %2</source>
+        <translation>die Dichte fällt beim Kochen, von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>%1 more lines are wrong, of which this is the last</source>
+        <translation>%1 weitere Zeilen sind falsch; diese ist die letzte davon</translation>
+    </message>
+    <message>
+        <source>no reading was found; lines such as &quot;21:05 66.3 °C&quot; are accepted</source>
+        <translation>es wurde keine Ablesung gefunden; angenommen werden Zeilen wie „21:05 66,3 °C“</translation>
+    </message>
+    <message>
+        <source>one temperature alone tells little: the thermometer may be off by as much</source>
+        <translation>eine einzige Temperatur sagt wenig: so weit kann das Thermometer selbst daneben liegen</translation>
+    </message>
+    <message>
+        <source>all temperatures are the same; does the thermometer hang?</source>
+        <translation>alle Temperaturen sind gleich; hängt das Thermometer?</translation>
+    </message>
+</context>
+<context>
     <name>Rig</name>
     <message>
         <source>%1 metal</source>
@@ -9422,6 +9836,62 @@
     <message>
         <source>how far off the figures may be, and what makes them so</source>
         <translation>wie weit die Zahlen danebenliegen können und woran das liegt</translation>
+    </message>
+    <message>
+        <source>these readings are of one rig; say of which: %1</source>
+        <translation>diese Ablesungen gehören zu einer Anlage; sagen Sie, zu welcher: %1</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;learn&quot; knows it.</source>
+        <translation>%1: nur „learn“ kennt das.</translation>
+    </message>
+    <message>
+        <source>&quot;learn&quot; needs what was read, for example --readings night.csv.</source>
+        <translation>„learn“ braucht, was abgelesen wurde, zum Beispiel --readings night.csv.</translation>
+    </message>
+    <message>
+        <source>What was read</source>
+        <translation>Was abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>what was read: lines such as &quot;21:05 66.3 °C&quot;, or the CSV of a logger; - for standard input</source>
+        <translation>was abgelesen wurde: Zeilen wie „21:05 66,3 °C“ oder die CSV-Datei eines Datenschreibers; - für die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>leaves out lines that are wrong, instead of stopping there</source>
+        <translation>falsche Zeilen weglassen, statt dort aufzuhören</translation>
+    </message>
+    <message>
+        <source>the column of the time, by its head or its number</source>
+        <translation>die Spalte der Zeit, mit ihrem Kopf oder ihrer Nummer</translation>
+    </message>
+    <message>
+        <source>the column of the wort&apos;s temperature</source>
+        <translation>die Spalte der Würzetemperatur</translation>
+    </message>
+    <message>
+        <source>what its bare numbers are in: C, F or K</source>
+        <translation>worin ihre bloßen Zahlen stehen: C, F oder K</translation>
+    </message>
+    <message>
+        <source>what times without a clock count</source>
+        <translation>was Zeiten ohne Uhr zählen</translation>
+    </message>
+    <message>
+        <source>the thermometer was held into ice or boiling water before</source>
+        <translation>das Thermometer wurde vorher in Eis oder kochendes Wasser gehalten</translation>
+    </message>
+    <message>
+        <source>nobody stirred before reading while it heated</source>
+        <translation>beim Heizen wurde vor dem Ablesen nicht gerührt</translation>
+    </message>
+    <message>
+        <source>what your own readings of a day say of a kettle, and how sure</source>
+        <translation>was Ihre eigenen Ablesungen eines Tages über einen Kessel sagen, und wie sicher</translation>
+    </message>
+    <message>
+        <source>what stands between columns: comma, semicolon, tab or blank</source>
+        <translation>was zwischen den Spalten steht: comma, semicolon, tab oder blank</translation>
     </message>
 </context>
 <context>

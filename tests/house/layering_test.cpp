@@ -76,6 +76,15 @@ TEST(Layering, PhysicsKnowsBoostAndTheStandardLibraryOnly) {
   }
 }
 
+TEST(Layering, FittingKnowsNumbersAlone) {
+  const auto files = filesBelow("rigs/fitting");
+  ASSERT_GT(files.size(), 6u);
+  for (const File& file : files)
+    for (const std::string& include : includesOf(file))
+      EXPECT_FALSE(startsWith(include, "physics/") || startsWith(include, "nlohmann/"))
+          << file.path << " includes " << include;
+}
+
 TEST(Layering, RigsKnowNoScreen) {
   const auto files = filesBelow("rigs");
   ASSERT_GT(files.size(), 5u);
@@ -127,8 +136,8 @@ TEST(Layering, NobodyButUnitsAsksAQuantityForItsBareValue) {
 // --- Rooms: which folder may know which, and no circle of modules.
 
 // From the ground up: a room knows itself and those before it.
-const std::vector<std::string> kRooms{"quantities", "words",   "documents", "circuits",
-                                      "plans",      "answers", "results"};
+const std::vector<std::string> kRooms{"fitting",  "quantities", "words",   "documents", "readings",
+                                      "circuits", "plans",      "answers", "results"};
 
 std::string roomOf(const std::string& path, const std::string& top) {
   if (!startsWith(path, top + "/")) return {};

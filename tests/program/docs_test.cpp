@@ -4,7 +4,7 @@
 // A fenced block marked `console` holds commands after "$ " and their output, 80 columns wide. A
 // line "…" stands for any number of lines. A fenced block marked `json` is saved under the name
 // that the text above it gives: "Save this as `my-kettle.json`". Commands of one document run in
-// one folder, in order.
+// one folder, in order. So is one marked `csv`.
 #include <gtest/gtest.h>
 #include <sys/wait.h>
 
@@ -53,7 +53,7 @@ struct Step {
 };
 
 std::vector<Step> stepsOf(const Lines& document) {
-  static const std::regex kSaved("[Ss]ave (?:this|it|the file) as `([^`/]+\\.json)`");
+  static const std::regex kSaved("[Ss]ave (?:this|it|the file) as `([^`/]+\\.(?:json|csv))`");
   std::vector<Step> steps;
   std::string name;
   std::string fence;
@@ -61,13 +61,14 @@ std::vector<Step> stepsOf(const Lines& document) {
     if (line.starts_with("```")) {
       const bool opens = fence.empty();
       fence = opens ? line : std::string();
-      if (opens && line == "```json" && !name.empty())
+      const bool saved = line == "```json" || line == "```csv";
+      if (opens && saved && !name.empty())
         steps.push_back({std::exchange(name, {}), {}, {}});
-      else if (opens && line == "```json")
+      else if (opens && saved)
         fence = "```example";
       continue;
     }
-    if (fence == "```json") {
+    if (fence == "```json" || fence == "```csv") {
       steps.back().text.push_back(line);
     } else if (fence == "```console") {
       if (line.starts_with("$ "))
