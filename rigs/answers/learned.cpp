@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 #include "rigs/answers/even_points.hpp"
@@ -24,6 +25,7 @@ constexpr double kTiedTogether = 0.8;
 // By so much of ln likelihood another unit or another half of the day would have to be better.
 constexpr double kFarBetter = 10.0;
 constexpr double kFarOff = 2.0;
+constexpr double kNoFit = std::numeric_limits<double>::infinity();  // what is tried fits nothing
 
 Estimate estimateOf(std::optional<Unknown> what, double middle, double spread) {
   const auto made = [&](double x) { return what && !isOffset(*what) ? std::exp(x) : x; };
@@ -125,9 +127,9 @@ double costOfBest(const Plan& plan, std::size_t rig, const std::vector<readings:
                   const readings::Thermometer& thermometer, std::size_t compared,
                   const std::function<bool()>& stop) {
   const ReadingFit fit(plan, rig, read, thermometer, stop);
-  if (fit.compared().size() < compared) return kNever;
+  if (fit.compared().size() < compared) return kNoFit;
   const auto stories = fitting::storiesOf(fit.evidence(), fit.model());
-  return stories.empty() ? kNever : stories.front().cost;
+  return stories.empty() ? kNoFit : stories.front().cost;
 }
 
 std::vector<readings::Reading> inOtherUnit(std::vector<readings::Reading> read,
@@ -220,7 +222,7 @@ Drawn daysOf(const ReadingFit& fit, const Plan& plan, fitting::Draws draws,
   const auto days = forAll(drawn.draws.at.size(), [&](std::size_t i) {
     if (!fit.isLikely(drawn.draws.at[i])) {
       Day none{Numbers(fit.compared().size(), std::nan("")), {}, Outcome::DoesNotReachStrike};
-      none.numbers.fill(kNever);
+      none.numbers.fill(kNoSuchDay);
       return none;
     }
     const BrewDay day = fit.dayAt(drawn.draws.at[i]);
