@@ -217,6 +217,13 @@ void addNotes(Answer& answer, const Case& of, std::size_t about) {
     answer.notes.push_back(Told(TOLD("Sure", "%1: %2."), unknownName(prior.what), prior.because));
 }
 
+// The number first. Some days are never none, and not all of them never all.
+Told rollsNamed(const Case& of, std::size_t i, double share) {
+  long long days = std::lround(20.0 * share);
+  if (share > 0.0 && share < 1.0) days = std::clamp(days, 1LL, 19LL);
+  return Told(TOLD("Sure", "%1 of 20 such days roll with %2."), Count{days}, of.named(i));
+}
+
 // Whose band is drawn and told of first.
 std::size_t rigInShort(const Case& of) {
   const auto wanted = static_cast<std::size_t>(std::max(0, of.view.rig));
@@ -306,10 +313,9 @@ Answer howSure(const Case& of) {
   Answer answer;
   const std::size_t about = rigInShort(of);
   const Bands* bands = bandsOf(of, about);
-  answer.sentences.push_back(bands ? rigs::sentences({Told(TOLD("Sure", "%1 %2."), of.named(about),
-                                                           rollsOnText(bands->rolls)),
-                                                      boilText(of, *bands)})
-                                   : Told(TOLD("Answer", "Being worked out …")));
+  answer.sentences.push_back(
+      bands ? rigs::sentences({rollsNamed(of, about, bands->rolls), boilText(of, *bands)})
+            : Told(TOLD("Answer", "Being worked out …")));
   if (!bands) return answer;
   for (const std::size_t i : rigsTold(of))
     if (Told text = bandsOf(of, i) ? rigText(of, i, i == about) : Told(); !text.empty())

@@ -177,8 +177,7 @@ Picture surePicture(const Case& of, std::size_t rig) {
         line.points.push_back({physics::inMinutes(point.time), of.axis(*(point.wort.*which))});
     if (!line.points.empty()) picture.lines.push_back(std::move(line));
   };
-  add(of.text(Told(TOLD("Sure", "middle of such days"))), &Band<physics::Temperature>::middle,
-      false);
+  add(of.name(rig), &Band<physics::Temperature>::middle, false);
   add(of.text(Told(TOLD("Sure", "1 day in 10 is cooler"))), &Band<physics::Temperature>::low, true);
   add(of.text(Told(TOLD("Sure", "1 day in 10 is warmer"))), &Band<physics::Temperature>::high,
       true);

@@ -8577,10 +8577,6 @@
         <translation>Er %1.</translation>
     </message>
     <message>
-        <source>%1 %2.</source>
-        <translation>%1 %2.</translation>
-    </message>
-    <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
     </message>
@@ -8817,10 +8813,6 @@
         <translation>Temperatur von %1: 8 von 10 solchen Tagen liegen zwischen den blassen Linien</translation>
     </message>
     <message>
-        <source>middle of such days</source>
-        <translation>Mitte solcher Tage</translation>
-    </message>
-    <message>
         <source>1 day in 10 is cooler</source>
         <translation>1 von 10 Tagen ist kühler</translation>
     </message>
@@ -8843,6 +8835,10 @@
     <message>
         <source>The boil begins before %1 on 1 day in 10, and on more than half of them not at all.</source>
         <translation>Das Kochen beginnt an 1 von 10 Tagen vor %1 und an mehr als der Hälfte gar nicht.</translation>
+    </message>
+    <message>
+        <source>%1 of 20 such days roll with %2.</source>
+        <translation>An %1 von 20 solchen Tagen kocht %2 wallend.</translation>
     </message>
 </context>
 <context>
