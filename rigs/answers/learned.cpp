@@ -129,7 +129,8 @@ double costOfBest(const Plan& plan, std::size_t rig, const std::vector<readings:
   const ReadingFit fit(plan, rig, read, thermometer, stop);
   if (fit.compared().size() < compared) return kNoFit;
   const auto stories = fitting::storiesOf(fit.evidence(), fit.model());
-  return stories.empty() ? kNoFit : stories.front().cost;
+  if (stories.empty()) return kNoFit;
+  return stories.front().cost;
 }
 
 std::vector<readings::Reading> inOtherUnit(std::vector<readings::Reading> read,
