@@ -9,9 +9,9 @@
 
 namespace physics {
 
-using GrowthRate = units_detail::Per<Quantity<si::dimensionless>, Time>;  // generations/s, or 1/s
-constexpr GrowthRate perHour(double n) { return GrowthRate::from_value(n / 3600.0); }
-constexpr double inPerHour(GrowthRate r) { return 3600.0 * r.value(); }
+using GrowthRate = units_detail::Per<Quantity<si::dimensionless>, Time>;
+inline GrowthRate perHour(double n) { return n / hours(1.0); }
+inline double inPerHour(GrowthRate r) { return static_cast<double>(r * hours(1.0)); }
 
 // Doublings a time of the fastest food pathogen at each temperature, without any lag: the envelope
 // that Snyder (HITM, 2001) tables from 30 to 125 F in steps, by the square-root form of Ratkowsky
@@ -33,12 +33,12 @@ GrowthRate growthAt(const CardinalGrowth& what, Temperature t);
 // Lactic bacteria whose spores a mash leaves alive: Bacillus coagulans in nutrient broth, 12.1,
 // 53.8 and 62.9 C, 1.0 with the unit not printed and taken for 1/h (GroPIN model 376). They sour
 // sweet wort most at 55 C, and hops stop them (McMurrough & Palmer, J. Inst. Brew. 1979).
-inline constexpr CardinalGrowth kSporeFormingLactic{celsius(12.1), celsius(53.8), celsius(62.9),
-                                                    perHour(1.0)};
+inline const CardinalGrowth kSporeFormingLactic{celsius(12.1), celsius(53.8), celsius(62.9),
+                                                perHour(1.0)};
 // Lactic bacteria of the air and the grain, which a mash at 65 C kills but which fall in later:
 // Weissella cibaria, 9.0, 36.3 and 47.8 C, 0.93/h (Food Microbiol. 2009, from the abstract).
-inline constexpr CardinalGrowth kLacticFromOutside{celsius(9.0), celsius(36.3), celsius(47.8),
-                                                   perHour(0.93)};
+inline const CardinalGrowth kLacticFromOutside{celsius(9.0), celsius(36.3), celsius(47.8),
+                                               perHour(0.93)};
 
 // A stretch of a curve on which the distance to `room` falls by a constant share a time, or, where
 // an end is not above the room, on a straight line.

@@ -130,10 +130,10 @@ std::vector<Told> slowerText(const Case& of) {
   const rigs::List saves = phrases(parts, false);
   if (costs.items.empty()) return {};
   if (saves.items.empty())
-    return {Told(TOLD("Answer", "%1 heats %2 longer than %3: %4."), of.named(e.most),
+    return {Told(TOLD("Answer", "It takes %2 longer to heat %1 than %3: %4."), of.named(e.most),
                  rigs::roughly(longer), of.named(e.least), costs)};
-  return {Told(TOLD("Answer", "%1 heats %2 longer than %3: %4. It saves %5."), of.named(e.most),
-               rigs::roughly(longer), of.named(e.least), costs, saves)};
+  return {Told(TOLD("Answer", "It takes %2 longer to heat %1 than %3: %4. It saves %5."),
+               of.named(e.most), rigs::roughly(longer), of.named(e.least), costs, saves)};
 }
 
 }  // namespace gui::telling

@@ -2385,7 +2385,7 @@
     </message>
     <message>
         <source>At worst: the fastest germ at each temperature, from the first moment on. Souring shows at about six powers of ten, and by a pH below about 5.0 before the boil. The boil kills these germs and their spores, but undoes no toxin that is already there.</source>
-        <translation>Schlimmstenfalls: bei jeder Temperatur der schnellste Keim, vom ersten Augenblick an. Saures zeigt sich bei etwa sechs Zehnerpotenzen und an einem pH-Wert unter etwa 5,0 vor dem Kochen. Das Kochen tötet diese Keime und ihre Sporen, macht aber kein Gift unschädlich, das schon da ist.</translation>
+        <translation>Schlimmstenfalls: bei jeder Temperatur der Keim, dem sie gefällt, vom ersten Augenblick an. Saures zeigt sich bei etwa sechs Zehnerpotenzen und an einem pH-Wert unter etwa 5,0 vor dem Kochen. Das Kochen tötet diese Keime und ihre Sporen, macht aber kein Gift unschädlich, das schon da ist.</translation>
     </message>
     <message>
         <source>How sure is this?</source>
@@ -2440,12 +2440,12 @@
         <translation>%1 durch den Schlauch</translation>
     </message>
     <message>
-        <source>%1 heats %2 longer than %3: %4.</source>
-        <translation>%1 heizt %2 länger als %3: %4.</translation>
+        <source>It takes %2 longer to heat %1 than %3: %4.</source>
+        <translation>Um %2 länger als %3 heizt %1: %4.</translation>
     </message>
     <message>
-        <source>%1 heats %2 longer than %3: %4. It saves %5.</source>
-        <translation>%1 heizt %2 länger als %3: %4. Eingespart werden %5.</translation>
+        <source>It takes %2 longer to heat %1 than %3: %4. It saves %5.</source>
+        <translation>Um %2 länger als %3 heizt %1: %4. Eingespart werden %5.</translation>
     </message>
     <message>
         <source>%1 as there is less to warm</source>

@@ -15,8 +15,9 @@ namespace {
 
 // In ems of the desktop's own font, so that larger letters get a wider column.
 constexpr double kWidth = 20.0;
-constexpr double kBeside = 1.1;  // left and right of the words
-constexpr double kAbove = 0.5;   // and below
+constexpr double kBeside = 1.1;      // left and right of the words
+constexpr double kAbove = 0.5;       // and below
+constexpr double kAboveShort = 0.3;  // of short names, so that all of them are in sight
 constexpr double kSmall = 0.92;
 constexpr double kAnswer = 1.08;
 constexpr double kMark = 0.85;
@@ -144,7 +145,7 @@ QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row, bool folded, in
   const Entry& of = entries_[row];
   const int left = qRound(kBeside * em());
   const int width = std::max(1, wide - 2 * left);
-  int y = qRound(kAbove * em());
+  int y = qRound((folded ? kAboveShort : kAbove) * em());
   QVector<Piece> pieces;
   const auto add = [&](Piece::Kind kind, const QString& text, const QFont& font) {
     const int height = around(font, width, text).height();
@@ -179,7 +180,7 @@ int QuestionColumn::heightOf(int row) const { return heightOf(piecesOf(row)); }
 int QuestionColumn::heightOf(const QVector<Piece>& pieces) const {
   int bottom = 0;
   for (const Piece& piece : pieces) bottom = std::max(bottom, piece.room.bottom() + 1);
-  return bottom + qRound(kAbove * em());
+  return bottom + pieces.front().room.top();
 }
 
 int QuestionColumn::unfoldedHeight() const {

@@ -197,10 +197,12 @@ void QuestionPage::Parts::say() {
   const QStringList calm = shown.calmSentences();
   const QString others = calm.mid(1).join(QLatin1Char(' '));
   warning->setText(shown.warnings.join(QLatin1Char('\n')));
-  warning->setVisible(!shown.warnings.isEmpty());
   sentence->setText(calm.value(0));
-  sentence->setVisible(!calm.isEmpty());
   sentence->setAccessibleDescription(calm.join(QLatin1Char(' ')));
+  rest->setText(others);
+  if (isHeld) return;
+  warning->setVisible(!shown.warnings.isEmpty());
+  sentence->setVisible(!calm.isEmpty());
   write();
   placeOptions();
   const int lines = linesOf(sentence->text(), sentence->font(), page->width() - kBesideSentence) +
@@ -212,7 +214,6 @@ void QuestionPage::Parts::say() {
           : lines > kMostLines;
   const bool folds = page->height() < kLowPage && tooTall && !others.isEmpty();
   more->setVisible(folds);
-  rest->setText(others);
   rest->setVisible(!others.isEmpty() && (!folds || more->isChecked()));
 }
 
@@ -251,6 +252,7 @@ void QuestionPage::Parts::freezeHeads() {
 
 // What is under a dragging hand must not move because a sentence got longer.
 void QuestionPage::Parts::holdStill(bool still) {
+  isHeld = still;
   for (QWidget* one : std::initializer_list<QWidget*>{warning, sentence, rest, foot}) {
     if (still) {
       one->setFixedHeight(one->height());
@@ -259,6 +261,7 @@ void QuestionPage::Parts::holdStill(bool still) {
       one->setMaximumHeight(QWIDGETSIZE_MAX);
     }
   }
+  if (!still) say();
 }
 
 void QuestionPage::Parts::refresh() {

@@ -58,6 +58,7 @@ struct QuestionPage::Parts {
   QString noted;        // what the notes are to say
   QTimer* writesNotes;  // out of sight, when the hand rests
   CautionsFoot* foot;
+  bool isHeld = false;  // by a dragging hand
 
   void note(const QString& text);
   void writeNotes();
