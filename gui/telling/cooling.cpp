@@ -47,6 +47,18 @@ Told holdingText(const Night& night) {
               roughly(*night.passesAfter), roughly(night.below));
 }
 
+// Of a mash that is too hot for it all along, rows of noughts tell nothing.
+bool growsInAny(const Case& of) {
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    const Night* night = nightOf(of, i);
+    const Night* supposed = supposedOf(of, i);
+    if ((night && night->doublings >= kWorthTelling) ||
+        (supposed && supposed->doublings >= kWorthTelling))
+      return true;
+  }
+  return false;
+}
+
 // At worst: what a food inspector would say of it.
 Told growthText(const Case& of, std::size_t i, const Night& night) {
   if (night.doublings < kWorthTelling)
@@ -214,8 +226,11 @@ Table nightTable(const Case& of) {
   addNight(table, of, "/night", asItIs);
   table.heading(Told(TOLD("Answer", "Hot holding")));
   addHolding(table, "/night", asItIs);
-  table.heading(Told(TOLD("Answer", "What grows at worst")));
-  addGrowth(table, "/night", asItIs);
+  const bool grows = growsInAny(of);
+  if (grows) {
+    table.heading(Told(TOLD("Answer", "What grows at worst")));
+    addGrowth(table, "/night", asItIs);
+  }
   addHeatUp(table, of);
   if (!of.view.supposed) return table.take();
   for (const bool jacketed : {true, false}) {
@@ -225,7 +240,7 @@ Table nightTable(const Case& of) {
                            : Told(TOLD("Answer", "Supposed: %1"), ifBare()));
     addNight(table, of, place, which);
     addHolding(table, place, which);
-    addGrowth(table, place, which);
+    if (grows) addGrowth(table, place, which);
   }
   return table.take();
 }
@@ -270,13 +285,7 @@ Answer howFarCools(const Case& of) {
   answer.sentences = coolingInShort(of);
   for (std::size_t i = 0; i < of.count(); ++i)
     if (Told text = nightText(of, i); !text.empty()) answer.say(i, std::move(text));
-  const auto growing = [&](std::size_t i) {
-    const Night* night = nightOf(of, i);
-    return night && night->doublings >= kWorthTelling;
-  };
-  bool grows = false;
-  for (std::size_t i = 0; i < of.count(); ++i) grows = grows || growing(i);
-  if (grows) {
+  if (growsInAny(of)) {
     answer.heading(Told(TOLD("Answer", "What grows meanwhile, at worst")));
     for (std::size_t i = 0; i < of.count(); ++i)
       if (const Night* night = nightOf(of, i)) answer.say(i, growthText(of, i, *night));

@@ -10622,7 +10622,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>&amp;Nächster Bereich</translation>
     </message>
     <message>
-        <source>&amp;Previous area</source>
+        <source>Pre&amp;vious area</source>
         <translation>&amp;Voriger Bereich</translation>
     </message>
     <message>

@@ -152,7 +152,7 @@ void MainWindow::buildViewMenu() {
   menu->addSeparator();
   menu->addAction(showsForms_);
   menu->addAction(tr("&Next area"), QKeySequence(Qt::Key_F6), this, [this] { goToArea(1); });
-  menu->addAction(tr("&Previous area"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this,
+  menu->addAction(tr("Pre&vious area"), QKeySequence(Qt::SHIFT | Qt::Key_F6), this,
                   [this] { goToArea(-1); });
   QMenu* picture = menu->addMenu(tr("&Picture"));
   connect(picture, &QMenu::aboutToShow, this, [this, picture] {

@@ -83,8 +83,8 @@ TEST(HowFarCools, TellsWhatGrowsMeanwhile) {
   EXPECT_TRUE(holds(allSaid(answer), "undoes no toxin")) << allSaid(answer);
   const Answer brief = howFarCools(demoCase());
   EXPECT_FALSE(holds(allSaid(brief), "oxin")) << allSaid(brief);
-  EXPECT_EQ(cell(*brief.tables().at(0), "food germs would double, times", 0), "0.0");
-  EXPECT_EQ(cell(*brief.tables().at(0), "the tenth doubling after", 0), "–");
+  EXPECT_FALSE(holds(allSaid(brief), "food germs would double")) << allSaid(brief);
+  EXPECT_NE(cell(*answer.tables().at(0), "food germs would double, times", 0), "0.0");
 }
 
 // A bare kettle has no jacket, a jacketed one is not bare: neither is told, listed or drawn.
