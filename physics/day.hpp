@@ -48,6 +48,7 @@ enum class Outcome {
   UncoversElement,  // or would boil dry, or to a syrup thicker than kThickestWort
   StrikeTooHot      // the strike water would have to boil
 };
+constexpr bool getsToTheEnd(Outcome outcome) { return outcome <= Outcome::StaysFarBelow; }
 // How far below boiling no brewer would call it a boil. Own choice: that is about where an open
 // surface gives off a fifth less than at boiling, which is as much as Shah's law may be wrong.
 inline constexpr TemperatureDifference kFarBelow = kelvins(5.0);
@@ -104,7 +105,7 @@ struct BrewDay {
 
   Time duration() const { return stages.empty() ? seconds(0.0) : stages.back().end; }
   // Whether it got to its end, rolling or not.
-  bool finished() const { return outcome <= Outcome::StaysFarBelow; }
+  bool finished() const { return getsToTheEnd(outcome); }
   // Whether the wort is at boiling when the clock of the boil starts.
   bool startsBoiling() const;
   const Stage* find(StageKind kind) const;  // the first of its kind, or nullptr

@@ -57,7 +57,9 @@ std::optional<std::vector<BandCoursePoint>> bandCourse(const Plan& plan, std::si
   for (std::size_t i = 0; i < times.size(); ++i) {
     std::vector<double> all;
     for (const std::vector<double>& one : *worts) all.push_back(one[i]);
-    course.push_back({times[i], bandFrom(std::move(all), [](double n) { return kelvin(n); })});
+    std::sort(all.begin(), all.end());
+    course.push_back({times[i], bandFrom(
+                                    all, [](double n) { return kelvin(n); }, quantileOf)});
   }
   return course;
 }

@@ -21,35 +21,18 @@ struct OneDay {
   DayNumbers numbers{};
 };
 
-std::vector<double> numbersOf(const std::vector<OneDay>& all, BandOf which) {
-  std::vector<double> numbers;
-  for (const OneDay& one : all) numbers.push_back(one.numbers[placeOf(which)]);
-  return numbers;
-}
-
 Bands gathered(const std::vector<OneDay>& all) {
+  std::vector<DayNumbers> numbers;
+  for (const OneDay& one : all) numbers.push_back(one.numbers);
+  Bands bands = bandsFrom(numbers, quantileOf);
   const auto share = [&](bool OneDay::*which) {
     const auto there =
         std::count_if(all.begin(), all.end(), [&](const OneDay& one) { return one.*which; });
     return static_cast<double>(there) / static_cast<double>(all.size());
   };
-  const auto band = [&](BandOf which, const auto& make) {
-    return bandFrom(numbersOf(all, which), make);
-  };
-  const auto same = [](double number) { return number; };
-  const auto time = [](double number) { return seconds(number); };
-  return {.days = all.size(),
-          .rolls = share(&OneDay::rolls),
-          .ends = share(&OneDay::ends),
-          .waterReady = band(BandOf::WaterReady, time),
-          .boilBegins = band(BandOf::BoilBegins, time),
-          .over = band(BandOf::Over, time),
-          .boilOff = band(BandOf::BoilOff, same),
-          .result = band(BandOf::Result, [](double n) { return litres(1e3 * n); }),
-          .fromWall = band(BandOf::FromWall, [](double n) { return joules(n); }),
-          .cost = band(BandOf::Cost, same),
-          .leastToRoll = band(BandOf::LeastToRoll, [](double n) { return watts(n); }),
-          .morning = band(BandOf::Morning, [](double n) { return kelvin(n); })};
+  bands.rolls = share(&OneDay::rolls);
+  bands.ends = share(&OneDay::ends);
+  return bands;
 }
 
 }  // namespace
@@ -89,6 +72,28 @@ std::optional<double> quantileOf(std::vector<double> numbers, double share) {
   if (!std::isfinite(numbers[below]) || (along > 0.0 && !std::isfinite(numbers[above])))
     return std::nullopt;
   return along > 0.0 ? numbers[below] + along * (numbers[above] - numbers[below]) : numbers[below];
+}
+
+Bands bandsFrom(const std::vector<DayNumbers>& days, const Quantile& quantile) {
+  const auto band = [&](BandOf which, const auto& make) {
+    std::vector<double> numbers;
+    for (const DayNumbers& one : days) numbers.push_back(one[placeOf(which)]);
+    return bandFrom(numbers, make, quantile);
+  };
+  const auto same = [](double number) { return number; };
+  const auto time = [](double number) { return seconds(number); };
+  Bands bands;
+  bands.days = days.size();
+  bands.waterReady = band(BandOf::WaterReady, time);
+  bands.boilBegins = band(BandOf::BoilBegins, time);
+  bands.over = band(BandOf::Over, time);
+  bands.boilOff = band(BandOf::BoilOff, same);
+  bands.result = band(BandOf::Result, [](double n) { return litres(1e3 * n); });
+  bands.fromWall = band(BandOf::FromWall, [](double n) { return joules(n); });
+  bands.cost = band(BandOf::Cost, same);
+  bands.leastToRoll = band(BandOf::LeastToRoll, [](double n) { return watts(n); });
+  bands.morning = band(BandOf::Morning, [](double n) { return kelvin(n); });
+  return bands;
 }
 
 std::optional<Bands> bandsOf(const Plan& plan, std::size_t rig, const std::function<bool()>& stop,

@@ -3,7 +3,6 @@
 // time.
 #pragma once
 
-#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <functional>
@@ -69,12 +68,17 @@ std::optional<Bands> bandsOf(const Plan& plan, std::size_t rig,
 // Of numbers of which some may be infinite, the one below which `share` of them lie; empty where
 // that is infinite.
 std::optional<double> quantileOf(std::vector<double> numbers, double share);
+// So many standard deviations above the middle, nine in ten of a normal lie below.
+inline constexpr double kNineInTen = 1.2815515655446004;
+
+// As quantileOf(), of the numbers of `days` in their order. `rolls` and `ends` are left at nothing.
+using Quantile = std::function<std::optional<double>(const std::vector<double>&, double)>;
+Bands bandsFrom(const std::vector<DayNumbers>& days, const Quantile& quantile);
 // `make` turns a number into what the band is of.
 template <class Make>
-auto bandFrom(std::vector<double> numbers, const Make& make) {
-  std::sort(numbers.begin(), numbers.end());
+auto bandFrom(const std::vector<double>& numbers, const Make& make, const Quantile& quantile) {
   const auto at = [&](double share) {
-    const auto number = quantileOf(numbers, share);
+    const auto number = quantile(numbers, share);
     return number ? std::optional(make(*number)) : std::nullopt;
   };
   return Band<decltype(make(0.0))>{at(0.1), at(0.5), at(0.9)};

@@ -19,7 +19,6 @@ using fitting::Story;
 
 // Of which about half count where nothing is bent.
 constexpr std::size_t kDraws = 256;
-constexpr double kEighty = 1.2815515655446004;  // of a normal, nine in ten lie below
 // Together as two that only their ratio is known of.
 constexpr double kTiedTogether = 0.8;
 // By so much of ln likelihood another unit or another half of the day would have to be better.
@@ -29,7 +28,7 @@ constexpr double kNoFit = std::numeric_limits<double>::infinity();  // what is t
 
 Estimate estimateOf(std::optional<Unknown> what, double middle, double spread) {
   const auto made = [&](double x) { return what && !isOffset(*what) ? std::exp(x) : x; };
-  return {made(middle - kEighty * spread), made(middle), made(middle + kEighty * spread)};
+  return {made(middle - kNineInTen * spread), made(middle), made(middle + kNineInTen * spread)};
 }
 
 // --- The unknowns, from the draws where there are enough of them.
@@ -64,7 +63,7 @@ LearnedUnknown unknownFrom(const ReadingFit& fit, const Story& story, const Draw
     };
     const double low = at(0.1), high = at(0.9);
     middle = at(0.5);
-    spread = (high - low) / (2.0 * kEighty);
+    spread = (high - low) / (2.0 * kNineInTen);
     const auto made = [&](double x) { return what && !isOffset(*what) ? std::exp(x) : x; };
     one.after = {made(low), made(middle), made(high)};
   }
@@ -166,36 +165,15 @@ void seekSlipsOfAll(const ReadingFit& fit, const Plan& plan, std::size_t rig,
 
 // --- Where the day ends.
 
-Bands bandsFrom(const Drawn& drawn) {
-  const auto band = [&](BandOf which, const auto& make) {
-    std::vector<double> numbers;
-    for (const DayNumbers& one : drawn.numbers) numbers.push_back(one[placeOf(which)]);
-    const auto at = [&](double share) {
-      const auto number = fitting::weightedQuantile(numbers, drawn.weights.of, share);
-      return number ? std::optional(make(*number)) : std::nullopt;
-    };
-    return Band<decltype(make(0.0))>{at(0.1), at(0.5), at(0.9)};
-  };
-  const auto share = [&](const auto& is) {
-    double sum = 0.0;
-    for (std::size_t i = 0; i < drawn.outcomes.size(); ++i)
-      if (is(drawn.outcomes[i])) sum += drawn.weights.of[i];
-    return sum;
-  };
-  const auto same = [](double number) { return number; };
-  const auto time = [](double number) { return seconds(number); };
-  return {.days = drawn.numbers.size(),
-          .rolls = share([](Outcome o) { return o == Outcome::Done; }),
-          .ends = share([](Outcome o) { return o <= Outcome::StaysFarBelow; }),
-          .waterReady = band(BandOf::WaterReady, time),
-          .boilBegins = band(BandOf::BoilBegins, time),
-          .over = band(BandOf::Over, time),
-          .boilOff = band(BandOf::BoilOff, same),
-          .result = band(BandOf::Result, [](double n) { return litres(1e3 * n); }),
-          .fromWall = band(BandOf::FromWall, [](double n) { return joules(n); }),
-          .cost = band(BandOf::Cost, same),
-          .leastToRoll = band(BandOf::LeastToRoll, [](double n) { return watts(n); }),
-          .morning = band(BandOf::Morning, [](double n) { return kelvin(n); })};
+Bands bandsWith(const Drawn& drawn) {
+  Bands bands = bandsFrom(drawn.numbers, [&](const std::vector<double>& numbers, double share) {
+    return fitting::weightedQuantile(numbers, drawn.weights.of, share);
+  });
+  for (std::size_t i = 0; i < drawn.outcomes.size(); ++i) {
+    if (drawn.outcomes[i] == Outcome::Done) bands.rolls += drawn.weights.of[i];
+    if (getsToTheEnd(drawn.outcomes[i])) bands.ends += drawn.weights.of[i];
+  }
+  return bands;
 }
 
 struct DrawnPoints {
@@ -286,7 +264,7 @@ std::optional<Learned> learnedFrom(const Plan& plan, std::size_t rig,
   if (fit.stopped() || !before) return std::nullopt;
   learned.effective = drawn.weights.effective;
   learned.before = *before;
-  if (drawn.enough()) learned.after = bandsFrom(drawn);
+  if (drawn.enough()) learned.after = bandsWith(drawn);
   if (learned.effective < fitting::kEnoughForABand) learned.nothing = NothingLearned::TooBent;
   for (std::size_t k = 0; k < kFitted; ++k) {
     learned.unknowns.push_back(unknownFrom(fit, story, drawn, k));

@@ -12,7 +12,6 @@ namespace {
 using namespace physics;
 using fitting::Numbers;
 
-constexpr double kNinety = 1.2815515655446004;
 constexpr double kGainEnough = 0.8;     // of the best one's
 constexpr double kUsualReading = 0.25;  // K: stirred, and read to half a degree
 constexpr double kAwakeFrom = 6.5 * 3600.0, kAwakeUntil = 24.0 * 3600.0;
@@ -91,7 +90,7 @@ WhatNext whatNext(const ReadingFit& fit, const Plan& plan, const fitting::Story&
   const double floor =
       morning ? lawsMayBeOff(kelvin(dayNumbers(day, plan)[placeOf(BandOf::Morning)]), plan) : 0.0;
   const auto half = [&](double variance) {
-    return kNinety * std::sqrt(std::max(variance, 0.0) + floor * floor);
+    return kNineInTen * std::sqrt(std::max(variance, 0.0) + floor * floor);
   };
   next.awaited = morning ? Awaited::Morning : Awaited::BoilBegins;
   const Numbers wanted = slopeOf(0);

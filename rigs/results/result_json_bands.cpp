@@ -46,6 +46,8 @@ Json courseJson(const std::vector<BandCoursePoint>& course) {
 
 }  // namespace
 
+std::string keyOf(Unknown what) { return kUnknownKeys[placeOf(what)]; }
+
 Json bandsJson(const Bands& bands, const SureAnswer* sure) {
   Object object;
   object.set("days", static_cast<double>(bands.days))

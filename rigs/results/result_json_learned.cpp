@@ -11,27 +11,9 @@ namespace {
 
 using namespace physics;
 
-std::string_view nameOf(const std::optional<Unknown>& what) {
+std::string keyOf(const std::optional<Unknown>& what) {
   if (!what) return "thermometer_K";
-  switch (*what) {
-    case Unknown::ClosedLosses:
-      return "closed_losses";
-    case Unknown::OpenSurface:
-      return "open_surface";
-    case Unknown::Amount:
-      return "amount";
-    case Unknown::Power:
-      return "power";
-    case Unknown::Room:
-      return "room_K";
-    case Unknown::Water:
-      return "water_K";
-    case Unknown::RimGap:
-      return "rim_gap";
-    case Unknown::Absorption:
-      break;
-  }
-  return "absorption";
+  return isOffset(*what) ? keyOf(*what) + "_K" : keyOf(*what);
 }
 
 std::string_view whyNothing(NothingLearned why) {
@@ -48,45 +30,26 @@ std::string_view whyNothing(NothingLearned why) {
 
 Json estimateJson(const Estimate& estimate) {
   return Object()
-      .set("p10", estimate.low)
-      .set("p50", estimate.middle)
-      .set("p90", estimate.high)
+      .set("low", estimate.low)
+      .set("middle", estimate.middle)
+      .set("high", estimate.high)
       .take();
 }
 
 Json unknownsJson(const Learned& learned) {
   Json all = Json::object();
   for (const LearnedUnknown& one : learned.unknowns)
-    all[std::string(nameOf(one.what))] = Object()
-                                             .set("learned", one.learned())
-                                             .set("spread_left", one.spreadLeft)
-                                             .put("before", estimateJson(one.before))
-                                             .put("after", estimateJson(one.after))
-                                             .take();
+    all[keyOf(one.what)] = Object()
+                               .set("learned", one.learned())
+                               .set("spread_left", one.spreadLeft)
+                               .put("before", estimateJson(one.before))
+                               .put("after", estimateJson(one.after))
+                               .take();
   return all;
 }
 
-template <class Q>
-void putBand(Object& object, const char* key, const Band<Q>& band) {
-  if (!band.low && !band.middle && !band.high) return;
-  object.put(
-      key,
-      Object().setIf("p10", band.low).setIf("p50", band.middle).setIf("p90", band.high).take());
-}
-
-Json bandsJson(const Bands& bands) {
-  Object object;
-  if (bands.days == 0) return object.take();
-  object.set("rolls", bands.rolls).set("ends", bands.ends);
-  putBand(object, "water_ready", bands.waterReady);
-  putBand(object, "boil_begins", bands.boilBegins);
-  putBand(object, "over", bands.over);
-  putBand(object, "boil_off_per_h", bands.boilOff);
-  putBand(object, "result", bands.result);
-  putBand(object, "from_wall", bands.fromWall);
-  putBand(object, "cost", bands.cost);
-  putBand(object, "morning", bands.morning);
-  return object.take();
+Json dayJson(const Bands& bands) {
+  return bands.days > 0 ? bandsJson(bands, nullptr) : Json::object();
 }
 
 Json readingJson(const readings::Reading& read, const JudgedReading& judged) {
@@ -144,8 +107,8 @@ std::string learnedJson(const Plan& plan, std::size_t rig,
       .set("other_unit", learned.otherUnit)
       .set("twelve_hours_off", learned.twelveHoursOff)
       .set("effective_draws", learned.effective)
-      .put("day_before", bandsJson(learned.before))
-      .put("day_after", bandsJson(learned.after));
+      .put("day_before", dayJson(learned.before))
+      .put("day_after", dayJson(learned.after));
   if (learned.next.best && learned.next.earliest && learned.next.awaited)
     object.put("next_reading", nextJson(learned));
   Json judged = Json::array();

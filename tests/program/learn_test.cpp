@@ -58,12 +58,12 @@ TEST(LearnCommand, HasTheSameForProgramsAndSpreadsheets) {
   EXPECT_EQ(learned["rig"], "b");
   EXPECT_EQ(learned["readings"].size(), 5u);
   EXPECT_EQ(learned["readings"][0]["line"], 2);
-  EXPECT_GT(learned["unknowns"]["closed_losses"]["after"]["p10"], 1.0);
+  EXPECT_GT(learned["unknowns"]["closed_losses"]["after"]["low"], 1.0);
   EXPECT_EQ(learned["unknowns"]["closed_losses"]["learned"], true);
   EXPECT_EQ(learned["unknowns"]["power"]["learned"], false);
   const auto width = [&](const char* day) {
     const json& morning = learned[day]["morning"];
-    return morning["p90_C"].get<double>() - morning["p10_C"].get<double>();
+    return morning["high_C"].get<double>() - morning["low_C"].get<double>();
   };
   EXPECT_LT(width("day_after"), 0.5 * width("day_before"));
   EXPECT_FALSE(learned["cautions"].empty());
