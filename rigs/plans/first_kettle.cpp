@@ -4,12 +4,11 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <numbers>
 #include <utility>
 
 #include "rigs/documents/embedded.hpp"
 #include "rigs/documents/json_edit.hpp"
-#include "rigs/documents/quantity_problems.hpp"
+#include "rigs/plans/kettle_size.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_starts.hpp"
 
@@ -30,7 +29,6 @@ constexpr double kShareOfCircuit = 0.8;                      // that an element 
 const physics::Power kLargestElement = physics::watts(6e3);  // that is common in a home
 const Length kElementTop = physics::metres(0.060);           // of a screwed-in element
 constexpr double kElementShare = 0.15;                       // of the height, in low kettles
-constexpr double kSmallest = 1.0, kLargest = 2000.0;         // L
 
 struct FigurePlace {
   KettleFigure figure;
@@ -50,43 +48,14 @@ std::string textOf(const FirstKettle& kettle, KettleFigure figure) {
   return at == kettle.typed.end() ? std::string() : at->second;
 }
 
-struct KettleSize {
-  Length diameter, height;
-
-  Volume volume() const { return std::numbers::pi / 4.0 * diameter * diameter * height; }
-};
-
-// As high as it is wide, in whole millimetres; the height then makes up for the rounded width.
-KettleSize sizeOf(Volume volume) {
-  const double cubicMetres = physics::inLitres(volume) * 1e-3;
-  const double width = std::round(std::cbrt(4.0 * cubicMetres / std::numbers::pi) * 1e3) * 1e-3;
-  const double height = cubicMetres / (std::numbers::pi / 4.0 * width * width);
-  return {physics::metres(width), physics::metres(std::round(height * 1e3) * 1e-3)};
-}
-
-std::string inWholeMillimetres(Length length) {
-  return formatNumber(std::round(physics::inMillimetres(length))) + " mm";
-}
-
-// The kettle's volume where it is stated and can be; told otherwise.
-std::optional<Volume> statedVolume(const std::string& text, Problems& problems) {
-  if (text.empty()) return std::nullopt;
-  const AcceptedQuantity accepted{kKindOf<Volume>, kSmallest * 1e-3, kLargest * 1e-3, "40 L"};
-  const auto read = parseQuantity<Volume>(text);
-  const bool fits =
-      read && physics::inLitres(*read) >= kSmallest && physics::inLitres(*read) <= kLargest;
-  if (fits) return *read;
-  problems.push_back(
-      {Severity::Error, std::string(kVolumePlace),
-       read ? outOfRange(text, accepted) : quantityProblem(*read.fault, text, accepted)});
-  return std::nullopt;
-}
-
 KettleSize sizeStated(const FirstKettle& kettle, Problems& problems) {
-  if (!kettle.bySize)
-    return sizeOf(
-        statedVolume(textOf(kettle, KettleFigure::Volume), problems).value_or(kUsualVolume));
-  KettleSize size = sizeOf(kUsualVolume);
+  KettleSize size = kettleOf(kUsualVolume);
+  if (!kettle.bySize) {
+    const std::string volume = textOf(kettle, KettleFigure::Volume);
+    if (volume.empty()) return size;
+    const auto read = readKettleVolume(volume, kVolumePlace, problems);
+    return read ? kettleOf(*read) : size;
+  }
   const auto diameter = parseQuantity<Length>(textOf(kettle, KettleFigure::Diameter));
   if (diameter && *diameter > physics::metres(0.0)) size.diameter = size.height = *diameter;
   const auto height = parseQuantity<Length>(textOf(kettle, KettleFigure::Height));
@@ -136,11 +105,11 @@ std::string assumedDocument(const KettleSize& size, const Circuit& circuit, std:
   std::vector<Placed> values{
       text("/title", std::string(name)),
       text("/rigs/0/name", std::string(name)),
-      text("/rigs/0/vessel/inner_diameter", inWholeMillimetres(size.diameter)),
-      text("/rigs/0/vessel/height", inWholeMillimetres(size.height)),
+      text("/rigs/0/vessel/inner_diameter", inMillimetresText(size.diameter)),
+      text("/rigs/0/vessel/height", inMillimetresText(size.height)),
       text("/rigs/0/element/power", format(usualPower(circuit), UnitSystem::SI)),
       text("/rigs/0/element/rated_voltage", format(circuit.voltage, UnitSystem::SI)),
-      text("/rigs/0/element/top_height", inWholeMillimetres(top)),
+      text("/rigs/0/element/top_height", inMillimetresText(top)),
       text("/rigs/0/supply/from", circuit.name),
       text("/batch/wort", format(batch, UnitSystem::SI)),
       text("/batch/grain/mass",

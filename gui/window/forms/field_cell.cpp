@@ -141,7 +141,8 @@ void FieldCell::commit() {
 
 std::string FieldCell::textAsTyped() const {
   if (!line_ || !line_->isBeingTyped()) return document_.text();
-  return textWith(line_->text()).value_or(document_.text());
+  rigs::Problems notYet;
+  return textWith(line_->text(), notYet).value_or(document_.text());
 }
 
 std::optional<FieldCell::Visit> FieldCell::visit() const {
@@ -156,7 +157,8 @@ void FieldCell::resume(const Visit& visit) {
   visit_ = visit.number;
 }
 
-std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
+std::optional<std::string> FieldCell::textWith(const QString& asTyped,
+                                               rigs::Problems& problems) const {
   if (asTyped == shown_) return std::nullopt;  // typed and taken back
   const QString typed = withUnitOf(unit_, asTyped);
   static const std::vector<std::string> kNoOrigins;
@@ -169,7 +171,7 @@ std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
   const std::string written = typed.toStdString();
   try {
     if (field_.kind == FieldKind::KettleVolume)
-      return withKettleVolume(document_.text(), owner, written);
+      return withKettleVolume(document_.text(), owner, written, problems);
     return withField(document_.text(), {owner, field_, written});
   } catch (const rigs::EditError&) {
     // A file with, say, a number where an object belongs; its own problem says so.
@@ -179,7 +181,11 @@ std::optional<std::string> FieldCell::textWith(const QString& asTyped) const {
 
 // By the hand that did it: what is typed is another step than what a slider did.
 void FieldCell::apply(const QString& typed, const QString& hand) {
-  std::optional<std::string> text = textWith(typed);
+  rigs::Problems problems;  // of what no document could hold
+  std::optional<std::string> text = textWith(typed, problems);
+  if (field_.kind == FieldKind::KettleVolume)
+    display(problems.empty() ? QString() : told(problems.front().message, document_.units()),
+            false);
   if (!text) return;
   document_.change(
       stepName(), std::move(*text),

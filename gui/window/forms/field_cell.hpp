@@ -85,7 +85,8 @@ class FieldCell : public QWidget {
   QString textToStep() const;
   void offerSlider();
   QString stepName() const;
-  std::optional<std::string> textWith(const QString& typed) const;  // nothing: no change
+  // Nothing: no change.
+  std::optional<std::string> textWith(const QString& typed, rigs::Problems& problems) const;
   void refreshShown();
   void refreshVolume(const FormState& state);
   void refreshText(const QString& own, const QString& inherited, const FormState& state);

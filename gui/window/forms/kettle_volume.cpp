@@ -1,10 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/forms/kettle_volume.hpp"
 
-#include <cmath>
-#include <numbers>
-
 #include "rigs/documents/json_edit.hpp"
+#include "rigs/plans/kettle_size.hpp"
 #include "rigs/plans/rig_variants.hpp"
 
 namespace gui {
@@ -23,12 +21,10 @@ std::string textOfSize(const rigs::Texts& texts, std::size_t rig, const rigs::Te
   return from == inherited.end() ? std::string() : from->second;
 }
 
-// In millimetres where it is not in inches: whole ones, or tenths of them.
-std::string sized(Length length, const std::string& like, double perMillimetre) {
-  constexpr rigs::FormatOptions kDigits{.significantDigits = 5, .decimals = {}};
-  if (isCustomary(like)) return rigs::formatLike(length, like, kDigits);
-  const double rounded = std::round(physics::inMillimetres(length) * perMillimetre);
-  return rigs::formatNumber(rounded / perMillimetre, kDigits) + " mm";
+// In millimetres where it is not in inches.
+std::string sized(Length length, const std::string& like) {
+  if (!isCustomary(like)) return rigs::inMillimetresText(length);
+  return rigs::formatLike(length, like, {.significantDigits = 5, .decimals = {}});
 }
 
 std::string withSize(const std::string& document, const FieldOwner& owner, const char* place,
@@ -44,30 +40,24 @@ std::optional<physics::Volume> kettleVolume(const rigs::Texts& texts, std::size_
   const auto width = rigs::parseQuantity<Length>(textOfSize(texts, rig, inherited, kWidthPlace));
   const auto height = rigs::parseQuantity<Length>(textOfSize(texts, rig, inherited, kHeightPlace));
   if (!width || !height) return std::nullopt;
-  return std::numbers::pi / 4.0 * *width * *width * *height;
+  return rigs::KettleSize{*width, *height}.volume();
 }
 
 std::optional<std::string> withKettleVolume(const std::string& document, const FieldOwner& owner,
-                                            std::string_view typed) {
-  const auto volume = rigs::parseQuantity<physics::Volume>(typed);
-  if (!volume || !(physics::inLitres(*volume) > 0.0)) return std::nullopt;
+                                            std::string_view typed, rigs::Problems& problems) {
+  const auto volume = rigs::readKettleVolume(typed, kWidthPlace, problems);
+  if (!volume) return std::nullopt;
   const rigs::Texts texts = rigs::textsOf(document);
   const rigs::Texts inherited = rigs::inheritedTexts(*owner.origins);
   const std::string widthText = textOfSize(texts, *owner.rig, inherited, kWidthPlace);
   const auto width = rigs::parseQuantity<Length>(widthText);
   const auto height =
       rigs::parseQuantity<Length>(textOfSize(texts, *owner.rig, inherited, kHeightPlace));
-  const bool shaped = width && height && physics::inMetres(*width) > 0.0;
+  const bool shaped = width && height && *width > physics::metres(0.0);
   const double ratio = shaped ? physics::inMetres(*height) / physics::inMetres(*width) : 1.0;
-  const double cubicMetres = physics::inLitres(*volume) * 1e-3;
-  const std::string wide = sized(
-      physics::metres(std::cbrt(4.0 * cubicMetres / (std::numbers::pi * ratio))), widthText, 1.0);
-  // The height makes up for the rounded width.
-  const double across = physics::inMetres(*rigs::parseQuantity<Length>(wide));
-  if (!(across > 0.0)) return std::nullopt;
-  const std::string high = sized(
-      physics::metres(cubicMetres / (std::numbers::pi / 4.0 * across * across)), widthText, 10.0);
-  return withSize(withSize(document, owner, kWidthPlace, wide), owner, kHeightPlace, high);
+  const rigs::KettleSize size = rigs::kettleOf(*volume, ratio > 0.0 ? ratio : 1.0);
+  return withSize(withSize(document, owner, kWidthPlace, sized(size.diameter, widthText)), owner,
+                  kHeightPlace, sized(size.height, widthText));
 }
 
 PlanField kettleVolumeField() {

@@ -17,10 +17,10 @@ std::optional<physics::Volume> kettleVolume(const rigs::Texts& texts, std::size_
                                             const rigs::Texts& inherited);
 
 // The document with a kettle of that volume. It keeps the shape it had, as high for its width, and
-// is as high as it is wide where none was known; in inches where its width is, else that is in
-// whole millimetres. Nothing where no volume was typed.
+// is as high as it is wide where none was known; in inches where its width is, else
+// in millimetres. Nothing where that is no kettle's volume, which is told.
 std::optional<std::string> withKettleVolume(const std::string& document, const FieldOwner& owner,
-                                            std::string_view typed);
+                                            std::string_view typed, rigs::Problems& problems);
 
 // Between diameter, height and wall.
 PlanField kettleVolumeField();

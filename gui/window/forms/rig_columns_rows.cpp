@@ -212,13 +212,14 @@ void RigColumns::sameForAll(const FieldCell& cell) {
   const std::string value = cell.stated().toStdString();
   const PlanField field = cell.field();
   std::string document = document_.text();
+  rigs::Problems notTold;  // what one rig has, others can have
   const auto give = [&](bool followers) {
     for (std::size_t rig = 0; rig < count_; ++rig) {
       if (row->cells[rig] == &cell || rigs::followsAnother(document, rig) != followers) continue;
       const auto origins = rigs::originsOf(document, rig, document_.folder());
       const FieldOwner owner{rig, &origins, document_.folder()};
       document = field.kind == FieldKind::KettleVolume
-                     ? withKettleVolume(document, owner, value).value_or(document)
+                     ? withKettleVolume(document, owner, value, notTold).value_or(document)
                      : withField(document, {owner, field, value});
     }
   };

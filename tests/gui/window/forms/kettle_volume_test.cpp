@@ -14,29 +14,33 @@ namespace {
 
 using test_support::WindowTest;
 
+std::optional<std::string> withVolume(const std::string& document, const char* typed) {
+  const std::vector<std::string> none;
+  rigs::Problems problems;
+  auto made =
+      gui::withKettleVolume(document, {.rig = 0, .origins = &none, .folder = "."}, typed, problems);
+  EXPECT_EQ(made.has_value(), problems.empty());
+  return made;
+}
+
 // A cylinder as high as it is wide holds 40 L at 370.6 mm.
 TEST(AKettlesVolume, SetsDiameterAndHeightAlikeWhereNoShapeIsKnown) {
-  const std::vector<std::string> none;
-  const gui::FieldOwner owner{.rig = 0, .origins = &none, .folder = "."};
-  const auto made = gui::withKettleVolume(R"({"rigs": [{"name": "x"}]})", owner, "40 L");
+  const auto made = withVolume(R"({"rigs": [{"name": "x"}]})", "40 L");
   ASSERT_TRUE(made);
   EXPECT_EQ(rigs::textAt(*made, "/rigs/0/vessel/inner_diameter"), "371 mm");
   EXPECT_EQ(rigs::textAt(*made, "/rigs/0/vessel/height"), "370 mm");
-  EXPECT_FALSE(gui::withKettleVolume(*made, owner, "40 kg"));
-  EXPECT_FALSE(gui::withKettleVolume(*made, owner, "0 L"));
+  EXPECT_FALSE(withVolume(*made, "40 kg"));
+  EXPECT_FALSE(withVolume(*made, "0 L"));
 }
 
 // 400 mm by 200 mm hold 25.13 L; twice each is eight times that.
 TEST(AKettlesVolume, KeepsTheShapeAndInches) {
-  const std::vector<std::string> none;
-  const gui::FieldOwner owner{.rig = 0, .origins = &none, .folder = "."};
-  const auto flat = gui::withKettleVolume(
-      R"({"rigs": [{"vessel": {"inner_diameter": "400 mm", "height": "200 mm"}}]})", owner,
-      "201.06 L");
+  const auto flat = withVolume(
+      R"({"rigs": [{"vessel": {"inner_diameter": "400 mm", "height": "200 mm"}}]})", "201.06 L");
   EXPECT_EQ(rigs::textAt(*flat, "/rigs/0/vessel/inner_diameter"), "800 mm");
   EXPECT_EQ(rigs::textAt(*flat, "/rigs/0/vessel/height"), "400 mm");
-  const auto inches = gui::withKettleVolume(
-      R"({"rigs": [{"vessel": {"inner_diameter": "14 in", "height": "14 in"}}]})", owner, "10 gal");
+  const auto inches = withVolume(
+      R"({"rigs": [{"vessel": {"inner_diameter": "14 in", "height": "14 in"}}]})", "10 gal");
   EXPECT_TRUE(rigs::textAt(*inches, "/rigs/0/vessel/height")->ends_with(" in"));
 }
 
@@ -54,6 +58,17 @@ TEST_F(TheVolume, IsSeenTypedAndTakenBackInOneStep) {
   EXPECT_NEAR(vessel.innerDiameter / vessel.height, 355.0 / 405.0, 0.01);
   undo();
   EXPECT_EQ(document().text(), before);
+}
+
+TEST_F(TheVolume, ThatNoKettleHasIsToldBesideTheField) {
+  const std::string before = document().text();
+  for (const char* wrong : {"5000 L", "40 kg"}) {
+    type("/rigs/0/vessel/volume", QLatin1String(wrong));
+    EXPECT_TRUE(problemAt("/rigs/0/vessel/volume").contains(QLatin1String("40 L"))) << wrong;
+    EXPECT_EQ(document().text(), before);
+  }
+  type("/rigs/0/vessel/volume", QStringLiteral("60 L"));
+  EXPECT_EQ(problemAt("/rigs/0/vessel/volume"), QString());
 }
 
 TEST_F(TheVolume, IsSteppedAndGoesAlongWithTheDiameter) {
