@@ -330,18 +330,19 @@ Told inWords(const Explanation& explanation) {
               explanation.source, explanation.certainty);
 }
 
-void explain(Question question, Answer& answer) {
-  std::vector<Subject> told;
+std::vector<Explanation> explanationsOf(Question question, const Answer& answer) {
+  std::vector<Explanation> all;
+  for (const Table* table : answer.tables())
+    for (const Row& row : table->rows)
+      if (!row.isHeading()) all.push_back(explanationOf(question, row));
+  if (all.empty()) all.push_back(explanationOf(question));
+  return all;
+}
+
+void explain(const std::vector<Explanation>& all, Answer& answer) {
   answer.heading(Told(TOLD("Explained", "How this was computed")));
-  for (const Table* table : answer.tables()) {
-    for (const Row& row : table->rows) {
-      if (row.isHeading()) continue;
-      const Subject subject = subjectOf(question, row);
-      if (std::find(told.begin(), told.end(), subject) == told.end()) told.push_back(subject);
-    }
-  }
-  if (told.empty()) told.push_back(subjectOf(question));
-  for (const Subject subject : told) answer.say(inWords(explanationOf(subject)));
+  for (auto one = all.begin(); one != all.end(); ++one)
+    if (std::find(all.begin(), one, *one) == one) answer.say(inWords(*one));
 }
 
 }  // namespace gui::telling

@@ -3,6 +3,8 @@
 // tells the same at length.
 #pragma once
 
+#include <vector>
+
 #include "gui/telling/answer.hpp"
 #include "gui/telling/question.hpp"
 #include "gui/telling/table.hpp"
@@ -12,6 +14,8 @@ namespace gui::telling {
 
 struct Explanation {
   rigs::Told formula, source, certainty;
+
+  bool operator==(const Explanation&) const = default;
 };
 // Of what the question is about.
 Explanation explanationOf(Question question);
@@ -19,7 +23,9 @@ Explanation explanationOf(Question question);
 Explanation explanationOf(Question question, const Row& row);
 // All three, as one text.
 rigs::Told inWords(const Explanation& explanation);
-// At the end of the answer, each law that its tables' figures come of once.
-void explain(Question question, Answer& answer);
+// Of each of an answer's figures, some of them the same.
+std::vector<Explanation> explanationsOf(Question question, const Answer& answer);
+// At the end of the answer, each once.
+void explain(const std::vector<Explanation>& all, Answer& answer);
 
 }  // namespace gui::telling

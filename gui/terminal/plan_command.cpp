@@ -211,14 +211,6 @@ rigs::List wishes() {
   return all;
 }
 
-telling::Answer answerWith(const Request& request, Question question,
-                           const rigs::Solution& solution, const rigs::Reader& reader,
-                           const telling::QuestionView& view) {
-  telling::Answer answer = telling::answerTo(question, solution, reader, view);
-  if (request.explained) telling::explain(question, answer);
-  return answer;
-}
-
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan, reader, rig);
@@ -239,8 +231,14 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
                                    .everyRig = !rig,
                                    .only = rig};
   const std::vector<Question> questions = questionsOf(request.command);
-  for (const Question question : questions)
-    page.add(answerWith(request, question, solution, reader, view));
+  std::vector<telling::Explanation> explanations;
+  for (const Question question : questions) {
+    const telling::Answer answer = telling::answerTo(question, solution, reader, view);
+    for (telling::Explanation& one : telling::explanationsOf(question, answer))
+      explanations.push_back(std::move(one));
+    page.add(answer);
+  }
+  if (request.explained) telling::explain(explanations, page.answer);
   if (request.command == Command::Night && !supposed && supposes(solution)) {
     page.answer.heading(Told(TOLD("Terminal", "What if?")));
     page.answer.say(Told(TOLD("Terminal",

@@ -57,6 +57,14 @@ TEST(Manners, GuessWhatWasMeant) {
     EXPECT_THAT(runProgram({word}).complaint, Not(HasSubstr("perhaps")));
 }
 
+TEST(Manners, ExplainAPageOnce) {
+  const std::string said = squeezed(runProgram({"day", "--explain"}).output);
+  const std::string heading = "Howthiswascomputed";
+  const std::size_t first = said.find(heading);
+  ASSERT_NE(first, std::string::npos);
+  EXPECT_EQ(said.find(heading, first + 1), std::string::npos);
+}
+
 TEST(Manners, AnswerAtTheTerminalWhereThereIsNoDisplay) {
   const Folder folder;
   const std::string file = folder.file("my plan.json");

@@ -59,7 +59,9 @@ TEST(Explanations, StandAtTheEndEachOnce) {
   add("/cost");
   add("/day/duration_s");
   answer.show(table);
-  gui::telling::explain(Question::Overview, answer);
+  auto all = gui::telling::explanationsOf(Question::Overview, answer);
+  EXPECT_EQ(all.size(), 3u);
+  gui::telling::explain(all, answer);
   int sentences = 0;
   for (const auto& block : answer.blocks)
     sentences += std::holds_alternative<gui::telling::Sentence>(block) ? 1 : 0;
