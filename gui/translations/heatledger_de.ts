@@ -7961,6 +7961,10 @@
         <source>all temperatures are the same; does the thermometer hang?</source>
         <translation>alle Temperaturen sind gleich; hängt das Thermometer?</translation>
     </message>
+    <message>
+        <source>%1: wort is 0 to 34 °P</source>
+        <translation>%1: Würze hat 0 bis 34 °P</translation>
+    </message>
 </context>
 <context>
     <name>Rig</name>

@@ -7,6 +7,9 @@
 #include <cmath>
 #include <utility>
 
+#include "physics/wort.hpp"
+#include "rigs/quantities/quantity_text.hpp"
+
 namespace rigs::readings {
 namespace {
 
@@ -35,9 +38,7 @@ std::string_view withoutMark(std::string_view text) {
   return text;
 }
 
-// Extract of a wort in degrees Plato as its gravity. Source: the usual cubic's inverse in ASBC's
-// short form, 1 + P/(258.6 - 227.1 P/258.2), within .0002 up to 25 °P; from memory.
-double gravityFromPlato(double plato) { return 1.0 + plato / (258.6 - plato / 258.2 * 227.1); }
+constexpr double kMostPlato = 34.0;  // see physics::gravityFromPlato()
 
 Told exampleOfAMoment() {
   return Told(TOLD("Readings", "write 21:05, 9:05 pm or 2026-03-01T21:05"));
@@ -286,7 +287,10 @@ class LinesReader {
       case Kind::Gravity:
         break;
     }
-    const double gravity = unit.plato ? gravityFromPlato(number.value) : number.value;
+    if (unit.plato && (number.value < 0.0 || number.value > kMostPlato))
+      return wrong(line, Told(TOLD("Readings", "%1: wort is 0 to 34 °P"),
+                              Quoted{formatNumber(number.value) + " °P"}));
+    const double gravity = unit.plato ? physics::gravityFromPlato(number.value) : number.value;
     keep(line, at, ReadGravity{gravity}, unit.plato ? 0.004 * number.lastDigit : step);
   }
 

@@ -192,5 +192,13 @@ TEST(Gravity, FromPlatoAsTablesHaveIt) {
   EXPECT_NEAR(std::get<ReadGravity>(found.read.readings[1].value).gravity, 1.0830, 2e-4);
 }
 
+TEST(Gravity, BeyondAnyWortIsTold) {
+  const auto found = read("21:00 41 °P\n21:10 -2 °P\n21:20 34 °P\n");
+  EXPECT_EQ(
+      found.said(),
+      "night.csv:1 \"41 °P\": wort is 0 to 34 °P\nnight.csv:2 \"-2 °P\": wort is 0 to 34 °P\n");
+  EXPECT_EQ(found.read.readings.size(), 1u);
+}
+
 }  // namespace
 }  // namespace rigs::readings
