@@ -125,6 +125,8 @@ struct SimulationOptions {
   // taken for as full as this day is when the clock of its boil starts, which is the same where
   // this power is about the least, and within some 2 % elsewhere.
   bool leastForAnyPower = true;
+  // No further than the end of the mash: of the rest of the day nothing is told then.
+  bool untilMashEnds = false;
   Method method = Method::OverTemperature;
 };
 

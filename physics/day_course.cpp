@@ -220,6 +220,7 @@ BrewDay Day::run(Mass water) {
     if (going) mashIn();
     if (going) going = mash();
   }
+  if (conditions_.options.untilMashEnds) return std::move(day_);
   if (going) going = heatToBoil();
   if (going && boils()) going = boil();
   if (going) tellOutcome();

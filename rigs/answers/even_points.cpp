@@ -8,6 +8,12 @@
 #include <random>
 
 namespace rigs {
+namespace {
+
+// Not by way of long double, which not every processor has, and some tools that run programs lack.
+using InDouble = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+
+}  // namespace
 
 std::vector<std::vector<double>> evenPoints(std::size_t count, std::size_t dimensions) {
   assert(dimensions >= 1 && dimensions <= 100);
@@ -28,7 +34,7 @@ std::vector<std::vector<double>> evenPoints(std::size_t count, std::size_t dimen
 }
 
 double normalQuantile(double share) {
-  return boost::math::quantile(boost::math::normal_distribution<>(), share);
+  return boost::math::quantile(boost::math::normal_distribution<double, InDouble>(), share);
 }
 
 }  // namespace rigs

@@ -30,6 +30,10 @@ constexpr double kMeterFlickers = 1e3;    // J
 constexpr double kMarkNoise = 0.35e-3;    // m3
 constexpr double kGravityNoise = 0.0010;  // a hydrometer read cold
 
+// Of the median day's way to the end of the mash: a day with a weaker or stronger element has
+// whatever was read before that in its own mash, too.
+constexpr double kSurelyBefore = 0.7;
+
 constexpr SimulationOptions kWithCurves{
     .curves = true, .relativeTolerance = 1e-6, .leastForAnyPower = false};
 
@@ -62,6 +66,7 @@ ReadingFit::ReadingFit(const Plan& plan, std::size_t rig,
   median_ = dayAt(medians());
   secondsApart_ = secondsReadTo(read);
   compare(read, thermometer);
+  mashIsEnough_ = areAllInTheMash();
 }
 
 Numbers ReadingFit::medians() const {
@@ -87,6 +92,24 @@ UnknownValues ReadingFit::valuesOf(const Numbers& at) const {
 
 BrewDay ReadingFit::dayAt(const Numbers& at) const {
   return simulate(days_.with(valuesOf(at)), kWithCurves);
+}
+
+BrewDay ReadingFit::readDayAt(const Numbers& at) const {
+  SimulationOptions options = kWithCurves;
+  options.untilMashEnds = mashIsEnough_;
+  return simulate(days_.with(valuesOf(at)), options);
+}
+
+bool ReadingFit::areAllInTheMash() const {
+  const Stage* heating = median_.find(StageKind::HeatingToBoil);
+  if (!heating || !median_.find(StageKind::Strike)) return false;
+  const ReadDay day(median_);
+  return std::all_of(compared_.begin(), compared_.end(), [&](const Compared& one) {
+    const auto at = day.timeOf(one.when);
+    return at &&
+           (one.when.since == StageKind::UnpluggedRest ? *at < heating->begin
+                                                       : *at < kSurelyBefore * heating->begin);
+  });
 }
 
 void ReadingFit::compare(const std::vector<readings::Reading>& read,
@@ -202,15 +225,21 @@ Numbers ReadingFit::saidBy(const BrewDay& simulated, const Numbers& at) const {
 }
 
 fitting::Model ReadingFit::model() const {
-  return modelOf([this](const BrewDay& day, const Numbers& at) { return saidBy(day, at); });
+  return modelOf(&ReadingFit::readDayAt,
+                 [this](const BrewDay& day, const Numbers& at) { return saidBy(day, at); });
 }
 
 fitting::Model ReadingFit::modelOf(
     std::function<Numbers(const BrewDay&, const Numbers&)> what) const {
-  return [this, what = std::move(what)](const std::vector<Numbers>& places) {
+  return modelOf(&ReadingFit::dayAt, std::move(what));
+}
+
+fitting::Model ReadingFit::modelOf(
+    DayAt simulated, std::function<Numbers(const BrewDay&, const Numbers&)> what) const {
+  return [this, simulated, what = std::move(what)](const std::vector<Numbers>& places) {
     return forAll(places.size(), [&](std::size_t i) {
       if (!stopped_ && stop_ && stop_()) stopped_ = true;
-      if (!stopped_ && isLikely(places[i])) return what(dayAt(places[i]), places[i]);
+      if (!stopped_ && isLikely(places[i])) return what((this->*simulated)(places[i]), places[i]);
       Numbers nothing = what(median_, places[i]);
       // Once stopped, nobody looks at it.
       if (!stopped_) std::fill(nothing.begin(), nothing.end(), kNothing);

@@ -53,6 +53,8 @@ class ReadingFit {
 
   UnknownValues valuesOf(const fitting::Numbers& at) const;
   physics::BrewDay dayAt(const fitting::Numbers& at) const;
+  // The same as far as readings ask for it.
+  physics::BrewDay readDayAt(const fitting::Numbers& at) const;
   // What would be read of each compared(); NaN where that day has no such moment.
   fitting::Numbers saidBy(const physics::BrewDay& day, const fitting::Numbers& at) const;
   fitting::Model model() const;
@@ -61,11 +63,16 @@ class ReadingFit {
       std::function<fitting::Numbers(const physics::BrewDay&, const fitting::Numbers&)> what) const;
 
  private:
+  using DayAt = physics::BrewDay (ReadingFit::*)(const fitting::Numbers&) const;
+  fitting::Model modelOf(
+      DayAt simulated,
+      std::function<fitting::Numbers(const physics::BrewDay&, const fitting::Numbers&)> what) const;
   void compare(const std::vector<readings::Reading>& read,
                const readings::Thermometer& thermometer);
   void compareTemperatures(const std::vector<readings::Reading>& read,
                            const std::vector<ReadAt>& moments,
                            const readings::Thermometer& thermometer);
+  bool areAllInTheMash() const;
   void add(Compared one, const fitting::Observation& seen);
   fitting::Observation temperatureSeen(double kelvin, double step, double spread,
                                        const ReadAt& when, bool stirred) const;
@@ -75,6 +82,7 @@ class ReadingFit {
   std::function<bool()> stop_;
   mutable std::atomic<bool> stopped_ = false;
   physics::BrewDay median_;
+  bool mashIsEnough_ = false;
   double secondsApart_ = 1.0;  // to which times were read
   std::vector<Compared> compared_;
   fitting::Evidence evidence_;

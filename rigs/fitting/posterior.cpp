@@ -14,6 +14,9 @@
 namespace rigs::fitting {
 namespace {
 
+// Not by way of long double, which not every processor has.
+using InDouble = boost::math::policies::policy<boost::math::policies::promote_double<false>>;
+
 constexpr double kDegrees = 5.0;
 // Another story counts where it costs less than this much more and lies this far away.
 constexpr double kAsLikely = 3.0;
@@ -264,8 +267,8 @@ std::vector<Story> storiesOf(const Evidence& evidence, const Model& model) {
 Draws drawsFrom(const std::vector<Story>& stories, const std::vector<Numbers>& points) {
   assert(!stories.empty());
   const std::size_t n = stories.front().at.size();
-  const boost::math::normal_distribution<> normal;
-  const boost::math::chi_squared_distribution<> square(kDegrees);
+  const boost::math::normal_distribution<double, InDouble> normal;
+  const boost::math::chi_squared_distribution<double, InDouble> square(kDegrees);
   const std::vector<Source> sources = sourcesOf(stories);
   assert(!sources.empty());
   Draws draws;
@@ -315,9 +318,9 @@ Draws drawsAlong(const Evidence& evidence, const Model& model, const Story& stor
   const std::vector<std::size_t> order = lastOf(n, tight);
   const auto root = lowerRoot(ordered(story.covariance, order));
   assert(root);
-  const boost::math::normal_distribution<> normal;
-  const boost::math::chi_squared_distribution<> square(kDegrees);
-  const boost::math::students_t_distribution<> tails(kDegrees);
+  const boost::math::normal_distribution<double, InDouble> normal;
+  const boost::math::chi_squared_distribution<double, InDouble> square(kDegrees);
+  const boost::math::students_t_distribution<double, InDouble> tails(kDegrees);
   Draws draws;
   for (const Numbers& point : points) {
     assert(point.size() == n + 1);
