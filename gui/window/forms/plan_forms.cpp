@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/forms/plan_forms.hpp"
 
+#include <QCoreApplication>
 #include <QFormLayout>
 #include <QMenu>
 #include <QScrollArea>
@@ -253,6 +254,8 @@ void PlanForms::bringIntoView(FieldCell* cell) {
     if (!page->isAncestorOf(cell)) continue;
     tabs_->setCurrentIndex(i);
     rigs_->showSectionOf(cell);
+    // Where it will be once the section that was opened has its place.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::LayoutRequest);
     page->ensureWidgetVisible(cell);
   }
   cell->pointOut();
