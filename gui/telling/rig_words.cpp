@@ -58,6 +58,7 @@ class Parts {
     hose();
     pump();
     stand();
+    measured();
   }
 
   const std::vector<Part>& all() const { return all_; }
@@ -248,6 +249,25 @@ class Parts {
           {"/stands_on/kind", "/stands_on/material", "/stands_on/thickness"});
     }
   }
+
+  // --- What its owner read of it.
+
+  void measured() {
+    const double losses = rig_.rig.lossFactor, surface = rig_.rig.evaporationFactor;
+    if (losses == 1.0 && surface == 1.0) return;
+    const auto lost = [&] {
+      return Told(TOLD("Rig", "%1 times the computed losses"), rigs::Number{losses});
+    };
+    const auto evaporates = [&] {
+      return Told(TOLD("Rig", "%1 times the computed evaporation"), rigs::Number{surface});
+    };
+    add(RigAspect::Measured,
+        surface == 1.0  ? lost()
+        : losses == 1.0 ? evaporates()
+                        : Told(TOLD("Rig", "%1 and %2"), lost(), evaporates()),
+        {"/loss_factor", "/evaporation_factor"});
+  }
+
   physics::Support usualTable() const {
     return physics::onTable(rig_.rig.vessel.innerDiameter, physics::millimetres(25.0),
                             rigs::catalogue().material("plywood")->conductivity);
@@ -271,6 +291,8 @@ Told withoutIt(RigAspect aspect) {
       return Told(TOLD("Rig", "no pump"));
     case RigAspect::Stand:
       return Told(TOLD("Rig", "on the usual table"));
+    case RigAspect::Measured:
+      return Told(TOLD("Rig", "losses and evaporation as computed"));
     default:
       return {};
   }
@@ -318,7 +340,7 @@ bool differInDetails(const RigPlan& one, const Parts& ofOne, const RigPlan& othe
 
 std::vector<SentencePart> differences(const Parts& parts, const Parts& baseParts) {
   std::vector<SentencePart> all;
-  for (int i = 0; i <= static_cast<int>(RigAspect::Stand); ++i) {
+  for (int i = 0; i <= static_cast<int>(RigAspect::Measured); ++i) {
     const auto aspect = static_cast<RigAspect>(i);
     const Part* own = parts.of(aspect);
     const Part* there = baseParts.of(aspect);

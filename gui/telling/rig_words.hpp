@@ -23,7 +23,8 @@ enum class RigAspect {
   BoilPower,  // where it is turned down for the boil
   Hose,
   Pump,
-  Stand  // where it is not the usual table
+  Stand,    // where it is not the usual table
+  Measured  // own factors on what it loses and evaporates, where there are some
 };
 
 struct SentencePart {

@@ -314,7 +314,12 @@ void readReadings(Reading& reading) {
                               .separator = reading.typed.valueOf("--separator"),
                               .checked = reading.typed.has("--checked"),
                               .unstirred = reading.typed.has("--unstirred"),
-                              .leaveOut = reading.typed.has("--leave-out")};
+                              .leaveOut = reading.typed.has("--leave-out"),
+                              .keep = reading.typed.has("--keep")};
+  if (reading.request.readings.keep &&
+      (reading.request.file.empty() || reading.request.file == "-"))
+    reading.wrong.push_back(Told(TOLD(
+        "Terminal", "--keep: what is learned is written into a plan of yours; name its file.")));
   if (reading.request.readings.file.empty() && !reading.typed.has("--readings"))
     reading.wrong.push_back(rigs::sentences(
         {Told(TOLD("Terminal", "\"learn\" needs what was read, for example --readings night.csv.")),

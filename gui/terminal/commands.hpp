@@ -22,7 +22,7 @@ enum class Form { Text, Json, Csv };
 struct ReadingOptions {
   std::string file;
   std::optional<std::string> time = {}, temperature = {}, unit = {}, since = {}, separator = {};
-  bool checked = false, unstirred = false, leaveOut = false;
+  bool checked = false, unstirred = false, leaveOut = false, keep = false;
 };
 
 struct Request {

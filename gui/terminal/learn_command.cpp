@@ -2,7 +2,9 @@
 #include "gui/terminal/learn_command.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <utility>
+#include <vector>
 
 #include "gui/telling/learned.hpp"
 #include "gui/terminal/interruption.hpp"
@@ -10,6 +12,7 @@
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "rigs/answers/answers.hpp"
+#include "rigs/answers/kept.hpp"
 #include "rigs/answers/learned.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
@@ -63,12 +66,40 @@ physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
       .boilingPoint;
 }
 
+// What was learned, written into the plan's file; and what is said of it.
+std::vector<Told> keepIn(const std::string& file, const rigs::Kept& kept) {
+  if (!kept.losses && !kept.surface)
+    return {Told(TOLD("Terminal",
+                      "Nothing was kept: these readings tell neither its losses nor what its open "
+                      "surface gives off."))};
+  rigs::saveKeepingBefore(file, kept.document);
+  const rigs::Verbatim name{rigs::shownPath(file)};
+  const rigs::Verbatim before{rigs::shownPath(rigs::versionBefore(file).string())};
+  return {
+      kept.losses && kept.surface
+          ? Told(
+                TOLD("Terminal", "Kept in %1: what it loses, and what its open surface gives off."),
+                name)
+      : kept.losses ? Told(TOLD("Terminal", "Kept in %1: what it loses."), name)
+                    : Told(TOLD("Terminal", "Kept in %1: what its open surface gives off."), name),
+      Told(TOLD("Terminal",
+                "Every answer from it counts with that. To undo it take out its factors and "
+                "\"measured\"; the file as it was is %1."),
+           before)};
+}
+
 }  // namespace
 
 Finished learnFromReadings(const Request& request, const Audience& audience,
                            rigs::Problems ofOptions) {
   PlanInput input = readPlanInput(request, std::move(ofOptions));
   askForRig(input);
+  if (request.readings.keep)
+    for (const Override& one : request.overrides)
+      input.ofOptions.push_back(
+          {rigs::Severity::Error, "--keep",
+           Told(TOLD("Terminal", "what is kept is of the plan as it is; leave %1 out"),
+                rigs::Verbatim{one.option})});
   const std::string& file = request.readings.file;
   const std::string text =
       rigs::readText(file == "-" ? "/dev/stdin" : file, rigs::readings::kLargestLog);
@@ -102,6 +133,20 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
       {.checked = request.readings.checked, .stirred = !request.readings.unstirred},
       [] { return Interruption::signal() != 0; });
   if (!learned) return {{}, std::move(complaint), 128 + Interruption::signal()};
+  std::vector<Told> keeping;
+  if (request.readings.keep) {
+    rigs::Problems ofKeeping;
+    const auto kept =
+        rigs::withLearned(input.document, *input.plan, rig, *learned,
+                          {.name = rigs::shownPath(std::filesystem::path(file).filename().string()),
+                           .lines = read.readings.size(),
+                           .text = text},
+                          ofKeeping);
+    if (!kept && request.form == Form::Json)
+      return {rigs::problemsJson(ofKeeping, rigs::inEnglish(input.name)), {}, 2};
+    if (!kept) return {{}, complaint + problems(ofKeeping, theCommand()), 2};
+    keeping = keepIn(request.file, *kept);
+  }
   const rigs::Solution solution{.plan = *input.plan,
                                 .answers = rigs::answer(*input.plan, rigs::Depth::Day),
                                 .sweeps = {},
@@ -115,6 +160,8 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
   Page page = pageAbout(solution.plan, audience.reader, rig);
   page.add(telling::whatWasLearned({solution, solution.plan, audience.reader, view}, rig,
                                    {read.readings, read.layout, *learned}));
+  if (!keeping.empty()) page.answer.heading(Told(TOLD("Terminal", "Kept for later days")));
+  for (Told& one : keeping) page.answer.say(std::move(one));
   return {request.form == Form::Csv ? pageCsv(page, audience.reader)
                                     : pageText(page, audience.reader, audience.style),
           std::move(complaint), 0};

@@ -186,7 +186,10 @@ std::vector<OptionAbout> readingOptions(const Verb& verb) {
              Told(TOLD("Terminal", "what stands between columns: comma, semicolon, tab or blank"))),
       flag("--checked",
            Told(TOLD("Terminal", "the thermometer was held into ice or boiling water before"))),
-      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated")))};
+      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated"))),
+      flag("--keep", Told(TOLD("Terminal",
+                               "writes what is learned of the kettle into the plan, for every "
+                               "later day")))};
   all.front().isFile = true;
   for (OptionAbout& one : all)
     if (one.option == "--separator") one.choices = {"comma", "semicolon", "tab", "blank"};

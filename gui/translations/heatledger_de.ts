@@ -3871,6 +3871,29 @@
     </message>
 </context>
 <context>
+    <name>Kept</name>
+    <message>
+        <source>these readings are in the plan already, and count once</source>
+        <translation>diese Messwerte stehen schon im Plan und zählen einmal</translation>
+    </message>
+    <message>
+        <source>the readings tell nothing of this kettle that could be kept</source>
+        <translation>die Messwerte sagen über diesen Kessel nichts, was sich behalten ließe</translation>
+    </message>
+    <message>
+        <source>the readings do not go together; leave out those that are wrong first</source>
+        <translation>die Messwerte passen nicht zueinander; lassen Sie zuerst die falschen weg</translation>
+    </message>
+    <message>
+        <source>the readings would fit far better in the other unit; say which with --read-in</source>
+        <translation>die Messwerte passten weit besser in der anderen Einheit; sagen Sie mit --read-in, in welcher</translation>
+    </message>
+    <message>
+        <source>the readings would fit far better twelve hours earlier or later; mend their clock first</source>
+        <translation>die Messwerte passten weit besser zwölf Stunden früher oder später; berichtigen Sie zuerst ihre Uhr</translation>
+    </message>
+</context>
+<context>
     <name>Learned</name>
     <message>
         <source>With your readings: in the morning about %1; 8 of 10 such nights end between %2 and %3, 1 below and 1 above.</source>
@@ -6197,6 +6220,50 @@
         <source>To the rim. A volume typed here sets diameter and height; the kettle keeps its shape.</source>
         <translation>Bis zum Rand. Ein Volumen, das Sie hier eingeben, bestimmt Durchmesser und Höhe; der Kessel behält seine Form.</translation>
     </message>
+    <message>
+        <source>Loss factor</source>
+        <translation>Verlustfaktor</translation>
+    </message>
+    <message>
+        <source>Plain number on what walls, lid, base and hose lose, from a measured cooling; 0.2 to 5.</source>
+        <translation>Reine Zahl auf das, was Wände, Deckel, Boden und Schlauch verlieren, aus einer gemessenen Abkühlung; 0.2 bis 5.</translation>
+    </message>
+    <message>
+        <source>How sure both factors are, and where they are from: own readings.</source>
+        <translation>Wie sicher beide Faktoren sind und woher sie stammen: eigene Messwerte.</translation>
+    </message>
+    <message>
+        <source>Losses within</source>
+        <translation>Verluste auf</translation>
+    </message>
+    <message>
+        <source>8 times in 10 the loss factor is right to this share, 1 to 100 %.</source>
+        <translation>8 Mal von 10 stimmt der Verlustfaktor auf diesen Anteil genau, 1 bis 100 %.</translation>
+    </message>
+    <message>
+        <source>as unsure as unmeasured</source>
+        <translation>so unsicher wie ungemessen</translation>
+    </message>
+    <message>
+        <source>Evaporation within</source>
+        <translation>Verdunstung auf</translation>
+    </message>
+    <message>
+        <source>8 times in 10 the evaporation factor is right to this share, 1 to 100 %.</source>
+        <translation>8 Mal von 10 stimmt der Verdunstungsfaktor auf diesen Anteil genau, 1 bis 100 %.</translation>
+    </message>
+    <message>
+        <source>What it wore when it was read, &quot;&quot; for nothing: with another jacket the loss factor counts for less.</source>
+        <translation>Was er beim Ablesen trug, &quot;&quot; für nichts: mit anderer Hülle zählt der Verlustfaktor weniger.</translation>
+    </message>
+    <message>
+        <source>The day of the readings, for readers.</source>
+        <translation>Der Tag der Messwerte, für Leser.</translation>
+    </message>
+    <message>
+        <source>Which readings are in it, with the mark by which they are known again.</source>
+        <translation>Welche Messwerte darin sind, mit dem Zeichen, an dem sie wiedererkannt werden.</translation>
+    </message>
 </context>
 <context>
     <name>Prior</name>
@@ -6243,6 +6310,18 @@
     <message>
         <source>grain keeps a fifth more or less wort, by its crush and by how long it drips</source>
         <translation>Malz hält ein Fünftel mehr oder weniger Würze zurück, je nach Schrotung und Abtropfzeit</translation>
+    </message>
+    <message>
+        <source>your own readings (%1) told its losses</source>
+        <translation>seine Verluste sind aus Ihren eigenen Messwerten (%1) bekannt</translation>
+    </message>
+    <message>
+        <source>your own readings (%1) told its losses, but it wore another jacket then</source>
+        <translation>seine Verluste sind aus Ihren eigenen Messwerten (%1) bekannt, doch trug er da eine andere Hülle</translation>
+    </message>
+    <message>
+        <source>your own readings (%1) told its evaporation</source>
+        <translation>seine Verdunstung ist aus Ihren eigenen Messwerten (%1) bekannt</translation>
     </message>
 </context>
 <context>
@@ -8108,6 +8187,22 @@
         <source>%1%2%3</source>
         <translation>%1%2%3</translation>
     </message>
+    <message>
+        <source>%1 times the computed losses</source>
+        <translation>dem %1-fachen der berechneten Verluste</translation>
+    </message>
+    <message>
+        <source>%1 times the computed evaporation</source>
+        <translation>der %1-fachen berechneten Verdunstung</translation>
+    </message>
+    <message>
+        <source>losses and evaporation as computed</source>
+        <translation>Verlusten und Verdunstung wie berechnet</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
 </context>
 <context>
     <name>Room</name>
@@ -9892,6 +9987,42 @@
     <message>
         <source>what stands between columns: comma, semicolon, tab or blank</source>
         <translation>was zwischen den Spalten steht: comma, semicolon, tab oder blank</translation>
+    </message>
+    <message>
+        <source>--keep: what is learned is written into a plan of yours; name its file.</source>
+        <translation>--keep: Was gelernt wird, kommt in einen Plan von Ihnen; nennen Sie seine Datei.</translation>
+    </message>
+    <message>
+        <source>Nothing was kept: these readings tell neither its losses nor what its open surface gives off.</source>
+        <translation>Nichts wurde behalten: Diese Messwerte sagen weder etwas über seine Verluste noch darüber, was seine offene Oberfläche abgibt.</translation>
+    </message>
+    <message>
+        <source>Kept in %1: what it loses, and what its open surface gives off.</source>
+        <translation>Behalten in %1: was er verliert und was seine offene Oberfläche abgibt.</translation>
+    </message>
+    <message>
+        <source>Kept in %1: what it loses.</source>
+        <translation>Behalten in %1: was er verliert.</translation>
+    </message>
+    <message>
+        <source>Kept in %1: what its open surface gives off.</source>
+        <translation>Behalten in %1: was seine offene Oberfläche abgibt.</translation>
+    </message>
+    <message>
+        <source>Every answer from it counts with that. To undo it take out its factors and &quot;measured&quot;; the file as it was is %1.</source>
+        <translation>Jede Antwort aus ihm rechnet damit. Um es zurückzunehmen, streichen Sie die Faktoren und &quot;measured&quot;; die Datei, wie sie war, ist %1.</translation>
+    </message>
+    <message>
+        <source>what is kept is of the plan as it is; leave %1 out</source>
+        <translation>behalten wird, was zum Plan gehört, wie er ist; lassen Sie %1 weg</translation>
+    </message>
+    <message>
+        <source>writes what is learned of the kettle into the plan, for every later day</source>
+        <translation>schreibt in den Plan, was über den Kessel gelernt wird, für jeden späteren Tag</translation>
+    </message>
+    <message>
+        <source>Kept for later days</source>
+        <translation>Für spätere Tage behalten</translation>
     </message>
 </context>
 <context>

@@ -68,9 +68,6 @@ std::optional<Bands> bandsOf(const Plan& plan, std::size_t rig,
 // Of numbers of which some may be infinite, the one below which `share` of them lie; empty where
 // that is infinite.
 std::optional<double> quantileOf(std::vector<double> numbers, double share);
-// So many standard deviations above the middle, nine in ten of a normal lie below.
-inline constexpr double kNineInTen = 1.2815515655446004;
-
 // As quantileOf(), of the numbers of `days` in their order. `rolls` and `ends` are left at nothing.
 using Quantile = std::function<std::optional<double>(const std::vector<double>&, double)>;
 Bands bandsFrom(const std::vector<DayNumbers>& days, const Quantile& quantile);

@@ -17,7 +17,27 @@ constexpr Area kSmallMouth = squareMetres(0.07);
 // Shares of a kettle's loss at 66 C by how good each law is: 10 % if they are off independently, 16
 // to 17 % if together (docs/physics.md). What is left out, and a film that is the lowest of six
 // laws, make a bare kettle lose rather more than computed than less.
+// Own choice: what another jacket may change beside what it is computed to.
+constexpr double kOtherJacket = 0.15;
+
+std::string_view dayOf(const Measured& measured) {
+  return measured.on.empty() ? std::string_view("–") : std::string_view(measured.on);
+}
+
+// The factor itself is in the rig; of it nothing is left to one side.
+Prior measuredLosses(const RigPlan& rig, double spread) {
+  const Verbatim day{std::string(dayOf(*rig.measured))};
+  if (rig.worn() == rig.measured->jacket)
+    return {Unknown::ClosedLosses, 1.0, spread,
+            Told(TOLD("Prior", "your own readings (%1) told its losses"), day)};
+  return {
+      Unknown::ClosedLosses, 1.0, std::hypot(spread, kOtherJacket),
+      Told(TOLD("Prior", "your own readings (%1) told its losses, but it wore another jacket then"),
+           day)};
+}
+
 Prior closedLosses(const RigPlan& rig) {
+  if (rig.measured && rig.measured->losses) return measuredLosses(rig, *rig.measured->losses);
   const Vessel& vessel = rig.rig.vessel;
   const bool isBare = vessel.side.insulation.empty();
   const double median = isBare && vessel.lid.insulation.empty() ? 1.05 : 1.0;
@@ -34,6 +54,10 @@ Prior closedLosses(const RigPlan& rig) {
 }
 
 Prior openSurface(const RigPlan& rig) {
+  if (rig.measured && rig.measured->surface)
+    return {Unknown::OpenSurface, 1.0, *rig.measured->surface,
+            Told(TOLD("Prior", "your own readings (%1) told its evaporation"),
+                 Verbatim{std::string(dayOf(*rig.measured))})};
   if (crossSection(rig.rig.vessel) < kSmallMouth)
     return {Unknown::OpenSurface, 0.8, 0.2,
             Told(TOLD("Prior",

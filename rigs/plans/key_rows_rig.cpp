@@ -145,7 +145,57 @@ std::vector<Row> extras() {
        .label = TOLD("PlanFields", "Evaporation factor"),
        .meaning = TOLD("PlanFields",
                        "Plain number on the law of the open surface, from a measured boil-off; "
-                       "0.1 to 5.")}};
+                       "0.1 to 5.")},
+      {.name = "loss_factor",
+       .value = number("0.2", "5"),
+       .standard = "1",
+       .example = "1.1",
+       .label = TOLD("PlanFields", "Loss factor"),
+       .meaning = TOLD("PlanFields",
+                       "Plain number on what walls, lid, base and hose lose, from a measured "
+                       "cooling; 0.2 to 5.")},
+      {.name = "measured",
+       .value = object(),
+       .example = R"({"losses_within": "8 %", "on": "2026-03-02"})",
+       .meaning = TOLD("PlanFields",
+                       "How sure both factors are, and where they are from: own readings.")}};
+}
+
+Part measured() {
+  return {
+      .places = {"/rigs/*/measured"},
+      .rows = {{.name = "losses_within",
+                .value = share("1 %", "100 %"),
+                .example = "8 %",
+                .label = TOLD("PlanFields", "Losses within"),
+                .meaning = TOLD("PlanFields",
+                                "8 times in 10 the loss factor is right to this share, 1 to "
+                                "100 %."),
+                .otherwise = TOLD("PlanFields", "as unsure as unmeasured")},
+               {.name = "surface_within",
+                .value = share("1 %", "100 %"),
+                .example = "15 %",
+                .label = TOLD("PlanFields", "Evaporation within"),
+                .meaning = TOLD("PlanFields",
+                                "8 times in 10 the evaporation factor is right to this share, 1 "
+                                "to 100 %."),
+                .otherwise = TOLD("PlanFields", "as unsure as unmeasured")},
+               {.name = "jacket",
+                .value = text("200"),
+                .example = "side 10 mm cork",
+                .meaning = TOLD("PlanFields",
+                                "What it wore when it was read, \"\" for nothing: with another "
+                                "jacket the loss factor counts for less.")},
+               {.name = "on",
+                .value = text("40"),
+                .example = "2026-03-02",
+                .meaning = TOLD("PlanFields", "The day of the readings, for readers.")},
+               {.name = "readings",
+                .value = text("2000"),
+                .example = "night.csv, 5 lines (1f0c33ab)",
+                .meaning = TOLD("PlanFields",
+                                "Which readings are in it, with the mark by which they are known "
+                                "again.")}}};
 }
 
 Part rig() {
@@ -416,7 +466,7 @@ Part hose() {
 }  // namespace
 
 std::vector<Part> rigParts() {
-  return {rig(), vessel(), lid(), open(), stand(), jacket(), layer(), hose()};
+  return {rig(), measured(), vessel(), lid(), open(), stand(), jacket(), layer(), hose()};
 }
 
 }  // namespace rigs::key_rows

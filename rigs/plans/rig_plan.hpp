@@ -38,6 +38,19 @@ struct AsWritten {
   bool operator==(const AsWritten&) const { return true; }
 };
 
+// So many standard deviations above the middle, nine in ten of a normal lie below: 8 in 10 are
+// within as many either way.
+inline constexpr double kNineInTen = 1.2815515655446004;
+
+// How sure a rig's own factors are; see Rig::lossFactor and Rig::evaporationFactor.
+struct Measured {
+  std::optional<double> losses, surface;  // standard deviation of the factor's logarithm
+  std::string jacket;                     // worn when it was read, in words; "" for none
+  std::string on, readings;
+
+  bool operator==(const Measured&) const = default;
+};
+
 // One column of every answer.
 struct RigPlan {
   std::string name;
@@ -49,15 +62,18 @@ struct RigPlan {
   bool hasJacket = false;         // as planned
   bool jacketIsCompared = false;  // `jacketed` differs from `bare`
   bool hasLid = false;
-  std::string finish;            // of the metal, in words: "brushed"; "emissivity 0.3" as stated
-  bool finishIsUsual = false;    // nobody stated it: a kettle of the catalogue has it
-  JacketText jacket;             // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
-  std::string skin;              // of that jacket's outside, in words: "foil"
-  std::string circuit;           // name in the catalogue; empty if voltage and current were given
-  double continuousShare = 1.0;  // of the first circuit's current, as stated
+  std::string finish;          // of the metal, in words: "brushed"; "emissivity 0.3" as stated
+  bool finishIsUsual = false;  // nobody stated it: a kettle of the catalogue has it
+  JacketText jacket;           // of `jacketed`: "side 10 mm cork; lid 20 mm cork"
+  std::string skin;            // of that jacket's outside, in words: "foil"
+  std::string circuit;         // name in the catalogue; empty if voltage and current were given
+  std::optional<Measured> measured = {};
+  double continuousShare = 1.0;            // of the first circuit's current, as stated
   std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
   AsWritten written = {};                  // the same
 
+  // Its own jacket in words, "" without one: "side 10 mm cork".
+  std::string worn() const { return hasJacket ? jacket.in(UnitSystem::SI) : std::string(); }
   bool operator==(const RigPlan&) const = default;
 };
 

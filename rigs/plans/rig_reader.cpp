@@ -9,6 +9,7 @@
 #include "rigs/plans/json_whole_rig.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
+#include "rigs/plans/measured_reader.hpp"
 #include "rigs/plans/plan_names.hpp"
 #include "rigs/plans/rig_bases.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -155,8 +156,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                                                                      {kelvins(0.0), kelvins(10.0)});
   const auto boilPower =
       at.with("boil_power").optionalQuantity<double>("boil_power", 1.0, {0.05, 1.0});
-  const auto factor =
-      at.with("evaporation_factor").optionalNumber("evaporation_factor", 1.0, {0.1, 5.0});
+  const auto measured = readMeasured(at);
   bool good = true;
   // The second circuit's element is not to be higher than the first: both count as the higher.
   if (elements && elements->onTwoCircuits)
@@ -167,7 +167,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   if (!letterRead || !pumpRead || (elements && elements->onTwoCircuits && !second)) good = false;
   if (element && vessel) good = fits(at, *element, vessel->bare) && good;
   if (!good || !name || !vessel || !element || !supply || !jacket || !hose || !deadBand ||
-      !boilPower || !factor)
+      !boilPower || !measured)
     return std::nullopt;
 
   RigPlan plan;
@@ -179,7 +179,8 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                .supply = supply->supply,
                .hose = *hose,
                .boilPower = *boilPower,
-               .evaporationFactor = *factor,
+               .evaporationFactor = measured->evaporationFactor,
+               .lossFactor = measured->lossFactor,
                .deadBand = *deadBand};
   plan.circuits.push_back(
       {.details = supply->details, .elements = elements->elements, .wiring = elements->wiring});
@@ -190,6 +191,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                              .elements = {elements->elements.back()},
                              .continuousShare = second->continuousShare});
   }
+  plan.measured = measured->measured;
   plan.hasLid = vessel->hasLid;
   plan.finish = vessel->finish;
   plan.circuit = supply->circuit;

@@ -94,4 +94,30 @@ TEST(LearnCommand, SaysPlainlyWhereReadingsTellNothing) {
             1);
 }
 
+TEST(LearnCommand, KeepsWhatItLearnedInThePlanOnceAndCanBeUndone) {
+  const NightRead night(kHalfHour + "06:30 49.4\n");
+  const std::string before = test_support::contents(night.plan);
+  const Ran first = night.learn({"--rig", "b", "--keep"});
+  ASSERT_EQ(first.exitCode, 0) << first.complaint;
+  EXPECT_THAT(squeezed(first.output), HasSubstr("Keptin" + squeezed(night.plan) + ":whatitloses"));
+  const json kept = json::parse(test_support::contents(night.plan));
+  EXPECT_GT(kept["rigs"][1]["loss_factor"], 1.0);
+  EXPECT_THAT(kept["rigs"][1]["measured"]["readings"], HasSubstr("night.csv, 6 lines"));
+  EXPECT_FALSE(kept["rigs"][0].contains("loss_factor"));
+  EXPECT_EQ(test_support::contents(night.plan + "~"), before);
+  // Now the plan expects such a night, and the same readings do not count twice.
+  const Ran again = night.learn({"--rig", "b", "--keep"});
+  EXPECT_EQ(again.exitCode, 2);
+  EXPECT_THAT(squeezed(again.complaint), HasSubstr("intheplanalready"));
+  EXPECT_EQ(json::parse(test_support::contents(night.plan)), kept);
+}
+
+TEST(LearnCommand, KeepsNothingOfWhatIsOnlySupposed) {
+  const NightRead night(kHalfHour);
+  const std::string before = test_support::contents(night.plan);
+  EXPECT_EQ(night.learn({"--rig", "b", "--keep", "--alone", "9 h"}).exitCode, 2);
+  EXPECT_EQ(runProgram({"learn", "--readings", night.readings, "--keep"}).exitCode, 2);
+  EXPECT_EQ(test_support::contents(night.plan), before);
+}
+
 }  // namespace

@@ -125,7 +125,10 @@ std::vector<FieldSection> rigSections(const RigLists& lengths) {
   addLayers(jacket, "/jacket/base", lengths.base);
   jacket.fields.push_back(outsideField("/jacket"));
   FieldSection measured{PlanFields::tr("From your own measurement"),
-                        {{.place = "/evaporation_factor", .kind = FieldKind::Number}}};
+                        {{.place = "/loss_factor", .kind = FieldKind::Number},
+                         {.place = "/measured/losses_within"},
+                         {.place = "/evaporation_factor", .kind = FieldKind::Number},
+                         {.place = "/measured/surface_within"}}};
   std::vector<FieldSection> sections;
   sections.push_back(elementSection());
   sections.push_back(supplySection());

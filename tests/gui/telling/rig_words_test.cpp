@@ -188,8 +188,11 @@ namespace {
 std::vector<FullPlan> candidates(const rigs::Key& key) {
   std::vector<FullPlan> all;
   if (key.kind == rigs::ValueKind::Object) all.push_back(FullPlan::parse(key.example));
-  for (const std::string_view text : {key.example, key.least, key.most})
-    if (!text.empty()) all.emplace_back(std::string(text));
+  for (const std::string_view text : {key.example, key.least, key.most}) {
+    if (text.empty()) continue;
+    const bool isNumber = key.kind == rigs::ValueKind::Number;
+    all.push_back(isNumber ? FullPlan::parse(text) : FullPlan(std::string(text)));
+  }
   for (const std::string_view word : key.words) all.emplace_back(std::string(word));
   if (key.name() == "material")
     for (const rigs::Material& one : rigs::catalogue().materials) all.emplace_back(one.name);
@@ -266,7 +269,7 @@ TEST(EveryPart, NamesKeysOfThePlanAndChangesWithEachOfThem) {
       }
     }
   }
-  EXPECT_EQ(aspects.size(), static_cast<std::size_t>(RigAspect::Stand) + 1);
+  EXPECT_EQ(aspects.size(), static_cast<std::size_t>(RigAspect::Measured) + 1);
   EXPECT_GT(changed.size(), 30u);
 }
 

@@ -80,7 +80,10 @@ inline FullPlan withOneElement() {
                       "material": "silicone",
                       "insulation": [{"material": "cork", "thickness": "5 mm"}, {"R": "R 2"}],
                       "returns": "below the wort", "flow": "5 L/min", "pump_heat": "20 W"},
-    "dead_band": "0.5 K", "boil_power": "80 %", "evaporation_factor": 1.1})json");
+    "dead_band": "0.5 K", "boil_power": "80 %", "evaporation_factor": 1.1,
+    "loss_factor": 1.2,
+    "measured": {"losses_within": "8 %", "surface_within": "15 %", "jacket": "side 5 mm cork",
+                 "on": "2026-03-02", "readings": "night.csv, 5 lines (1f0c33ab)"}})json");
   rig["supply"] = fullSupply();
   rig["cable"] = fullCable();
   return rig;

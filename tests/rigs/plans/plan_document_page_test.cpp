@@ -41,6 +41,7 @@ const std::map<std::string, std::vector<std::string>> kTables{
     {"`supply` and `second_supply`", {"/rigs/*/supply", "/rigs/*/second_supply"}},
     {"`cable` and `second_cable`", {"/rigs/*/cable", "/rigs/*/second_cable"}},
     {"`pump`:", {"/rigs/*/pump"}},
+    {"`measured`:", {"/rigs/*/measured"}},
     {"`lid`:", {"/rigs/*/lid"}},
     {"`open`:", {"/rigs/*/lid/open"}},
     {"`jacket` and `jacket_to_compare`", {"/rigs/*/jacket", "/jacket_to_compare"}},
