@@ -41,21 +41,6 @@ rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed) {
   return corrections;
 }
 
-// A letter for each: "a, b or c".
-void askForRig(PlanInput& read) {
-  if (!read.plan || read.rig || read.plan->rigs.size() == 1) return;
-  const auto named = std::any_of(read.ofOptions.begin(), read.ofOptions.end(),
-                                 [](const rigs::Problem& one) { return one.where == "--rig"; });
-  if (named) return;
-  rigs::List letters{{}, rigs::Joint::Or};
-  for (const std::size_t slot : rigs::slotsOf(read.plan->rigs))
-    letters.items.emplace_back(rigs::Verbatim{rigs::letterOfSlot(slot)});
-  read.ofOptions.push_back(
-      {rigs::Severity::Error, "--rig",
-       Told(TOLD("Terminal", "these readings are of one rig; say of which: %1"),
-            std::move(letters))});
-}
-
 // Where wort boils in that place, by the plan's own day.
 physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
   return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
@@ -68,7 +53,7 @@ physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
 Finished learnFromReadings(const Request& request, const Audience& audience,
                            rigs::Problems ofOptions) {
   PlanInput input = readPlanInput(request, std::move(ofOptions));
-  askForRig(input);
+  askForRig(input, TOLD("Terminal", "these readings are of one rig; say of which: %1"));
   const std::string& file = request.readings.file;
   const std::string text =
       rigs::readText(file == "-" ? "/dev/stdin" : file, rigs::readings::kLargestLog);
