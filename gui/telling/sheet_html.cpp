@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "gui/telling/plain_text.hpp"
+#include "gui/telling/sheet_fit.hpp"
 #include "gui/telling/sheet_style.hpp"
 #include "rigs/documents/written_files.hpp"
 
@@ -29,6 +30,8 @@ std::string escaped(std::string_view text) {
     rest.remove_prefix(character.length);
     if (isUnseen(character.point))
       safe += '?';
+    else if (written == " " && !safe.empty() && '0' <= safe.back() && safe.back() <= '9')
+      safe += "&#160;";  // a number stays with its unit
     else if (written == "&")
       safe += "&amp;";
     else if (written == "<")
@@ -70,7 +73,7 @@ class Html {
 
   void head() {
     const std::string language(reader_.language->code());
-    const bool us = reader_.units.base() == rigs::UnitSystem::UsCustomary;
+    const bool us = paperFor(reader_) == SheetPaperSize::Letter;
     out_ += "<!DOCTYPE html>\n";
     out_.append(rigs::kOwnSheetMark).append("\n");
     out_ += "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + language + "\" xml:lang=\"" +
@@ -83,8 +86,9 @@ class Html {
     out_ += "<meta name=\"color-scheme\" content=\"light dark\"/>\n";
     element("title", sheet_.title);
     out_.append("<style>\n@page { size: ").append(us ? "letter" : "A4").append("; }\n");
-    out_.append(kSheetStyle).append("</style>\n</head>\n");
-    out_ += sheet_.lines.size() > kManyLines ? "<body class=\"many\">\n" : "<body>\n";
+    out_.append(kSheetStyle).append("@media print { :root { font-size: ");
+    out_.append(rigs::formatNumber(printSize(sheet_, reader_), {.decimals = 2}));
+    out_.append("pt; } }\n</style>\n</head>\n<body>\n");
     out_ += "<main>\n";
   }
 

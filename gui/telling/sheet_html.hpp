@@ -13,7 +13,4 @@ namespace gui::telling {
 // for readers of US units. Whatever a plan calls itself, no markup comes of it.
 std::string sheetHtml(const Sheet& sheet, const rigs::Reader& reader);
 
-// More lines than this are set smaller, so that they stay on their page.
-inline constexpr std::size_t kManyLines = 11;
-
 }  // namespace gui::telling

@@ -41,8 +41,8 @@ tr { break-inside: avoid; }
 .expected { color: var(--quiet); text-align: right; width: 9.5rem; }
 .expected span { white-space: nowrap; }
 .boxes { width: 16.2rem; padding-right: 0; text-align: right; }
-label { display: inline-block; width: 4.9rem; height: 2.3rem; margin: 0 0 .25rem .4rem;
-  padding: .05rem .3rem; border: 1px solid var(--quiet); border-radius: 2px; text-align: left;
+label { display: inline-block; vertical-align: top; width: 4.9rem; height: 2.3rem;
+  margin: 0 0 .25rem .4rem; padding: .05rem .3rem; border: 1px solid var(--quiet); border-radius: 2px; text-align: left;
   font-size: .7rem; line-height: 1.2; color: var(--quiet); background: var(--field);
   overflow: hidden; white-space: nowrap; }
 label input { display: block; width: 100%; border: 0; padding: 0; font: inherit; font-size: .95rem;
@@ -81,14 +81,11 @@ dt { color: var(--quiet); font-size: .8rem; }
 }
 @media print {
   :root { --paper: #ffffff; --field: #ffffff; --ink: #000000; --quiet: #55514a; --line: #b9b5ab;
-    --accent: #000000; color-scheme: light; font-size: 9pt; }
+    --accent: #000000; color-scheme: light; }
   body { padding: 0; line-height: 1.28; }
-  .many { font-size: .88rem; }
   main { max-width: none; }
   table { margin-top: .5rem; }
   tbody td, tbody th { padding: .3rem .6rem .25rem 0; }
-  .many td, .many th { padding-top: .15rem; padding-bottom: .1rem; }
-  .many label { height: 1.9rem; }
   .care { font-size: .82rem; }
   .first { font-size: 1rem; }
 }

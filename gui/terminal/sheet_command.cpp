@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/terminal/sheet_command.hpp"
 
+#include <filesystem>
 #include <string>
 
 #include "gui/telling/sheet.hpp"
@@ -27,6 +28,13 @@ Told changedBy(const Overrides& overrides) {
   return all.items.empty() ? Told() : Told(TOLD("Sheet", "with %1"), std::move(all));
 }
 
+// The file's name alone: its folders are nobody's business on a sheet that hangs on a wall.
+Told planNameOf(const Request& request, const PlanInput& read) {
+  if (request.file.empty() || request.file == "-") return read.name;
+  return Told::just(
+      rigs::Verbatim{rigs::shownPath(std::filesystem::path(request.file).filename().string())});
+}
+
 }  // namespace
 
 Finished sheetOfPlan(const Request& request, const PlanInput& read, const Audience& audience) {
@@ -39,9 +47,10 @@ Finished sheetOfPlan(const Request& request, const PlanInput& read, const Audien
                           .sweeps = {},
                           .done = {}};
   rigs::addBands(solution, rig);
-  const telling::Sheet sheet = telling::sheetOf(
-      {solution, solution.plan, audience.reader, {}}, rig,
-      {.plan = read.name, .but = changedBy(request.overrides), .version = std::string(kVersion)});
+  const telling::Sheet sheet = telling::sheetOf({solution, solution.plan, audience.reader, {}}, rig,
+                                                {.plan = planNameOf(request, read),
+                                                 .but = changedBy(request.overrides),
+                                                 .version = std::string(kVersion)});
   if (request.to.empty()) return {sheetText(sheet, audience.reader, audience.style), {}, 0};
   rigs::saveText(request.to, telling::sheetHtml(sheet, audience.reader));
   const Told wrote(TOLD("Terminal", "Wrote %1."), rigs::Verbatim{rigs::shownPath(request.to)});

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "gui/telling/plain_text.hpp"
+#include "gui/telling/sheet_fit.hpp"
 #include "gui/telling/translations.hpp"
 #include "rigs/documents/written_files.hpp"
 #include "tests/gui/telling/sheets.hpp"
@@ -66,8 +67,8 @@ TEST(SheetHtml, HasALineAndABoxToTickForEverythingToDo) {
   EXPECT_THAT(html, HasSubstr("<h1 dir=\"auto\">A dark lager mashed overnight</h1>"));
   EXPECT_EQ(countOf(html, "type=\"checkbox\""), 8U);
   EXPECT_EQ(countOf(html, "scope=\"row\""), 8U);
-  EXPECT_THAT(html, HasSubstr("aria-label=\"20:49 done: Lid on, unplug\""));
-  EXPECT_THAT(html, HasSubstr("<b>Lid on, unplug</b>; leave it alone for 10 h"));
+  EXPECT_THAT(html, HasSubstr("aria-label=\"20:49&#160;done: Lid on, unplug\""));
+  EXPECT_THAT(html, HasSubstr("<b>Lid on, unplug</b>; leave it alone for 10&#160;h"));
   EXPECT_THAT(html, HasSubstr(">Next day</th>"));
   EXPECT_THAT(html, HasSubstr("licensed electrician"));
   expectNested(html);
@@ -126,6 +127,23 @@ TEST(SheetHtml, OfADayThatStopsSaysSoInTheList) {
   EXPECT_EQ(countOf(html, "type=\"checkbox\""), 1U);
   EXPECT_THAT(html, HasSubstr("<h2>Before anything else</h2>"));
   expectNested(html);
+}
+
+// Nobody sets the sheet of many lines larger, and all sizes are ones that can be read.
+TEST(SheetHtml, IsSetSmallerTheMoreThereIs) {
+  rigs::Plan plan = startedPlan("one-kettle");
+  double last = kLargestPrint;
+  for (int rests = 1; rests <= 16; rests += 3) {
+    physics::HeldMash mash;
+    for (int i = 0; i < rests; ++i)
+      mash.rests.push_back({physics::celsius(50.0 + 1.5 * i), physics::minutes(5.0)});
+    plan.batch.mash = mash;
+    const double size = printSize(test_support::sheetOf(daysAlone(plan)), test_support::kSi);
+    EXPECT_LE(size, last);
+    EXPECT_GE(size, kSmallestPrint);
+    last = size;
+  }
+  EXPECT_LT(last, kLargestPrint);
 }
 
 }  // namespace
