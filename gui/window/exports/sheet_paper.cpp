@@ -26,8 +26,8 @@ using telling::SheetLine;
 constexpr qreal kUnits = 10.0;
 // Points (1/72 inch) at full size.
 constexpr qreal kSheetMargin = 38.0;
-constexpr qreal kTick = 9.0, kTickColumn = 17.0, kTimeColumn = 64.0, kExpectedColumn = 104.0;
-constexpr qreal kBoxWide = 56.0, kBoxHigh = 21.0, kBetween = 5.0;
+constexpr qreal kTick = 9.0, kTickColumn = 17.0, kTimeColumn = 58.0, kExpectedColumn = 104.0;
+constexpr qreal kBoxWide = 48.0, kBoxHigh = 21.0, kBetween = 5.0;
 constexpr qreal kRowPadding = 4.0;
 
 // Words go on under each other; the first `heavy` letters in bold.
@@ -117,7 +117,7 @@ class SheetPaper {
     const QString between = action.isEmpty() || more.isEmpty() ? QString()
                             : line.isToDo                      ? QStringLiteral("; ")
                                                                : QStringLiteral(": ");
-    const Paragraph what(action + between + more, body_, action.size(), words);
+    const Paragraph what(action + between + more, body_, action.size(), words - scaled(kBetween));
     QStringList expected;
     for (const Told& one : line.expected)
       expected += linesOf(text(one), body_, scaled(kExpectedColumn) - scaled(kBetween));
@@ -278,8 +278,12 @@ class SheetPaper {
     made.setLetterSpacing(QFont::PercentageSpacing, 100.0);  // "fi" stays two letters to search for
     return made;
   }
+  // A number stays with its unit.
   QString text(const Told& told) const {
-    return QString::fromStdString(telling::plainText(rigs::tell(told, reader_)));
+    QString all = QString::fromStdString(telling::plainText(rigs::tell(told, reader_)));
+    for (qsizetype i = 1; i < all.size(); ++i)
+      if (all[i] == QLatin1Char(' ') && all[i - 1].isDigit()) all[i] = QChar(QChar::Nbsp);
+    return all;
   }
 
   const Sheet& sheet_;
