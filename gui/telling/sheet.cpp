@@ -51,22 +51,34 @@ std::vector<Told> circuitTexts(const Case& of, std::size_t i) {
   return all;
 }
 
-// What nobody may overlook before the first line: the rest is no day to brew by.
+// Where nobody can say whether it rolls, on how many days it does; nothing where that is not known.
+Told rollsOn(const rigs::RigAnswer& rig) {
+  constexpr double kForSure = 0.95;
+  if (!rig.bands) return {};
+  const double share = rig.bands->rolls;
+  if (!rig.edge && (share >= kForSure || share <= 1.0 - kForSure)) return {};
+  return Told(TOLD("Sure", "It %1."), rollsOnText(share));
+}
+
+// What nobody may overlook before the first line.
 std::vector<Told> warningTexts(const Case& of, std::size_t i) {
   std::vector<Told> all;
   for (Overload& one : overloads(of))
     if (one.rig == i) all.push_back(std::move(one.text));
   const rigs::RigAnswer& rig = of.rig(i);
+  Told text;
   if (!rig.day.finished())
-    all.push_back(rigs::sentences(
+    text = rigs::sentences(
         {Told(TOLD("Sheet", "This day stops before its end: do not brew by it as it is.")),
-         unfinishedText(of, i)}));
+         unfinishedText(of, i)});
   else if (rig.day.outcome != Outcome::Done)
-    all.push_back(rigs::sentences({unfinishedText(of, i), edgeText(of, i)}));
+    text = rigs::sentences({unfinishedText(of, i), edgeText(of, i), rollsOn(rig)});
   else if (rig.edge)
-    all.push_back(rigs::sentences(
-        {Told(TOLD("Sheet", "Whether it rolls or only steams nobody can say.")), edgeText(of, i),
-         rig.bands ? Told(TOLD("Sure", "It %1."), rollsOnText(rig.bands->rolls)) : Told()}));
+    text = rigs::sentences({Told(TOLD("Sheet", "Whether it rolls or only steams nobody can say.")),
+                            edgeText(of, i), rollsOn(rig)});
+  else
+    text = rollsOn(rig);
+  if (!text.empty()) all.push_back(std::move(text));
   return all;
 }
 

@@ -136,8 +136,8 @@ class Html {
 
   void row(const SheetLine& line) {
     if (!line.newDay.empty())
-      out_ += "<tr class=\"day\"><th colspan=\"5\" scope=\"colgroup\">" + text(line.newDay) +
-              "</th></tr>\n";
+      out_ += "</tbody>\n<tbody>\n<tr class=\"day\"><th colspan=\"5\" scope=\"rowgroup\">" +
+              text(line.newDay) + "</th></tr>\n";
     out_ += line.isToDo ? "<tr>" : "<tr class=\"stop\">";
     out_ += "<td class=\"tick\">";
     if (line.isToDo) out_ += "<input type=\"checkbox\" aria-label=\"" + text(tickOf(line)) + "\"/>";
@@ -150,7 +150,8 @@ class Html {
     for (const Told& one : line.expected) out_ += "<span>" + text(one) + "</span> ";
     out_ += "</td><td class=\"boxes\">";
     for (const Told& one : line.toWrite)
-      out_ += "<label>" + text(one) + "<input type=\"text\" autocomplete=\"off\"/></label>";
+      out_ += "<label>" + text(one) + "<input type=\"text\" autocomplete=\"off\" aria-label=\"" +
+              text(Told(TOLD("Sheet", "%1 %2"), line.clock(), one)) + "\"/></label>";
     out_ += "</td></tr>\n";
   }
 
@@ -164,7 +165,7 @@ class Html {
     if (sheet_.sums.empty()) return;
     out_ += "<dl>\n";
     for (const SheetSum& one : sheet_.sums)
-      out_ += "<div><dd>" + text(one.figure) + "</dd><dt>" + text(one.label) + "</dt></div>\n";
+      out_ += "<div><dt>" + text(one.label) + "</dt><dd>" + text(one.figure) + "</dd></div>\n";
     out_ += "</dl>\n";
   }
 

@@ -29,6 +29,8 @@ caption, .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden
   clip-path: inset(50%); }
 th { text-align: left; font-weight: 600; }
 thead th { font-size: .8rem; font-weight: 400; color: var(--quiet); padding: .2rem .6rem .1rem 0; }
+thead th:nth-child(n + 4) { text-align: right; }
+thead th:last-child { padding-right: 0; }
 tbody td, tbody th { padding: .4rem .6rem .4rem 0; border-bottom: 1px solid var(--line);
   vertical-align: top; }
 tr { break-inside: avoid; }
@@ -51,7 +53,7 @@ label input { display: block; width: 100%; border: 0; padding: 0; font: inherit;
 .stop b { color: var(--accent); }
 dl { display: flex; flex-wrap: wrap; gap: .3rem 2rem; padding: .6rem 0; break-inside: avoid;
   border-bottom: 3px double var(--ink); }
-dl div { display: flex; flex-direction: column; }
+dl div { display: flex; flex-direction: column-reverse; justify-content: flex-end; }
 dd { font-size: 1.15rem; font-weight: 700; }
 dt { color: var(--quiet); font-size: .8rem; }
 .care { border: 1.5px solid var(--ink); padding: .5rem .7rem; margin-top: .8rem; break-inside: avoid;

@@ -70,6 +70,8 @@ TEST(SheetHtml, HasALineAndABoxToTickForEverythingToDo) {
   EXPECT_THAT(html, HasSubstr("aria-label=\"20:49&#160;done: Lid on, unplug\""));
   EXPECT_THAT(html, HasSubstr("<b>Lid on, unplug</b>; leave it alone for 10&#160;h"));
   EXPECT_THAT(html, HasSubstr(">Next day</th>"));
+  EXPECT_THAT(html, HasSubstr("temperature<input type=\"text\" autocomplete=\"off\" "
+                              "aria-label=\"20:49&#160;temperature\"/>"));
   EXPECT_THAT(html, HasSubstr("licensed electrician"));
   expectNested(html);
 }

@@ -6,9 +6,11 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
+#include <memory>
 #include <nlohmann/json.hpp>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "gui/telling/translations.hpp"
@@ -112,6 +114,34 @@ TEST(Sheet, SaysWhatHardlyBoils) {
   EXPECT_THAT(lineTexts(never), Contains(HasSubstr("It boils and cannot hold it")));
   EXPECT_THAT(lineTexts(never), Contains(HasSubstr("97.2 °C to 83.1 °C")));
   EXPECT_THAT(lineTexts(never), Not(Contains(HasSubstr("It rolls"))));
+}
+
+// No flat yes and no flat no where the bands know better.
+TEST(Sheet, TellsOnHowManyDaysItRollsWhereThatIsNotSure) {
+  rigs::Solution solution = daysAlone(startedPlan("large-batch"));
+  ASSERT_FALSE(solution.answers.rigs[0].edge);
+  rigs::Bands bands;
+  for (const auto& [rolls, said] : {std::pair(0.85, "It rolls on 17 of 20 such days.\n"),
+                                    std::pair(1.0, ""), std::pair(0.0, "")}) {
+    bands.rolls = rolls;
+    solution.answers.rigs[0].bands = std::make_shared<const rigs::Bands>(bands);
+    EXPECT_EQ(allOf(sheetOf(solution).warnings), said);
+  }
+}
+
+// Water to the boil and nothing more: no hydrometer, no grain.
+TEST(Sheet, OfWaterAloneHasNoGravity) {
+  rigs::Plan plan = startedPlan("large-batch");
+  plan.batch.grain.mass = physics::kilograms(0.0);
+  const std::string all = testing::PrintToString(lineTexts(sheetOf(daysAlone(plan))));
+  EXPECT_THAT(all, HasSubstr("Heat "));
+  EXPECT_THAT(all, HasSubstr("Element off"));
+  EXPECT_THAT(all, Not(HasSubstr("gravity")));
+  EXPECT_THAT(all, Not(HasSubstr("rain")));
+  plan.batch.boil = physics::seconds(0.0);
+  const Sheet sheet = sheetOf(daysAlone(plan));
+  ASSERT_EQ(sheet.lines.size(), 2U);
+  EXPECT_THAT(lineText(sheet.lines[1]), HasSubstr("Element off; unplug"));
 }
 
 TEST(Sheet, TellsNoTimesBeyondWhereADayStops) {
