@@ -16,6 +16,11 @@ std::span<const rigs::Verbatim> reportEndings() {
   return kAll;
 }
 
+std::span<const rigs::Verbatim> sheetEndings() {
+  static const std::array<rigs::Verbatim, 1> kAll{{{".html"}}};
+  return kAll;
+}
+
 bool endsInOneOf(const std::filesystem::path& path, std::span<const rigs::Verbatim> endings) {
   std::string ending = path.extension().string();
   std::transform(ending.begin(), ending.end(), ending.begin(),

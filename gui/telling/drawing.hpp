@@ -33,6 +33,7 @@ std::optional<int> openWindow(int argc, char** argv, const std::string& plan);
 // What names of such files end in.
 std::span<const rigs::Verbatim> pictureEndings();
 std::span<const rigs::Verbatim> reportEndings();
+std::span<const rigs::Verbatim> sheetEndings();
 // Whatever their case.
 bool endsInOneOf(const std::filesystem::path& path, std::span<const rigs::Verbatim> endings);
 

@@ -149,7 +149,12 @@ void readForm(Reading& reading) {
   reading.request.form = json ? Form::Json : csv ? Form::Csv : Form::Text;
   if (json && csv)
     reading.wrong.push_back(Told(TOLD("Terminal", "--json and --csv exclude each other.")));
-  if (isDrawn(reading.verb.command)) {
+  if (reading.is(Command::Sheet)) {
+    if (json || csv)
+      reading.wrong.push_back(
+          Told(TOLD("Terminal", "%1: a sheet is for people; \"answer\" knows it."),
+               word(json ? "--json" : "--csv")));
+  } else if (isDrawn(reading.verb.command)) {
     if (json || csv)
       reading.wrong.push_back(
           Told(TOLD("Terminal", "%1: \"%2\" writes what the ending of --to FILE names."),
@@ -229,13 +234,20 @@ void readTarget(Reading& reading) {
   reading.request.to = reading.valueOf("--to");
   reading.request.force = reading.typed.has("--force");
   const bool report = reading.is(Command::Report);
+  const bool sheet = reading.is(Command::Sheet);
+  if (sheet && !reading.typed.has("--to")) return;  // then it is told on the terminal
   if (reading.request.to.empty()) {
     reading.wrong.push_back(
         Told(TOLD("Terminal", "\"%1\" needs the name of a file to write, for example \"--to %2\"."),
-             word(reading.verb.name), word(report ? "day.pdf" : "day.svg")));
+             word(reading.verb.name),
+             word(report  ? "day.pdf"
+                  : sheet ? "sheet.html"
+                          : "day.svg")));
     return;
   }
-  const auto endings = report ? telling::reportEndings() : telling::pictureEndings();
+  const auto endings = report  ? telling::reportEndings()
+                       : sheet ? telling::sheetEndings()
+                               : telling::pictureEndings();
   if (!telling::endsInOneOf(reading.request.to, endings))
     reading.wrong.push_back(
         onlyAccepted("--to", reading.request.to,
@@ -261,13 +273,17 @@ void readRig(Reading& reading) {
 
 void readDrawing(Reading& reading) {
   readRig(reading);
-  if (!isDrawn(reading.verb.command)) {
-    for (const char* option : {"--to", "--force", "--over"})
+  if (!mayWrite(reading.verb.command))
+    for (const char* option : {"--to", "--force"})
       if (reading.typed.has(option))
         reading.wrong.push_back(
-            Told(TOLD("Terminal", "%1: only \"picture\" and \"report\" know it."), word(option)));
-    return;
-  }
+            Told(TOLD("Terminal", "%1: only \"picture\", \"report\" and \"sheet\" know it."),
+                 word(option)));
+  if (!isDrawn(reading.verb.command) && reading.typed.has("--over"))
+    reading.wrong.push_back(
+        Told(TOLD("Terminal", "%1: only \"picture\" and \"report\" know it."), word("--over")));
+  if (reading.is(Command::Sheet)) readTarget(reading);
+  if (!isDrawn(reading.verb.command)) return;
   if (reading.is(Command::Picture)) readQuestion(reading);
   readTarget(reading);
   const auto over = reading.typed.valueOf("--over").value_or("thickness");

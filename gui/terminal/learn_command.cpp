@@ -44,21 +44,6 @@ rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed) {
   return corrections;
 }
 
-// A letter for each: "a, b or c".
-void askForRig(PlanInput& read) {
-  if (!read.plan || read.rig || read.plan->rigs.size() == 1) return;
-  const auto named = std::any_of(read.ofOptions.begin(), read.ofOptions.end(),
-                                 [](const rigs::Problem& one) { return one.where == "--rig"; });
-  if (named) return;
-  rigs::List letters{{}, rigs::Joint::Or};
-  for (const std::size_t slot : rigs::slotsOf(read.plan->rigs))
-    letters.items.emplace_back(rigs::Verbatim{rigs::letterOfSlot(slot)});
-  read.ofOptions.push_back(
-      {rigs::Severity::Error, "--rig",
-       Told(TOLD("Terminal", "these readings are of one rig; say of which: %1"),
-            std::move(letters))});
-}
-
 // Where wort boils in that place, by the plan's own day.
 physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
   return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
@@ -93,7 +78,7 @@ std::vector<Told> keepIn(const std::string& file, const rigs::Kept& kept) {
 Finished learnFromReadings(const Request& request, const Audience& audience,
                            rigs::Problems ofOptions) {
   PlanInput input = readPlanInput(request, std::move(ofOptions));
-  askForRig(input);
+  askForRig(input, TOLD("Terminal", "these readings are of one rig; say of which: %1"));
   if (request.readings.keep)
     for (const Override& one : request.overrides)
       input.ofOptions.push_back(

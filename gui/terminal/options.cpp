@@ -41,12 +41,17 @@ std::vector<std::string> wishWords() {
   return all;
 }
 
-void addTarget(std::vector<OptionAbout>& all) {
+void addTarget(std::vector<OptionAbout>& all, Command command) {
   all.push_back({.option = "--to",
                  .value = "FILE",
-                 .about = Told(TOLD("Terminal",
-                                    "what to write; replaces what this program wrote of the same "
-                                    "kind, and no other file")),
+                 .about = command == Command::Sheet
+                              ? Told(TOLD("Terminal",
+                                          "a page for paper and phone (.html) in place of text; "
+                                          "replaces what this program wrote of the same kind, and "
+                                          "no other file"))
+                              : Told(TOLD("Terminal",
+                                          "what to write; replaces what this program wrote of the "
+                                          "same kind, and no other file")),
                  .choices = {},
                  .isFile = true});
   all.push_back(flag(
@@ -56,7 +61,7 @@ void addTarget(std::vector<OptionAbout>& all) {
 
 // Forms, and what of a page is shown.
 void addForms(std::vector<OptionAbout>& all, Command command) {
-  if (!isDrawn(command) && command != Command::New && command != Command::Schema)
+  if (!mayWrite(command) && command != Command::New && command != Command::Schema)
     all.push_back(flag(
         "--json", Told(TOLD("Terminal", "for programs; always in SI, every key names its unit"))));
   if (hasTable(command))
@@ -114,7 +119,7 @@ std::vector<OptionAbout> shownOptions(const Verb& verb) {
                                    "behind it, as in SI,F,gal"))));
   all.push_back(chosen("--language", telling::languageCodes(),
                        Told(TOLD("Terminal", "that of your messages if not given"))));
-  if (isDrawn(verb.command)) addTarget(all);
+  if (mayWrite(verb.command)) addTarget(all, verb.command);
   addForms(all, verb.command);
   all.push_back({.option = "--width",
                  .value = "N",

@@ -17,13 +17,13 @@
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "gui/terminal/relevance.hpp"
+#include "gui/terminal/sheet_command.hpp"
+#include "gui/terminal/target.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/plan_check.hpp"
 #include "rigs/answers/search.hpp"
-#include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
-#include "rigs/documents/written_files.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/result_json.hpp"
@@ -54,6 +54,8 @@ void refuseUnusedNight(const Request& request, const rigs::Plan& plan, rigs::Pro
 PlanInput readPlan(const Request& request, rigs::Problems ofOptions) {
   PlanInput read = readPlanInput(request, std::move(ofOptions));
   if (read.plan) refuseUnusedNight(request, *read.plan, read.ofOptions);
+  if (request.command == Command::Sheet)
+    askForRig(read, TOLD("Terminal", "a sheet is of one rig; say of which: %1"));
   if (read.plan && !rigs::hasErrors(read.ofOptions)) rigs::checkPlan(*read.plan, read.ofDocument);
   return read;
 }
@@ -87,26 +89,6 @@ Finished checked(const PlanInput& read, const Audience& audience, std::string co
                       : rigs::Template<2>(TOLD("Terminal", "%1: nothing in the way; %2 rigs.")),
                  read.name, rigs);
   return {said + plainText(rigs::tell(verdict, audience.reader)) + '\n', std::move(complaint), 0};
-}
-
-// Why --to FILE is not written; nothing where it may be.
-Told whyNotWritten(const Request& request) {
-  const rigs::Verbatim to = rigs::quotedPath(request.to);
-  const std::string plan = request.file == "-" ? "/dev/stdin" : request.file;
-  if (!plan.empty() && rigs::isSameFile(plan, request.to))
-    return Told(TOLD("Terminal",
-                     "--to: %1 is the very plan that is read; nothing was written, and --force "
-                     "changes nothing about that."),
-                to);
-  const rigs::FileContent there = rigs::contentOf(request.to);
-  const rigs::FileContent own = rigs::contentByEnding(request.to);
-  if (request.force || there == own || there == rigs::FileContent::Nothing ||
-      there == rigs::FileContent::NoFile)  // that saving tells of
-    return {};
-  return Told(TOLD("Terminal",
-                   "--to: %1 is there already and is %2; nothing was written. What this program "
-                   "wrote of the same kind is replaced; --force replaces whatever is there."),
-              to, rigs::contentTold(there));
 }
 
 Finished drawn(const Request& request, const PlanInput& read, const Audience& audience,
@@ -302,8 +284,9 @@ Finished askAboutPlan(const Request& request, const Audience& audience, rigs::Pr
                           problemText(read.ofDocument, read.name, reader, width);
   if (!read.fine()) return {{}, std::move(complaint), 2};
   if (request.command == Command::Check) return checked(read, audience, std::move(complaint));
-  Finished finished = isDrawn(request.command) ? drawn(request, read, audience, draw)
-                                               : answered(request, read, audience);
+  Finished finished = isDrawn(request.command)            ? drawn(request, read, audience, draw)
+                      : request.command == Command::Sheet ? sheetOfPlan(request, read, audience)
+                                                          : answered(request, read, audience);
   finished.complaint = complaint + finished.complaint;
   return finished;
 }

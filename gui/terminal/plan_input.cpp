@@ -93,6 +93,17 @@ PlanInput readPlanInput(const Request& request, rigs::Problems ofOptions) {
   return read;
 }
 
+void askForRig(PlanInput& read, const rigs::Template<1>& text) {
+  if (!read.plan || read.rig || read.plan->rigs.size() == 1) return;
+  const auto named = std::any_of(read.ofOptions.begin(), read.ofOptions.end(),
+                                 [](const rigs::Problem& one) { return one.where == "--rig"; });
+  if (named) return;
+  rigs::List letters{{}, rigs::Joint::Or};
+  for (const std::size_t slot : rigs::slotsOf(read.plan->rigs))
+    letters.items.emplace_back(rigs::Verbatim{rigs::letterOfSlot(slot)});
+  read.ofOptions.push_back({rigs::Severity::Error, "--rig", Told(text, std::move(letters))});
+}
+
 Told theCommand() { return Told(TOLD("Terminal", "the command")); }
 
 }  // namespace gui

@@ -30,6 +30,10 @@ struct PlanInput {
 // read.
 PlanInput readPlanInput(const Request& request, rigs::Problems ofOptions);
 
+// A problem where the plan has several rigs and none was named; `text` says what is of one rig, and
+// has a place for the letters there are: "a, b or c".
+void askForRig(PlanInput& read, const rigs::Template<1>& text);
+
 // What problems of options are headed with.
 rigs::Told theCommand();
 

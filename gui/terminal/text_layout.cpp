@@ -8,29 +8,8 @@
 namespace gui {
 namespace {
 
-struct Decoded {
-  std::uint32_t point = 0;
-  std::size_t length = 1;
-  bool valid = false;
-};
-
-// The first character of non-empty UTF-8, refusing overlong forms and surrogates.
-Decoded firstCharacter(std::string_view text) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-  const unsigned lead = byte(0);
-  if (lead < 0x80) return {lead, 1, true};
-  const std::size_t length = lead >= 0xf0 ? 4 : lead >= 0xe0 ? 3 : 2;
-  if (lead < 0xc2 || lead > 0xf4 || text.size() < length) return {};
-  std::uint32_t point = lead & (0x7fu >> length);
-  for (std::size_t i = 1; i < length; ++i) {
-    if ((byte(i) & 0xc0u) != 0x80u) return {};
-    point = (point << 6) | (byte(i) & 0x3fu);
-  }
-  constexpr std::array<std::uint32_t, 5> kSmallest{0, 0, 0x80, 0x800, 0x10000};
-  const bool surrogate = 0xd800 <= point && point <= 0xdfff;
-  if (point < kSmallest[length] || surrogate || point > 0x10ffff) return {};
-  return {point, length, true};
-}
+using telling::Character;
+using telling::firstCharacter;
 
 struct Block {
   std::uint32_t first, last;
@@ -53,16 +32,10 @@ bool within(const std::array<Block, N>& blocks, std::uint32_t point) {
                      [&](const Block& b) { return b.first <= point && point <= b.last; });
 }
 
-std::size_t columnsOf(const Decoded& character) {
+std::size_t columnsOf(const Character& character) {
   if (!character.valid) return 1;
   if (within(kMarks, character.point)) return 0;
   return within(kWide, character.point) ? 2 : 1;
-}
-
-bool isControl(std::uint32_t point) {
-  // C0, DEL, C1, and the marks that turn the reading direction round.
-  return point < 0x20 || (0x7f <= point && point <= 0x9f) || (0x202a <= point && point <= 0x202e) ||
-         (0x2066 <= point && point <= 0x2069);
 }
 
 // Words, with a number kept together with the unit after it.
@@ -88,7 +61,7 @@ std::vector<std::string> wordsOf(std::string_view text) {
 std::size_t displayWidth(std::string_view text) {
   std::size_t width = 0;
   while (!text.empty()) {
-    const Decoded character = firstCharacter(text);
+    const Character character = firstCharacter(text);
     width += columnsOf(character);
     text.remove_prefix(character.length);
   }
@@ -119,7 +92,7 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
     line.clear();
     std::string_view rest = word;
     while (!rest.empty()) {
-      const Decoded character = firstCharacter(rest);
+      const Character character = firstCharacter(rest);
       if (!line.empty() && displayWidth(line) + columnsOf(character) > width) {
         lines.push_back(std::move(line));
         line.clear();
@@ -130,20 +103,6 @@ std::vector<std::string> wrapped(std::string_view text, std::size_t width) {
   }
   if (!line.empty() || lines.empty()) lines.push_back(std::move(line));
   return lines;
-}
-
-std::string plainText(std::string_view text) {
-  std::string plain;
-  while (!text.empty()) {
-    const Decoded character = firstCharacter(text);
-    if (character.valid && !isControl(character.point)) {
-      plain += text.substr(0, character.length);
-    } else {
-      plain += '?';
-    }
-    text.remove_prefix(character.length);
-  }
-  return plain;
 }
 
 }  // namespace gui

@@ -7,6 +7,8 @@
 #include <string_view>
 #include <vector>
 
+#include "gui/telling/plain_text.hpp"
+
 namespace gui {
 
 // Columns that UTF-8 text takes: nothing for combining marks, two for East Asian wide characters
@@ -20,8 +22,7 @@ std::string paddedInFront(std::string_view text, std::size_t width);  // spaces 
 // its unit. A word wider than a line is broken anywhere.
 std::vector<std::string> wrapped(std::string_view text, std::size_t width);
 
-// A person's text made safe for a terminal: control characters, which could move the cursor or
-// change colours, and broken UTF-8 become "?".
-std::string plainText(std::string_view text);
+// For whatever a person wrote: no control character of it reaches a terminal.
+using telling::plainText;
 
 }  // namespace gui

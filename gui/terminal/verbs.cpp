@@ -49,6 +49,9 @@ constexpr std::array<Text, 3> kSweep{
     "heatledger sweep my-plan.json --vary \"batch/boil=45 min, 60 min, 90 min\"",
     "heatledger sweep --vary \"rigs/b/element/power=1 kW..5 kW in 20\" --rig b",
     "heatledger sweep --vary \"place/room=5 C..30 C by 5 C\" --figures cost --json"};
+constexpr std::array<Text, 3> kSheet{
+    "heatledger sheet my-plan.json", "heatledger sheet my-plan.json --rig b --to sheet.html",
+    "heatledger sheet my-plan.json --rig b --language de --units SI,F,gal"};
 constexpr std::array<Text, 3> kPicture{
     "heatledger picture how-long my-plan.json --to day.svg",
     "heatledger picture where-heat my-plan.json --rig 2 --to heat.png",
@@ -105,6 +108,10 @@ constexpr std::array kVerbs{
               "any keys of the plan over lists and ranges, a row for each combination, for "
               "scripts"),
          kSweep},
+    Verb{Command::Sheet, "sheet", "[PLAN]",
+         TOLD("Terminal",
+              "one rig's day on a page to brew by: times, what to do, what to read and write in"),
+         kSheet},
     Verb{Command::Picture, "picture", "QUESTION [PLAN]",
          TOLD("Terminal",
               "one question as a picture (.svg, .png) or as the numbers behind it (.csv, .json)"),
@@ -146,13 +153,15 @@ bool isAboutAPlan(Command command) {
 
 bool isDrawn(Command command) { return command == Command::Picture || command == Command::Report; }
 
+bool mayWrite(Command command) { return isDrawn(command) || command == Command::Sheet; }
+
 bool isAboutOneRig(Command command) {
   return isAboutAPlan(command) && command != Command::Check && command != Command::Report &&
          command != Command::Safety;
 }
 
 bool hasTable(Command command) {
-  return command == Command::List || (isAboutOneRig(command) && !isDrawn(command));
+  return command == Command::List || (isAboutOneRig(command) && !mayWrite(command));
 }
 
 bool isExplained(Command command) {

@@ -25,6 +25,7 @@ enum class Command {
   Safety,
   Learn,
   Sweep,
+  Sheet,
   Picture,
   Report,
   Check,
@@ -49,6 +50,8 @@ const Verb* verbCalled(std::string_view name);
 bool isAboutAPlan(Command command);
 // What only the half of the program that knows Qt can do.
 bool isDrawn(Command command);
+// May be told where to write: what is drawn, and a sheet.
+bool mayWrite(Command command);
 // Can be asked of one rig of a plan alone.
 bool isAboutOneRig(Command command);
 // Has rows and columns that spreadsheets read.

@@ -7770,6 +7770,14 @@
         <source>for the rig %1, which has this from here: %2</source>
         <translation>für die Anlage %1, die dies von hier hat: %2</translation>
     </message>
+    <message>
+        <source>a sheet to brew by that this program wrote (HTML)</source>
+        <translation>ein Blatt zum Brauen, das dieses Programm geschrieben hat (HTML)</translation>
+    </message>
+    <message>
+        <source>a page that this program did not write (HTML)</source>
+        <translation>eine Seite, die dieses Programm nicht geschrieben hat (HTML)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -8525,6 +8533,325 @@
     <message>
         <source>%1: %2, enough [%3; %4]</source>
         <translation>%1: %2, genug [%3; %4]</translation>
+    </message>
+</context>
+<context>
+    <name>Sheet</name>
+    <message>
+        <source>By Heat Ledger %1, from %2.</source>
+        <translation>Von Heat Ledger %1, aus %2.</translation>
+    </message>
+    <message>
+        <source>By Heat Ledger %1, from %2, %3.</source>
+        <translation>Von Heat Ledger %1, aus %2, %3.</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <translation>mit %1</translation>
+    </message>
+    <message>
+        <source>with changes that are not saved</source>
+        <translation>mit Änderungen, die nicht gesichert sind</translation>
+    </message>
+    <message>
+        <source>Circuit: %1 of %2: %3.</source>
+        <translation>Stromkreis: %1 von %2: %3.</translation>
+    </message>
+    <message>
+        <source>Second circuit: %1 of %2: %3.</source>
+        <translation>Zweiter Stromkreis: %1 von %2: %3.</translation>
+    </message>
+    <message>
+        <source>This day stops before its end: do not brew by it as it is.</source>
+        <translation>Dieser Tag endet vorzeitig: Brauen Sie nicht danach, wie er ist.</translation>
+    </message>
+    <message>
+        <source>Whether it rolls or only steams nobody can say.</source>
+        <translation>Ob es wallt oder nur dampft, kann niemand sagen.</translation>
+    </message>
+    <message>
+        <source>for that energy</source>
+        <translation>für diese Energie</translation>
+    </message>
+    <message>
+        <source>for that energy, at %1/kWh</source>
+        <translation>für diese Energie, zu %1/kWh</translation>
+    </message>
+    <message>
+        <source>at the meter, from begin to end</source>
+        <translation>am Zähler, von Anfang bis Ende</translation>
+    </message>
+    <message>
+        <source>at the meter by then</source>
+        <translation>am Zähler bis dahin</translation>
+    </message>
+    <message>
+        <source>in the end, cold, at %1</source>
+        <translation>am Ende, kalt, mit %1</translation>
+    </message>
+    <message>
+        <source>in the end, cold</source>
+        <translation>am Ende, kalt</translation>
+    </message>
+    <message>
+        <source>of steam: open a window</source>
+        <translation>Dampf: ein Fenster öffnen</translation>
+    </message>
+    <message>
+        <source>Next day</source>
+        <translation>Am nächsten Tag</translation>
+    </message>
+    <message>
+        <source>Day %1</source>
+        <translation>Tag %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>gravity</source>
+        <translation>Dichte</translation>
+    </message>
+    <message>
+        <source>meter</source>
+        <translation>Zähler</translation>
+    </message>
+    <message>
+        <source>%1 cold, %2 hot</source>
+        <translation>%1 kalt, %2 heiß</translation>
+    </message>
+    <message>
+        <source>to %1</source>
+        <translation>auf %1</translation>
+    </message>
+    <message>
+        <source>Element off. Grain in, %1</source>
+        <translation>Heizelement aus. Malz hinein, %1</translation>
+    </message>
+    <message>
+        <source>stir it in, lid off</source>
+        <translation>einrühren, Deckel ab</translation>
+    </message>
+    <message>
+        <source>stir it in</source>
+        <translation>einrühren</translation>
+    </message>
+    <message>
+        <source>settles at %1</source>
+        <translation>stellt sich auf %1 ein</translation>
+    </message>
+    <message>
+        <source>Heat to %1</source>
+        <translation>Auf %1 heizen</translation>
+    </message>
+    <message>
+        <source>takes %1</source>
+        <translation>dauert %1</translation>
+    </message>
+    <message>
+        <source>Hold %1 for %2</source>
+        <translation>%1 für %2 halten</translation>
+    </message>
+    <message>
+        <source>Lid on, unplug</source>
+        <translation>Deckel auflegen, Stecker ziehen</translation>
+    </message>
+    <message>
+        <source>Unplug</source>
+        <translation>Stecker ziehen</translation>
+    </message>
+    <message>
+        <source>leave it alone for %1</source>
+        <translation>%1 stehen lassen</translation>
+    </message>
+    <message>
+        <source>Read the mash</source>
+        <translation>Maische ablesen</translation>
+    </message>
+    <message>
+        <source>Read the mash if you are awake: the later, the more it tells of the end</source>
+        <translation>Maische ablesen, falls jemand wach ist: je später, desto mehr sagt es über das Ende</translation>
+    </message>
+    <message>
+        <source>Lift the grain, plug in, full power</source>
+        <translation>Malz heben, Stecker hinein, volle Leistung</translation>
+    </message>
+    <message>
+        <source>Lift the grain, full power</source>
+        <translation>Malz heben, volle Leistung</translation>
+    </message>
+    <message>
+        <source>It was below %1 for %2: boil it at once.</source>
+        <translation>Sie war %2 unter %1: sofort kochen.</translation>
+    </message>
+    <message>
+        <source>It rolls</source>
+        <translation>Es wallt</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>lid on</source>
+        <translation>Deckel aufgelegt</translation>
+    </message>
+    <message>
+        <source>lid off</source>
+        <translation>Deckel ab</translation>
+    </message>
+    <message>
+        <source>lid open by %1</source>
+        <translation>Deckel um %1 offen</translation>
+    </message>
+    <message>
+        <source>turn down to %1 of the power</source>
+        <translation>auf %1 der Leistung herunterdrehen</translation>
+    </message>
+    <message>
+        <source>stay: foam rises fast</source>
+        <translation>dabeibleiben: Schaum steigt schnell</translation>
+    </message>
+    <message>
+        <source>%1 boil off</source>
+        <translation>%1 verdampfen</translation>
+    </message>
+    <message>
+        <source>Element off</source>
+        <translation>Heizelement aus</translation>
+    </message>
+    <message>
+        <source>unplug</source>
+        <translation>Stecker ziehen</translation>
+    </message>
+    <message>
+        <source>The day stops here</source>
+        <translation>Der Tag endet hier</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
+        <source>full power</source>
+        <translation>volle Leistung</translation>
+    </message>
+    <message>
+        <source>stay with it, and open the lid before it rolls</source>
+        <translation>dabeibleiben und den Deckel öffnen, bevor es wallt</translation>
+    </message>
+    <message>
+        <source>stay with it</source>
+        <translation>dabeibleiben</translation>
+    </message>
+    <message>
+        <source>pump on</source>
+        <translation>Pumpe an</translation>
+    </message>
+    <message>
+        <source>%1 stay empty at the fullest: reduce power before the boil and at additions.</source>
+        <translation>Freiraum im vollsten Augenblick: %1. Vor dem Kochen und bei Gaben die Leistung senken.</translation>
+    </message>
+    <message>
+        <source>The kettle weighs up to %1: do not carry hot liquid; let it run, pump or siphon.</source>
+        <translation>Der Kessel wiegt bis zu %1: Heißes nicht tragen; laufen lassen, pumpen oder hebern.</translation>
+    </message>
+    <message>
+        <source>Always boil after a luke-warm hold, and do not count on the boil to undo many warm hours.</source>
+        <translation>Nach einer lauwarmen Zeit immer kochen, und nicht darauf bauen, dass das Kochen viele warme Stunden ungeschehen macht.</translation>
+    </message>
+    <message>
+        <source>Vents, drains and lids stay open while it heats.</source>
+        <translation>Entlüftung, Ablauf und Deckel bleiben beim Heizen offen.</translation>
+    </message>
+    <message>
+        <source>No hours after the boil are counted here: cool quickly and pitch promptly.</source>
+        <translation>Stunden nach dem Kochen sind hier nicht gezählt: schnell kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>Before anything else</source>
+        <translation>Vor allem anderen</translation>
+    </message>
+    <message>
+        <source>The day by the clock</source>
+        <translation>Der Tag nach der Uhr</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Erledigt</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Erwartet</translation>
+    </message>
+    <message>
+        <source>Write in</source>
+        <translation>Eintragen</translation>
+    </message>
+    <message>
+        <source>%1 done: %2</source>
+        <translation>%1 erledigt: %2</translation>
+    </message>
+    <message>
+        <source>Switch off before draining or transferring: %1 cover the element, and %2 are left at the least.</source>
+        <translation>Vor dem Ablassen und Umfüllen ausschalten: %1 bedecken das Heizelement, und mindestens %2 bleiben.</translation>
+    </message>
+    <message>
+        <source>Heat %1 of water from %2</source>
+        <translation>%1 Wasser von %2 heizen</translation>
+    </message>
+    <message>
+        <source>Under a time, and between brackets: there 8 of 10 such days lie.</source>
+        <translation>Unter einer Zeit und in Klammern: dort liegen 8 von 10 solchen Tagen.</translation>
+    </message>
+    <message>
+        <source>Perhaps it rolls: its clock begins</source>
+        <translation>Vielleicht wallt es: die Kochzeit beginnt</translation>
+    </message>
+    <message>
+        <source>It steams and does not roll: its clock begins</source>
+        <translation>Es dampft und wallt nicht: die Kochzeit beginnt</translation>
+    </message>
+    <message>
+        <source>It boils and cannot hold it: its clock begins</source>
+        <translation>Es kocht und kann es nicht halten: die Kochzeit beginnt</translation>
+    </message>
+    <message>
+        <source>It does not boil: its clock begins</source>
+        <translation>Es kocht nicht: die Kochzeit beginnt</translation>
     </message>
 </context>
 <context>
@@ -10024,6 +10351,26 @@
         <source>Kept for later days</source>
         <translation>Für spätere Tage behalten</translation>
     </message>
+    <message>
+        <source>one rig&apos;s day on a page to brew by: times, what to do, what to read and write in</source>
+        <translation>der Tag einer Anlage auf einer Seite, nach der gebraut wird: Zeiten, was zu tun, was abzulesen und einzutragen ist</translation>
+    </message>
+    <message>
+        <source>a page for paper and phone (.html) in place of text; replaces what this program wrote of the same kind, and no other file</source>
+        <translation>eine Seite für Papier und Telefon (.html) statt Text; ersetzt, was dieses Programm von derselben Art geschrieben hat, und keine andere Datei</translation>
+    </message>
+    <message>
+        <source>%1: a sheet is for people; &quot;answer&quot; knows it.</source>
+        <translation>%1: Ein Blatt ist für Menschen; &quot;answer&quot; kennt es.</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;picture&quot;, &quot;report&quot; and &quot;sheet&quot; know it.</source>
+        <translation>%1: Das kennen nur &quot;picture&quot;, &quot;report&quot; und &quot;sheet&quot;.</translation>
+    </message>
+    <message>
+        <source>a sheet is of one rig; say of which: %1</source>
+        <translation>ein Blatt gehört zu einer Anlage; sagen Sie, zu welcher: %1</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -10811,6 +11158,22 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>A click on a rig&apos;s name takes it out of the pictures; Ctrl and the wheel zoom; a right click has more</source>
         <translation>Ein Klick auf den Namen einer Anlage nimmt sie aus den Bildern; Strg und das Rad vergrößern; ein Rechtsklick bietet mehr</translation>
+    </message>
+    <message>
+        <source>Sheet to &amp;brew by</source>
+        <translation>Blatt zum Br&amp;auen</translation>
+    </message>
+    <message>
+        <source>HTML pages, for a phone too (*.html)</source>
+        <translation>HTML-Seiten, auch fürs Telefon (*.html)</translation>
+    </message>
+    <message>
+        <source>Save a sheet to brew by</source>
+        <translation>Ein Blatt zum Brauen sichern</translation>
+    </message>
+    <message>
+        <source>The sheet was not saved.</source>
+        <translation>Das Blatt wurde nicht gesichert.</translation>
     </message>
 </context>
 <context>

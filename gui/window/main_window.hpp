@@ -50,6 +50,8 @@ class MainWindow : public QMainWindow {
   // Every question's tables and picture, in a new folder within this one.
   void exportAll(const QString& parent);
   void saveReport(const QString& path);
+  // One rig's day on a page, as PDF or, where the name ends so, as HTML.
+  void saveSheet(const QString& path, std::size_t rig);
   // Every key of a menu, and those of fields and tables.
   void showKeys();
   rigs::SolutionPtr reportedSolution() const;
@@ -126,6 +128,9 @@ class MainWindow : public QMainWindow {
   void chooseAndExportAll();
   ChartLook exportLook() const;
   void print();
+  // main_window_sheet.cpp
+  void fillSheets(QMenu& menu);
+  void exportSheet(std::size_t rig);
   // window_menus.cpp
   void buildMenus();
   void buildFileMenu();

@@ -56,6 +56,8 @@ void MainWindow::buildFileMenu() {
           [](bool on) { QSettings().setValue(QLatin1String(kOnPaper), on); });
   menu->addAction(tr("Export a&ll questions ..."), this, &MainWindow::chooseAndExportAll);
   menu->addAction(tr("Report as P&DF ..."), this, &MainWindow::exportReport);
+  QMenu* sheets = menu->addMenu(tr("Sheet to &brew by"));
+  connect(sheets, &QMenu::aboutToShow, this, [this, sheets] { fillSheets(*sheets); });
   menu->addAction(tr("&Print ..."), QKeySequence::Print, this, &MainWindow::print);
   menu->addSeparator();
   menu->addAction(tr("&Quit"), QKeySequence::Quit, this, [this] { close(); });

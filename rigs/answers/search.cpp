@@ -393,6 +393,12 @@ void addHowSure(Solution& solution, std::optional<std::size_t> rig, std::size_t 
   }
 }
 
+void addBands(Solution& solution, std::size_t rig, std::size_t days) {
+  RigAnswer& one = solution.answers.rigs[rig];
+  if (!one.bands)
+    one.bands = std::make_shared<const Bands>(bandsOf(solution.plan, rig, {}, days).value());
+}
+
 Solution solve(const Plan& plan, const Searches& wanted) {
   Memory memory;
   Search search(plan, memory);

@@ -74,6 +74,8 @@ class Search {
 // With how sure the figures are, of every rig that lacks it or of this one alone.
 void addHowSure(Solution& solution, std::optional<std::size_t> rig = {},
                 std::size_t days = kDaysOfABand);
+// With the bands alone, a sixth of the work.
+void addBands(Solution& solution, std::size_t rig, std::size_t days = kDaysOfABand);
 // All at once. Precondition: a plan that checkPlan() finds no errors in.
 Solution solve(const Plan& plan, const Searches& wanted);
 

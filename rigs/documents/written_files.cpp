@@ -74,6 +74,8 @@ FileContent contentOfBytes(std::string_view bytes) {
   if (text.starts_with('{')) return ofJson(text);
   if (text.starts_with('<') && has(text, "<svg", 4096))
     return has(text, kOwnSvgMark, 512) ? FileContent::OwnSvg : FileContent::Svg;
+  if (text.starts_with('<') && (has(text, "<html", 4096) || has(text, "<HTML", 4096)))
+    return has(text, kOwnSheetMark, 512) ? FileContent::OwnSheet : FileContent::Html;
   return FileContent::Unknown;
 }
 
@@ -101,6 +103,8 @@ Told contentTold(FileContent content) {
       return Told(TOLD("Problem", "the numbers of a picture that this program wrote (JSON)"));
     case FileContent::OwnReport:
       return Told(TOLD("Problem", "a report that this program wrote (PDF)"));
+    case FileContent::OwnSheet:
+      return Told(TOLD("Problem", "a sheet to brew by that this program wrote (HTML)"));
     case FileContent::OwnResult:
       return Told(TOLD("Problem", "a result that this program wrote (JSON)"));
     case FileContent::Plan:
@@ -113,6 +117,8 @@ Told contentTold(FileContent content) {
       return Told(TOLD("Problem", "a picture that this program did not draw (PNG)"));
     case FileContent::Pdf:
       return Told(TOLD("Problem", "a PDF document that this program did not write"));
+    case FileContent::Html:
+      return Told(TOLD("Problem", "a page that this program did not write (HTML)"));
     case FileContent::NoFile:
       return Told(TOLD("Problem", "no file that could be replaced"));
     case FileContent::Unknown:
@@ -125,12 +131,13 @@ FileContent contentByEnding(const fs::path& path) {
   std::string ending = path.extension().string();
   std::transform(ending.begin(), ending.end(), ending.begin(),
                  [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  constexpr std::array<std::pair<std::string_view, FileContent>, 5> kEndings{
+  constexpr std::array<std::pair<std::string_view, FileContent>, 6> kEndings{
       {{".svg", FileContent::OwnSvg},
        {".png", FileContent::OwnPng},
        {".csv", FileContent::OwnTable},
        {".json", FileContent::OwnNumbers},
-       {".pdf", FileContent::OwnReport}}};
+       {".pdf", FileContent::OwnReport},
+       {".html", FileContent::OwnSheet}}};
   for (const auto& [known, content] : kEndings)
     if (known == ending) return content;
   return FileContent::Unknown;

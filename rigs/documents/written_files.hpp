@@ -18,6 +18,7 @@ enum class FileContent {
   OwnTable,    // .csv
   OwnNumbers,  // of a picture, .json
   OwnReport,   // .pdf
+  OwnSheet,    // .html
   OwnResult,   // --json
   // What a person wrote, or another program.
   Plan,
@@ -25,11 +26,13 @@ enum class FileContent {
   Svg,
   Png,
   Pdf,
+  Html,
   Unknown,
   NoFile,  // a folder, a device
 };
 
 inline constexpr std::string_view kOwnSvgMark = "<!-- Heat Ledger -->";
+inline constexpr std::string_view kOwnSheetMark = "<!-- Heat Ledger: a sheet to brew by -->";
 // Of the chunk "Software".
 inline constexpr std::string_view kOwnPngMark = "Heat Ledger";
 // The creator of a report begins so.

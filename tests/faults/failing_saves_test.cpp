@@ -165,11 +165,16 @@ TEST_F(FailingSaves, OfTheCommandNewLeaveAllOrNothing) {
             5);
 }
 
-TEST_F(FailingSaves, OfPicturesAndReportsLeaveTheOldOrTheNewOneWhole) {
+TEST_F(FailingSaves, OfPicturesSheetsAndReportsLeaveTheOldOrTheNewOneWhole) {
   const std::string plan = folder_.file("plan.json");
   ASSERT_EQ(runProgram({"new", plan, "--like", "one-kettle"}).exitCode, 0);
   EXPECT_GT(survivesAll({.name = "day.csv",
                          .arguments = {"picture", "how-far-cools", plan, "--to", "FILE", "--force"},
+                         .program = HEATLEDGER_PROGRAM,
+                         .everyError = false}),
+            10);
+  EXPECT_GT(survivesAll({.name = "day.html",
+                         .arguments = {"sheet", plan, "--to", "FILE", "--force"},
                          .program = HEATLEDGER_PROGRAM,
                          .everyError = false}),
             10);

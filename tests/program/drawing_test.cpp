@@ -119,7 +119,7 @@ TEST_F(Drawing, AgreesWithItsManPage) {
       contents(std::string(HEATLEDGER_SOURCE_DIR) + "/gui/packaging/heatledger.1.in");
   for (const std::string command :
        {"answer", "day", "size", "insulate", "boil", "cost", "circuit", "room", "picture", "report",
-        "check", "new", "list", "schema"}) {
+        "sheet", "check", "new", "list", "schema"}) {
     EXPECT_THAT(page, HasSubstr(".It Cm " + command)) << command;
     const std::string help = runProgram({command, "--help"}).output;
     for (std::size_t at = help.find("\n  --"); at != std::string::npos;

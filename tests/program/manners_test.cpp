@@ -234,6 +234,8 @@ TEST(Manners, LeaveTheNetworkAlone) {
                                              {"circuit"},
                                              {"new", folder.file("plan.json")},
                                              {"picture", "room", "--to", folder.file("room.svg")},
+                                             {"sheet", "--rig", "d"},
+                                             {"sheet", "--rig", "d", "--to", folder.file("d.html")},
                                              {"report", "--to", folder.file("day.pdf")}}) {
     SCOPED_TRACE(testing::PrintToString(words));
     const Ran ran = runProgram(words, {.endsOnNetwork = true, .hasDisplay = false});

@@ -1,13 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/window/exports/report.hpp"
 
-#include <QBuffer>
 #include <QCoreApplication>
-#include <QDateTime>
-#include <QHashFunctions>
-#include <QPageSize>
 #include <QPagedPaintDevice>
-#include <QPdfWriter>
 #include <algorithm>
 #include <optional>
 #include <utility>
@@ -16,12 +11,12 @@
 #include "gui/telling/case.hpp"
 #include "gui/telling/rig_words.hpp"
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/exports/pdf.hpp"
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/exports/report_pages.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
-#include "rigs/documents/written_files.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
 
@@ -39,7 +34,6 @@ constexpr qreal kPictureHeight = 168.0;  // points
 // Below this much paper a question begins on a new page: title, sentence and first picture.
 constexpr qreal kQuestionBegins = 240.0;
 constexpr qreal kViewBegins = 250.0;  // another view of the same question, without a title
-constexpr int kDotsPerInch = 1200;    // of coordinates; everything stays vectors
 
 QString titleOfPlan(const ReportInput& input) {
   const QString title = QString::fromStdString(input.solution->plan.title);
@@ -215,54 +209,9 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   return pages.isFine();
 }
 
-namespace {
-
-// Who sets SOURCE_DATE_EPOCH (seconds since 1970, reproducible-builds.org) wants the same bytes at
-// any time. The writer takes the clock's and cannot be told another; digits for digits, nothing
-// moves to another place in the file, as its table of places demands.
-std::optional<QDateTime> dateAsked() {
-  bool isSet = false;
-  const qint64 seconds = qEnvironmentVariable("SOURCE_DATE_EPOCH").toLongLong(&isSet);
-  const QDateTime date = QDateTime::fromSecsSinceEpoch(seconds, Qt::UTC);
-  if (!isSet || date.date().year() < 1970 || date.date().year() > 9999) return std::nullopt;
-  return date;
-}
-
-QByteArray withDate(QByteArray pdf, const QDateTime& date) {
-  static const QByteArray kBefore = "/CreationDate (D:";
-  const qsizetype at = pdf.indexOf(kBefore);
-  if (at < 0) return pdf;
-  const qsizetype begin = at + kBefore.size();
-  const qsizetype length = pdf.indexOf(')', begin) - begin;
-  QByteArray stamp = date.toString(QStringLiteral("yyyyMMddHHmmss")).toLatin1();
-  stamp += length == stamp.size() + 1 ? "Z" : "+00'00'";
-  return stamp.size() == length ? pdf.replace(begin, length, stamp) : pdf;
-}
-
-}  // namespace
-
 QByteArray reportPdf(const ReportInput& input) {
-  const std::optional<QDateTime> date = dateAsked();
-  // The writer puts fonts in the order of a hash, which is another one in each process.
-  if (date) QHashSeed::setDeterministicGlobalSeed();
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  QPdfWriter writer(&buffer);
-  writer.setResolution(kDotsPerInch);
-  writer.setTitle(titleOfPlan(input));
-  // By which a later report knows that it may replace this file.
-  writer.setCreator(QString::fromUtf8(std::string(rigs::kOwnReportMark).c_str()) +
-                    QLatin1String(kVersion));
-  const bool us = input.units.base() == rigs::UnitSystem::UsCustomary;
-  writer.setPageSize(QPageSize(us ? QPageSize::Letter : QPageSize::A4));
-  writer.setPageMargins(QMarginsF());
-  if (!input.document.isEmpty()) {
-    writer.addFileAttachment(QStringLiteral("plan.json"), input.document,
-                             QStringLiteral("application/json"));
-  }
-  if (!paintReport(writer, input)) return {};
-  return date ? withDate(std::move(bytes), *date) : bytes;
+  return pdfOf({.title = titleOfPlan(input), .units = input.units, .plan = input.document},
+               [&](QPagedPaintDevice& device) { return paintReport(device, input); });
 }
 
 void writeReport(const std::filesystem::path& path, const ReportInput& input) {

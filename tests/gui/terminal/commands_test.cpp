@@ -154,7 +154,7 @@ TEST(CommandLine, TellsEverythingThatIsWrongAtOnce) {
                  "\"--colour\" is nothing that \"answer\" knows. \"heatledger answer --help\" "
                  "shows its options.",
                  "--json and --csv exclude each other.", "--every-rule: only \"circuit\" knows it.",
-                 "--to: only \"picture\" and \"report\" know it."));
+                 "--to: only \"picture\", \"report\" and \"sheet\" know it."));
 }
 
 TEST(CommandLine, SaysWhatACommandCannotDo) {

@@ -26,7 +26,9 @@ TEST(FileContents, AreToldByTheirMarks) {
       {"{\n\"seen\": {\"by\": \"me\"}}", FileContent::OtherJson},
       {"<?xml version=\"1.0\"?><!-- Heat Ledger -->\n<svg", FileContent::OwnSvg},
       {"<?xml version=\"1.0\"?>\n<svg", FileContent::Svg},
-      {"<html>", FileContent::Unknown},
+      {"<html>", FileContent::Html},
+      {"<!DOCTYPE html>\n<!-- Heat Ledger: a sheet to brew by -->\n<html>", FileContent::OwnSheet},
+      {"<!DOCTYPE html>\n<!-- mine -->\n<html>", FileContent::Html},
       {"\x89PNG\r\n\x1a\n....tEXtSoftware\0Heat Ledger"sv, FileContent::OwnPng},
       {"\x89PNG\r\n\x1a\n....tEXtSoftware\0Another"sv, FileContent::Png},
       {"%PDF-1.4\n1 0 obj", FileContent::Pdf},
@@ -45,7 +47,8 @@ TEST(FileContents, KnowEveryPlan) {
 TEST(FileContents, OfOthersAreNeverTakenForOurs) {
   std::mt19937 random(20260101);
   std::uniform_int_distribution<int> byte(0, 255), size(1, 300);
-  for (const std::string_view begins : {""sv, "{"sv, "<svg"sv, "%PDF-"sv, "\x89PNG\r\n\x1a\n"sv}) {
+  for (const std::string_view begins :
+       {""sv, "{"sv, "<svg"sv, "<html"sv, "%PDF-"sv, "\x89PNG\r\n\x1a\n"sv}) {
     for (int round = 0; round < 400; ++round) {
       std::string bytes(begins);
       for (int i = size(random); i > 0; --i) bytes += static_cast<char>(byte(random));
@@ -61,6 +64,7 @@ TEST(FileContents, HaveAnEndingForEachKindThatIsWritten) {
   EXPECT_EQ(contentByEnding("day.csv"), FileContent::OwnTable);
   EXPECT_EQ(contentByEnding("plan.json"), FileContent::OwnNumbers);
   EXPECT_EQ(contentByEnding("day.pdf"), FileContent::OwnReport);
+  EXPECT_EQ(contentByEnding("day.html"), FileContent::OwnSheet);
   EXPECT_EQ(contentByEnding("day"), FileContent::Unknown);
 }
 

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// A PDF document of this program's: its paper, its mark and its date.
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+#include <functional>
+
+#include "rigs/quantities/unit_system.hpp"
+
+class QPagedPaintDevice;
+
+namespace gui {
+
+struct PdfAbout {
+  QString title;
+  rigs::UnitSystem units;  // A4, or letter size for US units
+  QByteArray plan = {};    // attached, where there is one
+};
+// What `paint` draws; empty where it says that not everything could be. The same bytes at any time
+// for who sets SOURCE_DATE_EPOCH.
+QByteArray pdfOf(const PdfAbout& about, const std::function<bool(QPagedPaintDevice&)>& paint);
+
+}  // namespace gui
