@@ -23,16 +23,6 @@ struct Coil {
 
 enum class Stirring { Still, Stirred };
 
-// Inside a coiled tube that water (or wort) runs through.
-//
-// Source: Gnielinski, Int. Chem. Eng. 16 (1976) 359, with Petukhov's friction factor, times
-// 1 + 3.5 d/D for the coil (Coulson & Richardson's Chemical Engineering vol. 6); below Re 4000
-// straight down to the laminar 3.66 at Re 2300 (Gnielinski's own interpolation, from memory).
-// Range: Re 2300-1e6, Pr 0.5-200; +-10 % in smooth straight tubes. Below Re 2300 it is low: a
-// coil's own swirl is left out. Nothing flows: as laminar. `water` is taken at the stream's mean.
-HeatTransferCoefficient tubeFilm(MassFlow flow, Length bore, Length coilDiameter,
-                                 const WaterProperties& water);
-
 // Outside the tube, in wort that nothing moves but its own warmth.
 //
 // Source: Xin & Ebadian: Nu = 0.290 Ra^0.293 on the tube's diameter, helix upright. Ra 4e3-1e5 in

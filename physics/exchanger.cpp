@@ -6,7 +6,7 @@
 #include <cmath>
 #include <numbers>
 
-#include "physics/coil.hpp"
+#include "physics/tube_film.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
