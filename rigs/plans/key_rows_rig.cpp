@@ -124,6 +124,12 @@ std::vector<Row> extras() {
        .standard = "none",
        .example = R"({"hose_length": "1.5 m", "outer_diameter": "16 mm", "wall": "3 mm"})",
        .meaning = TOLD("PlanFields", "A hose outside, used while the mash is held.")},
+      {.name = "chiller",
+       .value = object(),
+       .example = R"({"kind": "coil", "length": "7.5 m", "wort": "stirred"})",
+       .meaning = TOLD("PlanFields",
+                       "What chills the wort after the boil. Left out: a common coil is supposed "
+                       "where somebody asks.")},
       {.name = "dead_band",
        .value = quantity(TemperatureDifference, "0 K", "10 K"),
        .standard = "0 K",
@@ -413,10 +419,63 @@ Part hose() {
                                     "to 500 W.")}}};
 }
 
+Part chiller() {
+  return {
+      .places = {"/rigs/*/chiller"},
+      .rows = {{.name = "kind",
+                .value = word({"coil", "counterflow", "air"}),
+                .standard = "coil",
+                .example = "coil",
+                .label = TOLD("PlanFields", "Kind"),
+                .meaning = TOLD("PlanFields",
+                                "A coil in the kettle, a tube in a hose that the wort runs "
+                                "through once, or air alone.")},
+               {.name = "material",
+                .value = word({"copper", "stainless steel"}),
+                .standard = "copper",
+                .example = "stainless steel",
+                .label = TOLD("PlanFields", "Material"),
+                .meaning = TOLD("PlanFields", "Of the tube.")},
+               {.name = "tube",
+                .value = quantity(Length, "4 mm", "40 mm"),
+                .standard = "9.5 mm",
+                .example = "12.7 mm",
+                .label = TOLD("PlanFields", "Tube"),
+                .meaning = TOLD("PlanFields", "Its outer diameter, 4 to 40 mm.")},
+               {.name = "length",
+                .value = quantity(Length, "0.5 m", "60 m"),
+                .standard = "7.5 m",
+                .example = "15 m",
+                .label = TOLD("PlanFields", "Length"),
+                .meaning = TOLD("PlanFields",
+                                "Of the tube in the wort, 0.5 to 60 m, and no more than the "
+                                "kettle has room for.")},
+               {.name = "wort",
+                .value = word({"still", "stirred"}),
+                .standard = "still",
+                .example = "stirred",
+                .label = TOLD("PlanFields", "Wort"),
+                .meaning = TOLD("PlanFields",
+                                "Whether it is stirred round a coil all the time, or left "
+                                "still.")},
+               {.name = "water_flow",
+                .value = quantity(VolumeFlow, "0.2 L/min", "60 L/min"),
+                .standard = "8 L/min",
+                .example = "6 L/min",
+                .label = TOLD("PlanFields", "Water flow"),
+                .meaning = TOLD("PlanFields", "Through the chiller, 0.2 to 60 L/min.")},
+               {.name = "wort_flow",
+                .value = quantity(VolumeFlow, "0.2 L/min", "30 L/min"),
+                .standard = "3 L/min",
+                .example = "2.5 L/min",
+                .label = TOLD("PlanFields", "Wort flow"),
+                .meaning = TOLD("PlanFields", "Through a counterflow chiller, 0.2 to 30 L/min.")}}};
+}
+
 }  // namespace
 
 std::vector<Part> rigParts() {
-  return {rig(), vessel(), lid(), open(), stand(), jacket(), layer(), hose()};
+  return {rig(), vessel(), lid(), open(), stand(), jacket(), layer(), hose(), chiller()};
 }
 
 }  // namespace rigs::key_rows

@@ -30,14 +30,15 @@ inline FullPlan fullBatch() {
               "specific_heat": "1600 J/(kg K)", "slaking_heat": "17 kJ/kg"},
     "mash": {"rests": [{"temperature": "65 C", "time": "50 min"},
                        {"temperature": "76 C", "time": "10 min"}]},
-    "mashing_in": "6 min", "boil": "70 min"
+    "mashing_in": "6 min", "boil": "70 min", "hot_stand": "10 min",
+    "pitching_temperature": "19 C"
 })json");
 }
 
 inline FullPlan fullPlace() {
   return parsed(R"json({
     "altitude": "300 m", "room": "18 C", "humidity": "55 %", "water": "11 C",
-    "draught": "0.2 m/s", "region": "Europe", "rules": "my-region.json", "edition": "2009",
+    "draught": "0.2 m/s", "cooling_water": "13 C", "region": "Europe", "rules": "my-region.json", "edition": "2009",
     "air": {"volume": "50 m3", "air_changes": 1, "outdoors": "4 C", "outdoor_humidity": "70 %",
             "hood_captures": "10 %", "hold_humidity": "65 %", "window_u": "3 W/(m2 K)"
 }
@@ -80,6 +81,9 @@ inline FullPlan withOneElement() {
                       "material": "silicone",
                       "insulation": [{"material": "cork", "thickness": "5 mm"}, {"R": "R 2"}],
                       "returns": "below the wort", "flow": "5 L/min", "pump_heat": "20 W"},
+    "chiller": {"kind": "counterflow", "material": "stainless steel", "tube": "12 mm",
+                "length": "9 m", "wort": "stirred", "water_flow": "7 L/min",
+                "wort_flow": "2 L/min"},
     "dead_band": "0.5 K", "boil_power": "80 %", "evaporation_factor": 1.1})json");
   rig["supply"] = fullSupply();
   rig["cable"] = fullCable();
