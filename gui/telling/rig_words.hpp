@@ -23,7 +23,8 @@ enum class RigAspect {
   BoilPower,  // where it is turned down for the boil
   Hose,
   Pump,
-  Stand  // where it is not the usual table
+  Chiller,  // where one is stated
+  Stand     // where it is not the usual table
 };
 
 struct SentencePart {

@@ -2524,10 +2524,6 @@
         <translation>Kein Kühler ist angegeben: Ein üblicher ist unterstellt, eine Spirale aus %1, Rohr %2, %3 lang, mit %4 Wasser.</translation>
     </message>
     <message>
-        <source>Stirring is worth more than a coil twice as long, or twice the water: still wort is told as a band, since measured coils differ by so much.</source>
-        <translation>Rühren ist mehr wert als eine doppelt so lange Spirale oder doppelt so viel Wasser: Für ruhende Würze steht eine Spanne, da sich gemessene Spiralen so weit unterscheiden.</translation>
-    </message>
-    <message>
         <source>The cooling water is taken to be as cold as the water for brewing, %1; summer mains are warmer.</source>
         <translation>Das Kühlwasser gilt als so kalt wie das Brauwasser, %1; im Sommer ist Leitungswasser wärmer.</translation>
     </message>
@@ -2714,6 +2710,14 @@
     <message>
         <source>%1 is never reached: what cools the wort is too warm for that.</source>
         <translation>%1 wird nie erreicht: Was die Würze kühlt, ist zu warm dafür.</translation>
+    </message>
+    <message>
+        <source>Still wort is told as a band, since measured coils differ by so much.</source>
+        <translation>Für ruhende Würze steht eine Spanne, da sich gemessene Spiralen so weit unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Stirring is worth more than a coil twice as long, or twice the water.</source>
+        <translation>Rühren ist mehr wert als eine doppelt so lange Spirale oder doppelt so viel Wasser.</translation>
     </message>
 </context>
 <context>
