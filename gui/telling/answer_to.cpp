@@ -35,6 +35,8 @@ Answer answered(Question question, const Case& of) {
       return roomChanges(of);
     case Question::HelpsMost:
       return helpsMost(of);
+    case Question::HowChills:
+      return howLongChills(of);
     case Question::HowSure:
       return howSure(of);
   }
@@ -63,6 +65,8 @@ rigs::About aboutOf(Question question) {
       return rigs::About::Cost;
     case Question::Room:
       return rigs::About::Room;
+    case Question::HowChills:
+      return rigs::About::Chilling;
   }
   return rigs::About::Everything;
 }
@@ -125,6 +129,8 @@ rigs::Depth depthOf(Question question) {
       return rigs::Depth::Circuit;
     case Question::Room:
       return rigs::Depth::Room;
+    case Question::HowChills:
+      return rigs::Depth::Chill;
   }
   return rigs::Depth::Everything;
 }
@@ -150,6 +156,7 @@ rigs::Searches neededBy(Question question, const QuestionView& view) {
     case Question::WhereHeat:
     case Question::WhatCost:
     case Question::HowFarCools:
+    case Question::HowChills:
     case Question::Room:
       return {};
   }

@@ -29,6 +29,7 @@ enum class Subject {
   Sizing,
   Jacket,
   RoomAir,
+  Chill,
   Change,
   Bands
 };
@@ -37,7 +38,7 @@ struct Words {
   Subject subject;
   Template<0> formula, source, certainty;
 };
-const std::array<Words, 19> kWords{{
+const std::array<Words, 20> kWords{{
     {Subject::Time,
      TOLD("Explained",
           "Time is heat over power: from one temperature to the next t = ∫ C "
@@ -198,6 +199,17 @@ const std::array<Words, 19> kWords{{
      TOLD("Explained",
           "Real rooms mix badly and walls take up moisture; a few percent "
           "beside that.")},
+    {Subject::Chill,
+     TOLD("Explained",
+          "Wort and kettle cool by what the chiller's water takes and what wall, base, lid and "
+          "surface lose, over what they hold per kelvin: t = ∫ C dT / (Q + L). A coil takes ε w c "
+          "(T − Tw) with ε = 1 − exp(−UA / (w c))."),
+     TOLD("Explained",
+          "Gnielinski 1976 within the tube; outside Churchill & Bernstein 1977 at 0.15 m/s where "
+          "it is stirred, Xin & Ebadian where it is still; losses as those of the day"),
+     TOLD("Explained",
+          "Stirred within some 20 %; still by a factor of two or three, as coefficients of 400 to "
+          "1300 W/(m²K) are printed for it; by air alone within 20 %.")},
     {Subject::Change,
      TOLD("Explained",
           "Each change is tried as a whole plan of its own, simulated like any "
@@ -272,6 +284,7 @@ constexpr std::array kPlaces{
     Place{"/night", Subject::Night},
     Place{"/cost", Subject::Money},
     Place{"/room", Subject::RoomAir},
+    Place{"/chilling", Subject::Chill},
 };
 
 Subject subjectOf(Question question) {
@@ -297,6 +310,8 @@ Subject subjectOf(Question question) {
       return Subject::RoomAir;
     case Question::HelpsMost:
       return Subject::Change;
+    case Question::HowChills:
+      return Subject::Chill;
     case Question::HowSure:
       return Subject::Bands;
   }

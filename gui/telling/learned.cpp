@@ -83,7 +83,7 @@ std::vector<Told> headline(const Case& of, const Learned& learned) {
 
 // --- What they tell of the kettle.
 
-Argument percent(double share) {
+Argument percentOfShare(double share) {
   return amount(std::abs(share), {.significantDigits = 2, .decimals = 0});
 }
 // "21 % to 29 %" of a factor's ends, from what was planned.
@@ -91,9 +91,13 @@ Told factorText(const LearnedUnknown& one, const rigs::Template<3>& more,
                 const rigs::Template<3>& less, const rigs::Template<2>& asPlanned) {
   const double low = one.after.low - 1.0;
   const double high = one.after.high - 1.0;
-  if (low > 0.0) return Told(more, percent(one.after.middle - 1.0), percent(low), percent(high));
-  if (high < 0.0) return Told(less, percent(one.after.middle - 1.0), percent(high), percent(low));
-  return Told(asPlanned, percent(low), percent(high));
+  if (low > 0.0)
+    return Told(more, percentOfShare(one.after.middle - 1.0), percentOfShare(low),
+                percentOfShare(high));
+  if (high < 0.0)
+    return Told(less, percentOfShare(one.after.middle - 1.0), percentOfShare(high),
+                percentOfShare(low));
+  return Told(asPlanned, percentOfShare(low), percentOfShare(high));
 }
 
 Told offsetText(const LearnedUnknown& one, const rigs::Template<3>& more,

@@ -35,6 +35,8 @@ constexpr std::array kEntries{
           "room"},
     Entry{Question::HelpsMost, TOLD("Answer", "What helps most?"), TOLD("Answer", "Helps most?"),
           "helps-most"},
+    Entry{Question::HowChills, TOLD("Answer", "How long does it take to chill?"),
+          TOLD("Answer", "Chills how fast?"), "chilling"},
     Entry{Question::HowSure, TOLD("Answer", "How sure is this?"), TOLD("Answer", "How sure?"),
           "how-sure"}};
 

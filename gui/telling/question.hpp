@@ -26,6 +26,7 @@ enum class Question {
   HowFarCools,   // How far does it cool?
   Room,          // What happens to the room?
   HelpsMost,     // What helps most?
+  HowChills,     // How long does it take to chill?
   HowSure        // How sure is this?
 };
 // In the order in which they are offered.

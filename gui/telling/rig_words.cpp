@@ -57,6 +57,7 @@ class Parts {
     boilPower();
     hose();
     pump();
+    chiller();
     stand();
     measured();
   }
@@ -231,6 +232,26 @@ class Parts {
         {"/pump/power"});
   }
 
+  void chiller() {
+    const rigs::Chiller& own = rig_.chiller;
+    if (!own.isStated) return;
+    switch (own.kind) {
+      case rigs::Chiller::Kind::Coil:
+        return add(RigAspect::Chiller,
+                   own.stirred
+                       ? Told(TOLD("Rig", "a coil of %1 in stirred wort"), amount(own.length))
+                       : Told(TOLD("Rig", "a coil of %1 in still wort"), amount(own.length)),
+                   {"/chiller/kind", "/chiller/length", "/chiller/wort"});
+      case rigs::Chiller::Kind::Counterflow:
+        return add(RigAspect::Chiller,
+                   Told(TOLD("Rig", "a counterflow chiller of %1"), amount(own.length)),
+                   {"/chiller/kind", "/chiller/length"});
+      case rigs::Chiller::Kind::Air:
+        return add(RigAspect::Chiller, Told(TOLD("Rig", "chilled by air alone")),
+                   {"/chiller/kind"});
+    }
+  }
+
   void stand() {
     const std::string_view kind = rig_.written.at("/stands_on/kind");
     const Told material =
@@ -289,6 +310,8 @@ Told withoutIt(RigAspect aspect) {
       return Told(TOLD("Rig", "no hose"));
     case RigAspect::Pump:
       return Told(TOLD("Rig", "no pump"));
+    case RigAspect::Chiller:
+      return Told(TOLD("Rig", "no chiller stated"));
     case RigAspect::Stand:
       return Told(TOLD("Rig", "on the usual table"));
     case RigAspect::Measured:
@@ -316,8 +339,9 @@ bool isForReaders(const std::string& place) {
 
 // That one of them has such a thing and the other has none is told of the thing as a whole.
 bool isToldAsAWhole(const std::string& place, const RigPlan& one, const RigPlan& other) {
-  static const std::vector<std::string> kWhole{"/lid",     "/jacket",   "/recirculation", "/pump",
-                                               "/element", "/elements", "/stands_on"};
+  static const std::vector<std::string> kWhole{"/lid",      "/jacket",   "/recirculation",
+                                               "/pump",     "/chiller",  "/element",
+                                               "/elements", "/stands_on"};
   const std::string part = partOf(place);
   const auto lacksIt = [&part](const RigPlan& rig) {
     return !rig.written.has(part) || rig.written.at(part) == "none";

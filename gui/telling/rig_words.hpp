@@ -23,6 +23,7 @@ enum class RigAspect {
   BoilPower,  // where it is turned down for the boil
   Hose,
   Pump,
+  Chiller,  // where one is stated
   Stand,    // where it is not the usual table
   Measured  // own factors on what it loses and evaporates, where there are some
 };

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "gui/telling/chill.hpp"
 #include "gui/telling/helps.hpp"
 #include "gui/telling/overview.hpp"
 #include "gui/telling/rig_rows.hpp"
@@ -153,6 +154,14 @@ Told helpsShortly(const Case& of, std::size_t i) {
   return gainText(of, wish, best.front()->effect, helps->today);
 }
 
+// Of what was not computed nothing is said.
+Told chillShortly(const Case& of, std::size_t i) {
+  const rigs::ChillAnswer* chill = chillOf(of, i);
+  const auto span = chill ? chillSpan(*chill) : std::nullopt;
+  if (!span) return {};
+  return Told(TOLD("Answer", "%1 to %2"), chillSpanText(*span), chilledToText(*chill));
+}
+
 Told sureShortly(const Case& of, std::size_t i) {
   const auto& bands = of.rig(i).bands;
   return bands ? rollsOnText(bands->rolls) : Told();
@@ -182,6 +191,8 @@ Told shortTextOf(Question question, const Case& of, std::size_t i) {
       return roomShortly(of, i);
     case Question::HelpsMost:
       return helpsShortly(of, i);
+    case Question::HowChills:
+      return chillShortly(of, i);
     case Question::HowSure:
       return sureShortly(of, i);
   }

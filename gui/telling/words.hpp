@@ -50,6 +50,7 @@ Answer whatCost(const Case& of);
 Answer howFarCools(const Case& of);
 Answer roomChanges(const Case& of);
 Answer helpsMost(const Case& of);
+Answer howLongChills(const Case& of);
 Answer howSure(const Case& of);
 
 }  // namespace gui::telling

@@ -132,6 +132,8 @@ rigs::Depth depthOf(Command command) {
       return rigs::Depth::Circuit;
     case Command::Room:
       return rigs::Depth::Room;
+    case Command::Chill:
+      return rigs::Depth::Chill;
     default:
       return rigs::Depth::Day;
   }
@@ -161,6 +163,8 @@ std::vector<Question> questionsOf(Command command) {
       return {Question::Circuit};
     case Command::Room:
       return {Question::Room};
+    case Command::Chill:
+      return {Question::HowChills};
     case Command::Helps:
       return {Question::HelpsMost};
     case Command::Sure:

@@ -33,6 +33,9 @@ constexpr std::array<Text, 3> kCircuit{"heatledger circuit my-plan.json",
                                        "heatledger circuit my-plan.json --circuit \"20 A\""};
 constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
                                     "heatledger room my-plan.json --humidity \"60 %\""};
+constexpr std::array<Text, 3> kChill{"heatledger chill my-plan.json",
+                                     "heatledger chill my-plan.json --rig b",
+                                     "heatledger chill my-plan.json --csv > chill.csv"};
 constexpr std::array<Text, 3> kHelps{"heatledger helps my-plan.json",
                                      "heatledger helps my-plan.json --wish sooner --rig b",
                                      "heatledger helps my-plan.json --together all"};
@@ -94,6 +97,10 @@ constexpr std::array kVerbs{
     Verb{Command::Room, "room", "[PLAN]",
          TOLD("Terminal", "vapour, heat and humidity in the room, and the airflow that helps"),
          kRoom},
+    Verb{Command::Chill, "chill", "[PLAN]",
+         TOLD("Terminal",
+              "how long the wort takes to its pitching temperature, and the water for it"),
+         kChill},
     Verb{Command::Helps, "helps", "[PLAN]",
          TOLD("Terminal", "the one change that helps most, and the few together"), kHelps},
     Verb{Command::Sure, "sure", "[PLAN]",

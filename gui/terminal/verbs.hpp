@@ -20,6 +20,7 @@ enum class Command {
   Cost,
   Circuit,
   Room,
+  Chill,
   Helps,
   Sure,
   Safety,

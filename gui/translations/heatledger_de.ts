@@ -2451,6 +2451,274 @@
         <source>%1 as there is less to warm</source>
         <translation>%1, weil weniger zu erwärmen ist</translation>
     </message>
+    <message>
+        <source>stirred all the time</source>
+        <translation>ständig gerührt</translation>
+    </message>
+    <message>
+        <source>left still</source>
+        <translation>ohne Rühren</translation>
+    </message>
+    <message>
+        <source>in one pass</source>
+        <translation>in einem Durchgang</translation>
+    </message>
+    <message>
+        <source>by air alone</source>
+        <translation>an der Luft allein</translation>
+    </message>
+    <message>
+        <source>There is no finished wort that could be chilled.</source>
+        <translation>Es gibt keine fertige Würze, die zu kühlen wäre.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 is what %3 takes, %4.</source>
+        <translation>%1 bis %2 braucht %3, %4.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 is what %3 takes, %4: the quickest.</source>
+        <translation>%1 bis %2 braucht %3, %4: am schnellsten.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 with %3, %4: the slowest.</source>
+        <translation>%1 bis %2 mit %3, %4: am langsamsten.</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>The water takes too little: it comes to rest at about %1, where the room gives as much.</source>
+        <translation>Das Wasser nimmt zu wenig: Bei etwa %1 bleibt es stehen, wo der Raum ebenso viel gibt.</translation>
+    </message>
+    <message>
+        <source>Stirred all the time it comes to %1 in about %2 with %3 of water, left still in about %4 with %5.</source>
+        <translation>Ständig gerührt kommt sie in etwa %2 mit %3 Wasser auf %1, ohne Rühren in etwa %4 mit %5.</translation>
+    </message>
+    <message>
+        <source>Stirred all the time it comes to %1 in about %2 with %3 of water; left still it may never get there.</source>
+        <translation>Ständig gerührt kommt sie in etwa %2 mit %3 Wasser auf %1; ohne Rühren kommt sie vielleicht nie dorthin.</translation>
+    </message>
+    <message>
+        <source>The water leaves at up to about %1, and at about %2 on average.</source>
+        <translation>Das Wasser kommt mit bis zu etwa %1 heraus, im Mittel mit etwa %2.</translation>
+    </message>
+    <message>
+        <source>At %1 of wort one pass takes %2 and %3 of water. The wort leaves at about %4 (%5 to %6), the water at about %7.</source>
+        <translation>Bei %1 Würze dauert ein Durchgang %2 und braucht %3 Wasser. Die Würze kommt mit etwa %4 heraus (%5 bis %6), das Wasser mit etwa %7.</translation>
+    </message>
+    <message>
+        <source>That is warmer than %1: with about %2 of wort it leaves at that.</source>
+        <translation>Das ist wärmer als %1: Mit etwa %2 Würze käme sie so kalt heraus.</translation>
+    </message>
+    <message>
+        <source>That is warmer than %1, and no slower wort gets there: a longer tube, more water or a second pass would.</source>
+        <translation>Das ist wärmer als %1, und auch langsamer fließende Würze kommt nicht dorthin: Ein längeres Rohr, mehr Wasser oder ein zweiter Durchgang täten es.</translation>
+    </message>
+    <message>
+        <source>%1 is out of reach: water of %2 brings wort to about %3 at best. What would do it: about %4 of ice in a bath round it; water of %5 or colder; or pitching at %3.</source>
+        <translation>%1 ist nicht zu erreichen: Wasser von %2 bringt Würze bestenfalls auf etwa %3. Was hülfe: etwa %4 Eis in einem Bad darum; Wasser von höchstens %5; oder Anstellen bei %3.</translation>
+    </message>
+    <message>
+        <source>No chiller is stated: a common one is supposed, a %1 coil of %2 tube, %3 long, with %4 of water.</source>
+        <translation>Kein Kühler ist angegeben: Ein üblicher ist unterstellt, eine Spirale aus %1, Rohr %2, %3 lang, mit %4 Wasser.</translation>
+    </message>
+    <message>
+        <source>The cooling water is taken to be as cold as the water for brewing, %1; summer mains are warmer.</source>
+        <translation>Das Kühlwasser gilt als so kalt wie das Brauwasser, %1; im Sommer ist Leitungswasser wärmer.</translation>
+    </message>
+    <message>
+        <source>stirred</source>
+        <translation>gerührt</translation>
+    </message>
+    <message>
+        <source>still</source>
+        <translation>ruhend</translation>
+    </message>
+    <message>
+        <source>still, at worst</source>
+        <translation>ruhend, schlechtestenfalls</translation>
+    </message>
+    <message>
+        <source>Wort while it is chilled</source>
+        <translation>Würze, während sie gekühlt wird</translation>
+    </message>
+    <message>
+        <source>Time of chilling</source>
+        <translation>Dauer des Kühlens</translation>
+    </message>
+    <message>
+        <source>down to %1</source>
+        <translation>hinunter auf %1</translation>
+    </message>
+    <message>
+        <source>What is chilled</source>
+        <translation>Was gekühlt wird</translation>
+    </message>
+    <message>
+        <source>wort, cold</source>
+        <translation>Würze, kalt</translation>
+    </message>
+    <message>
+        <source>begins at</source>
+        <translation>beginnt bei</translation>
+    </message>
+    <message>
+        <source>cooling water</source>
+        <translation>Kühlwasser</translation>
+    </message>
+    <message>
+        <source>pitched at</source>
+        <translation>angestellt bei</translation>
+    </message>
+    <message>
+        <source>ice to get there</source>
+        <translation>Eis, um hinzukommen</translation>
+    </message>
+    <message>
+        <source>down to the goal</source>
+        <translation>hinunter zum Ziel</translation>
+    </message>
+    <message>
+        <source>down to pitching</source>
+        <translation>hinunter zum Anstellen</translation>
+    </message>
+    <message>
+        <source>water for that</source>
+        <translation>Wasser dafür</translation>
+    </message>
+    <message>
+        <source>which leaves at first at</source>
+        <translation>das zuerst herauskommt mit</translation>
+    </message>
+    <message>
+        <source>and on average at</source>
+        <translation>und im Mittel mit</translation>
+    </message>
+    <message>
+        <source>In one pass of a counterflow chiller</source>
+        <translation>In einem Durchgang eines Gegenstromkühlers</translation>
+    </message>
+    <message>
+        <source>for all of the wort</source>
+        <translation>für die ganze Würze</translation>
+    </message>
+    <message>
+        <source>wort leaves at</source>
+        <translation>Würze kommt heraus mit</translation>
+    </message>
+    <message>
+        <source>at best</source>
+        <translation>bestenfalls</translation>
+    </message>
+    <message>
+        <source>at worst</source>
+        <translation>schlechtestenfalls</translation>
+    </message>
+    <message>
+        <source>water leaves at</source>
+        <translation>Wasser kommt heraus mit</translation>
+    </message>
+    <message>
+        <source>With a coil, stirred all the time</source>
+        <translation>Mit einer Spirale, ständig gerührt</translation>
+    </message>
+    <message>
+        <source>With a coil, left still, at best</source>
+        <translation>Mit einer Spirale, ohne Rühren, bestenfalls</translation>
+    </message>
+    <message>
+        <source>With a coil, left still, at worst</source>
+        <translation>Mit einer Spirale, ohne Rühren, schlechtestenfalls</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself</source>
+        <translation>Von selbst abgekühlt</translation>
+    </message>
+    <message>
+        <source>The same without its jacket</source>
+        <translation>Dasselbe ohne Dämmung</translation>
+    </message>
+    <message>
+        <source>A chiller, its hoses and the wort stay hot enough to scald until the end.</source>
+        <translation>Ein Kühler, seine Schläuche und die Würze bleiben bis zuletzt heiß genug zum Verbrühen.</translation>
+    </message>
+    <message>
+        <source>Never close a hot vessel, not even to let it cool: steam that condenses leaves a vacuum, which buckles walls and sucks in what is at the lid. Leave the lid loose and vents open until it is cold.</source>
+        <translation>Verschließen Sie nie ein heißes Gefäß, auch nicht zum Abkühlen: Dampf, der kondensiert, hinterlässt ein Vakuum, das Wände eindrückt und einsaugt, was am Deckel ist. Lassen Sie den Deckel lose und Öffnungen frei, bis es kalt ist.</translation>
+    </message>
+    <message>
+        <source>Switch the element off and unplug it before a coil goes in and water runs beside it; a leak at a hose wets whatever is below.</source>
+        <translation>Schalten Sie das Heizelement ab und ziehen Sie den Stecker, bevor eine Spirale hineinkommt und Wasser daneben läuft; ein Leck am Schlauch nässt, was darunter ist.</translation>
+    </message>
+    <message>
+        <source>What grows in food grows in wort between %1 and %2 until yeast has taken over. As an inspector of food service would say: from %1 to %3 within 2 h and to %2 within 6 h in all (FDA Food Code 3-501.14); a yardstick, no rule for beer. Pitch promptly.</source>
+        <translation>Was in Lebensmitteln wächst, wächst zwischen %1 und %2 auch in Würze, bis die Hefe überhandnimmt. Die Lebensmittelaufsicht würde sagen: von %1 auf %3 binnen 2 h und auf %2 binnen insgesamt 6 h (FDA Food Code 3-501.14); ein Maßstab, keine Regel für Bier. Stellen Sie zügig an.</translation>
+    </message>
+    <message>
+        <source>Do not seal unfermented wort to keep it warm or at room temperature: spores of botulism survive the boil.</source>
+        <translation>Verschließen Sie unvergorene Würze nicht, um sie warm oder bei Raumtemperatur aufzuheben: Sporen des Botulismus überleben das Kochen.</translation>
+    </message>
+    <message>
+        <source>How long does it take to chill?</source>
+        <translation>Wie lange dauert das Kühlen?</translation>
+    </message>
+    <message>
+        <source>Chills how fast?</source>
+        <translation>Kühlt wie schnell?</translation>
+    </message>
+    <message>
+        <source>The cooling water leaves at up to about %1 at first: it scalds. Fasten both hoses before the tap is opened, lead the hot one where nobody reaches, and open it slowly: water in a hot tube may spit steam. %2.</source>
+        <translation>Das Kühlwasser kommt zuerst mit bis zu etwa %1 heraus: Es verbrüht. Befestigen Sie beide Schläuche, bevor der Hahn geöffnet wird, führen Sie den heißen dorthin, wo niemand hinkommt, und öffnen Sie langsam: Wasser in einem heißen Rohr kann Dampf spucken. %2.</translation>
+    </message>
+    <message>
+        <source>Take the jacket off for that: bare it is at %1 after %2. A jacket is safer for a mash and worse for cooling wort.</source>
+        <translation>Dafür gehört die Dämmung ab: Ohne sie sind %1 nach %2 erreicht. Eine Dämmung ist sicherer für eine Maische und schlechter zum Kühlen von Würze.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, its lid as in the mash, it is at %1 after %2; a room of %3 never brings it to %4.</source>
+        <translation>Von selbst, mit dem Deckel wie bei der Maische, ist sie nach %2 bei %1; ein Raum von %3 bringt sie nie auf %4.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, its lid as in the mash, it is at %1 after %2 and at %3 after %4.</source>
+        <translation>Von selbst, mit dem Deckel wie bei der Maische, ist sie nach %2 bei %1 und nach %4 bei %3.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 that is %3, where food service allows 2 h.</source>
+        <translation>Von %1 auf %2 sind das %3, wo die Lebensmittelaufsicht 2 h erlaubt.</translation>
+    </message>
+    <message>
+        <source>The hot stand of %1 comes before all of this.</source>
+        <translation>Das Heißhalten von %1 geht alledem voraus.</translation>
+    </message>
+    <message>
+        <source>Followed over the falling temperature with the kettle&apos;s own losses and all of its metal. Wort that is not stirred is warmer at the top than told here.</source>
+        <translation>Verfolgt über die fallende Temperatur, mit den eigenen Verlusten des Kessels und all seinem Metall. Nicht gerührte Würze ist oben wärmer, als hier steht.</translation>
+    </message>
+    <message>
+        <source>A coil: Gnielinski inside, across a stream of 0.15 m/s outside where it is stirred (Churchill &amp; Bernstein), else its own buoyancy (Xin &amp; Ebadian), down to 400 W/(m²K) overall for the slow end. Lid off, the coil 60 % as wide as the kettle, tube walls 0.8 mm, no scale.</source>
+        <translation>Eine Spirale: innen Gnielinski, außen quer in einem Strom von 0,15 m/s, wo gerührt wird (Churchill &amp; Bernstein), sonst ihr eigener Auftrieb (Xin &amp; Ebadian), bis hinunter zu 400 W/(m²K) insgesamt für das langsame Ende. Ohne Deckel, die Spirale 60 % so weit wie der Kessel, Rohrwände 0,8 mm, kein Kalk.</translation>
+    </message>
+    <message>
+        <source>A counterflow chiller: effectiveness by transfer units, its hose 7 mm wider than the tube, the conductance 25 % less and more for the two ends.</source>
+        <translation>Ein Gegenstromkühler: Wirkungsgrad nach Übertragungseinheiten, der Schlauch 7 mm weiter als das Rohr, der Leitwert 25 % kleiner und größer für die beiden Enden.</translation>
+    </message>
+    <message>
+        <source>as it leaves</source>
+        <translation>wie sie herauskommt</translation>
+    </message>
+    <message>
+        <source>%1 is never reached: what cools the wort is too warm for that.</source>
+        <translation>%1 wird nie erreicht: Was die Würze kühlt, ist zu warm dafür.</translation>
+    </message>
+    <message>
+        <source>Still wort is told as a band, since measured coils differ by so much.</source>
+        <translation>Für ruhende Würze steht eine Spanne, da sich gemessene Spiralen so weit unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Stirring is worth more than a coil twice as long, or twice the water.</source>
+        <translation>Rühren ist mehr wert als eine doppelt so lange Spirale oder doppelt so viel Wasser.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -2973,6 +3241,26 @@
     <message>
         <source>below the wort</source>
         <translation>unter der Würze</translation>
+    </message>
+    <message>
+        <source>coil</source>
+        <translation>Spirale</translation>
+    </message>
+    <message>
+        <source>counterflow</source>
+        <translation>Gegenstrom</translation>
+    </message>
+    <message>
+        <source>air</source>
+        <translation>Luft</translation>
+    </message>
+    <message>
+        <source>still</source>
+        <translation>ruhend</translation>
+    </message>
+    <message>
+        <source>stirred</source>
+        <translation>gerührt</translation>
     </message>
 </context>
 <context>
@@ -3594,6 +3882,18 @@
     <message>
         <source>The ends are off by 5 or 6 % of a standard deviation for so many days; they are as good as what is believed.</source>
         <translation>Die Enden sind bei so vielen Tagen um 5 oder 6 % einer Standardabweichung falsch; sie sind so gut wie das, was geglaubt wird.</translation>
+    </message>
+    <message>
+        <source>Wort and kettle cool by what the chiller&apos;s water takes and what wall, base, lid and surface lose, over what they hold per kelvin: t = ∫ C dT / (Q + L). A coil takes ε w c (T − Tw) with ε = 1 − exp(−UA / (w c)).</source>
+        <translation>Würze und Kessel kühlen um das, was das Wasser des Kühlers nimmt und was Wand, Boden, Deckel und Oberfläche verlieren, geteilt durch das, was sie je Kelvin halten: t = ∫ C dT / (Q + L). Eine Spirale nimmt ε w c (T − Tw) mit ε = 1 − exp(−UA / (w c)).</translation>
+    </message>
+    <message>
+        <source>Gnielinski 1976 within the tube; outside Churchill &amp; Bernstein 1977 at 0.15 m/s where it is stirred, Xin &amp; Ebadian where it is still; losses as those of the day</source>
+        <translation>Im Rohr Gnielinski 1976; außen Churchill &amp; Bernstein 1977 bei 0,15 m/s, wo gerührt wird, Xin &amp; Ebadian, wo nicht; Verluste wie die des Tages</translation>
+    </message>
+    <message>
+        <source>Stirred within some 20 %; still by a factor of two or three, as coefficients of 400 to 1300 W/(m²K) are printed for it; by air alone within 20 %.</source>
+        <translation>Gerührt auf rund 20 %; ruhend um einen Faktor von zwei bis drei, da Koeffizienten von 400 bis 1300 W/(m²K) dafür gedruckt sind; an der Luft auf 20 %.</translation>
     </message>
 </context>
 <context>
@@ -4965,6 +5265,10 @@
         <source>For planning only: rules, adopted editions and inspections differ by place; local codes decide. Have a licensed electrician check circuit, protection, plug, cord and enclosure before use; follow the maker&apos;s instructions.</source>
         <translation>Nur zur Planung: Regeln, geltende Fassungen und Abnahmen sind je nach Ort verschieden; es entscheiden die örtlichen Vorschriften. Lassen Sie vor dem Gebrauch eine Elektrofachkraft Stromkreis, Schutz, Stecker, Kabel und Gehäuse prüfen; folgen Sie den Anleitungen der Hersteller.</translation>
     </message>
+    <message>
+        <source>No hours after the boil are counted here: how long it takes to chill is a question of its own. Food service allows 2 h from %1 to %2 and 6 h to %3 (FDA Food Code 3-501.14). Cool quickly and pitch promptly.</source>
+        <translation>Stunden nach dem Kochen sind hier nicht gezählt: Wie lange das Kühlen dauert, ist eine eigene Frage. Die Lebensmittelaufsicht erlaubt 2 h von %1 auf %2 und 6 h auf %3 (FDA Food Code 3-501.14). Kühlen Sie rasch und stellen Sie zügig an.</translation>
+    </message>
 </context>
 <context>
     <name>PlanFields</name>
@@ -6263,6 +6567,86 @@
     <message>
         <source>Which readings are in it, with the mark by which they are known again.</source>
         <translation>Welche Messwerte darin sind, mit dem Zeichen, an dem sie wiedererkannt werden.</translation>
+    </message>
+    <message>
+        <source>Hot stand</source>
+        <translation>Heißhalten</translation>
+    </message>
+    <message>
+        <source>How long it stands after the boil before it is chilled, 0 to 12 h.</source>
+        <translation>Wie lange sie nach dem Kochen steht, bevor sie gekühlt wird, 0 bis 12 h.</translation>
+    </message>
+    <message>
+        <source>Pitching at</source>
+        <translation>Anstellen bei</translation>
+    </message>
+    <message>
+        <source>Temperature the wort is chilled to, 2 to 50 °C; water brings it to 2 K above its own at best.</source>
+        <translation>Temperatur, auf die die Würze gekühlt wird, 2 bis 50 °C; Wasser bringt sie bestenfalls auf 2 K über seine eigene.</translation>
+    </message>
+    <message>
+        <source>Cooling water</source>
+        <translation>Kühlwasser</translation>
+    </message>
+    <message>
+        <source>Temperature of the water that chills the wort, 0.5 to 60 °C. Left empty: as the water drawn for brewing.</source>
+        <translation>Temperatur des Wassers, das die Würze kühlt, 0,5 bis 60 °C. Leer: wie das Brauwasser.</translation>
+    </message>
+    <message>
+        <source>as the water</source>
+        <translation>wie das Wasser</translation>
+    </message>
+    <message>
+        <source>What chills the wort after the boil. Left out: a common coil is supposed where somebody asks.</source>
+        <translation>Was die Würze nach dem Kochen kühlt. Weggelassen: Wo jemand fragt, wird eine übliche Spirale unterstellt.</translation>
+    </message>
+    <message>
+        <source>A coil in the kettle, a tube in a hose that the wort runs through once, or air alone.</source>
+        <translation>Eine Spirale im Kessel, ein Rohr im Schlauch, durch das die Würze einmal läuft, oder Luft allein.</translation>
+    </message>
+    <message>
+        <source>Of the tube.</source>
+        <translation>Des Rohres.</translation>
+    </message>
+    <message>
+        <source>Tube</source>
+        <translation>Rohr</translation>
+    </message>
+    <message>
+        <source>Its outer diameter, 4 to 40 mm.</source>
+        <translation>Sein Außendurchmesser, 4 bis 40 mm.</translation>
+    </message>
+    <message>
+        <source>Of the tube in the wort, 0.5 to 60 m, and no more than the kettle has room for.</source>
+        <translation>Des Rohres in der Würze, 0,5 bis 60 m, und nicht mehr, als in den Kessel passt.</translation>
+    </message>
+    <message>
+        <source>Wort</source>
+        <translation>Würze</translation>
+    </message>
+    <message>
+        <source>Whether it is stirred round a coil all the time, or left still.</source>
+        <translation>Ob sie um eine Spirale ständig gerührt wird oder ruht.</translation>
+    </message>
+    <message>
+        <source>Water flow</source>
+        <translation>Wasserstrom</translation>
+    </message>
+    <message>
+        <source>Through the chiller, 0.2 to 60 L/min.</source>
+        <translation>Durch den Kühler, 0,2 bis 60 L/min.</translation>
+    </message>
+    <message>
+        <source>Wort flow</source>
+        <translation>Würzestrom</translation>
+    </message>
+    <message>
+        <source>Through a counterflow chiller, 0.2 to 30 L/min.</source>
+        <translation>Durch einen Gegenstromkühler, 0,2 bis 30 L/min.</translation>
+    </message>
+    <message>
+        <source>Chiller</source>
+        <translation>Kühler</translation>
     </message>
 </context>
 <context>
@@ -7778,6 +8162,22 @@
         <source>a page that this program did not write (HTML)</source>
         <translation>eine Seite, die dieses Programm nicht geschrieben hat (HTML)</translation>
     </message>
+    <message>
+        <source>%1 of this tube displace %2, which is %3 of the kettle: such a coil does not go in beside the wort</source>
+        <translation>%1 dieses Rohres verdrängen %2, das sind %3 des Kessels: Eine solche Spirale passt nicht neben die Würze</translation>
+    </message>
+    <message>
+        <source>up to %1 is accepted, usual are %2 to %3 of tube</source>
+        <translation>bis %1 sind möglich, üblich sind %2 bis %3 Rohr</translation>
+    </message>
+    <message>
+        <source>wort at %1 is not possible with cooling water of %2: it comes to about %3, %4 above the water</source>
+        <translation>Würze von %1 ist mit Kühlwasser von %2 nicht möglich: Sie kommt auf etwa %3, %4 über dem Wasser</translation>
+    </message>
+    <message>
+        <source>pitch at %1 or more, take colder water, or bring the rest by a bath of ice round the kettle, about %2 for each %3 of wort</source>
+        <translation>bei mindestens %1 anstellen, kälteres Wasser nehmen oder den Rest mit einem Eisbad um den Kessel schaffen, etwa %2 je %3 Würze</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -8210,6 +8610,26 @@
     <message>
         <source>%1 and %2</source>
         <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>a coil of %1 in stirred wort</source>
+        <translation>mit einer Kühlspirale von %1 in gerührter Würze</translation>
+    </message>
+    <message>
+        <source>a coil of %1 in still wort</source>
+        <translation>mit einer Kühlspirale von %1 in ruhender Würze</translation>
+    </message>
+    <message>
+        <source>a counterflow chiller of %1</source>
+        <translation>mit einem Gegenstromkühler von %1</translation>
+    </message>
+    <message>
+        <source>chilled by air alone</source>
+        <translation>an der Luft gekühlt</translation>
+    </message>
+    <message>
+        <source>no chiller stated</source>
+        <translation>ohne angegebenen Kühler</translation>
     </message>
 </context>
 <context>
@@ -10370,6 +10790,10 @@
     <message>
         <source>a sheet is of one rig; say of which: %1</source>
         <translation>ein Blatt gehört zu einer Anlage; sagen Sie, zu welcher: %1</translation>
+    </message>
+    <message>
+        <source>how long the wort takes to its pitching temperature, and the water for it</source>
+        <translation>wie lange die Würze bis zur Anstelltemperatur braucht, und das Wasser dafür</translation>
     </message>
 </context>
 <context>

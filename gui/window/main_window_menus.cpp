@@ -142,11 +142,12 @@ void MainWindow::buildViewMenu() {
   // number is left for.
   int number = 0;
   for (const telling::Question question : telling::allQuestions()) {
-    const QKeySequence keys = question == telling::Question::Overview
-                                  ? QKeySequence(Qt::ALT | Qt::Key_Home)
-                              : question == telling::Question::HowSure
-                                  ? QKeySequence(Qt::ALT | Qt::Key_End)
-                                  : QKeySequence(QStringLiteral("Ctrl+%1").arg(number % 10));
+    const QKeySequence keys =
+        question == telling::Question::Overview    ? QKeySequence(Qt::ALT | Qt::Key_Home)
+        : question == telling::Question::HowChills ? QKeySequence(Qt::ALT | Qt::Key_PageDown)
+        : question == telling::Question::HowSure
+            ? QKeySequence(Qt::ALT | Qt::Key_End)
+            : QKeySequence(QStringLiteral("Ctrl+%1").arg(number % 10));
     ++number;
     menu->addAction(told(telling::titleOf(question)), keys, this,
                     [this, question] { setQuestion(question); });

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "rigs/answers/chilling.hpp"
 #include "rigs/answers/pool.hpp"
 
 namespace rigs {
@@ -73,6 +74,9 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
     if (!curves)
       for (physics::Stage& stage : one.day.stages) stage.curve.clear();
   }
+  const bool stated = depth != Depth::Figures && statesChilling(plan, rigPlan);
+  if (depth == Depth::Chill || curves || stated)
+    one.chill = chillAnswer(rigPlan, plan, one.day, depth == Depth::Chill);
   if (depth == Depth::Everything) {
     one.sizing = powersNeeded(rigPlan, plan);
     addLargestBatches(*one.sizing, rigPlan, plan);

@@ -20,6 +20,8 @@
 
 namespace rigs {
 
+struct ChillAnswer;  // rigs/answers/chilling.hpp
+
 struct SizingAnswer {
   physics::ElectricalLoad asIs;  // the rig's element on the rig's supply
   physics::Power mostOnCircuit;  // heat from the largest element within the rated current
@@ -62,6 +64,7 @@ struct RigAnswer {
   std::shared_ptr<const HelpsAnswer> helps = {};  // where somebody searched for what helps
   std::shared_ptr<const Bands> bands = {};        // where somebody waited for them
   std::shared_ptr<const SureAnswer> sure = {};    // where somebody asked; then with bands
+  std::shared_ptr<const ChillAnswer> chill = {};  // if asked for or stated, of a finished day
 };
 
 struct Answers {
@@ -71,8 +74,9 @@ struct Answers {
 
 // Figures: the day alone, without advice on what would help it, for who asks for thousands of days.
 // Night: with its curve, whatever `curves` says. Circuit: the inverse questions about circuits too.
-// Room: the room's air over the day.
-enum class Depth { Figures, Day, DayAndJacket, Night, Circuit, Room, Everything };
+// Room: the room's air over the day. Chill: chilling after the boil, of plans that say nothing of
+// it too.
+enum class Depth { Figures, Day, DayAndJacket, Night, Circuit, Room, Chill, Everything };
 
 // Curves fill the stages' time series, and with them the room's; with everything, they are for the
 // pictures of every question, those about circuits too. Preconditions: a plan from readPlan without

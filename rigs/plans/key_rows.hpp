@@ -71,7 +71,8 @@ struct Part {
 std::vector<Part> batchParts();  // and the plan itself
 std::vector<Part> placeParts();  // and the goals
 std::vector<Part> tariffParts();
-std::vector<Part> rigParts();  // and jackets
+std::vector<Part> rigParts();   // and jackets
+std::vector<Part> gearParts();  // that a rig may have besides
 std::vector<Part> circuitParts();
 
 }  // namespace rigs::key_rows

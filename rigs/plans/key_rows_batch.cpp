@@ -118,7 +118,22 @@ Part batch() {
            .need = Need::Required,
            .example = "60 min",
            .label = TOLD("PlanFields", "Length of the boil"),
-           .meaning = TOLD("PlanFields", "How long it is kept boiling, 0 to 12 h.")}}};
+           .meaning = TOLD("PlanFields", "How long it is kept boiling, 0 to 12 h.")},
+          {.name = "hot_stand",
+           .value = quantity(Time, "0 h", "12 h"),
+           .standard = "0 min",
+           .example = "20 min",
+           .label = TOLD("PlanFields", "Hot stand"),
+           .meaning = TOLD("PlanFields",
+                           "How long it stands after the boil before it is chilled, 0 to 12 h.")},
+          {.name = "pitching_temperature",
+           .value = quantity(Temperature, "2 C", "50 C"),
+           .standard = "20 C",
+           .example = "18 °C",
+           .label = TOLD("PlanFields", "Pitching at"),
+           .meaning = TOLD("PlanFields",
+                           "Temperature the wort is chilled to, 2 to 50 °C; water brings it to "
+                           "2 K above its own at best.")}}};
 }
 
 Part grain() {

@@ -48,7 +48,15 @@ std::vector<Row> climate() {
            .standard = "0 m/s",
            .example = "0.1 m/s",
            .label = TOLD("PlanFields", "Draught"),
-           .meaning = TOLD("PlanFields", "Speed of the air over an open kettle, 0 to 5 m/s.")}};
+           .meaning = TOLD("PlanFields", "Speed of the air over an open kettle, 0 to 5 m/s.")},
+          {.name = "cooling_water",
+           .value = quantity(Temperature, "0.5 C", "60 C"),
+           .example = "14 °C",
+           .label = TOLD("PlanFields", "Cooling water"),
+           .meaning = TOLD("PlanFields",
+                           "Temperature of the water that chills the wort, 0.5 to 60 °C. Left "
+                           "empty: as the water drawn for brewing."),
+           .otherwise = TOLD("PlanFields", "as the water")}};
 }
 
 std::vector<Row> rules() {

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A rig: its parts, the kettle, the lid, what it stands on, its jacket and its hose.
+// A rig: its parts, the kettle, the lid, what it stands on and its jacket.
 #include "rigs/plans/catalogue.hpp"
 #include "rigs/plans/key_rows.hpp"
 
@@ -124,6 +124,12 @@ std::vector<Row> extras() {
        .standard = "none",
        .example = R"({"hose_length": "1.5 m", "outer_diameter": "16 mm", "wall": "3 mm"})",
        .meaning = TOLD("PlanFields", "A hose outside, used while the mash is held.")},
+      {.name = "chiller",
+       .value = object(),
+       .example = R"({"kind": "coil", "length": "7.5 m", "wort": "stirred"})",
+       .meaning = TOLD("PlanFields",
+                       "What chills the wort after the boil. Left out: a common coil is supposed "
+                       "where somebody asks.")},
       {.name = "dead_band",
        .value = quantity(TemperatureDifference, "0 K", "10 K"),
        .standard = "0 K",
@@ -159,43 +165,6 @@ std::vector<Row> extras() {
        .example = R"({"losses_within": "8 %", "on": "2026-03-02"})",
        .meaning = TOLD("PlanFields",
                        "How sure both factors are, and where they are from: own readings.")}};
-}
-
-Part measured() {
-  return {
-      .places = {"/rigs/*/measured"},
-      .rows = {{.name = "losses_within",
-                .value = share("1 %", "100 %"),
-                .example = "8 %",
-                .label = TOLD("PlanFields", "Losses within"),
-                .meaning = TOLD("PlanFields",
-                                "8 times in 10 the loss factor is right to this share, 1 to "
-                                "100 %."),
-                .otherwise = TOLD("PlanFields", "as unsure as unmeasured")},
-               {.name = "surface_within",
-                .value = share("1 %", "100 %"),
-                .example = "15 %",
-                .label = TOLD("PlanFields", "Evaporation within"),
-                .meaning = TOLD("PlanFields",
-                                "8 times in 10 the evaporation factor is right to this share, 1 "
-                                "to 100 %."),
-                .otherwise = TOLD("PlanFields", "as unsure as unmeasured")},
-               {.name = "jacket",
-                .value = text("200"),
-                .example = "side 10 mm cork",
-                .meaning = TOLD("PlanFields",
-                                "What it wore when it was read, \"\" for nothing: with another "
-                                "jacket the loss factor counts for less.")},
-               {.name = "on",
-                .value = text("40"),
-                .example = "2026-03-02",
-                .meaning = TOLD("PlanFields", "The day of the readings, for readers.")},
-               {.name = "readings",
-                .value = text("2000"),
-                .example = "night.csv, 5 lines (1f0c33ab)",
-                .meaning = TOLD("PlanFields",
-                                "Which readings are in it, with the mark by which they are known "
-                                "again.")}}};
 }
 
 Part rig() {
@@ -404,69 +373,10 @@ Part layer() {
            .label = TOLD("PlanFields", "Wrap %1")}}};
 }
 
-Part hose() {
-  return {.places = {"/rigs/*/recirculation"},
-          .rows = {{.name = "hose_length",
-                    .value = quantity(Length, "0 m", "20 m"),
-                    .need = Need::Required,
-                    .example = "1.5 m",
-                    .label = TOLD("PlanFields", "Length"),
-                    .meaning = TOLD("PlanFields",
-                                    "Of the hose used while the mash is held, 0 to 20 m. Left "
-                                    "empty: no hose."),
-                    .otherwise = TOLD("PlanFields", "no hose")},
-                   {.name = "outer_diameter",
-                    .value = quantity(Length, "4 mm", "100 mm"),
-                    .need = Need::Required,
-                    .example = "16 mm",
-                    .label = TOLD("PlanFields", "Outer diameter"),
-                    .meaning = TOLD("PlanFields", "4 to 100 mm.")},
-                   {.name = "wall",
-                    .value = quantity(Length, "0.3 mm", "20 mm"),
-                    .need = Need::Required,
-                    .example = "3 mm",
-                    .label = TOLD("PlanFields", "Wall"),
-                    .meaning = TOLD("PlanFields", "0.3 to 20 mm.")},
-                   {.name = "material",
-                    .value = text(),
-                    .standard = "silicone",
-                    .example = "silicone",
-                    .label = TOLD("PlanFields", "Material"),
-                    .meaning = TOLD("PlanFields", "What the hose is made of.")},
-                   {.name = "insulation",
-                    .value = list("1", "10"),
-                    .example = kLayers,
-                    .meaning = TOLD("PlanFields", "Layers around the hose.")},
-                   {.name = "returns",
-                    .value = word({"above the wort", "below the wort"}),
-                    .standard = "above the wort",
-                    .example = "below the wort",
-                    .label = TOLD("PlanFields", "Returns"),
-                    .meaning = TOLD("PlanFields",
-                                    "Where it ends: above the wort it stirs the surface, which "
-                                    "then evaporates more.")},
-                   {.name = "flow",
-                    .value = quantity(VolumeFlow, "0.2 L/min", "100 L/min"),
-                    .example = "4 L/min",
-                    .label = TOLD("PlanFields", "Flow"),
-                    .meaning = TOLD("PlanFields",
-                                    "Through the mash, 0.2 to 100 L/min: a ramp takes longer by "
-                                    "what that needs to exchange the wort."),
-                    .otherwise = TOLD("PlanFields", "the mash follows at once")},
-                   {.name = "pump_heat",
-                    .value = quantity(Power, "0 W", "500 W"),
-                    .standard = "0 W",
-                    .example = "25 W",
-                    .label = TOLD("PlanFields", "Heat of the pump"),
-                    .meaning = TOLD("PlanFields",
-                                    "What of the pump's power ends in the wort while it runs, 0 "
-                                    "to 500 W.")}}};
-}
-
 }  // namespace
 
 std::vector<Part> rigParts() {
-  return {rig(), measured(), vessel(), lid(), open(), stand(), jacket(), layer(), hose()};
+  return {rig(), vessel(), lid(), open(), stand(), jacket(), layer()};
 }
 
 }  // namespace rigs::key_rows

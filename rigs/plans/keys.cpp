@@ -101,6 +101,7 @@ const std::vector<Key>& planKeys() {
     add(keys, key_rows::placeParts());
     add(keys, key_rows::tariffParts());
     add(keys, key_rows::rigParts());
+    add(keys, key_rows::gearParts());
     add(keys, key_rows::circuitParts());
     return keys;
   }();

@@ -14,6 +14,7 @@
 #include "rigs/circuits/finding.hpp"
 #include "rigs/circuits/rules.hpp"
 #include "rigs/documents/problems.hpp"
+#include "rigs/plans/chill_plan.hpp"
 #include "rigs/plans/goals.hpp"
 #include "rigs/plans/rig_plan.hpp"
 #include "rigs/plans/room_plan.hpp"
@@ -32,6 +33,7 @@ struct Plan {
   Tariff tariff;
   physics::Time startOfDay;  // clock time the day begins, from midnight
   Goals goals;
+  Chilling chilling = {};
   std::vector<RigPlan> rigs;
 
   bool operator==(const Plan&) const = default;

@@ -6,6 +6,7 @@
 #include "rigs/documents/json_parse.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/batch_reader.hpp"
+#include "rigs/plans/chill_reader.hpp"
 #include "rigs/plans/jacket_reader.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/place_reader.hpp"
@@ -74,6 +75,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
                       .draught = metresPerSecond(0.0)};
   const auto batchAt = isStated(*at, "batch") ? at->object("batch") : std::nullopt;
   const auto batch = batchAt ? readBatch(*batchAt, place ? place->place : standIn) : std::nullopt;
+  const auto chilling = readChilling(batchAt, placeAt);
   std::optional<Tariff> tariff = Tariff{};
   if (at->has("tariff")) {
     const auto object = at->object("tariff");
@@ -95,7 +97,8 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
 
   const bool failed =
       hasErrors({problems.begin() + static_cast<std::ptrdiff_t>(before), problems.end()});
-  if (failed || !title || !place || !batch || !tariff || !start || !goals) return std::nullopt;
+  if (failed || !title || !place || !batch || !tariff || !start || !goals || !chilling)
+    return std::nullopt;
   return Plan{.title = *title,
               .batch = *batch,
               .place = place->place,
@@ -106,6 +109,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
               .tariff = *tariff,
               .startOfDay = *start,
               .goals = *goals,
+              .chilling = *chilling,
               .rigs = std::move(rigs)};
 }
 

@@ -12,6 +12,7 @@
 #include "rigs/circuits/verdict.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problems.hpp"
+#include "rigs/plans/chill_plan.hpp"
 #include "rigs/plans/jacket_text.hpp"
 
 namespace rigs {
@@ -71,6 +72,7 @@ struct RigPlan {
   double continuousShare = 1.0;            // of the first circuit's current, as stated
   std::vector<CircuitPlan> circuits = {};  // one, or two; in plans made by readPlan()
   AsWritten written = {};                  // the same
+  Chiller chiller = {};
 
   // Its own jacket in words, "" without one: "side 10 mm cork".
   std::string worn() const { return hasJacket ? jacket.in(UnitSystem::SI) : std::string(); }

@@ -6,6 +6,7 @@
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/catalogue.hpp"
+#include "rigs/plans/chill_reader.hpp"
 #include "rigs/plans/json_whole_rig.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/layers.hpp"
@@ -157,6 +158,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   const auto boilPower =
       at.with("boil_power").optionalQuantity<double>("boil_power", 1.0, {0.05, 1.0});
   const auto measured = readMeasured(at);
+  const auto chiller = readChiller(at, vessel ? &vessel->bare : nullptr);
   bool good = true;
   // The second circuit's element is not to be higher than the first: both count as the higher.
   if (elements && elements->onTwoCircuits)
@@ -167,7 +169,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
   if (!letterRead || !pumpRead || (elements && elements->onTwoCircuits && !second)) good = false;
   if (element && vessel) good = fits(at, *element, vessel->bare) && good;
   if (!good || !name || !vessel || !element || !supply || !jacket || !hose || !deadBand ||
-      !boilPower || !measured)
+      !boilPower || !measured || !chiller)
     return std::nullopt;
 
   RigPlan plan;
@@ -192,6 +194,7 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                              .continuousShare = second->continuousShare});
   }
   plan.measured = measured->measured;
+  plan.chiller = *chiller;
   plan.hasLid = vessel->hasLid;
   plan.finish = vessel->finish;
   plan.circuit = supply->circuit;

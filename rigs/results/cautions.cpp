@@ -6,6 +6,7 @@
 #include <initializer_list>
 #include <variant>
 
+#include "rigs/answers/chilling.hpp"
 #include "rigs/answers/cooling.hpp"
 #include "rigs/answers/safety.hpp"
 #include "rigs/results/circuit_words.hpp"
@@ -157,6 +158,21 @@ std::optional<Caution> cooling(const Plan& plan, const Answers& answers) {
   return Caution{"cooling", coolingText(name, slowest, plan)};
 }
 
+// Of a plan that does say how it is chilled.
+bool chillingIsStated(const Plan& plan) {
+  return plan.chilling.isStated ||
+         std::any_of(plan.rigs.begin(), plan.rigs.end(),
+                     [](const RigPlan& rig) { return rig.chiller.isStated; });
+}
+Caution chilledElsewhere() {
+  return {"cooling",
+          Told(TOLD("Phrases",
+                    "No hours after the boil are counted here: how long it takes to chill is a "
+                    "question of its own. Food service allows 2 h from %1 to %2 and 6 h to %3 (FDA "
+                    "Food Code 3-501.14). Cool quickly and pitch promptly."),
+               degrees(57.0), degrees(21.0), degrees(5.0))};
+}
+
 }  // namespace
 
 std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers) {
@@ -166,7 +182,13 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
                          (about == About::Everything && jackets);
   std::vector<Caution> all = cautions(plan, leftAlone, &answers);
   if (about == About::Boil || about == About::Insulation || about == About::Cost) return all;
-  const auto cool = cooling(plan, answers);
+  if (about == About::Chilling) {
+    const auto chilling = chillCautions(answers);
+    all.insert(all.end(), chilling.begin(), chilling.end());
+    return all;
+  }
+  const auto cool =
+      chillingIsStated(plan) ? std::optional(chilledElsewhere()) : cooling(plan, answers);
   const bool verdicts = about != About::Day && about != About::Room;
   if (verdicts) {
     // The last one will say more than this one does.
@@ -179,6 +201,15 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
   }
   if (about != About::Day && about != About::Answer) all.push_back(steamForce(plan));
   if (cool && about != About::Answer) all.push_back(*cool);
+  const bool chills =
+      about == About::Everything &&
+      std::any_of(answers.rigs.begin(), answers.rigs.end(), [](const RigAnswer& rig) {
+        return rig.chill && (rig.chill->asked || rig.chill->isStated);
+      });
+  if (chills) {
+    const auto chilling = chillCautions(answers);
+    all.insert(all.end(), chilling.begin(), chilling.end());
+  }
   const bool rooms = std::any_of(answers.rigs.begin(), answers.rigs.end(),
                                  [](const RigAnswer& rig) { return rig.room.has_value(); });
   if (rooms) all.insert(all.begin() + 1, roomCaution(answers));

@@ -23,7 +23,18 @@ struct Caution {
 std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* answers = nullptr);
 
 // What a page, a picture or a document tells of.
-enum class About { Day, Boil, Insulation, Cost, Answer, Sizing, Circuit, Room, Everything };
+enum class About {
+  Day,
+  Boil,
+  Insulation,
+  Cost,
+  Answer,
+  Sizing,
+  Circuit,
+  Room,
+  Chilling,
+  Everything
+};
 // The cautions that belong to it, the same in every form it is shown in. Where it holds an
 // electrical verdict the last one defers to local codes and a licensed electrician.
 std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& answers);
@@ -35,6 +46,8 @@ bool isOfThePage(About about, std::string_view topic);
 // What belongs to electrical verdicts beside the cautions of every page, and what to the room.
 std::vector<Caution> circuitCautions(const Plan& plan, const Answers& answers);
 Caution roomCaution(const Answers& answers);
+// What belongs to chilling: water that scalds, vessels that are shut, wort left warm.
+std::vector<Caution> chillCautions(const Answers& answers);
 
 // "At 55 °C bare skin burns to the second degree in 17 s and to the third in 30 s"; above the
 // table's end, 60 C, in its last times at the most. Nothing below the table.

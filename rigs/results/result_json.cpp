@@ -5,6 +5,7 @@
 #include <optional>
 #include <string_view>
 
+#include "rigs/answers/chilling.hpp"
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/nameplate.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -311,6 +312,9 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
         .put("second_supply", supply(whole, plan, 1));
   if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
   if (answer.night) object.put("night", nightJson(*answer.night, plan.hasJacket));
+  // Only where somebody asked or the plan states it: it is no part of the day.
+  if (answer.chill && (answer.chill->asked || answer.chill->isStated))
+    object.put("chilling", chillJson(*answer.chill));
   if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));

@@ -88,6 +88,7 @@ Depth depthOf(std::string_view step) {
   if (step == "sizing") return Depth::Everything;
   if (step == "jacket" || step == "jacket_payback") return Depth::DayAndJacket;
   if (step == "night") return Depth::Night;
+  if (step == "chilling") return Depth::Chill;
   if (step == "what_would_boil" || step == "on_the_edge") return Depth::Day;
   return Depth::Figures;
 }

@@ -86,6 +86,7 @@ Json circuitJson(const CircuitAnswer& circuit);
 Json roomJson(const RoomAnswer& room);
 // `hasJacket`: what is supposed is the rig without it.
 Json nightJson(const NightAnswer& night, bool hasJacket);
+Json chillJson(const ChillAnswer& chill);
 std::string keyOf(Unknown what);
 // With what makes them wide where `sure` has it.
 Json bandsJson(const Bands& bands, const SureAnswer* sure);

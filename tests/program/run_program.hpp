@@ -35,7 +35,7 @@ Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {
 
 // The commands that answer a plan with a page, the summary first.
 inline constexpr const char* kPages[] = {"answer", "day",  "size",    "insulate", "night",
-                                         "boil",   "cost", "circuit", "room"};
+                                         "boil",   "cost", "circuit", "room",     "chill"};
 
 // A folder of its own for one test, removed afterwards.
 class Folder {

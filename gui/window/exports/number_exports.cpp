@@ -113,6 +113,7 @@ rigs::Answers withoutCurves(const rigs::Solution& solution, rigs::Depth depth, Q
 std::string resultText(const rigs::Solution& solution, Question question) {
   const rigs::Depth depth = question == Question::Circuit     ? rigs::Depth::Circuit
                             : question == Question::Room      ? rigs::Depth::Room
+                            : question == Question::HowChills ? rigs::Depth::Chill
                             : question == Question::HelpsMost ? rigs::Depth::Day
                             : question == Question::HowSure   ? rigs::Depth::Day
                                                               : rigs::Depth::Everything;

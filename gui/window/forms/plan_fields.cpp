@@ -89,7 +89,9 @@ FieldSection sizeSection() {
           {{.place = "/batch/wort", .conversion = converted<Volume>, .replaces = {"/batch/water"}},
            {.place = "/batch/water", .conversion = converted<Volume>, .replaces = {"/batch/wort"}},
            {.place = "/batch/boil"},
-           {.place = "/batch/mashing_in"}}};
+           {.place = "/batch/mashing_in"},
+           {.place = "/batch/hot_stand"},
+           {.place = "/batch/pitching_temperature", .conversion = converted<Temperature>}}};
 }
 
 FieldSection mashSection(std::size_t rests) {
@@ -139,7 +141,8 @@ FieldSection placeSection() {
            {.place = "/place/room", .conversion = converted<Temperature>},
            {.place = "/place/water", .conversion = converted<Temperature>},
            {.place = "/place/humidity"},
-           {.place = "/place/draught", .conversion = converted<Velocity>}}};
+           {.place = "/place/draught", .conversion = converted<Velocity>},
+           {.place = "/place/cooling_water", .conversion = converted<Temperature>}}};
 }
 
 FieldSection goalsSection() {

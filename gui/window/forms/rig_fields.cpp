@@ -97,6 +97,21 @@ FieldSection standSection() {
             .companions = {{"/stands_on/kind", "table"}, {"/stands_on/material", "plywood"}}}}};
 }
 
+std::vector<std::string> chillerKinds(std::string_view) { return {"coil", "counterflow", "air"}; }
+std::vector<std::string> tubeMetals(std::string_view) { return {"copper", "stainless steel"}; }
+std::vector<std::string> wortMotions(std::string_view) { return {"still", "stirred"}; }
+
+FieldSection chillerSection() {
+  return {PlanFields::tr("Chiller"),
+          {{.place = "/chiller/kind", .kind = FieldKind::Choice, .choices = chillerKinds},
+           {.place = "/chiller/material", .kind = FieldKind::Choice, .choices = tubeMetals},
+           {.place = "/chiller/tube", .conversion = converted<Length>},
+           {.place = "/chiller/length", .conversion = converted<Length>},
+           {.place = "/chiller/wort", .kind = FieldKind::Choice, .choices = wortMotions},
+           {.place = "/chiller/water_flow", .conversion = convertedPumped},
+           {.place = "/chiller/wort_flow", .conversion = convertedPumped}}};
+}
+
 FieldSection hoseSection(std::size_t layers) {
   FieldSection section{
       PlanFields::tr("Recirculation hose"),
@@ -139,6 +154,7 @@ std::vector<FieldSection> rigSections(const RigLists& lengths) {
   sections.push_back(std::move(jacket));
   sections.push_back(standSection());
   sections.push_back(hoseSection(lengths.hose));
+  sections.push_back(chillerSection());
   sections.push_back(std::move(measured));
   sections = inWords(std::move(sections), "/rigs/*");
   for (FieldSection& section : sections) {

@@ -30,14 +30,15 @@ inline FullPlan fullBatch() {
               "specific_heat": "1600 J/(kg K)", "slaking_heat": "17 kJ/kg"},
     "mash": {"rests": [{"temperature": "65 C", "time": "50 min"},
                        {"temperature": "76 C", "time": "10 min"}]},
-    "mashing_in": "6 min", "boil": "70 min"
+    "mashing_in": "6 min", "boil": "70 min", "hot_stand": "10 min",
+    "pitching_temperature": "19 C"
 })json");
 }
 
 inline FullPlan fullPlace() {
   return parsed(R"json({
     "altitude": "300 m", "room": "18 C", "humidity": "55 %", "water": "11 C",
-    "draught": "0.2 m/s", "region": "Europe", "rules": "my-region.json", "edition": "2009",
+    "draught": "0.2 m/s", "cooling_water": "13 C", "region": "Europe", "rules": "my-region.json", "edition": "2009",
     "air": {"volume": "50 m3", "air_changes": 1, "outdoors": "4 C", "outdoor_humidity": "70 %",
             "hood_captures": "10 %", "hold_humidity": "65 %", "window_u": "3 W/(m2 K)"
 }
@@ -83,7 +84,10 @@ inline FullPlan withOneElement() {
     "dead_band": "0.5 K", "boil_power": "80 %", "evaporation_factor": 1.1,
     "loss_factor": 1.2,
     "measured": {"losses_within": "8 %", "surface_within": "15 %", "jacket": "side 5 mm cork",
-                 "on": "2026-03-02", "readings": "night.csv, 5 lines (1f0c33ab)"}})json");
+                 "on": "2026-03-02", "readings": "night.csv, 5 lines (1f0c33ab)"},
+    "chiller": {"kind": "counterflow", "material": "stainless steel", "tube": "12 mm",
+                "length": "9 m", "wort": "stirred", "water_flow": "7 L/min",
+                "wort_flow": "2 L/min"}})json");
   rig["supply"] = fullSupply();
   rig["cable"] = fullCable();
   return rig;

@@ -49,7 +49,8 @@ const std::map<std::string, std::vector<std::string>> kTables{
      {"/jacket_to_compare/side/*", "/jacket_to_compare/base/*", "/jacket_to_compare/lid/*",
       "/rigs/*/jacket/side/*", "/rigs/*/jacket/base/*", "/rigs/*/jacket/lid/*",
       "/rigs/*/recirculation/insulation/*"}},
-    {"`recirculation`:", {"/rigs/*/recirculation"}}};
+    {"`recirculation`:", {"/rigs/*/recirculation"}},
+    {"`chiller`;", {"/rigs/*/chiller"}}};
 
 struct Row {
   std::string key, range, standard;

@@ -38,8 +38,9 @@ TEST_F(CautionsFor, EndsWithTheElectricianWhereverThereIsAVerdict) {
 }
 
 TEST_F(CautionsFor, KeepsMainsAndSteamEverywhere) {
-  for (const About about : {About::Day, About::Boil, About::Insulation, About::Cost, About::Answer,
-                            About::Sizing, About::Circuit, About::Room, About::Everything}) {
+  for (const About about :
+       {About::Day, About::Boil, About::Insulation, About::Cost, About::Answer, About::Sizing,
+        About::Circuit, About::Room, About::Chilling, About::Everything}) {
     const auto all = topics(about, plan_, day_);
     EXPECT_THAT(all, Contains("mains"));
     EXPECT_THAT(all, Contains("steam"));
@@ -52,15 +53,12 @@ TEST_F(CautionsFor, KeepsMainsAndSteamEverywhere) {
 TEST_F(CautionsFor, TellAnOvernightPlansWarmHoursOnEveryPage) {
   Plan plan = plan_;
   plan.batch.mash = physics::UnpluggedMash{physics::celsius(67.0), physics::hours(10.0)};
-  const std::pair<About, Depth> pages[] = {{About::Day, Depth::Day},
-                                           {About::Boil, Depth::Day},
-                                           {About::Insulation, Depth::Night},
-                                           {About::Cost, Depth::DayAndJacket},
-                                           {About::Answer, Depth::Everything},
-                                           {About::Sizing, Depth::Everything},
-                                           {About::Circuit, Depth::Circuit},
-                                           {About::Room, Depth::Room},
-                                           {About::Everything, Depth::Everything}};
+  const std::pair<About, Depth> pages[] = {
+      {About::Day, Depth::Day},           {About::Boil, Depth::Day},
+      {About::Insulation, Depth::Night},  {About::Cost, Depth::DayAndJacket},
+      {About::Answer, Depth::Everything}, {About::Sizing, Depth::Everything},
+      {About::Circuit, Depth::Circuit},   {About::Room, Depth::Room},
+      {About::Chilling, Depth::Chill},    {About::Everything, Depth::Everything}};
   for (const auto& [about, depth] : pages) {
     const Answers answers = answer(plan, depth);
     const NightAnswer& night = *answers.rigs[0].night;

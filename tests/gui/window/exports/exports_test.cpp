@@ -277,6 +277,7 @@ TEST(NumbersFile, IsJsonWithTheTerminalsResultInside) {
     const std::string terminal =
         question == Question::Circuit     ? terminalOf(rigs::Depth::Circuit)
         : question == Question::Room      ? terminalOf(rigs::Depth::Room)
+        : question == Question::HowChills ? terminalOf(rigs::Depth::Chill)
         : question == Question::HelpsMost ? rigs::resultJson(solvedDemo()->plan, helped)
         : question == Question::HowSure   ? rigs::resultJson(solvedDemo()->plan, sure)
                                           : everything;

@@ -28,6 +28,8 @@ TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
     if (question == gui::telling::Question::Overview) {
       window().setQuestion(gui::telling::Question::Room);
       press(Qt::Key_Home, Qt::AltModifier);
+    } else if (question == gui::telling::Question::HowChills) {
+      press(Qt::Key_PageDown, Qt::AltModifier);
     } else if (question == gui::telling::Question::HowSure) {
       press(Qt::Key_End, Qt::AltModifier);
     } else {

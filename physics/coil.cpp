@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "physics/coil.hpp"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <numbers>
+
+#include "physics/convection.hpp"
+#include "physics/exchanger.hpp"
+#include "physics/tube_film.hpp"
+
+namespace physics {
+namespace {
+
+double prandtlOf(const WaterProperties& water) {
+  return water.viscosity * water.specificHeat / water.conductivity;
+}
+
+WaterProperties filmWater(Temperature a, Temperature b) {
+  return waterProperties(std::clamp(midpoint(a, b), kColdestWaterFilm, kHottestWaterFilm));
+}
+
+HeatTransferCoefficient outerFilm(Temperature wort, Temperature tube, Length diameter,
+                                  Stirring stirring) {
+  return stirring == Stirring::Still ? stillCoilFilm(wort, tube, diameter)
+                                     : stirredCoilFilm(wort, tube, diameter);
+}
+
+CoilState stateOf(ThermalConductance conductance, const Coil& coil, MassFlow water,
+                  Temperature inlet, Temperature wort) {
+  const ThermalConductance stream = water * waterSpecificHeat(inlet);
+  const double effectiveness = mixedEffectiveness(static_cast<double>(conductance / stream));
+  return {.overall = conductance / coil.outerFace(),
+          .conductance = conductance,
+          .effectiveness = effectiveness,
+          .taken = effectiveness * stream * (wort - inlet),
+          .outlet = inlet + effectiveness * (wort - inlet)};
+}
+
+}  // namespace
+
+Area Coil::outerFace() const { return std::numbers::pi * outerDiameter * length; }
+
+ThermalConductance Coil::wall() const {
+  const double ratio = outerDiameter / bore();
+  return 2.0 * std::numbers::pi * conductivity * length / std::log(ratio);
+}
+
+HeatTransferCoefficient stillCoilFilm(Temperature wort, Temperature tube, Length diameter) {
+  const WaterProperties water = filmWater(wort, tube);
+  const auto momentum = water.viscosity / water.density;
+  const auto heat = water.conductivity / (water.density * water.specificHeat);
+  const double rayleigh = kGravity * water.expansion * abs(wort - tube) *
+                          boost::units::pow<3>(diameter) / (momentum * heat);
+  return 0.290 * std::pow(rayleigh, 0.293) * water.conductivity / diameter;
+}
+
+HeatTransferCoefficient crossFlowFilm(Temperature stream, Temperature tube, Length diameter,
+                                      Velocity speed) {
+  const WaterProperties water = filmWater(stream, tube);
+  const double reynolds = water.density * speed * diameter / water.viscosity;
+  const double prandtl = prandtlOf(water);
+  const double nusselt = 0.3 + 0.62 * std::sqrt(reynolds) * std::cbrt(prandtl) /
+                                   std::pow(1.0 + std::pow(0.4 / prandtl, 2.0 / 3.0), 0.25) *
+                                   std::pow(1.0 + std::pow(reynolds / 282000.0, 0.625), 0.8);
+  return nusselt * water.conductivity / diameter;
+}
+
+HeatTransferCoefficient stirredCoilFilm(Temperature wort, Temperature tube, Length diameter) {
+  return std::max(crossFlowFilm(wort, tube, diameter, kStirredSpeed),
+                  stillCoilFilm(wort, tube, diameter));
+}
+
+CoilState coilAt(const Coil& coil, MassFlow water, Temperature inlet, Temperature wort,
+                 Stirring stirring) {
+  assert(inlet >= celsius(0.0) && wort > inlet);
+  assert(water > kilogramsPerSecond(0.0));
+  const Area outer = coil.outerFace();
+  const Area inner = std::numbers::pi * coil.bore() * coil.length;
+  // The outer film follows the tube's skin, and that the film, by a power below a third: each round
+  // leaves less than a third of the error.
+  constexpr int kMostRounds = 40;
+  const TemperatureDifference settled = kelvins(1e-8);
+  Temperature skin = midpoint(wort, inlet);
+  Temperature outlet = midpoint(wort, inlet);
+  CoilState state{};
+  for (int round = 0; round < kMostRounds; ++round) {
+    const auto inside =
+        tubeFilm(water, coil.bore(), coil.coilDiameter, waterProperties(midpoint(inlet, outlet)));
+    const ThermalConductance film = outerFilm(wort, skin, coil.outerDiameter, stirring) * outer;
+    const ThermalConductance conductance =
+        1.0 / (1.0 / (inside * inner) + 1.0 / coil.wall() + 1.0 / film);
+    state = stateOf(conductance, coil, water, inlet, wort);
+    const Temperature next = wort - state.taken / film;
+    const bool done = abs(next - skin) < settled && abs(state.outlet - outlet) < settled;
+    skin = next;
+    outlet = state.outlet;
+    if (done) break;
+  }
+  return state;
+}
+
+CoilState coilAtMost(const CoilState& byTheLaw, const Coil& coil, MassFlow water, Temperature inlet,
+                     Temperature wort, HeatTransferCoefficient most) {
+  if (byTheLaw.overall <= most) return byTheLaw;
+  return stateOf(most * coil.outerFace(), coil, water, inlet, wort);
+}
+
+}  // namespace physics
