@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Wort over the time it is chilled.
+#include <algorithm>
 #include <utility>
 
 #include "gui/telling/chill.hpp"
@@ -49,6 +50,17 @@ PictureLine passLine(const Case& of, std::size_t i, const rigs::ExchangerPass& p
           .points = {{0.0, leaves}, {physics::inMinutes(pass.time), leaves}}};
 }
 
+// Beside hours by air the minutes of a coil would be a stroke: they are what is shown first.
+double minutesByWater(const Picture& picture, const Case& of) {
+  double longest = 0.0;
+  for (const PictureLine& line : picture.lines) {
+    const ChillAnswer* chill = chillOf(of, static_cast<std::size_t>(line.rig));
+    if (chill->chiller.kind != rigs::Chiller::Kind::Air && !line.points.empty())
+      longest = std::max(longest, line.points.back().x);
+  }
+  return longest;
+}
+
 }  // namespace
 
 Picture chillPicture(const Case& of) {
@@ -74,10 +86,15 @@ Picture chillPicture(const Case& of) {
     const ChillAnswer* chill = chillOf(of, i);
     if (!chill || chill->pass) continue;
     const ChillWay& way = *chillWays(*chill).front().way;
-    if (way.toGoal && !way.curve.empty())
+    if (way.toGoal && chillSpan(*chill))
       picture.marks.push_back({static_cast<int>(i),
                                {physics::inMinutes(*way.toGoal), of.axis(chill->goal)},
-                               of.lettered(i, of.text(rigs::roughly(*way.toGoal)))});
+                               of.lettered(i, of.text(chillSpanText(*chillSpan(*chill))))});
+  }
+  const double minutes = minutesByWater(picture, of);
+  if (minutes > 0.0) {
+    picture.xFrom = 0.0;
+    picture.xTo = minutes;
   }
   return picture;
 }
