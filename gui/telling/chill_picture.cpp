@@ -30,12 +30,10 @@ std::vector<DrawnWay> chillWays(const ChillAnswer& chill) {
 
 PictureLine chillLine(const Case& of, std::size_t i, const DrawnWay& drawn) {
   const bool own = drawn.word.empty();
-  PictureLine line{
-      .rig = static_cast<int>(i),
-      .name = own ? of.name(i)
-                  : of.text(Told(TOLD("Answer", "%1, %2"), rigs::Verbatim{of.name(i)}, drawn.word)),
-      .points = {},
-      .faint = !own};
+  PictureLine line{.rig = static_cast<int>(i),
+                   .name = own ? of.name(i) : of.text(drawn.word),
+                   .points = {},
+                   .faint = !own};
   for (const physics::ChillPoint& point : drawn.way->curve)
     line.points.push_back({physics::inMinutes(point.time), of.axis(point.wort)});
   return line;
@@ -66,7 +64,7 @@ double minutesByWater(const Picture& picture, const Case& of) {
 Picture chillPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "Wort while it is chilled")));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time of chilling")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time")));
   picture.yUnit = of.unit<physics::Temperature>();
   picture.yDecimals = of.decimals<physics::Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));

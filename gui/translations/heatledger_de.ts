@@ -2544,10 +2544,6 @@
         <translation>Würze, während sie gekühlt wird</translation>
     </message>
     <message>
-        <source>Time of chilling</source>
-        <translation>Dauer des Kühlens</translation>
-    </message>
-    <message>
         <source>down to %1</source>
         <translation>hinunter auf %1</translation>
     </message>
