@@ -30,6 +30,12 @@ rigs::Amount chillFlow(const Case& of, physics::VolumeFlow one) {
                           {.significantDigits = 2, .decimals = {}});
 }
 
+// Whole hours from three hours on: nobody knows such a time to the minute.
+Told chillTime(physics::Time time) {
+  if (time < physics::hours(3.0)) return roughly(time);
+  return Told::just(amount(physics::hours(std::round(physics::inHours(time)))));
+}
+
 Told wayWord(const ChillAnswer& chill) {
   switch (chill.chiller.kind) {
     case Kind::Coil:
@@ -162,10 +168,11 @@ Told refusedText(const ChillAnswer& chill) {
 // The jacket, where the rig wears one: it is in the way.
 Told jacketOffText(const ChillAnswer& chill) {
   if (!chill.inJacket || !chill.airBare || !chill.airBare->toHotHolding) return {};
-  return Told(TOLD("Answer",
-                   "Take the jacket off for that: bare it is at %1 after %2. A jacket is safer for "
-                   "a mash and worse for cooling wort."),
-              amount(rigs::kWarmUpTo), roughly(*chill.airBare->toHotHolding));
+  return Told(
+      TOLD("Answer",
+           "Take the jacket off for that: bare it is at %1 after about %2. A jacket is safer for "
+           "a mash and worse for cooling wort."),
+      amount(rigs::kWarmUpTo), chillTime(*chill.airBare->toHotHolding));
 }
 
 Told airText(const Case& of, const ChillAnswer& chill) {
@@ -173,21 +180,21 @@ Told airText(const Case& of, const ChillAnswer& chill) {
   const auto hold = amount(rigs::kWarmUpTo);
   if (!air.toHotHolding) return {};
   if (!air.toGoal)
-    return Told(TOLD("Answer",
-                     "Left to cool by itself, its lid as in the mash, it is at %1 after %2; a room "
-                     "of %3 never brings it to %4."),
-                hold, roughly(*air.toHotHolding), amount(of.plan.place.room),
-                amount(chill.pitching));
+    return Told(
+        TOLD("Answer",
+             "Left to cool by itself, its lid as in the mash, it is at %1 after about %2; a room "
+             "of %3 never brings it to %4."),
+        hold, chillTime(*air.toHotHolding), amount(of.plan.place.room), amount(chill.pitching));
   const auto inspected = air.throughTheDanger();
   const Told down(
       TOLD("Answer",
-           "Left to cool by itself, its lid as in the mash, it is at %1 after %2 and at "
-           "%3 after %4."),
-      hold, roughly(*air.toHotHolding), amount(chill.pitching), roughly(*air.toGoal));
+           "Left to cool by itself, its lid as in the mash, it is at %1 after about %2 and "
+           "at %3 after about %4."),
+      hold, chillTime(*air.toHotHolding), amount(chill.pitching), chillTime(*air.toGoal));
   if (!inspected) return down;
   return rigs::sentences(
-      {down, Told(TOLD("Answer", "From %1 to %2 that is %3, where food service allows 2 h."), hold,
-                  amount(physics::celsius(21.0)), roughly(*inspected))});
+      {down, Told(TOLD("Answer", "From %1 to %2 that is about %3, where food service allows 2 h."),
+                  hold, amount(physics::celsius(21.0)), chillTime(*inspected))});
 }
 
 Told chillerText(const Case& of, const ChillAnswer& chill) {
@@ -288,12 +295,12 @@ std::optional<ChillSpan> chillSpan(const ChillAnswer& chill) {
 }
 
 Told chillSpanText(const ChillSpan& span) {
-  if (span.most - span.least < physics::minutes(1.0)) return roughly(span.least);
+  if (span.most - span.least < physics::minutes(1.0)) return chillTime(span.least);
   const auto whole = [](physics::Time time) { return std::round(physics::inMinutes(time)); };
   if (whole(span.most) >= 60.0 || whole(span.least) < 1.0)
-    return Told(TOLD("Answer", "%1 to %2"), roughly(span.least), roughly(span.most));
+    return Told(TOLD("Answer", "%1 to %2"), chillTime(span.least), chillTime(span.most));
   return Told(TOLD("Answer", "%1 to %2"), rigs::Number{whole(span.least), {.decimals = 0}},
-              roughly(span.most));
+              chillTime(span.most));
 }
 
 rigs::Amount chilledToText(const ChillAnswer& chill) {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Wort over the time it is chilled.
+#include <algorithm>
 #include <utility>
 
 #include "gui/telling/chill.hpp"
@@ -29,12 +30,10 @@ std::vector<DrawnWay> chillWays(const ChillAnswer& chill) {
 
 PictureLine chillLine(const Case& of, std::size_t i, const DrawnWay& drawn) {
   const bool own = drawn.word.empty();
-  PictureLine line{
-      .rig = static_cast<int>(i),
-      .name = own ? of.name(i)
-                  : of.text(Told(TOLD("Answer", "%1, %2"), rigs::Verbatim{of.name(i)}, drawn.word)),
-      .points = {},
-      .faint = !own};
+  PictureLine line{.rig = static_cast<int>(i),
+                   .name = own ? of.name(i) : of.text(drawn.word),
+                   .points = {},
+                   .faint = !own};
   for (const physics::ChillPoint& point : drawn.way->curve)
     line.points.push_back({physics::inMinutes(point.time), of.axis(point.wort)});
   return line;
@@ -49,12 +48,23 @@ PictureLine passLine(const Case& of, std::size_t i, const rigs::ExchangerPass& p
           .points = {{0.0, leaves}, {physics::inMinutes(pass.time), leaves}}};
 }
 
+// Beside hours by air the minutes of a coil would be a stroke: they are what is shown first.
+double minutesByWater(const Picture& picture, const Case& of) {
+  double longest = 0.0;
+  for (const PictureLine& line : picture.lines) {
+    const ChillAnswer* chill = chillOf(of, static_cast<std::size_t>(line.rig));
+    if (chill->chiller.kind != rigs::Chiller::Kind::Air && !line.points.empty())
+      longest = std::max(longest, line.points.back().x);
+  }
+  return longest;
+}
+
 }  // namespace
 
 Picture chillPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "Wort while it is chilled")));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time of chilling")));
+  picture.xTitle = of.text(Told(TOLD("Answer", "Time")));
   picture.yUnit = of.unit<physics::Temperature>();
   picture.yDecimals = of.decimals<physics::Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
@@ -74,10 +84,15 @@ Picture chillPicture(const Case& of) {
     const ChillAnswer* chill = chillOf(of, i);
     if (!chill || chill->pass) continue;
     const ChillWay& way = *chillWays(*chill).front().way;
-    if (way.toGoal && !way.curve.empty())
+    if (way.toGoal && chillSpan(*chill))
       picture.marks.push_back({static_cast<int>(i),
                                {physics::inMinutes(*way.toGoal), of.axis(chill->goal)},
-                               of.lettered(i, of.text(rigs::roughly(*way.toGoal)))});
+                               of.lettered(i, of.text(chillSpanText(*chillSpan(*chill))))});
+  }
+  const double minutes = minutesByWater(picture, of);
+  if (minutes > 0.0) {
+    picture.xFrom = 0.0;
+    picture.xTo = minutes;
   }
   return picture;
 }

@@ -2544,10 +2544,6 @@
         <translation>Würze, während sie gekühlt wird</translation>
     </message>
     <message>
-        <source>Time of chilling</source>
-        <translation>Dauer des Kühlens</translation>
-    </message>
-    <message>
         <source>down to %1</source>
         <translation>hinunter auf %1</translation>
     </message>
@@ -2637,7 +2633,7 @@
     </message>
     <message>
         <source>The same without its jacket</source>
-        <translation>Dasselbe ohne Dämmung</translation>
+        <translation>Dasselbe ohne Mantel</translation>
     </message>
     <message>
         <source>A chiller, its hoses and the wort stay hot enough to scald until the end.</source>
@@ -2672,22 +2668,6 @@
         <translation>Das Kühlwasser kommt zuerst mit bis zu etwa %1 heraus: Es verbrüht. Befestigen Sie beide Schläuche, bevor der Hahn geöffnet wird, führen Sie den heißen dorthin, wo niemand hinkommt, und öffnen Sie langsam: Wasser in einem heißen Rohr kann Dampf spucken. %2.</translation>
     </message>
     <message>
-        <source>Take the jacket off for that: bare it is at %1 after %2. A jacket is safer for a mash and worse for cooling wort.</source>
-        <translation>Dafür gehört die Dämmung ab: Ohne sie sind %1 nach %2 erreicht. Eine Dämmung ist sicherer für eine Maische und schlechter zum Kühlen von Würze.</translation>
-    </message>
-    <message>
-        <source>Left to cool by itself, its lid as in the mash, it is at %1 after %2; a room of %3 never brings it to %4.</source>
-        <translation>Von selbst, mit dem Deckel wie bei der Maische, ist sie nach %2 bei %1; ein Raum von %3 bringt sie nie auf %4.</translation>
-    </message>
-    <message>
-        <source>Left to cool by itself, its lid as in the mash, it is at %1 after %2 and at %3 after %4.</source>
-        <translation>Von selbst, mit dem Deckel wie bei der Maische, ist sie nach %2 bei %1 und nach %4 bei %3.</translation>
-    </message>
-    <message>
-        <source>From %1 to %2 that is %3, where food service allows 2 h.</source>
-        <translation>Von %1 auf %2 sind das %3, wo die Lebensmittelaufsicht 2 h erlaubt.</translation>
-    </message>
-    <message>
         <source>The hot stand of %1 comes before all of this.</source>
         <translation>Das Heißhalten von %1 geht alledem voraus.</translation>
     </message>
@@ -2718,6 +2698,22 @@
     <message>
         <source>Stirring is worth more than a coil twice as long, or twice the water.</source>
         <translation>Rühren ist mehr wert als eine doppelt so lange Spirale oder doppelt so viel Wasser.</translation>
+    </message>
+    <message>
+        <source>Take the jacket off for that: bare it is at %1 after about %2. A jacket is safer for a mash and worse for cooling wort.</source>
+        <translation>Dafür gehört der Mantel ab: Ohne ihn sind %1 nach etwa %2 erreicht. Ein Mantel ist sicherer für eine Maische und schlechter zum Kühlen von Würze.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, its lid as in the mash, it is at %1 after about %2; a room of %3 never brings it to %4.</source>
+        <translation>Von selbst, mit dem Deckel wie bei der Maische, ist sie nach etwa %2 bei %1; ein Raum von %3 bringt sie nie auf %4.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, its lid as in the mash, it is at %1 after about %2 and at %3 after about %4.</source>
+        <translation>Von selbst, mit dem Deckel wie bei der Maische, ist sie nach etwa %2 bei %1 und nach etwa %4 bei %3.</translation>
+    </message>
+    <message>
+        <source>From %1 to %2 that is about %3, where food service allows 2 h.</source>
+        <translation>Von %1 auf %2 sind das etwa %3, wo die Lebensmittelaufsicht 2 h erlaubt.</translation>
     </message>
 </context>
 <context>

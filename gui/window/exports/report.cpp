@@ -16,6 +16,7 @@
 #include "gui/window/exports/report_pages.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 #include "gui/window/words/reader.hpp"
+#include "rigs/answers/chilling.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
@@ -80,16 +81,22 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
-// All, but what helps most and how sure it is where nobody has searched for it.
+// All, but what helps most and how sure it is where nobody has searched for it, and how long it
+// chills where the plan says nothing of that.
 std::vector<Question> questionsOf(const ReportInput& input) {
-  const auto& rigs = input.solution->answers.rigs;
-  const bool searched =
-      std::all_of(rigs.begin(), rigs.end(), [](const auto& rig) { return rig.helps != nullptr; });
-  const bool sure =
-      std::all_of(rigs.begin(), rigs.end(), [](const auto& rig) { return rig.sure != nullptr; });
+  const auto& answered = input.solution->answers.rigs;
+  const bool searched = std::all_of(answered.begin(), answered.end(),
+                                    [](const auto& rig) { return rig.helps != nullptr; });
+  const bool sure = std::all_of(answered.begin(), answered.end(),
+                                [](const auto& rig) { return rig.sure != nullptr; });
+  const rigs::Plan& plan = input.solution->plan;
+  const bool chills =
+      std::any_of(plan.rigs.begin(), plan.rigs.end(),
+                  [&](const rigs::RigPlan& rig) { return rigs::statesChilling(plan, rig); });
   std::vector<Question> all;
   for (const Question question : telling::allQuestions())
-    if ((searched || question != Question::HelpsMost) && (sure || question != Question::HowSure))
+    if ((searched || question != Question::HelpsMost) && (sure || question != Question::HowSure) &&
+        (chills || question != Question::HowChills))
       all.push_back(question);
   return all;
 }

@@ -113,7 +113,7 @@ TEST(HowLongChills, DrawsThePlannedWayAndTheOthersThin) {
     }
     (line.faint ? thin : own) += 1;
     if (line.rig == 1 && line.faint) {
-      EXPECT_TRUE(holds(line.name, ", still")) << line.name;
+      EXPECT_TRUE(holds(line.name, "still")) << line.name;
     }
   }
   EXPECT_EQ(thin % 2, 0);

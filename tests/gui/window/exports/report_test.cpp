@@ -96,6 +96,7 @@ TEST_F(Report, SaysEveryAnswerInputAssumptionAndCaution) {
   };
   expect(QString::fromStdString(solvedDemo()->plan.title));
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
+    if (question == gui::telling::Question::HowChills) continue;  // of which the demo says nothing
     const gui::ShownAnswer answer = test_support::shownDemo(question);
     expect(answer.title);
     expect(answer.headline());
@@ -106,6 +107,19 @@ TEST_F(Report, SaysEveryAnswerInputAssumptionAndCaution) {
     expect(row.cells[0]);
     expect(row.cells[1]);
   }
+}
+
+TEST_F(Report, TellsHowLongItChillsWhereThePlanStatesIt) {
+  const QString title = squeezed(QStringLiteral("How long does it take to chill?"));
+  EXPECT_FALSE(squeezed(textOf(demoInput())).contains(title));
+  rigs::Plan alone = solvedDemo()->plan;
+  alone.rigs = {alone.rigs[1]};
+  alone.rigs.front().chiller.isStated = true;
+  gui::ReportInput input = demoInput();
+  input.solution = gui::solveAtOnce(alone);
+  const QString text = squeezed(textOf(input));
+  EXPECT_TRUE(text.contains(title));
+  EXPECT_TRUE(text.contains(squeezed(QStringLiteral("Never close a hot vessel"))));
 }
 
 TEST_F(Report, TellsWhatHelpsEachRigAndOfOneAloneItsTable) {
@@ -133,6 +147,7 @@ TEST_F(Report, HasEveryNumberOfEveryTable) {
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
     // Of several rigs paper has what helps each in short, and its picture.
     if (question == gui::telling::Question::HelpsMost) continue;
+    if (question == gui::telling::Question::HowChills) continue;
     gui::ShownAnswer answer = test_support::shownDemo(question, {.everyRig = true});
     ASSERT_FALSE(answer.tables.isEmpty());
     // Between what each day comes to and how heat flows stand the ledgers stage by stage, which a
@@ -179,8 +194,9 @@ TEST_F(Report, BeginsWithAnOverloadOnItsFirstPage) {
   EXPECT_EQ(inShort.count(warning), 0);
   EXPECT_GT(inShort.count(QStringLiteral("(b)Newelement,kitchen[▲overload]")), 1);
   EXPECT_FALSE(inShort.contains(QStringLiteral("(c)Newelement,jacketandlid[")));
-  // Each question begins with it, once more; the overview stands right below it.
-  EXPECT_EQ(text.count(warning), static_cast<qsizetype>(gui::telling::allQuestions().size()));
+  // Each question begins with it, once more; the overview stands right below it, and of chilling
+  // this plan says nothing.
+  EXPECT_EQ(text.count(warning), static_cast<qsizetype>(gui::telling::allQuestions().size()) - 1);
   // The heads of what was put in and of every question's table.
   EXPECT_GT(text.mid(to).count(QStringLiteral("▲overload(")) +
                 text.mid(to).count(QStringLiteral("kitchen▲overload")),
