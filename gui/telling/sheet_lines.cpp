@@ -8,6 +8,7 @@
 #include "gui/telling/sheet.hpp"
 #include "gui/telling/sure.hpp"
 #include "gui/telling/words.hpp"
+#include "rigs/answers/chilling.hpp"
 #include "rigs/answers/figures.hpp"
 
 namespace gui::telling {
@@ -245,6 +246,66 @@ class DayLines {
     line.toWrite = {volumeBox()};
     if (wort) line.toWrite.push_back(gravityBox());
     line.toWrite.push_back(meterBox());
+    chill(at);
+  }
+
+  // --- After the boil. Nobody is sent for a chiller that is merely supposed.
+
+  struct ChillSpan {
+    std::optional<Time> early, late;
+  };
+  static ChillSpan chillSpan(const rigs::ChillAnswer& chill) {
+    using Kind = rigs::Chiller::Kind;
+    if (chill.chiller.kind == Kind::Counterflow)
+      return chill.pass ? ChillSpan{chill.pass->time, chill.pass->time} : ChillSpan{};
+    if (chill.chiller.kind == Kind::Air) {
+      const Time lasts = (chill.airBare ? *chill.airBare : chill.air).toGoal.value_or(Time());
+      return lasts > Time() ? ChillSpan{lasts, lasts} : ChillSpan{};
+    }
+    if (chill.chiller.stirred)
+      return chill.stirred ? ChillSpan{chill.stirred->toGoal, chill.stirred->toGoal} : ChillSpan{};
+    return chill.still && chill.stillAtWorst
+               ? ChillSpan{chill.still->toGoal, chill.stillAtWorst->toGoal}
+               : ChillSpan{};
+  }
+  static Told chillAction(const rigs::ChillAnswer& chill) {
+    using Kind = rigs::Chiller::Kind;
+    if (chill.chiller.kind == Kind::Counterflow)
+      return Told(TOLD("Sheet", "Water on; run it through the chiller"));
+    if (chill.chiller.kind == Kind::Air) return Told(TOLD("Sheet", "Let it cool"));
+    return chill.chiller.stirred ? Told(TOLD("Sheet", "Coil in, water on; stir all the time"))
+                                 : Told(TOLD("Sheet", "Coil in, water on"));
+  }
+  static Told chillCare(const rigs::ChillAnswer& chill) {
+    if (chill.chiller.kind != rigs::Chiller::Kind::Air)
+      return Told(TOLD("Sheet", "hoses fastened first: the water leaves scalding"));
+    return chill.airBare ? Told(TOLD("Sheet", "jacket off, lid loose: never closed"))
+                         : Told(TOLD("Sheet", "lid loose: never closed"));
+  }
+
+  void chill(Time boiled) {
+    const rigs::ChillAnswer* chill = of_.rig(i_).chill.get();
+    if (!chill || !chill->isStated) return;
+    const Time begins = boiled + of_.plan.chilling.hotStand;
+    add(begins, chillAction(*chill), chillCare(*chill)).expected = {
+        Told(TOLD("Sheet", "from %1 to %2"), amount(chill->begins), amount(chill->goal))};
+    const ChillSpan span = chillSpan(*chill);
+    if (!span.early) return;
+    SheetLine& line = add(begins + *span.early, pitching(*chill));
+    if (span.late && *span.late > *span.early) {
+      SheetLine latest;
+      latest.at = of_.plan.startOfDay + begins + *span.late;
+      line.more =
+          Told(TOLD("Sheet", "or as late as %1: still wort chills as it will"), latest.clock());
+    }
+    line.expected = {Told::just(amount(chill->goal))};
+    line.toWrite = {temperatureBox()};
+    if (hasGrain()) line.toWrite.push_back(gravityBox());
+  }
+  static Told pitching(const rigs::ChillAnswer& chill) {
+    if (!chill.refused) return Told(TOLD("Sheet", "Pitch"));
+    return Told(TOLD("Sheet", "Water does no more: ice round the kettle, to %1; then pitch"),
+                amount(chill.pitching));
   }
 
   // No clock: the times beyond are of no day.

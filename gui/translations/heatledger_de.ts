@@ -9269,6 +9269,50 @@
         <source>It does not boil: its clock begins</source>
         <translation>Es kocht nicht: die Kochzeit beginnt</translation>
     </message>
+    <message>
+        <source>Water on; run it through the chiller</source>
+        <translation>Wasser an; durch den Kühler laufen lassen</translation>
+    </message>
+    <message>
+        <source>Let it cool</source>
+        <translation>Abkühlen lassen</translation>
+    </message>
+    <message>
+        <source>Coil in, water on; stir all the time</source>
+        <translation>Spirale hinein, Wasser an; ständig rühren</translation>
+    </message>
+    <message>
+        <source>Coil in, water on</source>
+        <translation>Spirale hinein, Wasser an</translation>
+    </message>
+    <message>
+        <source>hoses fastened first: the water leaves scalding</source>
+        <translation>zuerst die Schläuche befestigen: das Wasser kommt kochend heiß heraus</translation>
+    </message>
+    <message>
+        <source>jacket off, lid loose: never closed</source>
+        <translation>Hülle ab, Deckel lose: nie verschlossen</translation>
+    </message>
+    <message>
+        <source>lid loose: never closed</source>
+        <translation>Deckel lose: nie verschlossen</translation>
+    </message>
+    <message>
+        <source>from %1 to %2</source>
+        <translation>von %1 auf %2</translation>
+    </message>
+    <message>
+        <source>or as late as %1: still wort chills as it will</source>
+        <translation>oder erst um %1: ruhende Würze kühlt, wie sie will</translation>
+    </message>
+    <message>
+        <source>Pitch</source>
+        <translation>Anstellen</translation>
+    </message>
+    <message>
+        <source>Water does no more: ice round the kettle, to %1; then pitch</source>
+        <translation>Mehr schafft das Wasser nicht: Eis um den Kessel, bis %1; dann anstellen</translation>
+    </message>
 </context>
 <context>
     <name>Start</name>

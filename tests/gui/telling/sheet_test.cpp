@@ -40,6 +40,26 @@ std::string allOf(const std::vector<Told>& told) {
   return all;
 }
 
+// Only a chiller that the plan states: the times are those of its own question.
+TEST(Sheet, EndsWithChillingAndPitchingWhereTheyAreStated) {
+  const auto lastLines = [](const char* chiller) {
+    const auto all =
+        lineTexts(sheetOf(daysAlone(changedStart("one-kettle", "/rigs/0/chiller", chiller))));
+    return std::vector<std::string>(all.end() - 2, all.end());
+  };
+  EXPECT_THAT(lastLines(R"({"kind": "coil", "wort": "stirred"})"),
+              ElementsAre(ContainsRegex("Coil in, water on; stir all the time; hoses fastened "
+                                        "first: the water leaves scalding . from .* to 20 °C"),
+                          ContainsRegex("Pitch . 20 °C . temperature . gravity")));
+  EXPECT_THAT(lastLines(R"({"kind": "coil", "wort": "still"})").back(),
+              ContainsRegex("Pitch; or as late as ..:..: still wort chills as it will"));
+  EXPECT_THAT(lastLines(R"({"kind": "counterflow"})").front(),
+              HasSubstr("Water on; run it through the chiller"));
+  EXPECT_THAT(lastLines(R"({"kind": "air"})").front(), HasSubstr("never closed"));
+  EXPECT_THAT(lineTexts(sheetOf(daysAlone(startedPlan("one-kettle")))).back(),
+              HasSubstr("Element off; unplug"));
+}
+
 TEST(Sheet, GoesThroughAnOrdinaryDay) {
   const rigs::Solution solution = daysAlone(startedPlan("large-batch"));
   const Sheet sheet = sheetOf(solution);
