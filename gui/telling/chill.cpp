@@ -76,6 +76,9 @@ Extremes chillExtremes(const Case& of) {
   return enough.counted > 0 ? enough : ordered(false);
 }
 
+// Conductances of chillers are good to a quarter: times within it are the same.
+constexpr double kToldApart = 1.25;
+
 std::vector<Told> chillInShort(const Case& of) {
   const Extremes e = chillExtremes(of);
   const auto said = [&](std::size_t i, const rigs::Template<4>& text) {
@@ -91,6 +94,12 @@ std::vector<Told> chillInShort(const Case& of) {
             : Told(TOLD("Answer", "There is no finished wort that could be chilled."))};
   if (e.counted == 1 || e.least == e.most)
     return {said(e.least, TOLD("Answer", "%1 to %2 is what %3 takes, %4."))};
+  const ChillSpan quickest = *chillSpan(*chillOf(of, e.least));
+  const ChillSpan slowest = *chillSpan(*chillOf(of, e.most));
+  if (slowest.least < kToldApart * quickest.most)
+    return {Told(TOLD("Answer", "%1 to %2 is what they all take; that tells none from another."),
+                 chillSpanText({quickest.least, std::max(quickest.most, slowest.most)}),
+                 chilledToText(*chillOf(of, e.least)))};
   return {said(e.least, TOLD("Answer", "%1 to %2 is what %3 takes, %4: the quickest.")),
           said(e.most, TOLD("Answer", "%1 to %2 with %3, %4: the slowest."))};
 }
@@ -127,11 +136,11 @@ Told coilText(const ChillAnswer& chill) {
                      "Stirred all the time it comes to %1 in about %2 with %3 of water; left still "
                      "it may never get there."),
                 goal, roughly(*stirred.toGoal), chillDigits(stirred.water));
-  const ChillWay& own = chill.chiller.stirred ? stirred : still;
-  if (!own.firstOutlet || !own.meanOutlet) return pair;
+  if (!stirred.firstOutlet) return pair;
   return rigs::sentences(
-      {pair, Told(TOLD("Answer", "The water leaves at up to about %1, and at about %2 on average."),
-                  chillDigits(*own.firstOutlet), chillDigits(*own.meanOutlet))});
+      {pair, Told(TOLD("Answer", "The water leaves at up to about %1 at first."),
+                  chillDigits(std::max(*stirred.firstOutlet,
+                                       still.firstOutlet.value_or(*stirred.firstOutlet))))});
 }
 
 Told passText(const Case& of, const ChillAnswer& chill) {
@@ -212,6 +221,10 @@ Told chillerText(const Case& of, const ChillAnswer& chill) {
       chillFlow(of, chiller.waterFlow));
 }
 
+bool isStatedByAny(const Case& of) {
+  return anyChill(of, [](const ChillAnswer& chill) { return chill.chiller.isStated; });
+}
+
 void sayChill(Answer& answer, const Case& of, std::size_t i) {
   const ChillAnswer* chill = chillOf(of, i);
   if (!chill) {
@@ -222,9 +235,10 @@ void sayChill(Answer& answer, const Case& of, std::size_t i) {
                          : chill->pass  ? passText(of, *chill)
                                         : Told();
   const bool air = chill->chiller.kind == Kind::Air;
-  answer.say(i, rigs::sentences({byChiller, chill->refused ? refusedText(*chill) : Told(),
-                                 air ? airText(of, *chill) : Told(),
-                                 air ? jacketOffText(*chill) : Told(), chillerText(of, *chill)}));
+  answer.say(
+      i, rigs::sentences({byChiller, chill->refused ? refusedText(*chill) : Told(),
+                          air ? airText(of, *chill) : Told(), air ? jacketOffText(*chill) : Told(),
+                          isStatedByAny(of) ? chillerText(of, *chill) : Told()}));
 }
 
 bool hasCoil(const ChillAnswer& chill) { return chill.stirred.has_value(); }
@@ -235,7 +249,17 @@ bool gainsLittleByStirring(const ChillAnswer& chill) {
 }
 bool hasPass(const ChillAnswer& chill) { return chill.pass.has_value(); }
 
+// The same for all is said once.
+void sayWhatIsSupposed(Answer& answer, const Case& of) {
+  for (std::size_t i = 0; i < of.count() && !isStatedByAny(of); ++i) {
+    if (!chillOf(of, i)) continue;
+    answer.say(chillerText(of, *chillOf(of, i)));
+    return;
+  }
+}
+
 void addChillGeneral(Answer& answer, const Case& of) {
+  sayWhatIsSupposed(answer, of);
   if (anyChill(of, hasCoil)) {
     const Told band(
         TOLD("Answer", "Still wort is told as a band, since measured coils differ by so much."));

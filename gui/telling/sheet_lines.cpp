@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "gui/telling/chill.hpp"
 #include "gui/telling/sheet.hpp"
 #include "gui/telling/sure.hpp"
 #include "gui/telling/words.hpp"
@@ -251,23 +252,6 @@ class DayLines {
 
   // --- After the boil. Nobody is sent for a chiller that is merely supposed.
 
-  struct ChillSpan {
-    std::optional<Time> early, late;
-  };
-  static ChillSpan chillSpan(const rigs::ChillAnswer& chill) {
-    using Kind = rigs::Chiller::Kind;
-    if (chill.chiller.kind == Kind::Counterflow)
-      return chill.pass ? ChillSpan{chill.pass->time, chill.pass->time} : ChillSpan{};
-    if (chill.chiller.kind == Kind::Air) {
-      const Time lasts = (chill.airBare ? *chill.airBare : chill.air).toGoal.value_or(Time());
-      return lasts > Time() ? ChillSpan{lasts, lasts} : ChillSpan{};
-    }
-    if (chill.chiller.stirred)
-      return chill.stirred ? ChillSpan{chill.stirred->toGoal, chill.stirred->toGoal} : ChillSpan{};
-    return chill.still && chill.stillAtWorst
-               ? ChillSpan{chill.still->toGoal, chill.stillAtWorst->toGoal}
-               : ChillSpan{};
-  }
   static Told chillAction(const rigs::ChillAnswer& chill) {
     using Kind = rigs::Chiller::Kind;
     if (chill.chiller.kind == Kind::Counterflow)
@@ -289,20 +273,32 @@ class DayLines {
     const Time begins = boiled + of_.plan.chilling.hotStand;
     add(begins, chillAction(*chill), chillCare(*chill)).expected = {
         Told(TOLD("Sheet", "from %1 to %2"), amount(chill->begins), amount(chill->goal))};
-    const ChillSpan span = chillSpan(*chill);
-    if (!span.early) return;
-    SheetLine& line = add(begins + *span.early, pitching(*chill));
-    if (span.late && *span.late > *span.early) {
+    const auto span = toldSpan(*chill);
+    if (!span) return;
+    SheetLine& line = add(begins + span->least, pitching(*chill));
+    if (span->most > span->least) {
       SheetLine latest;
-      latest.at = of_.plan.startOfDay + begins + *span.late;
+      latest.at = of_.plan.startOfDay + begins + span->most;
       line.more =
           Told(TOLD("Sheet", "or as late as %1: still wort chills as it will"), latest.clock());
     }
-    line.expected = {Told::just(amount(chill->goal))};
+    line.expected = {Told::just(amount(isTooWarm(*chill) ? chill->pass->likely.hotOut : chill->goal,
+                                       {.significantDigits = 3, .decimals = 0}))};
     line.toWrite = {temperatureBox()};
     if (hasGrain()) line.toWrite.push_back(gravityBox());
   }
+  // As the sheet says it: in air without its jacket.
+  static std::optional<ChillSpan> toldSpan(const rigs::ChillAnswer& chill) {
+    if (chill.chiller.kind != rigs::Chiller::Kind::Air || !chill.airBare) return chillSpan(chill);
+    const auto bare = chill.airBare->toGoal;
+    return bare ? std::optional(ChillSpan{*bare, *bare}) : std::nullopt;
+  }
+  static bool isTooWarm(const rigs::ChillAnswer& chill) {
+    return chill.pass && chill.pass->likely.hotOut > chill.goal;
+  }
   static Told pitching(const rigs::ChillAnswer& chill) {
+    if (isTooWarm(chill))
+      return Told(TOLD("Sheet", "All of it is through, and too warm to pitch: once more, slower"));
     if (!chill.refused) return Told(TOLD("Sheet", "Pitch"));
     return Told(TOLD("Sheet", "Water does no more: ice round the kettle, to %1; then pitch"),
                 amount(chill.pitching));

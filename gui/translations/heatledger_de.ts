@@ -2715,6 +2715,14 @@
         <source>From %1 to %2 that is about %3, where food service allows 2 h.</source>
         <translation>Von %1 auf %2 sind das etwa %3, wo die Lebensmittelaufsicht 2 h erlaubt.</translation>
     </message>
+    <message>
+        <source>%1 to %2 is what they all take; that tells none from another.</source>
+        <translation>%1 bis %2 brauchen sie alle; das unterscheidet keinen vom anderen.</translation>
+    </message>
+    <message>
+        <source>The water leaves at up to about %1 at first.</source>
+        <translation>Das Wasser kommt anfangs mit bis zu etwa %1 heraus.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -9312,6 +9320,10 @@
     <message>
         <source>Water does no more: ice round the kettle, to %1; then pitch</source>
         <translation>Mehr schafft das Wasser nicht: Eis um den Kessel, bis %1; dann anstellen</translation>
+    </message>
+    <message>
+        <source>All of it is through, and too warm to pitch: once more, slower</source>
+        <translation>Alles ist durch und zu warm zum Anstellen: noch einmal, langsamer</translation>
     </message>
 </context>
 <context>
