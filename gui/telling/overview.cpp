@@ -93,7 +93,7 @@ void addNightAccount(RigTable& table, const Case& of) {
 void addCostAccount(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "from the wall")),
             [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
-            {.result = "/day/total/from_wall_kWh", .isSum = true, .opens = Question::WhatCost});
+            {.result = "/day/total/from_wall_kWh", .opens = Question::WhatCost});
   table.row(eightOfTen(), [&](std::size_t i) { return fromWallBand(of, i); },
             {.opens = Question::HowSure});
   table.row(Told(TOLD("Answer", "a batch")),
