@@ -60,9 +60,8 @@ class Cooling {
       // Per kelvin of distance and unit of the logarithm, dT = (T - coldest) dx.
       const auto rates = [&](Temperature t, const Account& a) -> std::optional<Account> {
         const auto one = perSecond(t, kilograms(a.water));
-        if (!one || one->warming > -kAtRest) return std::nullopt;
-        const double perLogarithm = inSeconds(Time((t - coldest) / one->warming));
-        return one->account(perLogarithm);
+        if (one.warming > -kAtRest) return std::nullopt;
+        return one.account(inSeconds(Time((t - coldest) / one.warming)));
       };
       const auto next = stepped(rates, at, step);
       if (!next) {
@@ -87,8 +86,8 @@ class Cooling {
         const Account trial = j == 0 ? account_ : account_.plus(k[j - 1], way);
         const Temperature t = j == 0 ? from : from + kelvins(warming[j - 1] * way);
         const auto one = perSecond(t, kilograms(trial.water));
-        k[j] = one->account(1.0);
-        warming[j] = inKelvins(one->warming * seconds(1.0));
+        k[j] = one.account(1.0);
+        warming[j] = inKelvins(one.warming * seconds(1.0));
       }
       account_ = account_.plus(average(k), step);
       wort_.at =
@@ -131,7 +130,7 @@ class Cooling {
     return std::min(Length(wort.volume() / crossSection(kettle_.vessel)), kettle_.vessel.height);
   }
 
-  std::optional<Instant> perSecond(Temperature t, Mass water) {
+  Instant perSecond(Temperature t, Mass water) {
     const HotWort wort{water, wort_.extract, t};
     const HeatFlows flows = losses_.flows(t, fillOf(wort));
     const HeatCapacity stored =

@@ -43,8 +43,7 @@ CoilState stateOf(ThermalConductance conductance, const Coil& coil, MassFlow wat
 Area Coil::outerFace() const { return std::numbers::pi * outerDiameter * length; }
 
 ThermalConductance Coil::wall() const {
-  const double ratio = outerDiameter / bore();
-  return 2.0 * std::numbers::pi * conductivity * length / std::log(ratio);
+  return tubeWall(outerDiameter, bore(), length, conductivity);
 }
 
 HeatTransferCoefficient stillCoilFilm(Temperature wort, Temperature tube, Length diameter) {

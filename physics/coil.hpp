@@ -16,7 +16,7 @@ struct Coil {
 
   Length bore() const { return outerDiameter - 2.0 * wallThickness; }
   Area outerFace() const;
-  // Of the wall alone: ln(r_o/r_i)/(2 pi k L) turned over.
+  // Of its wall alone.
   ThermalConductance wall() const;
   bool operator==(const Coil&) const = default;
 };

@@ -66,9 +66,8 @@ OnePass counterflowPass(const TubeInHose& exchanger, const HotStream& hot, const
   assert(bore > metres(0.0) && ring > metres(0.0));
   const Area inner = std::numbers::pi * bore * exchanger.length;
   const Area outer = std::numbers::pi * exchanger.outerDiameter * exchanger.length;
-  const double widths = exchanger.outerDiameter / bore;
   const ThermalConductance wall =
-      2.0 * std::numbers::pi * exchanger.conductivity * exchanger.length / std::log(widths);
+      tubeWall(exchanger.outerDiameter, bore, exchanger.length, exchanger.conductivity);
   // Re = 4 m/(pi (D + d) mu) in a ring of hydraulic diameter D - d: as in a tube of that diameter
   // with this share of the flow.
   const double share = ring / (exchanger.hoseBore + exchanger.outerDiameter);

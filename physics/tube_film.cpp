@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "physics/tube_film.hpp"
 
+#include <array>
 #include <cmath>
 #include <numbers>
+
+#include "physics/walls.hpp"
 
 namespace physics {
 namespace {
@@ -33,6 +36,11 @@ HeatTransferCoefficient tubeFilm(MassFlow flow, Length bore, Length coilDiameter
   const double prandtl = water.viscosity * water.specificHeat / water.conductivity;
   const double bend = bore / coilDiameter;
   return tubeNusselt(reynolds, prandtl) * (1.0 + 3.5 * bend) * water.conductivity / bore;
+}
+
+ThermalConductance tubeWall(Length outer, Length bore, Length length, ThermalConductivity k) {
+  const std::array wall{layerOf(0.5 * (outer - bore), k)};
+  return std::numbers::pi * bore * length / cylindricalInsulance(0.5 * bore, wall);
 }
 
 }  // namespace physics

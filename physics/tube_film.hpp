@@ -18,4 +18,7 @@ namespace physics {
 HeatTransferCoefficient tubeFilm(MassFlow flow, Length bore, Length coilDiameter,
                                  const WaterProperties& water);
 
+// Through a tube's wall alone, from face to face. `bore` below `outer`.
+ThermalConductance tubeWall(Length outer, Length bore, Length length, ThermalConductivity k);
+
 }  // namespace physics

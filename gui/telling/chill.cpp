@@ -96,7 +96,8 @@ std::vector<Told> chillInShort(const Case& of) {
     return {said(e.least, TOLD("Answer", "%1 to %2 is what %3 takes, %4."))};
   const ChillSpan quickest = *chillSpan(*chillOf(of, e.least));
   const ChillSpan slowest = *chillSpan(*chillOf(of, e.most));
-  if (slowest.least < kToldApart * quickest.most)
+  const bool allGetThere = e.counted == of.count();
+  if (allGetThere && slowest.least < kToldApart * quickest.most)
     return {Told(TOLD("Answer", "%1 to %2 is what they all take; that tells none from another."),
                  chillSpanText({quickest.least, std::max(quickest.most, slowest.most)}),
                  chilledToText(*chillOf(of, e.least)))};

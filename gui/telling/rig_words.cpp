@@ -334,7 +334,9 @@ bool isTold(const std::string& place, const std::vector<Part>& parts) {
 std::string partOf(const std::string& place) { return place.substr(0, place.find('/', 1)); }
 
 bool isForReaders(const std::string& place) {
-  return rigs::isOwnOfEachRig(partOf(place).substr(1)) || place.ends_with("/note");
+  // How sure its factors are makes it no other rig.
+  return rigs::isOwnOfEachRig(partOf(place).substr(1)) || place.ends_with("/note") ||
+         place.starts_with("/measured/");
 }
 
 // That one of them has such a thing and the other has none is told of the thing as a whole.

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "gui/telling/sheet.hpp"
+#include "rigs/answers/chilling.hpp"
 #include "rigs/answers/night.hpp"
 #include "rigs/answers/safety.hpp"
 #include "rigs/results/cautions.hpp"
@@ -53,6 +54,8 @@ Told onSheet(const rigs::Caution& caution, const rigs::Plan& plan, const rigs::R
                      "many warm hours."));
   if (topic == "steam force")
     return Told(TOLD("Sheet", "Vents, drains and lids stay open while it heats."));
+  // The list has chilling where a chiller is stated, and its own cautions what to take care of.
+  if (topic == "cooling" && rig.chill && rig.chill->chiller.isStated) return {};
   if (topic == "cooling")
     return Told(TOLD("Sheet",
                      "No hours after the boil are counted here: cool quickly and pitch promptly."));

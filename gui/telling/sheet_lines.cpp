@@ -269,7 +269,7 @@ class DayLines {
 
   void chill(Time boiled) {
     const rigs::ChillAnswer* chill = of_.rig(i_).chill.get();
-    if (!chill || !chill->isStated) return;
+    if (!chill || !chill->chiller.isStated) return;
     const Time begins = boiled + of_.plan.chilling.hotStand;
     add(begins, chillAction(*chill), chillCare(*chill)).expected = {
         Told(TOLD("Sheet", "from %1 to %2"), amount(chill->begins), amount(chill->goal))};

@@ -2,6 +2,8 @@
 #include "gui/terminal/learn_command.hpp"
 
 #include <algorithm>
+#include <array>
+#include <ctime>
 #include <filesystem>
 #include <utility>
 #include <vector>
@@ -49,6 +51,16 @@ physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
   return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
                            {.relativeTolerance = 1e-6, .leastForAnyPower = false})
       .boilingPoint;
+}
+
+// By the clock of whoever keeps it.
+std::string today() {
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  ::localtime_r(&now, &local);
+  std::array<char, 16> text{};
+  std::strftime(text.data(), text.size(), "%Y-%m-%d", &local);
+  return text.data();
 }
 
 // What was learned, written into the plan's file; and what is said of it.
@@ -125,6 +137,7 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
         rigs::withLearned(input.document, *input.plan, rig, *learned,
                           {.name = rigs::shownPath(std::filesystem::path(file).filename().string()),
                            .lines = read.readings.size(),
+                           .day = today(),
                            .text = text},
                           ofKeeping);
     if (!kept && request.form == Form::Json)

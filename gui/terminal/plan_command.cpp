@@ -220,8 +220,9 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
   std::vector<telling::Explanation> explanations;
   for (const Question question : questions) {
     const telling::Answer answer = telling::answerTo(question, solution, reader, view);
-    for (telling::Explanation& one : telling::explanationsOf(question, answer))
-      explanations.push_back(std::move(one));
+    if (request.explained)
+      for (telling::Explanation& one : telling::explanationsOf(question, answer))
+        explanations.push_back(std::move(one));
     page.add(answer);
   }
   if (request.explained) telling::explain(explanations, page.answer);

@@ -8182,6 +8182,10 @@
         <source>pitch at %1 or more, take colder water, or bring the rest by a bath of ice round the kettle, about %2 for each %3 of wort</source>
         <translation>bei mindestens %1 anstellen, kälteres Wasser nehmen oder den Rest mit einem Eisbad um den Kessel schaffen, etwa %2 je %3 Würze</translation>
     </message>
+    <message>
+        <source>a sheet to brew by that this program wrote (PDF)</source>
+        <translation>ein Blatt zum Brauen, das dieses Programm geschrieben hat (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <array>
-#include <chrono>
 #include <cmath>
 #include <cstdint>
 #include <cstdio>
@@ -37,15 +36,6 @@ bool keep(const Learned& learned, Unknown what, double factorNow, const char* fa
     return true;
   }
   return false;
-}
-
-std::string today() {
-  const std::chrono::year_month_day day(
-      std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now()));
-  std::array<char, 16> text{};
-  std::snprintf(text.data(), text.size(), "%04d-%02u-%02u", static_cast<int>(day.year()),
-                static_cast<unsigned>(day.month()), static_cast<unsigned>(day.day()));
-  return text.data();
 }
 
 void refuse(const Plan& plan, std::size_t rig, const Learned& learned, const std::string& mark,
@@ -100,7 +90,7 @@ std::optional<Kept> withLearned(const std::string& document, const Plan& plan, s
   if (!which.empty()) which += "; ";
   which += readings.name + ", " + std::to_string(readings.lines) + " lines (" + mark + ")";
   values.push_back({"/measured/jacket", planned.worn()});
-  values.push_back({"/measured/on", today()});
+  values.push_back({"/measured/on", readings.day});
   values.push_back({"/measured/readings", std::move(which)});
   for (Placed& one : values) one.pointer = "/rigs/" + std::to_string(rig) + one.pointer;
   kept.document = withAll(document, values);

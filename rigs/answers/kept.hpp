@@ -18,6 +18,7 @@ namespace rigs {
 struct ReadingsKept {
   std::string name;
   std::size_t lines = 0;
+  std::string day = {};  // on which they are kept, for readers
   std::string_view text;
 };
 // "1f0c33ab": FNV-1a, 32 bits. Source: Fowler, Noll and Vo, draft-eastlake-fnv.

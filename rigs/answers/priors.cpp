@@ -40,7 +40,10 @@ Prior closedLosses(const RigPlan& rig) {
   if (rig.measured && rig.measured->losses) return measuredLosses(rig, *rig.measured->losses);
   const Vessel& vessel = rig.rig.vessel;
   const bool isBare = vessel.side.insulation.empty();
-  const double median = isBare && vessel.lid.insulation.empty() ? 1.05 : 1.0;
+  // A stated factor has it already.
+  const bool losesRatherMore =
+      isBare && vessel.lid.insulation.empty() && !rig.written.has("/loss_factor");
+  const double median = losesRatherMore ? 1.05 : 1.0;
   // Own choice: from bright to dull the side loses up to 1.9 times as much.
   if (isBare && rig.finishIsUsual)
     return {Unknown::ClosedLosses, median, 0.22,
@@ -58,7 +61,7 @@ Prior openSurface(const RigPlan& rig) {
     return {Unknown::OpenSurface, 1.0, *rig.measured->surface,
             Told(TOLD("Prior", "your own readings (%1) told its evaporation"),
                  Verbatim{std::string(dayOf(*rig.measured))})};
-  if (crossSection(rig.rig.vessel) < kSmallMouth)
+  if (crossSection(rig.rig.vessel) < kSmallMouth && !rig.written.has("/evaporation_factor"))
     return {Unknown::OpenSurface, 0.8, 0.2,
             Told(TOLD("Prior",
                       "the law of the open surface is off by 18 % in the mean over 11 series; in "

@@ -65,6 +65,8 @@ FileContent contentOfBytes(std::string_view bytes) {
   if (bytes.starts_with(kPng))
     return has(bytes, std::string(kSoftware) + std::string(kOwnPngMark), 4096) ? FileContent::OwnPng
                                                                                : FileContent::Png;
+  if (bytes.starts_with("%PDF-") && has(bytes, wide(kOwnSheetPdfMark)))
+    return FileContent::OwnSheetPdf;
   if (bytes.starts_with("%PDF-"))
     return has(bytes, wide(kOwnReportMark)) ? FileContent::OwnReport : FileContent::Pdf;
   if (bytes.starts_with("table,group,figure,unit,")) return FileContent::OwnTable;
@@ -105,6 +107,8 @@ Told contentTold(FileContent content) {
       return Told(TOLD("Problem", "a report that this program wrote (PDF)"));
     case FileContent::OwnSheet:
       return Told(TOLD("Problem", "a sheet to brew by that this program wrote (HTML)"));
+    case FileContent::OwnSheetPdf:
+      return Told(TOLD("Problem", "a sheet to brew by that this program wrote (PDF)"));
     case FileContent::OwnResult:
       return Told(TOLD("Problem", "a result that this program wrote (JSON)"));
     case FileContent::Plan:

@@ -19,7 +19,8 @@ enum class FileContent {
   OwnNumbers,  // of a picture, .json
   OwnReport,   // .pdf
   OwnSheet,    // .html
-  OwnResult,   // --json
+  OwnSheetPdf,
+  OwnResult,  // --json
   // What a person wrote, or another program.
   Plan,
   OtherJson,
@@ -37,6 +38,8 @@ inline constexpr std::string_view kOwnSheetMark = "<!-- Heat Ledger: a sheet to 
 inline constexpr std::string_view kOwnPngMark = "Heat Ledger";
 // The creator of a report begins so.
 inline constexpr std::string_view kOwnReportMark = "Heat Ledger ";
+// And that of a sheet so; it is looked for first.
+inline constexpr std::string_view kOwnSheetPdfMark = "Heat Ledger sheet ";
 
 // Throws FileError where it cannot be looked at.
 FileContent contentOf(const std::filesystem::path& path);

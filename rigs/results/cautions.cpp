@@ -207,8 +207,10 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
         return rig.chill && (rig.chill->asked || rig.chill->isStated);
       });
   if (chills) {
-    const auto chilling = chillCautions(answers);
-    all.insert(all.end(), chilling.begin(), chilling.end());
+    for (Caution& one : chillCautions(answers))
+      if (std::none_of(all.begin(), all.end(),
+                       [&](const Caution& told) { return told.topic == one.topic; }))
+        all.push_back(std::move(one));
   }
   const bool rooms = std::any_of(answers.rigs.begin(), answers.rigs.end(),
                                  [](const RigAnswer& rig) { return rig.room.has_value(); });

@@ -8,8 +8,8 @@
 #include <QPageSize>
 #include <QPdfWriter>
 #include <optional>
+#include <string>
 
-#include "rigs/documents/written_files.hpp"
 #include "version.hpp"
 
 namespace gui {
@@ -51,9 +51,7 @@ QByteArray pdfOf(const PdfAbout& about, const std::function<bool(QPagedPaintDevi
   QPdfWriter writer(&buffer);
   writer.setResolution(kDotsPerInch);
   writer.setTitle(about.title);
-  // By which a later document knows that it may replace this file.
-  writer.setCreator(QString::fromUtf8(std::string(rigs::kOwnReportMark).c_str()) +
-                    QLatin1String(kVersion));
+  writer.setCreator(QString::fromUtf8(std::string(about.mark).c_str()) + QLatin1String(kVersion));
   const bool us = about.units.base() == rigs::UnitSystem::UsCustomary;
   writer.setPageSize(QPageSize(us ? QPageSize::Letter : QPageSize::A4));
   writer.setPageMargins(QMarginsF());

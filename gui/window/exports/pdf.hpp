@@ -5,6 +5,7 @@
 #include <QByteArray>
 #include <QString>
 #include <functional>
+#include <string_view>
 
 #include "rigs/quantities/unit_system.hpp"
 
@@ -14,6 +15,7 @@ namespace gui {
 
 struct PdfAbout {
   QString title;
+  std::string_view mark;   // by which a later document knows that it may replace this one
   rigs::UnitSystem units;  // A4, or letter size for US units
   QByteArray plan = {};    // attached, where there is one
 };

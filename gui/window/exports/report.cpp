@@ -18,6 +18,7 @@
 #include "gui/window/words/reader.hpp"
 #include "rigs/answers/chilling.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/written_files.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
 
@@ -217,7 +218,10 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
 }
 
 QByteArray reportPdf(const ReportInput& input) {
-  return pdfOf({.title = titleOfPlan(input), .units = input.units, .plan = input.document},
+  return pdfOf({.title = titleOfPlan(input),
+                .mark = rigs::kOwnReportMark,
+                .units = input.units,
+                .plan = input.document},
                [&](QPagedPaintDevice& device) { return paintReport(device, input); });
 }
 

@@ -14,6 +14,7 @@
 #include "gui/window/exports/pdf.hpp"
 #include "gui/window/exports/text_flow.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/written_files.hpp"
 
 namespace gui {
 namespace {
@@ -333,6 +334,7 @@ void writeSheet(const std::filesystem::path& path, const Sheet& sheet, const rig
   }
   const QByteArray bytes =
       pdfOf({.title = QString::fromStdString(telling::plainText(rigs::tell(sheet.title, reader))),
+             .mark = rigs::kOwnSheetPdfMark,
              .units = reader.units},
             [&](QPagedPaintDevice& device) { return paintSheetPaper(device, sheet, reader); });
   rigs::saveText(path, {bytes.constData(), static_cast<std::size_t>(bytes.size())});

@@ -166,6 +166,18 @@ TEST(RigWords, NeverTellTwoRigsByEachOther) {
   EXPECT_THAT(told[1], testing::StartsWith("a kettle of 45.4 L"));
 }
 
+TEST(RigWords, TellOfWhatWasMeasuredByItsFactorsAlone) {
+  FullPlan text = FullPlan::parse(*rigs::planStartText("night-unplugged"));
+  const auto second = [](const FullPlan& plan) {
+    return rigs::inEnglish(gui::telling::rigInWords(planOf(plan.dump()), 1, kSi).text);
+  };
+  const std::string before = second(text);
+  text["rigs"][1]["measured"] = {{"losses_within", "8 %"}, {"on", "2026-03-02"}};
+  EXPECT_EQ(second(text), before);
+  text["rigs"][1]["loss_factor"] = 1.17;
+  EXPECT_EQ(second(text), before + ", 1.17 times the computed losses");
+}
+
 TEST(RigWords, SayWhatNobodyStated) {
   const rigs::Plan plan = planOf(*rigs::planStartText("one-kettle"));
   const RigSentence sentence = rigInFull(plan, 0, kSi);

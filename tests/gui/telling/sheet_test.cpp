@@ -58,6 +58,28 @@ TEST(Sheet, EndsWithChillingAndPitchingWhereTheyAreStated) {
   EXPECT_THAT(lastLines(R"({"kind": "air"})").front(), HasSubstr("never closed"));
   EXPECT_THAT(lineTexts(sheetOf(daysAlone(startedPlan("one-kettle")))).back(),
               HasSubstr("Element off; unplug"));
+  // A temperature alone sends nobody for a coil.
+  EXPECT_THAT(lineTexts(sheetOf(daysAlone(
+                            changedStart("one-kettle", "/batch/pitching_temperature", "\"18 C\""))))
+                  .back(),
+              HasSubstr("Element off; unplug"));
+}
+
+TEST(Sheet, SaysOfItsHoursAfterTheBoilWhatIsTrueOfThem) {
+  const auto cautions = [](const rigs::Plan& plan) {
+    return allOf(sheetOf(daysAlone(plan)).cautions);
+  };
+  const std::string none = "No hours after the boil are counted here";
+  EXPECT_THAT(cautions(startedPlan("one-kettle")), HasSubstr(none));
+  const std::string chilled =
+      cautions(changedStart("one-kettle", "/rigs/0/chiller", R"({"kind": "coil"})"));
+  EXPECT_THAT(chilled, Not(HasSubstr(none)));
+  EXPECT_THAT(chilled, HasSubstr("it scalds"));
+  EXPECT_THAT(chilled, HasSubstr("Never close a hot vessel"));
+  // Once is enough.
+  const std::string sealed = "Do not seal unfermented wort";
+  EXPECT_EQ(chilled.find(sealed), chilled.rfind(sealed));
+  EXPECT_THAT(chilled, HasSubstr(sealed));
 }
 
 TEST(Sheet, GoesThroughAnOrdinaryDay) {

@@ -35,7 +35,8 @@ struct Night {
     return std::move(*read);
   }
   std::optional<Kept> keep(std::string_view text, Problems& problems) const {
-    return withLearned(document, plan(), 0, learned, {"night.csv", 5, text}, problems);
+    return withLearned(document, plan(), 0, learned, {"night.csv", 5, "2026-03-02", text},
+                       problems);
   }
 };
 
@@ -58,6 +59,7 @@ TEST(Kept, IsWhatWasLearnedOfTheKettleAndNothingElse) {
   const Plan plan = night.plan();
   EXPECT_DOUBLE_EQ(plan.rigs[0].rig.lossFactor, 1.18);
   ASSERT_TRUE(plan.rigs[0].measured);
+  EXPECT_EQ(plan.rigs[0].measured->on, "2026-03-02");
   // From 1.10 to 1.27 are 8 in 10: 7.4 % either way, written to two digits.
   EXPECT_NEAR(*plan.rigs[0].measured->losses, std::log(1.27 / 1.10) / 2.0 / kNineInTen, 5e-4);
 }

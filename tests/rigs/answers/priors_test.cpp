@@ -42,6 +42,18 @@ TEST(Priors, StandInTheOrderOfTheirUnknowns) {
   }
 }
 
+// What somebody measured has in it what laws are known to leave out.
+TEST(Priors, AreToNoSideOfAFactorThatIsStated) {
+  EXPECT_DOUBLE_EQ(priorOf(catalogued(""), Unknown::ClosedLosses).median, 1.05);
+  EXPECT_DOUBLE_EQ(priorOf(catalogued(R"(, "loss_factor": 1.2)"), Unknown::ClosedLosses).median,
+                   1.0);
+  const std::string small = R"(, "vessel": {"inner_diameter": "250 mm", "height": "700 mm"})";
+  EXPECT_DOUBLE_EQ(priorOf(catalogued(small), Unknown::OpenSurface).median, 0.8);
+  EXPECT_DOUBLE_EQ(
+      priorOf(catalogued(small + R"(, "evaporation_factor": 0.8)"), Unknown::OpenSurface).median,
+      1.0);
+}
+
 TEST(Priors, AreFactorsOfTheirMedianOrKelvin) {
   const Prior power = priorOf(demoPlan().rigs.front(), Unknown::Power);
   EXPECT_DOUBLE_EQ(power.at(0.0), power.median);

@@ -34,6 +34,8 @@ TEST(FileContents, AreToldByTheirMarks) {
       {"%PDF-1.4\n1 0 obj", FileContent::Pdf},
       {"%PDF-1.4\n/Creator (\xfe\xff\0H\0e\0a\0t\0 \0L\0e\0d\0g\0e\0r\0 \0001"sv,
        FileContent::OwnReport},
+      {"%PDF-1.4\n/Creator (\xfe\xff\0H\0e\0a\0t\0 \0L\0e\0d\0g\0e\0r\0 \0s\0h\0e\0e\0t\0 \0001"sv,
+       FileContent::OwnSheetPdf},
       {"table,group,figure,unit,(a),(b)\n", FileContent::OwnTable},
       {"date,price\n", FileContent::Unknown}};
   for (const auto& [bytes, content] : cases) EXPECT_EQ(contentOfBytes(bytes), content) << bytes;

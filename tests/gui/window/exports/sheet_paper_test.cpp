@@ -15,6 +15,7 @@
 
 #include "gui/telling/translations.hpp"
 #include "rigs/answers/search.hpp"
+#include "rigs/documents/written_files.hpp"
 #include "rigs/plans/plan_starts.hpp"
 #include "tests/gui/window/squeezed.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -74,6 +75,12 @@ TEST_F(SheetPaper, IsOnePageOfEveryBundledPlanInEveryLanguageAndUnit) {
       }
     }
   }
+}
+
+// So that a report never takes its place unasked.
+TEST_F(SheetPaper, IsKnownAgainAsASheet) {
+  const QString path = written(bundled("one-kettle"), 0, {});
+  EXPECT_EQ(rigs::contentOf(path.toStdString()), rigs::FileContent::OwnSheetPdf);
 }
 
 TEST_F(SheetPaper, SaysEveryWordOfTheSheet) {
