@@ -88,6 +88,8 @@ void addNightAccount(RigTable& table, const Case& of) {
             {.result = "/night/morning_C", .opens = Question::HowFarCools});
   table.row(eightOfTen(), [&](std::size_t i) { return morningBand(of, i); },
             {.opens = Question::HowSure});
+  // What follows is not the mash's alone.
+  table.heading(Told(TOLD("Answer", "The whole day")));
 }
 
 void addCostAccount(RigTable& table, const Case& of) {

@@ -143,6 +143,11 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
     if (!kept && request.form == Form::Json)
       return {rigs::problemsJson(ofKeeping, rigs::inEnglish(input.name)), {}, 2};
     if (!kept) return {{}, complaint + problems(ofKeeping, theCommand()), 2};
+    // A factor or a list of readings may have grown beyond what a plan takes.
+    rigs::Problems ofKept;
+    if (!rigs::readPlan(kept->document, input.folder, ofKept) && request.form == Form::Json)
+      return {rigs::problemsJson(ofKept, rigs::inEnglish(input.name)), {}, 2};
+    if (rigs::hasErrors(ofKept)) return {{}, complaint + problems(ofKept, input.name), 2};
     keeping = keepIn(request.file, *kept);
   }
   const rigs::Solution solution{.plan = *input.plan,

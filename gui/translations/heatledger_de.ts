@@ -2723,6 +2723,10 @@
         <source>The water leaves at up to about %1 at first.</source>
         <translation>Das Wasser kommt anfangs mit bis zu etwa %1 heraus.</translation>
     </message>
+    <message>
+        <source>The whole day</source>
+        <translation>Der ganze Tag</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -8605,15 +8609,15 @@
     </message>
     <message>
         <source>%1 times the computed losses</source>
-        <translation>dem %1-fachen der berechneten Verluste</translation>
+        <translation>mit dem %1-fachen der berechneten Verluste</translation>
     </message>
     <message>
         <source>%1 times the computed evaporation</source>
-        <translation>der %1-fachen berechneten Verdunstung</translation>
+        <translation>mit dem %1-fachen der berechneten Verdunstung</translation>
     </message>
     <message>
         <source>losses and evaporation as computed</source>
-        <translation>Verlusten und Verdunstung wie berechnet</translation>
+        <translation>mit Verlusten und Verdunstung wie berechnet</translation>
     </message>
     <message>
         <source>%1 and %2</source>

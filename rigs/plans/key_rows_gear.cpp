@@ -27,7 +27,7 @@ Part measured() {
                                 "to 100 %."),
                 .otherwise = TOLD("PlanFields", "as unsure as unmeasured")},
                {.name = "jacket",
-                .value = text("200"),
+                .value = text("1000"),
                 .example = "side 10 mm cork",
                 .meaning = TOLD("PlanFields",
                                 "What it wore when it was read, \"\" for nothing: with another "

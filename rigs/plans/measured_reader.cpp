@@ -8,7 +8,7 @@
 namespace rigs {
 namespace {
 
-constexpr std::size_t kLongestJacket = 200, kLongestDay = 40, kLongestReadings = 2000;
+constexpr std::size_t kLongestJacket = 1000, kLongestDay = 40, kLongestReadings = 2000;
 
 // False where it is there and wrong.
 bool readWithin(const JsonCursor& at, std::string_view key, std::optional<double>& spread) {

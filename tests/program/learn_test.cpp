@@ -112,6 +112,20 @@ TEST(LearnCommand, KeepsWhatItLearnedInThePlanOnceAndCanBeUndone) {
   EXPECT_EQ(json::parse(test_support::contents(night.plan)), kept);
 }
 
+TEST(LearnCommand, KeepsNothingThatWouldMakeThePlanWrong) {
+  NightRead night(kHalfHour + "06:30 49.4\n");
+  json full = json::parse(test_support::contents(night.plan));
+  full["rigs"][1]["measured"] = {{"readings", std::string(1990, 'x')}};
+  night.folder.write("night.json", full.dump());
+  const std::string before = test_support::contents(night.plan);
+  const Ran ran = night.learn({"--rig", "b", "--keep"});
+  EXPECT_EQ(ran.exitCode, 2);
+  EXPECT_EQ(ran.output, "");
+  EXPECT_THAT(squeezed(ran.complaint), HasSubstr("/rigs/1/measured/readings"));
+  EXPECT_EQ(test_support::contents(night.plan), before);
+  EXPECT_EQ(night.learn({"--rig", "b", "--keep", "--json"}).exitCode, 2);
+}
+
 TEST(LearnCommand, KeepsNothingOfWhatIsOnlySupposed) {
   const NightRead night(kHalfHour);
   const std::string before = test_support::contents(night.plan);
