@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "physics/growth.hpp"
 
+#include <algorithm>
 #include <boost/math/quadrature/gauss.hpp>
 #include <boost/math/tools/roots.hpp>
 #include <cassert>
@@ -10,27 +11,39 @@
 namespace physics {
 namespace {
 
-Temperature at(const WarmPiece& piece, double share) {
+// The distance to the room falls by exp(-decay) along a piece; 0 where it is a straight line.
+double decayOf(const WarmPiece& piece) {
   const double first = inKelvins(piece.from - piece.room);
   const double last = inKelvins(piece.to - piece.room);
-  if (first <= 1e-3 || last <= 1e-3) return piece.from + share * (piece.to - piece.from);
-  return piece.room + kelvins(first * std::pow(last / first, share));
+  return first > 0.0 && last > 0.0 ? std::log(first / last) : 0.0;
 }
 
-// Of a rate along the first `share` of a piece. Rates have a bend where growth ends, so that the
-// piece is taken in parts no wider than 1 K.
+Temperature at(const WarmPiece& piece, double decay, double share) {
+  if (decay == 0.0) return piece.from + share * (piece.to - piece.from);
+  return piece.room + std::exp(-decay * share) * (piece.from - piece.room);
+}
+
+// How much further, as a share of the piece, to have come by no more than 1 K and by no more than a
+// factor of 2 in the distance to the room. A rate has a bend where growth ends, and a long piece
+// spends most of its time near the room, so that neither bound does alone.
+double nextPart(const WarmPiece& piece, double decay, double from) {
+  const double perShare = std::abs(inKelvins(
+      decay == 0.0 ? piece.to - piece.from : decay * (at(piece, decay, from) - piece.room)));
+  return 1.0 / std::max({1.0, perShare, std::abs(decay) / std::log(2.0)});
+}
+
+// Of a rate along the first `share` of a piece.
 template <class Rate>
 double grown(const WarmPiece& piece, double share, const Rate& rate) {
-  const double span = std::abs(inKelvins(piece.to - piece.from)) * share;
-  const int parts = static_cast<int>(std::ceil(span)) + 1;
+  const double decay = decayOf(piece);
+  const auto along = [&](double s) {
+    return static_cast<double>(rate(at(piece, decay, s)) * piece.lasts);
+  };
   double sum = 0.0;
-  for (int i = 0; i < parts; ++i) {
-    const double from = share * i / parts;
-    const double to = share * (i + 1) / parts;
-    const auto along = [&](double s) {
-      return static_cast<double>(rate(at(piece, s)) * piece.lasts);
-    };
+  for (double from = 0.0; from < share;) {
+    const double to = std::min(share, from + nextPart(piece, decay, from));
     sum += boost::math::quadrature::gauss<double, 7>::integrate(along, from, to);
+    from = to;
   }
   return sum;
 }

@@ -105,6 +105,14 @@ TEST(WarmNight, ReachesTenDoublingsWhenTheLawSays) {
   EXPECT_FALSE(whenDoubled({}, kMostDoublings));
 }
 
+// A piece that ends within a hair of its room has still cooled by Newton's law; how near that hair
+// is comes out of a difference of two temperatures, to 1e-6.
+TEST(WarmNight, IsTheSameNearTheRoomAsAPiece) {
+  const auto halves = cooling(25.0, 0.0, 2.0, 40.0, 2);
+  const double whole = doublingsOfPathogens(cooling(25.0, 0.0, 2.0, 40.0).front());
+  EXPECT_NEAR(doublingsOfPathogens(halves[0]) + doublingsOfPathogens(halves[1]), whole, 1e-7);
+}
+
 RC_GTEST_PROP(WarmNight, IsTheSumOfItsPieces, ()) {
   const double from = between(25.0, 80.0);
   const double room = between(0.0, 24.0);
