@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The second half of the day: from lifting the grain to the end of the boil.
 #include <algorithm>
+#include <utility>
 
 #include "physics/day_course.hpp"
 #include "physics/water.hpp"
@@ -36,10 +37,14 @@ void Day::liftGrain() {
   contents.extract = drained * extract;
 }
 
+// As full as the wort stands once it boils, however far a heating has brought it.
 Power Day::leastAsFull() {
-  const Power heating = lossAt(day_.boilingPoint, heatingLid());
-  if (!boils()) return heating;
-  return std::max(heating, lossAt(day_.boilingPoint, boilLid()) / conditions_.rig.boilPower);
+  const Temperature reached = std::exchange(now_.wort, day_.boilingPoint);
+  Power least = lossAt(day_.boilingPoint, heatingLid());
+  if (boils())
+    least = std::max(least, lossAt(day_.boilingPoint, boilLid()) / conditions_.rig.boilPower);
+  now_.wort = reached;
+  return least;
 }
 
 PhaseEnd Day::heatTowardsBoiling(const DayConditions& conditions, Power power, Stage& stage,

@@ -250,6 +250,18 @@ TEST(LeastToBoil, IsTheSameWhereTheElementStandsDryOnTheWay) {
   EXPECT_NEAR(*day.leastToBoil / *steps.leastToBoil, 1.0, 1e-7);
 }
 
+// Where nothing evaporates on the way, all that differs is how warm and wide the wort has become: a
+// heating that steams at 80 C told 4e-4 more.
+TEST(LeastToBoil, IsTheSameWhereTheWortStaysFarFromBoiling) {
+  Rig rig = steelRig(300.0);
+  rig.vessel.open = {.strike = 0.0, .mash = 0.0, .heating = 0.0, .boil = 1.0};
+  const BrewDay day = simulate(rig, waterOnly(25.0), roomAt(15.0));
+  ASSERT_LT(day.find(StageKind::HeatingToBoil)->last, celsius(97.0));
+  const BrewDay steps =
+      simulate(rig, waterOnly(25.0), roomAt(15.0), {.method = Method::StepsInTime});
+  EXPECT_NEAR(*day.leastToBoil / *steps.leastToBoil, 1.0, 1e-7);
+}
+
 // What is lost at boiling as full as it is when the clock starts, computed here.
 // An open strike may take more than a closed boil does. How much depends on the water, and that,
 // for so much wort, on how long it strikes: what is told is still the least.
