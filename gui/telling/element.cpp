@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "gui/telling/element_skin.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
@@ -425,6 +426,7 @@ Answer whichElement(const Case& of) {
     answer.goOn(i, unfinishedText(of, i));
     for (Told& one : whatWouldBoilTexts(of, i)) answer.goOn(i, std::move(one));
   }
+  saySkins(answer, of);
   answer.show(elementTable(of));
   answer.pictures = elementPictures(of);
   return answer;

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "gui/telling/element.hpp"
+#include "gui/telling/element_skin.hpp"
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
@@ -193,6 +194,7 @@ void addLargestBatches(RigTable& t, const Case& of) {
 Table elementTable(const Case& of) {
   RigTable t("size", of);
   addNow(t, of);
+  addSkins(t, of);
   addWishes(t, of);
   addMostOnCircuit(t, of);
   addLargestBatches(t, of);

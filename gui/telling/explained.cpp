@@ -30,6 +30,7 @@ enum class Subject {
   Jacket,
   RoomAir,
   Chill,
+  Skin,
   Change,
   Bands
 };
@@ -38,7 +39,7 @@ struct Words {
   Subject subject;
   Template<0> formula, source, certainty;
 };
-const std::array<Words, 20> kWords{{
+const std::array<Words, 21> kWords{{
     {Subject::Time,
      TOLD("Explained",
           "Time is heat over power: from one temperature to the next t = ∫ C "
@@ -210,6 +211,17 @@ const std::array<Words, 20> kWords{{
      TOLD("Explained",
           "Stirred within some 20 %; still by a factor of two or three, as coefficients of 400 to "
           "1300 W/(m²K) are printed for it; by air alone within 20 %.")},
+    {Subject::Skin,
+     TOLD("Explained",
+          "Heat over the rod's surface, π d l. In water the skin is as hot as natural convection "
+          "needs, and no hotter than boiling needs: the cooler of the two."),
+     TOLD("Explained",
+          "Churchill & Chu 1975, horizontal cylinder; Gorenflo (VDI Heat Atlas) once it boils; "
+          "first bubbles by Bergles & Rohsenow 1964; a mash that does not move by a film of 300 "
+          "W/(m²K), which is our own assumption"),
+     TOLD("Explained",
+          "In water within some 10 K, in a mash a guess; where bubbles begin within 30 % of what "
+          "the skin is above boiling, and later on smooth new rods. Scale on it is left out.")},
     {Subject::Change,
      TOLD("Explained",
           "Each change is tried as a whole plan of its own, simulated like any "
@@ -285,6 +297,7 @@ constexpr std::array kPlaces{
     Place{"/cost", Subject::Money},
     Place{"/room", Subject::RoomAir},
     Place{"/chilling", Subject::Chill},
+    Place{"/element_skin", Subject::Skin},
 };
 
 Subject subjectOf(Question question) {

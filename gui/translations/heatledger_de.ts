@@ -2727,6 +2727,62 @@
         <source>The whole day</source>
         <translation>Der ganze Tag</translation>
     </message>
+    <message>
+        <source>%1 go through its element&apos;s skin. Water sizzles on it from about %2.</source>
+        <translation>%1 gehen durch die Oberfläche des Heizstabs. Wasser zischt an ihr ab etwa %2.</translation>
+    </message>
+    <message>
+        <source>%1 go through its element&apos;s skin. In still water of %2 that skin is about %3 hot, and it sizzles from about %4.</source>
+        <translation>%1 gehen durch die Oberfläche des Heizstabs. In ruhendem Wasser von %2 ist sie etwa %3 heiß, und ab etwa %4 zischt es an ihr.</translation>
+    </message>
+    <message>
+        <source>Where grain rests on it, or the mash does not move, it boils there: about %1. Keep the mash moving while it heats.</source>
+        <translation>Wo Malz auf ihr liegt oder die Maische sich nicht bewegt, kocht es dort: etwa %1. Halten Sie die Maische in Bewegung, solange er heizt.</translation>
+    </message>
+    <message>
+        <source>Where grain rests on it, or the mash does not move, it is about %1.</source>
+        <translation>Wo Malz auf ihr liegt oder die Maische sich nicht bewegt, ist sie etwa %1 heiß.</translation>
+    </message>
+    <message>
+        <source>No published limit was found; common practice stays below %1 where grain reaches an element, and it does.</source>
+        <translation>Ein veröffentlichter Grenzwert wurde nicht gefunden; üblich ist weniger als %1, wo Malz an den Heizstab kommt, und das hält er ein.</translation>
+    </message>
+    <message>
+        <source>No published limit was found; common practice stays below %1 where grain reaches an element, and this is more.</source>
+        <translation>Ein veröffentlichter Grenzwert wurde nicht gefunden; üblich ist weniger als %1, wo Malz an den Heizstab kommt, und das hier ist mehr.</translation>
+    </message>
+    <message>
+        <source>No published limit was found; common practice stays below %1 in boiling wort, and it does.</source>
+        <translation>Ein veröffentlichter Grenzwert wurde nicht gefunden; üblich ist weniger als %1 in kochender Würze, und das hält er ein.</translation>
+    </message>
+    <message>
+        <source>No published limit was found; common practice stays below %1 in boiling wort, and this is more.</source>
+        <translation>Ein veröffentlichter Grenzwert wurde nicht gefunden; üblich ist weniger als %1 in kochender Würze, und das hier ist mehr.</translation>
+    </message>
+    <message>
+        <source>How hot does the element&apos;s skin get?</source>
+        <translation>Wie heiß wird die Oberfläche des Heizstabs?</translation>
+    </message>
+    <message>
+        <source>The element&apos;s skin</source>
+        <translation>Die Oberfläche des Heizstabs</translation>
+    </message>
+    <message>
+        <source>heat through it</source>
+        <translation>Wärme durch sie</translation>
+    </message>
+    <message>
+        <source>water sizzles on it from</source>
+        <translation>Wasser zischt an ihr ab</translation>
+    </message>
+    <message>
+        <source>in still water as warm as the mash</source>
+        <translation>in ruhendem Wasser, so warm wie die Maische</translation>
+    </message>
+    <message>
+        <source>in a mash that does not move</source>
+        <translation>in einer Maische, die sich nicht bewegt</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -3902,6 +3958,18 @@
     <message>
         <source>Stirred within some 20 %; still by a factor of two or three, as coefficients of 400 to 1300 W/(m²K) are printed for it; by air alone within 20 %.</source>
         <translation>Gerührt auf rund 20 %; ruhend um einen Faktor von zwei bis drei, da Koeffizienten von 400 bis 1300 W/(m²K) dafür gedruckt sind; an der Luft auf 20 %.</translation>
+    </message>
+    <message>
+        <source>Heat over the rod&apos;s surface, π d l. In water the skin is as hot as natural convection needs, and no hotter than boiling needs: the cooler of the two.</source>
+        <translation>Wärme über die Oberfläche des Stabs, π d l. In Wasser ist sie so heiß, wie freie Konvektion es braucht, und nicht heißer, als Sieden es braucht: das kühlere von beiden.</translation>
+    </message>
+    <message>
+        <source>Churchill &amp; Chu 1975, horizontal cylinder; Gorenflo (VDI Heat Atlas) once it boils; first bubbles by Bergles &amp; Rohsenow 1964; a mash that does not move by a film of 300 W/(m²K), which is our own assumption</source>
+        <translation>Churchill &amp; Chu 1975, waagrechter Zylinder; Gorenflo (VDI-Wärmeatlas), sobald es siedet; erste Blasen nach Bergles &amp; Rohsenow 1964; eine Maische, die sich nicht bewegt, mit einem Film von 300 W/(m²K), unserer eigenen Annahme</translation>
+    </message>
+    <message>
+        <source>In water within some 10 K, in a mash a guess; where bubbles begin within 30 % of what the skin is above boiling, and later on smooth new rods. Scale on it is left out.</source>
+        <translation>In Wasser auf etwa 10 K, in einer Maische eine Schätzung; wo Blasen beginnen auf 30 % dessen, was die Oberfläche über dem Siedepunkt liegt, und später an glatten neuen Stäben. Kalk darauf bleibt außen vor.</translation>
     </message>
 </context>
 <context>
@@ -6656,6 +6724,26 @@
         <source>Chiller</source>
         <translation>Kühler</translation>
     </message>
+    <message>
+        <source>Thickness of its rod</source>
+        <translation>Dicke des Heizstabs</translation>
+    </message>
+    <message>
+        <source>Of the heated rod, 3 to 40 mm; with its heated length that tells how hot its skin gets.</source>
+        <translation>Des beheizten Stabs, 3 bis 40 mm; mit seiner beheizten Länge sagt das, wie heiß seine Oberfläche wird.</translation>
+    </message>
+    <message>
+        <source>Its heated length</source>
+        <translation>Seine beheizte Länge</translation>
+    </message>
+    <message>
+        <source>Of the rod that gives off heat, all its bends along, 50 mm to 20 m.</source>
+        <translation>Des Stabs, der Wärme abgibt, alle Windungen entlang, 50 mm bis 20 m.</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>nicht gefragt</translation>
+    </message>
 </context>
 <context>
     <name>Prior</name>
@@ -8189,6 +8277,14 @@
     <message>
         <source>a sheet to brew by that this program wrote (PDF)</source>
         <translation>ein Blatt zum Brauen, das dieses Programm geschrieben hat (PDF)</translation>
+    </message>
+    <message>
+        <source>a heater outside the vessel has no skin in the wort</source>
+        <translation>eine Heizung außerhalb des Kessels hat keine Oberfläche in der Würze</translation>
+    </message>
+    <message>
+        <source>take out its size, or state how high its top is</source>
+        <translation>nehmen Sie ihre Maße heraus, oder geben Sie an, wie hoch sie reicht</translation>
     </message>
 </context>
 <context>

@@ -132,14 +132,41 @@ std::optional<CableRead> readCable(const JsonCursor& at) {
   return read;
 }
 
-std::optional<Element> readElement(const Layers& at) {
+struct ElementRead {
+  Element element;
+  std::optional<physics::HeatedRod> rod;
+};
+
+// The size of its heated part, where stated: both or none. False where it is wrong.
+bool readRod(const Layers& at, bool isOutside, std::optional<physics::HeatedRod>& rod) {
+  const JsonCursor& sized = at.withAny({"diameter", "heated_length"});
+  if (!sized.has("diameter") && !sized.has("heated_length")) return true;
+  const auto diameter = at.with("diameter").quantity<Length>("diameter", ranges::kRodDiameter);
+  const auto length =
+      at.with("heated_length").quantity<Length>("heated_length", ranges::kHeatedLength);
+  if (!diameter || !length) return false;
+  if (isOutside) {
+    sized.error(
+        "heated_length",
+        advised(Told(TOLD("Problem", "a heater outside the vessel has no skin in the wort")),
+                Told(TOLD("Problem", "take out its size, or state how high its top is"))));
+    return false;
+  }
+  rod = physics::HeatedRod{.diameter = *diameter, .length = *length};
+  return true;
+}
+
+std::optional<ElementRead> readElement(const Layers& at) {
   at.warnAboutKeysExcept(keysOf("/rigs/*/element"));
   const auto power = at.with("power").quantity<Power>("power", {watts(50.0), watts(60e3)});
   const auto voltage =
       at.with("rated_voltage").quantity<Voltage>("rated_voltage", ranges::kVoltage);
   const auto top = at.with("top_height").quantity<Length>("top_height", {metres(0.0), metres(1.5)});
-  if (!power || !voltage || !top) return std::nullopt;
-  return Element{.rating = *power, .ratedAt = *voltage, .topHeight = *top};
+  ElementRead read{};
+  const bool sized = readRod(at, top && *top <= metres(0.0), read.rod);
+  if (!power || !voltage || !top || !sized) return std::nullopt;
+  read.element = {.rating = *power, .ratedAt = *voltage, .topHeight = *top};
+  return read;
 }
 
 }  // namespace
@@ -150,7 +177,7 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
     const auto one = rig.within("element");
     const auto element = one ? readElement(*one) : std::nullopt;
     if (!element) return std::nullopt;
-    return ElementsRead{.elements = {*element}};
+    return ElementsRead{.elements = {element->element}, .rods = {element->rod}};
   }
   if (at.has("element")) {
     at.error("elements",
@@ -170,7 +197,8 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
   for (const JsonCursor& entry : *entries) {
     const auto element = readElement(Layers({entry}));
     if (!element) return std::nullopt;
-    read.elements.push_back(*element);
+    read.elements.push_back(element->element);
+    read.rods.push_back(element->rod);
   }
   if (read.onTwoCircuits && read.elements.size() != 2) {
     at.error("elements", Told(TOLD("Problem", "two circuits feed two elements, not %1"),

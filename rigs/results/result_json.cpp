@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "rigs/answers/chilling.hpp"
+#include "rigs/answers/element_skin.hpp"
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/nameplate.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -283,6 +284,15 @@ Json element(const physics::Element& e) {
       .take();
 }
 
+Json skinJson(const ElementSkin& skin) {
+  Object object;
+  object.set("flux_W_per_m2", physics::inWattsPerSquareMetre(skin.flux))
+      .set("sizzles_from", skin.sizzlesFrom)
+      .set("in_still_water", skin.inStillWater);
+  if (skin.heatsTheMash) object.set("in_still_mash", skin.inStillMash);
+  return object.set("within_common_practice", skin.kept).take();
+}
+
 Json supply(const Plan& whole, const RigPlan& plan, std::size_t circuit) {
   const physics::Feed feed = feedsOf(plan.rig).at(circuit);
   return Object()
@@ -310,6 +320,8 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
   if (plan.rig.second)
     object.put("second_element", element(plan.rig.second->element))
         .put("second_supply", supply(whole, plan, 1));
+  if (const auto skin = elementSkin(whole, plan, answer))
+    object.put("element_skin", skinJson(*skin));
   if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
   if (answer.night) object.put("night", nightJson(*answer.night, plan.hasJacket));
   // Only where somebody asked or the plan states it: it is no part of the day.

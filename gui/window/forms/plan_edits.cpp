@@ -107,7 +107,8 @@ class Edit {
   const FieldOwner& owner_;
 };
 
-constexpr std::array<std::string_view, 3> kElementKeys{"power", "rated_voltage", "top_height"};
+constexpr std::array<std::string_view, 5> kElementKeys{"power", "rated_voltage", "top_height",
+                                                       "diameter", "heated_length"};
 constexpr std::string_view kElement = "/element/";
 const std::string kFirstElement = "/elements/0";
 constexpr std::string_view kSecondElement = "/elements/1/";

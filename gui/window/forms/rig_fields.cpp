@@ -61,6 +61,12 @@ FieldSection elementSection() {
           {{.place = "/element/power"},
            {.place = "/element/rated_voltage"},
            {.place = "/element/top_height", .conversion = converted<Length>},
+           {.place = "/element/diameter",
+            .conversion = converted<Length>,
+            .companions = {{"/element/heated_length", "1.8 m"}}},
+           {.place = "/element/heated_length",
+            .conversion = converted<Length>,
+            .companions = {{"/element/diameter", "11 mm"}}},
            {.place = "/boil_power"},
            {.place = "/dead_band", .conversion = converted<TemperatureDifference>}}};
 }

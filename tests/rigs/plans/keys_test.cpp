@@ -170,7 +170,8 @@ TEST(PlanKeys, AreFoundByTheirPlaces) {
   EXPECT_EQ(keyAt("/rigs"), &planKeys().at(8));
   EXPECT_EQ(keyAt(""), nullptr);
   EXPECT_EQ(keysOf("/rigs/3/element"),
-            (std::vector<std::string_view>{"power", "rated_voltage", "top_height", "note"}));
+            (std::vector<std::string_view>{"power", "rated_voltage", "top_height", "diameter",
+                                           "heated_length", "note"}));
   EXPECT_EQ(keysOf("").front(), "format");
 }
 
