@@ -137,13 +137,12 @@ struct ElementRead {
   std::optional<physics::HeatedRod> rod;
 };
 
-// The size of its heated part, where stated: both or none. False where it is wrong.
+// The size of its heated part, where stated: both or none, in one place. False where it is wrong.
 bool readRod(const Layers& at, bool isOutside, std::optional<physics::HeatedRod>& rod) {
   const JsonCursor& sized = at.withAny({"diameter", "heated_length"});
   if (!sized.has("diameter") && !sized.has("heated_length")) return true;
-  const auto diameter = at.with("diameter").quantity<Length>("diameter", ranges::kRodDiameter);
-  const auto length =
-      at.with("heated_length").quantity<Length>("heated_length", ranges::kHeatedLength);
+  const auto diameter = sized.quantity<Length>("diameter", ranges::kRodDiameter);
+  const auto length = sized.quantity<Length>("heated_length", ranges::kHeatedLength);
   if (!diameter || !length) return false;
   if (isOutside) {
     sized.error(
