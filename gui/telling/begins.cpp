@@ -150,7 +150,7 @@ std::vector<Told> beginsNotes(const Case& of) {
       Told(TOLD("Answer",
                 "When to begin is the wanted time less what the plan's own day takes until then: "
                 "the clock changes no time of a day, since room and water stay as they are stated. "
-                "Half of such days take longer: begin earlier, or be ready to wait."))};
+                "Many such days take longer: begin earlier, or be ready to wait."))};
   for (std::size_t i = 0; i < of.count(); ++i) {
     const auto& begins = of.rig(i).begins;
     if (!begins || *begins >= physics::seconds(0.0)) continue;
@@ -159,6 +159,12 @@ std::vector<Told> beginsNotes(const Case& of) {
     break;
   }
   return all;
+}
+
+Told otherHoursNote() {
+  return Told(TOLD("Answer",
+                   "Other hours are told for their price alone: begun then, what is to be ready "
+                   "would be ready at another hour, too."));
 }
 
 }  // namespace gui::telling

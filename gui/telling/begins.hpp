@@ -26,5 +26,7 @@ std::optional<rigs::Clock> beginsBy(const Case& of, std::size_t rig);
 void addBeginsRows(RigTable& table, const Case& of);
 // How that is computed, and how clocks of a day before are told.
 std::vector<rigs::Told> beginsNotes(const Case& of);
+// Beside prices of other hours, which are not those that were wished.
+rigs::Told otherHoursNote();
 
 }  // namespace gui::telling

@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "gui/telling/begins.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/tariff.hpp"
 #include "gui/telling/words.hpp"
@@ -446,6 +447,7 @@ std::vector<Told> costNotes(const Case& of) {
   const rigs::Tariff& tariff = of.plan.tariff;
   std::vector<Told> all{Told(TOLD("Answer", "Price of energy: %1."), tariffText(tariff))};
   if (Told source = tariffSource(tariff); !source.empty()) all.push_back(std::move(source));
+  if (of.plan.ready && tariff.dependsOnTheHour()) all.push_back(otherHoursNote());
   if (of.plan.tariff.isStated() && !tariff.brewsPerYear) {
     all.push_back(
         Told(TOLD("Answer", "A brew a month is assumed: the plan does not say how many.")));

@@ -2816,8 +2816,8 @@
         <translation>· für 9 von 10 Tagen bis</translation>
     </message>
     <message>
-        <source>When to begin is the wanted time less what the plan&apos;s own day takes until then: the clock changes no time of a day, since room and water stay as they are stated. Half of such days take longer: begin earlier, or be ready to wait.</source>
-        <translation>Der Beginn ist die gewünschte Uhrzeit weniger das, was der Tag des Plans bis dahin dauert: Die Uhr ändert keine Dauer, denn Raum und Wasser bleiben, wie sie angegeben sind. Die Hälfte solcher Tage dauert länger: Beginnen Sie früher, oder rechnen Sie mit Warten.</translation>
+        <source>When to begin is the wanted time less what the plan&apos;s own day takes until then: the clock changes no time of a day, since room and water stay as they are stated. Many such days take longer: begin earlier, or be ready to wait.</source>
+        <translation>Der Beginn ist die gewünschte Uhrzeit weniger das, was der Tag des Plans bis dahin dauert: Die Uhr ändert keine Dauer, denn Raum und Wasser bleiben, wie sie angegeben sind. Viele solche Tage dauern länger: Beginnen Sie früher, oder rechnen Sie mit Warten.</translation>
     </message>
     <message>
         <source>Never leave an element to switch on by itself: be there, awake, from its first minute and as long as it heats. A kettle that stands empty or has leaked burns its element out, and fire can follow. Local codes may forbid heating that nobody watches.</source>
@@ -2826,6 +2826,10 @@
     <message>
         <source>A clock time with %1 is of the day before.</source>
         <translation>Eine Uhrzeit mit %1 ist am Tag davor.</translation>
+    </message>
+    <message>
+        <source>Other hours are told for their price alone: begun then, what is to be ready would be ready at another hour, too.</source>
+        <translation>Andere Stunden sind nur ihres Preises wegen genannt: Dann begonnen, wäre auch das, was fertig sein soll, zu einer anderen Stunde fertig.</translation>
     </message>
 </context>
 <context>

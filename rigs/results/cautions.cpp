@@ -53,6 +53,7 @@ constexpr physics::Time kNightUntil = physics::hours(6.5);
 // A beginning that was solved, or one at night, tempts to let a kettle begin by itself.
 bool mayBeginAlone(const Plan& plan) {
   if (plan.ready) return true;
+  if (plan.rigs.empty()) return false;  // nobody's day
   const physics::Time clock = clockOfDay(plan.startOfDay);
   return clock >= kNightFrom || clock < kNightUntil;
 }

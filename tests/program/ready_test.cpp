@@ -105,7 +105,7 @@ TEST(Ready, IsSweptLikeAnyOtherKey) {
   const Ran ran = runProgram({"sweep", plan, "--vary", "ready/at=09:00..11:00 by 1 h", "--rig", "a",
                               "--figures", "begins_s"});
   EXPECT_EQ(ran.exitCode, 0) << ran.complaint;
-  EXPECT_THAT(ran.output, HasSubstr("begins_s"));
+  EXPECT_THAT(ran.output, AllOf(HasSubstr("begins_s"), HasSubstr("Never leave an element to")));
 }
 
 // Readings have clocks: those of the beginning that was solved, on the evening it was.

@@ -166,11 +166,12 @@ FieldSection planSection() {
             .kind = FieldKind::Choice,
             .choices = milestones,
             .replaces = {"/day_starts"},
-            .companions = {{"/ready/at", "11:00"}},
-            .removes = "/ready"},
+            .companions = {{"/ready/at", "11:00"}}},
+           // The keyboard goes to another choice by way of none, which must not lose the clock.
            {.place = "/ready/at",
             .replaces = {"/day_starts"},
-            .companions = {{"/ready/what", "boil"}}}}};
+            .companions = {{"/ready/what", "boil"}},
+            .removes = "/ready"}}};
 }
 
 FieldSection comparedSection(const ListLengths& lengths) {

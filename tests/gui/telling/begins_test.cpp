@@ -182,7 +182,11 @@ TEST(BeginsAt, IsTheHourOfItsPrice) {
     if (one.tariff.dependsOnTheHour()) plan.tariff = one.tariff;
   const Solution solution = daysAlone(plan);
   const std::string begin = clockText(*solution.answers.rigs[0].begins);
-  EXPECT_THAT(saidOf(told(Question::WhatCost, solution), 0), HasSubstr("Begun at " + begin));
+  const Answer cost = told(Question::WhatCost, solution);
+  EXPECT_THAT(saidOf(cost, 0), HasSubstr("Begun at " + begin));
+  std::string notes;
+  for (const rigs::Told& one : cost.notes) notes += rigs::inEnglish(one);
+  EXPECT_THAT(notes, HasSubstr("Other hours are told for their price alone"));
   plan.rigs.front().rig.element.rating = physics::watts(700.0);
   EXPECT_THAT(saidOf(told(Question::WhatCost, daysAlone(plan)), 0),
               HasSubstr("its price hangs on the hour, and it has no beginning"));

@@ -37,6 +37,9 @@ TEST_F(ToBeReady, MovesTheClocksWithWhatIsTyped) {
   choose("/ready/what", QStringLiteral("end of boil"));
   EXPECT_TRUE(told().contains(QStringLiteral("begin at 08:46"))) << told().toStdString();
   EXPECT_TRUE(told().contains(QStringLiteral("over at 12:30"))) << told().toStdString();
+  type("/ready/at", QString());
+  EXPECT_FALSE(textAt("/ready/what")) << "emptied, nothing is to be ready";
+  window().centralWidget()->setFocus();
   while (document().undoStack().canUndo()) undo();
   EXPECT_EQ(document().text(), before);
   EXPECT_FALSE(told().contains(QStringLiteral("begin at")));
