@@ -54,8 +54,12 @@ struct Case {
     return isAlone() ? name(i) : letter(i) + ' ' + name(i);
   }
   const std::string& name(std::size_t i) const { return rig(i).name; }
-  rigs::Clock clockAt(physics::Time sinceTheBeginning) const {
-    return {plan.startOfDay + sinceTheBeginning};
+  // The rig's own clock; counted from its beginning where that has none, for it never comes to what
+  // is to be ready.
+  rigs::Clock clockAt(std::size_t i, physics::Time sinceTheBeginning) const {
+    const auto& begins = rig(i).begins;
+    if (!begins) return {.sinceMidnight = sinceTheBeginning, .counted = true};
+    return {.sinceMidnight = *begins + sinceTheBeginning};
   }
 
   // For pictures, which are made of numbers and words as the reader has them.

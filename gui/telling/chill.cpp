@@ -58,9 +58,7 @@ bool anyChill(const Case& of, const Is& is) {
   return false;
 }
 
-bool reachesGoal(const ChillAnswer& chill) {
-  return !chill.pass || chill.pass->likely.hotOut <= chill.goal;
-}
+bool reachesGoal(const ChillAnswer& chill) { return !rigs::isTooWarmToPitch(chill); }
 
 // Who is quickest and slowest, of those that get cold enough if any does.
 Extremes chillExtremes(const Case& of) {
@@ -304,20 +302,6 @@ std::vector<Told> chillNotes(const Case& of) {
 }  // namespace
 
 const ChillAnswer* chillOf(const Case& of, std::size_t i) { return of.rig(i).chill.get(); }
-
-std::optional<ChillSpan> chillSpan(const ChillAnswer& chill) {
-  if (chill.pass) return ChillSpan{chill.pass->time, chill.pass->time};
-  if (chill.stirred && chill.chiller.stirred)
-    return chill.stirred->toGoal
-               ? std::optional(ChillSpan{*chill.stirred->toGoal, *chill.stirred->toGoal})
-               : std::nullopt;
-  if (chill.still)
-    return chill.still->toGoal && chill.stillAtWorst->toGoal
-               ? std::optional(ChillSpan{*chill.still->toGoal, *chill.stillAtWorst->toGoal})
-               : std::nullopt;
-  return chill.air.toGoal ? std::optional(ChillSpan{*chill.air.toGoal, *chill.air.toGoal})
-                          : std::nullopt;
-}
 
 Told chillSpanText(const ChillSpan& span) {
   if (span.most - span.least < physics::minutes(1.0)) return chillTime(span.least);

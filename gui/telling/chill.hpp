@@ -13,12 +13,8 @@ namespace gui::telling {
 // Null for a rig whose day has no finished wort, or where nobody asked.
 const rigs::ChillAnswer* chillOf(const Case& of, std::size_t rig);
 
-// From the least to the most, as the rig is planned: stirred, still, in one pass or by air. Empty
-// where it never gets there.
-struct ChillSpan {
-  physics::Time least, most;
-};
-std::optional<ChillSpan> chillSpan(const rigs::ChillAnswer& chill);
+using rigs::chillSpan;
+using rigs::ChillSpan;
 // "9 min"; "22 to 45 min".
 rigs::Told chillSpanText(const ChillSpan& span);
 // What it is chilled to: in one pass about what it leaves at.

@@ -75,7 +75,7 @@ Told growthText(const Case& of, std::size_t i, const Night& night) {
       own ? Told(TOLD("Answer",
                       "That is reached after %1, at %2: boil it by then, or hold it at "
                       "%3 or more."),
-                 after, of.clockAt(own->begin + *night.tooManyAfter), hold)
+                 after, of.clockAt(i, own->begin + *night.tooManyAfter), hold)
           : Told(TOLD("Answer",
                       "That is reached after %1: boil it by then, or hold it at %2 or "
                       "more."),

@@ -7,6 +7,7 @@
 #include <string>
 #include <utility>
 
+#include "gui/telling/begins.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/tariff.hpp"
 #include "gui/telling/words.hpp"
@@ -118,6 +119,20 @@ std::optional<rigs::StartChoice> startChoice(const Case& of, std::size_t i) {
   return rigs::cheapestStart(of.rig(i).day, of.plan.tariff);
 }
 
+// Begun as planned: a line for all, or each rig's own.
+void addPlannedStarts(const Case& of, Picture& picture) {
+  const auto add = [&](physics::Time begins, const Told& label) {
+    picture.limits.push_back({physics::inMinutes(rigs::clockOfDay(begins)), of.text(label)});
+  };
+  const Told planned(TOLD("Answer", "begun as planned"));
+  if (of.plan.start()) return add(*of.plan.start(), planned);
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (const auto& begins = of.rig(i).begins)
+      add(*begins, of.isAlone()
+                       ? planned
+                       : Told(TOLD("Answer", "%1 as planned"), rigs::Verbatim{of.letter(i)}));
+}
+
 }  // namespace
 
 Picture startPicture(const Case& of) {
@@ -142,8 +157,7 @@ Picture startPicture(const Case& of) {
           {rig, {physics::inMinutes(choice->cheapest.at), choice->cheapest.cost}, {}});
     }
   }
-  picture.limits.push_back(
-      {physics::inMinutes(of.plan.startOfDay), of.text(Told(TOLD("Answer", "begun as planned")))});
+  addPlannedStarts(of, picture);
   picture.xFrom = 0.0;
   picture.xTo = 24.0 * 60.0;
   picture.yFrom = 0.0;
@@ -304,12 +318,14 @@ Told costSentence(const Case& of, std::size_t i, const CostTemplate& text) {
               money(of, rigs::costOfAYear(of.rig(i), of.plan.tariff).value()), brews(of));
 }
 
+rigs::Clock beginsAt(const Case& of, std::size_t i) { return of.clockAt(i, physics::seconds(0.0)); }
+
 Told startSentence(const Case& of, std::size_t i) {
   const auto choice = startChoice(of, i);
-  if (!choice) return {};
+  if (!choice || !of.rig(i).begins) return {};
   return Told(TOLD("Answer", "Begun at %1 instead of %2 it would cost %3 with %4; dearest is %5."),
-              rigs::Clock{choice->cheapest.at}, rigs::Clock{of.plan.startOfDay},
-              money(of, choice->cheapest.cost), of.named(i), rigs::Clock{choice->dearest.at});
+              rigs::Clock{choice->cheapest.at}, beginsAt(of, i), money(of, choice->cheapest.cost),
+              of.named(i), rigs::Clock{choice->dearest.at});
 }
 
 std::vector<Told> costInShort(const Case& of) {
@@ -355,8 +371,8 @@ std::vector<Told> costInShort(const Case& of) {
 
 Told beginsWhen(const Case& of, std::size_t i) {
   const auto choice = startChoice(of, i);
-  if (!choice) return {};
-  const rigs::Clock planned{of.plan.startOfDay};
+  if (!choice || !of.rig(i).begins) return {};
+  const rigs::Clock planned = beginsAt(of, i);
   const rigs::Clock cheapest{choice->cheapest.at};
   const rigs::Clock dearest{choice->dearest.at};
   const rigs::Tariff& tariff = of.plan.tariff;
@@ -431,6 +447,7 @@ std::vector<Told> costNotes(const Case& of) {
   const rigs::Tariff& tariff = of.plan.tariff;
   std::vector<Told> all{Told(TOLD("Answer", "Price of energy: %1."), tariffText(tariff))};
   if (Told source = tariffSource(tariff); !source.empty()) all.push_back(std::move(source));
+  if (of.plan.ready && tariff.dependsOnTheHour()) all.push_back(otherHoursNote());
   if (of.plan.tariff.isStated() && !tariff.brewsPerYear) {
     all.push_back(
         Told(TOLD("Answer", "A brew a month is assumed: the plan does not say how many.")));

@@ -48,14 +48,13 @@ class StageTable {
         std::move(label), [&](const Stage& s) { return cell(s.ledger); }, cell(day_.total));
     if (!any) table_.rows.pop_back();
   }
-  void cost(Told label, const rigs::Plan& plan) {
-    if (!plan.tariff.isStated()) return;
+  void cost(Told label, const rigs::Tariff& tariff, const rigs::RigAnswer& rig) {
+    if (!tariff.isStated()) return;
     Row row{.label = std::move(label), .cells = {}};
-    const auto money = [&](double sum) { return rigs::Money{sum, plan.tariff.currency}; };
-    for (const double cost : rigs::stageCosts(day_, plan.tariff, plan.startOfDay))
-      row.cells.emplace_back(money(cost));
-    const auto whole = rigs::dayCost(day_, plan.tariff, plan.startOfDay);
-    row.cells.push_back(whole ? Cell(money(*whole)) : std::nullopt);
+    const auto money = [&](double sum) { return rigs::Money{sum, tariff.currency}; };
+    for (const double cost : rig.stageCosts) row.cells.emplace_back(money(cost));
+    row.cells.resize(day_.stages.size());  // without a clock nobody knows the hour's prices
+    row.cells.push_back(rig.cost ? Cell(money(*rig.cost)) : std::nullopt);
     table_.rows.push_back(std::move(row));
   }
   const physics::BrewDay& day() const { return day_; }
@@ -96,7 +95,7 @@ void addLedger(StageTable& t) {
 Table stageTable(const Case& of, std::size_t i) {
   const physics::BrewDay& day = of.rig(i).day;
   StageTable t(of.plainlyNamed(i), i, day);
-  const auto clock = [&](physics::Time at) { return of.clockAt(at); };
+  const auto clock = [&](physics::Time at) { return of.clockAt(i, at); };
   t.row(Told(TOLD("Answer", "begins")), [&](const Stage& s) { return clock(s.begin); });
   t.row(Told(TOLD("Answer", "ends")), [&](const Stage& s) { return clock(s.end); });
   t.row(
@@ -108,7 +107,7 @@ Table stageTable(const Case& of, std::size_t i) {
   t.row(Told(TOLD("Answer", "wort, last")), [](const Stage& s) { return s.last; });
   t.row(Told(TOLD("Answer", "volume, hot")), [](const Stage& s) { return s.hotLast; });
   t.row(Told(TOLD("Answer", "evaporated")), [](const Stage& s) { return s.evaporated; });
-  t.cost(Told(TOLD("Answer", "costs")), of.plan);
+  t.cost(Told(TOLD("Answer", "costs")), of.plan.tariff, of.rig(i));
   addLedger(t);
   t.row(
       Told(TOLD("Answer", "share")), [](const Stage& s) { return rigs::Gap{s.ledger.imbalance()}; },

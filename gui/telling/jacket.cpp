@@ -268,7 +268,8 @@ Told savingText(const Case& of, std::size_t i) {
                      *effect.savedToBoil < physics::seconds(0.0) &&
                      *effect.savedFromWall < physics::joules(0.0);
   const double sign = costs ? -1.0 : 1.0;
-  const auto cost = rigs::moneySaved(effect.bare, effect.jacketed, of.plan);
+  const auto cost =
+      rigs::moneySaved(effect.bare, effect.jacketed, of.plan.tariff, of.rig(i).begins);
   const Argument saved = cost ? Argument(rigs::Money{sign * *cost, of.plan.tariff.currency})
                               : Argument(amount(sign * *effect.savedFromWall));
   const auto tell = [&](const Template<5>& text) {

@@ -115,8 +115,9 @@ Picture savedPicture(const Case& of, Figure figure) {
     const auto& effect = of.rig(i).jacket;
     if (effect && effect->bare.outcome == physics::Outcome::Done && effect->savedFromWall) {
       const double x = placeOf(of, i, true);
-      const Saving at{x, effect->savedToBoil, *effect->savedFromWall,
-                      rigs::moneySaved(effect->bare, effect->jacketed, of.plan)};
+      const Saving at{
+          x, effect->savedToBoil, *effect->savedFromWall,
+          rigs::moneySaved(effect->bare, effect->jacketed, of.plan.tariff, of.rig(i).begins)};
       if (const auto y = valueOf(of, figure, at)) {
         picture.marks.push_back({static_cast<int>(i), {x, *y}, {}, of.text(jacketNamed(of, i))});
         addPoint(line, {x, *y});
@@ -154,7 +155,8 @@ void markBoth(const Case& of, std::size_t i, Figure figure, PictureLine& asItIs,
   const bool has = of.planned(i).hasJacket;
   const auto value = [&](bool jacketed) {
     return valueOf(of, figure,
-                   rigs::jacketDay(jacketed ? effect->jacketed : effect->bare, of.plan));
+                   rigs::jacketDay(jacketed ? effect->jacketed : effect->bare, of.plan.tariff,
+                                   of.rig(i).begins));
   };
   if (const auto y = value(has)) {
     const PicturePoint at{placeOf(of, i, has), *y};
@@ -176,7 +178,7 @@ std::optional<double> asItIsAt(const Case& of, std::size_t i, Figure figure, con
   if (!has || !of.view.overThickness) return valueOf(of, figure, has ? at.jacketed : at.bare);
   const auto& effect = of.rig(i).jacket;
   if (!effect) return std::nullopt;
-  return valueOf(of, figure, rigs::jacketDay(effect->jacketed, of.plan));
+  return valueOf(of, figure, rigs::jacketDay(effect->jacketed, of.plan.tariff, of.rig(i).begins));
 }
 std::optional<double> supposedAt(const Case& of, std::size_t i, Figure figure, const Compared& at) {
   const bool bare = !of.view.overThickness && of.planned(i).hasJacket;

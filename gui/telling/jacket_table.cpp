@@ -29,13 +29,13 @@ struct Sides {
   std::string bare = {}, jacketed = {};
 };
 
-// The rig as planned, then what is only supposed. `figure` takes the comparison and whether its
-// jacketed side is asked for.
+// The rig as planned, then what is only supposed. `figure` takes a rig that has a comparison, and
+// whether its jacketed side is asked for.
 template <class Figure>
-void addSides(RigTable& t, const Case& of, const Figure& figure, const Sides& result = {},
-              const std::string& unit = {}) {
+void addSidesOf(RigTable& t, const Case& of, const Figure& figure, const Sides& result = {},
+                const std::string& unit = {}) {
   const auto side = [&of, &figure](std::size_t i, bool jacketed) -> Cell {
-    return of.rig(i).jacket ? cellOf(figure(*of.rig(i).jacket, jacketed)) : std::nullopt;
+    return of.rig(i).jacket ? cellOf(figure(i, jacketed)) : std::nullopt;
   };
   t.row(Told(TOLD("Answer", "as it is")),
         [&](std::size_t i) { return side(i, of.planned(i).hasJacket); }, {.unit = unit});
@@ -45,6 +45,14 @@ void addSides(RigTable& t, const Case& of, const Figure& figure, const Sides& re
   t.row(ifBare(),
         [&](std::size_t i) { return of.planned(i).hasJacket ? side(i, false) : std::nullopt; },
         {.unit = unit, .result = result.bare});
+}
+// The same; `figure` takes the comparison itself.
+template <class Figure>
+void addSides(RigTable& t, const Case& of, const Figure& figure, const Sides& result = {}) {
+  addSidesOf(
+      t, of,
+      [&of, &figure](std::size_t i, bool jacketed) { return figure(*of.rig(i).jacket, jacketed); },
+      result);
 }
 
 const physics::BrewDay& dayOf(const JacketEffect& effect, bool jacketed) {
@@ -111,18 +119,21 @@ void addCosts(RigTable& t, const Case& of) {
   const std::string& currency = of.plan.tariff.currency;
   if (currency.empty()) return;
   t.heading(Told(TOLD("Answer", "Cost of a batch")));
-  addSides(
+  addSidesOf(
       t, of,
-      [&of](const JacketEffect& e, bool jacketed) {
-        const rigs::JacketDay day = rigs::jacketDay(dayOf(e, jacketed), of.plan);
+      [&of](std::size_t i, bool jacketed) {
+        const rigs::JacketDay day =
+            rigs::jacketDay(dayOf(*of.rig(i).jacket, jacketed), of.plan.tariff, of.rig(i).begins);
         return numberCell(day.done ? day.cost : std::nullopt, 2);
       },
       {}, currency);
   t.row(saved(),
-        ofJacket(of,
-                 [&](const JacketEffect& e) {
-                   return numberCell(rigs::moneySaved(e.bare, e.jacketed, of.plan), 3);
-                 }),
+        [&](std::size_t i) -> Cell {
+          const auto& e = of.rig(i).jacket;
+          if (!e) return std::nullopt;
+          return numberCell(
+              rigs::moneySaved(e->bare, e->jacketed, of.plan.tariff, of.rig(i).begins), 3);
+        },
         {.unit = currency, .result = "/jacket/saved_cost"});
 }
 

@@ -51,9 +51,9 @@ Told morningText(const Band<Temperature>& band, bool withReadings) {
                     tenths(*band.middle), tenths(*band.low), tenths(*band.high));
 }
 
-Told boilText(const Case& of, const Band<Time>& band, bool withReadings) {
+Told boilText(const Case& of, std::size_t i, const Band<Time>& band, bool withReadings) {
   if (!isWhole(band)) return {};
-  const auto at = [&](const std::optional<Time>& time) { return of.clockAt(*time); };
+  const auto at = [&](const std::optional<Time>& time) { return of.clockAt(i, *time); };
   return withReadings
              ? Told(TOLD("Learned",
                          "With your readings: on such a day it rolls at about %1; 8 of 10 such "
@@ -65,7 +65,7 @@ Told boilText(const Case& of, const Band<Time>& band, bool withReadings) {
                     at(band.middle), at(band.low), at(band.high));
 }
 
-std::vector<Told> headline(const Case& of, const Learned& learned) {
+std::vector<Told> headline(const Case& of, std::size_t i, const Learned& learned) {
   std::vector<Told> all;
   const bool night = isWhole(learned.before.morning);
   const auto add = [&](Told text) {
@@ -75,8 +75,8 @@ std::vector<Told> headline(const Case& of, const Learned& learned) {
     add(morningText(learned.before.morning, false));
     add(morningText(learned.after.morning, true));
   } else {
-    add(boilText(of, learned.before.boilBegins, false));
-    add(boilText(of, learned.after.boilBegins, true));
+    add(boilText(of, i, learned.before.boilBegins, false));
+    add(boilText(of, i, learned.after.boilBegins, true));
   }
   return all;
 }
@@ -321,7 +321,7 @@ Answer whatWasLearned(const Case& of, std::size_t rig, const ReadAndLearned& fro
   if (learned.nothing) {
     answer.sentences = {nothingText(*learned.nothing)};
   } else {
-    answer.sentences = headline(of, learned);
+    answer.sentences = headline(of, rig, learned);
   }
   if (!learned.unknowns.empty()) {
     tellUnknowns(learned, rig, answer);

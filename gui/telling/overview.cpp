@@ -7,6 +7,7 @@
 #include <utility>
 #include <vector>
 
+#include "gui/telling/begins.hpp"
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/sure.hpp"
 #include "gui/telling/time.hpp"
@@ -26,12 +27,13 @@ using rigs::Told;
 Told eightOfTen() { return Told(TOLD("Answer", "· on 8 of 10 days")); }
 
 void addClockAccount(RigTable& table, const Case& of) {
+  addBeginsRows(table, of);
   table.row(Told(TOLD("Answer", "strike water ready")),
             [&](std::size_t i) -> Cell {
               const BrewDay& day = of.rig(i).day;
               const physics::Stage* strike = day.find(StageKind::Strike);
               if (!strike || !rigs::finished(day, *strike)) return std::nullopt;
-              return of.clockAt(strike->end);
+              return of.clockAt(i, strike->end);
             },
             {.opens = Question::HowLong});
   table.row(Told(TOLD("Answer", "rolls")), [&](std::size_t i) { return rollsAt(of, i); },
@@ -42,7 +44,7 @@ void addClockAccount(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "over")),
             [&](std::size_t i) -> Cell {
               const auto whole = wholeDay(of.rig(i).day);
-              return whole ? Cell(of.clockAt(*whole)) : std::nullopt;
+              return whole ? Cell(of.clockAt(i, *whole)) : std::nullopt;
             },
             {.opens = Question::HowLong});
 }
@@ -189,7 +191,7 @@ Cell rollsAt(const Case& of, std::size_t i) {
     return Cell(onTheEdge ? Told(TOLD("Answer", "perhaps not")) : outcomeWord(day.outcome));
   const physics::Stage* boil = day.find(StageKind::Boil);
   if (!boil) return std::nullopt;
-  const rigs::Clock clock = of.clockAt(boil->begin);
+  const rigs::Clock clock = of.clockAt(i, boil->begin);
   return onTheEdge ? Cell(Told(TOLD("Answer", "perhaps %1"), clock)) : Cell(clock);
 }
 

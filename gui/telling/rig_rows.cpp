@@ -49,6 +49,13 @@ constexpr std::array kLosses{LossRow{Path::Side, "lost/side"},
 
 }  // namespace
 
+std::function<Cell(std::size_t)> beginsCell(const Case& of) {
+  return [&of](std::size_t i) -> Cell {
+    if (!of.rig(i).begins) return std::nullopt;
+    return of.clockAt(i, physics::seconds(0.0));
+  };
+}
+
 physics::Energy withoutRounding(physics::Energy energy) {
   return abs(energy) < physics::joules(1e-6) ? physics::joules(0.0) : energy;
 }
@@ -127,10 +134,13 @@ void addTimeRows(RigTable& table, const Case& of, Rows rows) {
             [&](std::size_t i) { return hoursAndMinutes(wholeDay(of.rig(i).day)); },
             {.result = "/day/duration_s"});
   if (rows != Rows::All) return;
-  table.row(Told(TOLD("Answer", "over at, begun %1"), rigs::Clock{of.plan.startOfDay}),
+  const auto start = of.plan.start();
+  if (!start) table.row(Told(TOLD("Answer", "begins at")), beginsCell(of));
+  table.row(start ? Told(TOLD("Answer", "over at, begun %1"), rigs::Clock{*start})
+                  : Told(TOLD("Answer", "over at")),
             [&](std::size_t i) {
               const auto whole = wholeDay(of.rig(i).day);
-              return whole ? Cell(of.clockAt(*whole)) : std::nullopt;
+              return whole ? Cell(of.clockAt(i, *whole)) : std::nullopt;
             });
 }
 

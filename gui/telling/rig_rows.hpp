@@ -35,6 +35,8 @@ void addEnergyRow(RigTable& table, const Case& of, rigs::Told label,
                   const std::string& result);
 // Megajoules that cancel leave some nanojoules of rounding, which are nothing.
 physics::Energy withoutRounding(physics::Energy energy);
+// When the rig begins, by the clock; nothing where it never comes to what is to be ready.
+std::function<Cell(std::size_t)> beginsCell(const Case& of);
 // Of a day that came to its end; one that stops has no whole to speak of.
 std::optional<physics::Time> wholeDay(const physics::BrewDay& day);
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "gui/telling/begins.hpp"
 #include "gui/telling/opening.hpp"
 #include "gui/telling/overload.hpp"
 #include "gui/telling/overview.hpp"
@@ -79,6 +80,7 @@ std::vector<Told> warningTexts(const Case& of, std::size_t i) {
   else
     text = rollsOn(rig);
   if (!text.empty()) all.push_back(std::move(text));
+  if (Told never = neverReadyText(of, i); !never.empty()) all.push_back(std::move(never));
   return all;
 }
 
@@ -118,15 +120,20 @@ physics::Time toTheMinute(physics::Time time) {
 }
 
 long calendarDay(physics::Time sinceMidnight) {
-  return std::lround(physics::inMinutes(sinceMidnight)) / kMinutesADay;
+  return std::lround(std::floor(physics::inMinutes(toTheMinute(sinceMidnight)) / kMinutesADay));
 }
 
+// Days are counted from the one that the first line is of.
 void markNewDays(std::vector<SheetLine>& lines) {
+  std::optional<long> first;
   long last = 0;
   for (SheetLine& line : lines) {
     if (!line.at) continue;
     line.at = toTheMinute(*line.at);
-    const long day = calendarDay(*line.at);
+    if (line.counted) continue;
+    const long today = calendarDay(*line.at);
+    if (!first) first = std::min(today, 0L);
+    const long day = today - *first;
     if (day > last)
       line.newDay = day == 1 ? Told(TOLD("Sheet", "Next day"))
                              : Told(TOLD("Sheet", "Day %1"), rigs::Count{day + 1});
@@ -138,6 +145,7 @@ void markNewDays(std::vector<SheetLine>& lines) {
 
 Told SheetLine::clock() const {
   if (!at) return {};
+  if (counted) return Told::just(rigs::Clock{.sinceMidnight = *at, .counted = true});
   return Told::just(
       rigs::Clock{*at - static_cast<double>(calendarDay(*at)) * physics::hours(24.0)});
 }

@@ -21,9 +21,10 @@ struct SheetOrigin {
 };
 
 struct SheetLine {
-  // From the midnight before the day, in whole minutes. Empty where the plan never gets there, and
-  // then there is no clock.
+  // From the midnight of the day, in whole minutes; below 0 on the evening before. Empty where the
+  // plan never gets there, and then there is no clock.
   std::optional<physics::Time> at = {};
+  bool counted = false;                   // `at` is since the beginning, of a day that has no clock
   rigs::Told newDay = {};                 // "Next day", of the first line after a midnight
   rigs::Told band = {};                   // where 8 of 10 such days lie, where that is known
   rigs::Told action = {};                 // two to six words

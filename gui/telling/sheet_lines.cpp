@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "gui/telling/begins.hpp"
 #include "gui/telling/chill.hpp"
 #include "gui/telling/sheet.hpp"
 #include "gui/telling/sure.hpp"
@@ -64,6 +65,7 @@ class DayLines {
       : of_(of), i_(rig), day_(of.rig(rig).day), rig_(of.planned(rig)) {}
 
   std::vector<SheetLine> take() {
+    begin();
     for (const Stage& stage : day_.stages) {
       // A strike that would have to boil is not begun.
       if (day_.outcome == Outcome::StrikeTooHot) break;
@@ -94,10 +96,31 @@ class DayLines {
   }
 
   SheetLine& add(Time sinceTheBeginning, Told action, Told more = {}) {
-    lines_.push_back({.at = of_.plan.startOfDay + sinceTheBeginning,
+    lines_.push_back({.at = clockAt(sinceTheBeginning).sinceMidnight,
+                      .counted = clockAt(sinceTheBeginning).counted,
                       .action = std::move(action),
                       .more = std::move(more)});
     return lines_.back();
+  }
+
+  rigs::Clock clockAt(Time since) const { return of_.clockAt(i_, since); }
+  SheetLine lineAt(Time since) const {
+    SheetLine line;
+    line.at = clockAt(since).sinceMidnight;
+    line.counted = clockAt(since).counted;
+    return line;
+  }
+
+  // Whoever has something to be ready for must not miss when to begin.
+  void begin() {
+    if (!of_.plan.ready || !of_.rig(i_).begins) return;
+    const Told ready = readyText(of_, rigs::Clock{of_.plan.ready->at});
+    const auto at = beginsBy(of_, i_);
+    const auto by = at ? std::optional(rigs::clockOfDay(at->sinceMidnight)) : std::nullopt;
+    add(physics::seconds(0.0), Told(TOLD("Sheet", "Begin, and stay with it")),
+        by ? Told(TOLD("Sheet", "then %1; for 9 of 10 such days begin by %2"), ready,
+                  rigs::Clock{*by})
+           : Told(TOLD("Sheet", "then %1"), ready));
   }
 
   void strike(const Stage& stage) {
@@ -273,31 +296,22 @@ class DayLines {
     const Time begins = boiled + of_.plan.chilling.hotStand;
     add(begins, chillAction(*chill), chillCare(*chill)).expected = {
         Told(TOLD("Sheet", "from %1 to %2"), amount(chill->begins), amount(chill->goal))};
-    const auto span = toldSpan(*chill);
+    const auto span = rigs::chillSpanAsBrewed(*chill);
     if (!span) return;
     SheetLine& line = add(begins + span->least, pitching(*chill));
     if (span->most > span->least) {
-      SheetLine latest;
-      latest.at = of_.plan.startOfDay + begins + span->most;
+      const SheetLine latest = lineAt(begins + span->most);
       line.more =
           Told(TOLD("Sheet", "or as late as %1: still wort chills as it will"), latest.clock());
     }
-    line.expected = {Told::just(amount(isTooWarm(*chill) ? chill->pass->likely.hotOut : chill->goal,
-                                       {.significantDigits = 3, .decimals = 0}))};
+    line.expected = {
+        Told::just(amount(rigs::isTooWarmToPitch(*chill) ? chill->pass->likely.hotOut : chill->goal,
+                          {.significantDigits = 3, .decimals = 0}))};
     line.toWrite = {temperatureBox()};
     if (hasGrain()) line.toWrite.push_back(gravityBox());
   }
-  // As the sheet says it: in air without its jacket.
-  static std::optional<ChillSpan> toldSpan(const rigs::ChillAnswer& chill) {
-    if (chill.chiller.kind != rigs::Chiller::Kind::Air || !chill.airBare) return chillSpan(chill);
-    const auto bare = chill.airBare->toGoal;
-    return bare ? std::optional(ChillSpan{*bare, *bare}) : std::nullopt;
-  }
-  static bool isTooWarm(const rigs::ChillAnswer& chill) {
-    return chill.pass && chill.pass->likely.hotOut > chill.goal;
-  }
   static Told pitching(const rigs::ChillAnswer& chill) {
-    if (isTooWarm(chill))
+    if (rigs::isTooWarmToPitch(chill))
       return Told(TOLD("Sheet", "All of it is through, and too warm to pitch: once more, slower"));
     if (!chill.refused) return Told(TOLD("Sheet", "Pitch"));
     return Told(TOLD("Sheet", "Water does no more: ice round the kettle, to %1; then pitch"),
@@ -372,11 +386,7 @@ class DayLines {
   }
   Told clocks(const rigs::Band<Time>* band) const {
     if (!band || !band->low || !band->high) return {};
-    const auto clock = [&](Time since) {
-      SheetLine moment;
-      moment.at = of_.plan.startOfDay + since;
-      return moment.clock();
-    };
+    const auto clock = [&](Time since) { return lineAt(since).clock(); };
     return Told(TOLD("Sure", "%1–%2"), clock(*band->low), clock(*band->high));
   }
   // Whole degrees: nobody knows them better.
@@ -400,7 +410,7 @@ class DayLines {
     for (const rigs::NightPoint& point : night.readings) {
       if (point.alone < physics::minutes(29.5)) continue;
       if (point.alone > night.alone - physics::minutes(59.5)) break;
-      if (!isAwake(of_.plan.startOfDay + begin + point.alone)) {
+      if (!isAwake(clockAt(begin + point.alone))) {
         slept = true;
         continue;
       }
@@ -413,9 +423,10 @@ class DayLines {
     if (!morning.empty()) looks.push_back({morning.front()});
     return looks;
   }
-  static bool isAwake(Time sinceMidnight) {
-    const double ofDay = std::fmod(physics::inHours(sinceMidnight), 24.0);
-    return ofDay >= 6.5 || ofDay == 0.0;
+  // A day without a clock has no night.
+  static bool isAwake(const rigs::Clock& clock) {
+    const double ofDay = physics::inHours(rigs::clockOfDay(clock.sinceMidnight));
+    return clock.counted || ofDay >= 6.5 || ofDay == 0.0;
   }
 
   const Case& of_;

@@ -62,7 +62,9 @@ Told spentShortly(const Case& of, std::size_t i) {
 
 Told timeShortly(const Case& of, std::size_t i) {
   const auto whole = wholeDay(of.rig(i).day);
-  return joinedShortly({whole ? rigs::roughly(*whole) : Told(), rollsShortly(of, i)});
+  const Cell begins = of.plan.ready ? beginsCell(of)(i) : std::nullopt;
+  return joinedShortly({begins ? Told(TOLD("Answer", "begin at %1"), *begins) : Told(),
+                        whole ? rigs::roughly(*whole) : Told(), rollsShortly(of, i)});
 }
 
 // Steam, and the greatest of what else is lost.

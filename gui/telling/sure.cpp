@@ -49,30 +49,30 @@ Told wholePercent(double share) {
 
 const Bands* bandsOf(const Case& of, std::size_t i) { return of.rig(i).bands.get(); }
 
-Told boilText(const Case& of, const Bands& bands) {
+Told boilText(const Case& of, std::size_t i, const Bands& bands) {
   const auto& boil = bands.boilBegins;
   if (boil.low && boil.high)
     return Told(TOLD("Sure",
                      "The boil begins between %1 and %2, on 1 day in 10 before and on 1 in 10 "
                      "after."),
-                of.clockAt(*boil.low), of.clockAt(*boil.high));
+                of.clockAt(i, *boil.low), of.clockAt(i, *boil.high));
   if (boil.low && boil.middle)
     return Told(TOLD("Sure",
                      "The boil begins before %1 on 1 day in 10 and before %2 on half of them, and "
                      "on more than 1 in 10 not at all."),
-                of.clockAt(*boil.low), of.clockAt(*boil.middle));
+                of.clockAt(i, *boil.low), of.clockAt(i, *boil.middle));
   if (boil.low)
     return Told(TOLD("Sure",
                      "The boil begins before %1 on 1 day in 10, and on more than half of them not "
                      "at all."),
-                of.clockAt(*boil.low));
+                of.clockAt(i, *boil.low));
   return {};
 }
 
-Told overText(const Case& of, const Bands& bands) {
+Told overText(const Case& of, std::size_t i, const Bands& bands) {
   if (bands.boilBegins.high || !bands.over.low || !bands.over.high) return {};
   return Told(TOLD("Sure", "The day is over between %1 and %2, boiling or not."),
-              of.clockAt(*bands.over.low), of.clockAt(*bands.over.high));
+              of.clockAt(i, *bands.over.low), of.clockAt(i, *bands.over.high));
 }
 
 Told morningText(const Case& of, const Bands& bands) {
@@ -95,10 +95,11 @@ Told spentText(const Case& of, const Bands& bands) {
 // Of the one that the headline tells of, what is left.
 Told rigText(const Case& of, std::size_t i, bool inHeadline) {
   const Bands& bands = *bandsOf(of, i);
-  Told rest = rigs::sentences({overText(of, bands), morningText(of, bands), spentText(of, bands)});
+  Told rest =
+      rigs::sentences({overText(of, i, bands), morningText(of, bands), spentText(of, bands)});
   if (inHeadline) return rest;
   return rigs::sentences({Told(TOLD("Sure", "It %1."), rollsOnText(bands.rolls)),
-                          boilText(of, bands), std::move(rest)});
+                          boilText(of, i, bands), std::move(rest)});
 }
 
 // --- What makes it wide.
@@ -274,7 +275,7 @@ Told unknownName(Unknown what) {
 Cell clockBand(const Case& of, std::size_t i, rigs::Band<physics::Time> Bands::*which) {
   const Bands* bands = bandsOf(of, i);
   if (!bands || !(bands->*which).low || !(bands->*which).high) return std::nullopt;
-  return Cell(between(of.clockAt(*(bands->*which).low), of.clockAt(*(bands->*which).high)));
+  return Cell(between(of.clockAt(i, *(bands->*which).low), of.clockAt(i, *(bands->*which).high)));
 }
 
 namespace {
@@ -314,7 +315,7 @@ Answer howSure(const Case& of) {
   const std::size_t about = rigInShort(of);
   const Bands* bands = bandsOf(of, about);
   answer.sentences.push_back(
-      bands ? rigs::sentences({rollsNamed(of, about, bands->rolls), boilText(of, *bands)})
+      bands ? rigs::sentences({rollsNamed(of, about, bands->rolls), boilText(of, about, *bands)})
             : Told(TOLD("Answer", "Being worked out …")));
   if (!bands) return answer;
   for (const std::size_t i : rigsTold(of))

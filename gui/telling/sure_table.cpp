@@ -39,13 +39,15 @@ class SureTable {
     addThree(
         heading, Told(TOLD("Sure", "1 day in 10 before")), Told(TOLD("Sure", "middle")),
         Told(TOLD("Sure", "1 day in 10 after")), place, "_s", which,
-        [&](const Time& time) { return Cell(of_.clockAt(time)); }, kNotAtAll);
+        [&](std::size_t i, const Time& time) { return Cell(of_.clockAt(i, time)); }, kNotAtAll);
   }
   template <class Q, class Make>
   void add(const rigs::Template<0>& heading, const std::string& place, const std::string& unit,
            Band<Q> Bands::*which, const Make& make) {
-    addThree(heading, Told(TOLD("Sure", "1 day in 10 below")), Told(TOLD("Sure", "middle")),
-             Told(TOLD("Sure", "1 day in 10 above")), place, unit, which, make, kNothing);
+    addThree(
+        heading, Told(TOLD("Sure", "1 day in 10 below")), Told(TOLD("Sure", "middle")),
+        Told(TOLD("Sure", "1 day in 10 above")), place, unit, which,
+        [&make](std::size_t, const Q& q) { return make(q); }, kNothing);
   }
   template <class Q>
   void add(const rigs::Template<0>& heading, const std::string& place, const std::string& unit,
@@ -73,7 +75,7 @@ class SureTable {
             const Bands* bands = of_.rig(i).bands.get();
             if (!bands) return std::nullopt;
             const Band<Q>& band = bands->*which;
-            if (band.*end) return make(*(band.*end));
+            if (band.*end) return make(i, *(band.*end));
             if (ifNever == kNothing) return std::nullopt;
             return Cell(Told(TOLD("Sure", "not at all")));
           },
@@ -91,8 +93,8 @@ class SureTable {
     for (std::size_t i = 0; i < of_.count(); ++i) {
       const Bands* bands = of_.rig(i).bands.get();
       if (!bands || !(bands->*which).low || !(bands->*which).high) continue;
-      const auto low = cellNumber(make(*(bands->*which).low), of_.reader);
-      const auto high = cellNumber(make(*(bands->*which).high), of_.reader);
+      const auto low = cellNumber(make(i, *(bands->*which).low), of_.reader);
+      const auto high = cellNumber(make(i, *(bands->*which).high), of_.reader);
       if (!low || !high || *high <= *low) continue;
       narrowest = std::min(narrowest.value_or(*high - *low), *high - *low);
     }

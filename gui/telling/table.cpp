@@ -82,7 +82,7 @@ std::optional<std::string> clockDifference(const Cell& cell, const Cell& base,
                                            const Reader& reader) {
   const auto* here = std::get_if<rigs::Clock>(&cell->value);
   const auto* there = std::get_if<rigs::Clock>(&base->value);
-  if (!here || !there) return std::nullopt;
+  if (!here || !there || here->counted || there->counted) return std::nullopt;
   const physics::Time later = here->sinceMidnight - there->sinceMidnight;
   return withSign(later < physics::seconds(0.0),
                   rigs::tell(rigs::roughly(physics::Time(abs(later))), reader));

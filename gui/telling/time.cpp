@@ -5,6 +5,7 @@
 #include <limits>
 #include <utility>
 
+#include "gui/telling/begins.hpp"
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
@@ -115,12 +116,13 @@ Table dayTable(const Case& of) {
             [&](std::size_t i) { return hoursAndMinutes(wholeDay(of.rig(i).day)); },
             {.result = "/day/duration_s"});
   table.heading(Told(TOLD("Answer", "By the clock")));
+  addBeginsRows(table, of);
   const auto clockOf = [&](StageKind kind, physics::Time physics::Stage::*moment) {
     return [&of, kind, moment](std::size_t i) -> Cell {
       const BrewDay& day = of.rig(i).day;
       const physics::Stage* stage = day.find(kind);
       if (!stage || !rigs::finished(day, *stage)) return std::nullopt;
-      return of.clockAt(stage->*moment);
+      return of.clockAt(i, stage->*moment);
     };
   };
   table.row(Told(TOLD("Answer", "strike water ready")),
@@ -159,8 +161,8 @@ std::vector<Told> timeInShort(const Case& of) {
 
 Told dayText(const Case& of, std::size_t i) {
   const BrewDay& day = of.rig(i).day;
-  const rigs::Clock from{of.plan.startOfDay};
-  const rigs::Clock to = of.clockAt(day.duration());
+  const rigs::Clock from = of.clockAt(i, physics::seconds(0.0));
+  const rigs::Clock to = of.clockAt(i, day.duration());
   if (day.outcome != physics::Outcome::Done)
     return Told(TOLD("Answer", "%1 from %2 to %3: %4."), rigs::roughly(day.duration()), from, to,
                 outcomeWord(day.outcome));
@@ -210,8 +212,13 @@ Picture stagePicture(const Case& of) {
 
 Answer howLong(const Case& of) {
   Answer answer;
-  answer.sentences = timeInShort(of);
-  for (std::size_t i = 0; i < of.count(); ++i) answer.say(i, dayText(of, i));
+  answer.sentences = beginsInShort(of);
+  for (Told& text : timeInShort(of)) answer.sentences.push_back(std::move(text));
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    answer.say(i, dayText(of, i));
+    if (Told begins = beginsText(of, i); !begins.empty()) answer.goOn(i, std::move(begins));
+  }
+  answer.notes = beginsNotes(of);
   answer.show(dayTable(of));
   answer.pictures = {temperaturePicture(of), stagePicture(of)};
   return answer;

@@ -78,7 +78,7 @@ Told outcomeInShort(const Case& of, std::size_t i) {
   switch (day.outcome) {
     case Outcome::Done: {
       const physics::Stage* boil = day.find(StageKind::Boil);
-      return boil && day.boil ? rollsFromText(*day.boil, of.clockAt(boil->begin)) : Told();
+      return boil && day.boil ? rollsFromText(*day.boil, of.clockAt(i, boil->begin)) : Told();
     }
     case Outcome::Steams:
       return getsOfText(rig,
@@ -108,6 +108,12 @@ Told morningText(const Case& of, std::size_t i) {
               rigs::asChosen(night->asItIs.alone));
 }
 
+// Where something is to be ready that decides.
+Told beginText(const Case& of, std::size_t i) {
+  if (!of.plan.ready || !of.rig(i).begins) return {};
+  return Told(TOLD("Answer", "begin at %1"), of.clockAt(i, physics::seconds(0.0)));
+}
+
 Told spentText(const Case& of, std::size_t i) {
   const rigs::RigAnswer& rig = of.rig(i);
   if (rig.cost) return Told::just(rigs::Money{*rig.cost, of.plan.tariff.currency});
@@ -117,10 +123,10 @@ Told spentText(const Case& of, std::size_t i) {
 Told dayInShort(const Case& of, std::size_t i) {
   const physics::BrewDay& day = of.rig(i).day;
   List all{{}, Joint::Comma};
-  for (Told& one : std::vector{morningText(of, i), outcomeInShort(of, i)})
+  for (Told& one : std::vector{beginText(of, i), morningText(of, i), outcomeInShort(of, i)})
     if (!one.empty()) all.items.emplace_back(std::move(one));
   if (day.finished() && day.outcome == Outcome::Done) {
-    all.items.emplace_back(Told(TOLD("Answer", "over at %1"), of.clockAt(day.duration())));
+    all.items.emplace_back(Told(TOLD("Answer", "over at %1"), of.clockAt(i, day.duration())));
     all.items.emplace_back(spentText(of, i));
   }
   return Told::just(std::move(all));

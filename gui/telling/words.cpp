@@ -318,6 +318,11 @@ Told costText(const Case& of, std::size_t rig) {
     if (!answer.cost) return Told(TOLD("Answer", "%1 are spent by then."), energy);
     return Told(TOLD("Answer", "%1 and %2 are spent by then."), energy, money(*answer.cost));
   }
+  if (!answer.cost && of.plan.tariff.isStated() && !answer.begins)
+    return Told(TOLD("Answer",
+                     "%1 from the wall; its price hangs on the hour, and it has no "
+                     "beginning."),
+                energy);
   if (!answer.cost) return Told(TOLD("Answer", "%1 from the wall; no price was given."), energy);
   const auto one = rigs::fromNumberIn<physics::Volume>(1.0, of.reader.units);
   const auto each = rigs::costPer(answer, one);

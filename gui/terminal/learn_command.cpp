@@ -14,6 +14,7 @@
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "rigs/answers/answers.hpp"
+#include "rigs/answers/begins.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/answers/learned.hpp"
 #include "rigs/documents/files.hpp"
@@ -51,6 +52,25 @@ physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
   return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
                            {.relativeTolerance = 1e-6, .leastForAnyPower = false})
       .boilingPoint;
+}
+
+// A log is kept from when the day began: of a plan whose days are solved backwards, with that
+// beginning, on the day it was. A rig that never comes to what is to be ready has none.
+void beginAsSolved(PlanInput& input, std::size_t rig) {
+  if (!input.plan || !input.plan->ready) return;
+  input.plan = rigs::asBegun(*input.plan, rig);
+  if (const auto start = input.plan->start()) {
+    input.plan->startOfDay = rigs::clockOfDay(*start);
+    return;
+  }
+  input.ofDocument.push_back(
+      {rigs::Severity::Error, "/ready",
+       rigs::advised(Told(TOLD("Terminal",
+                               "%1 never comes to what is to be ready, so nobody knows when the "
+                               "day of these readings began"),
+                          rigs::Quoted{input.plan->rigs[rig].name}),
+                     rigs::withExample(Told(TOLD("Terminal", "state when it began in its place")),
+                                       rigs::Verbatim{R"("day_starts": "08:00")"}))});
 }
 
 // By the clock of whoever keeps it.
@@ -102,6 +122,7 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
       rigs::readText(file == "-" ? "/dev/stdin" : file, rigs::readings::kLargestLog);
   const std::string name = file == "-" ? "-" : rigs::shownPath(file);
   const std::size_t rig = input.rig.value_or(0);
+  beginAsSolved(input, rig);
   rigs::Problems ofReadings;
   rigs::readings::ReadLines read;
   if (input.plan)

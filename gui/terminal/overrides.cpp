@@ -7,11 +7,14 @@
 #include <variant>
 
 #include "physics/air.hpp"
+#include "rigs/answers/key_numbers.hpp"
 #include "rigs/circuits/rules_file.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/documents/quantity_problems.hpp"
+#include "rigs/plans/keys.hpp"
 #include "rigs/plans/ranges.hpp"
+#include "rigs/plans/ready_reader.hpp"
 #include "rigs/quantities/quantity_text.hpp"
 
 namespace gui {
@@ -166,6 +169,39 @@ void alone(const Override& given, Plan& plan, rigs::Problems& problems) {
   if (auto* left = std::get_if<physics::UnpluggedMash>(&plan.batch.mash)) left->duration = *t;
 }
 
+// "boil 11:00": what is to be ready, and when.
+std::optional<rigs::Ready> readyFrom(std::string_view text) {
+  const std::size_t space = text.rfind(' ');
+  if (space == std::string_view::npos) return std::nullopt;
+  std::string_view word = text.substr(0, space);
+  while (word.ends_with(' ')) word.remove_suffix(1);
+  const auto what = rigs::milestoneCalled(word);
+  const auto clock = rigs::readNumber(*rigs::keyAt("/ready/at"), text.substr(space + 1)).number;
+  if (!what || !clock) return std::nullopt;
+  return rigs::Ready{.what = *what, .at = physics::seconds(*clock)};
+}
+
+void ready(const Override& given, Plan& plan, rigs::Problems& problems) {
+  const auto wanted = readyFrom(given.text);
+  if (!wanted) {
+    rigs::List words{.items = {}, .joint = rigs::Joint::Or};
+    for (const rigs::MilestoneWord& one : rigs::kMilestoneWords)
+      words.items.emplace_back(rigs::Verbatim{std::string(one.word)});
+    problems.push_back({rigs::Severity::Error, given.option,
+                        Told(TOLD("Terminal",
+                                  "%1 was given; what is to be ready and a clock time from 00:00 "
+                                  "to 23:59 are accepted, for example \"boil 11:00\"; that may be "
+                                  "%2"),
+                             Quoted{given.text}, std::move(words))});
+    return;
+  }
+  plan.ready = wanted;
+  // A plan that could not be read has no rigs, and problems enough.
+  if (plan.rigs.empty()) return;
+  if (Told why = rigs::neverComes(wanted->what, plan.batch, plan.rigs); !why.empty())
+    problems.push_back({rigs::Severity::Error, given.option, std::move(why)});
+}
+
 struct Known {
   OverrideKind kind;
   void (*apply)(const Override&, Plan&, rigs::Problems&);
@@ -189,6 +225,9 @@ const std::vector<Known>& known() {
       {{"--boil-off", "RATE", TOLD("Terminal", "wanted, of the volume before the boil"), "8 %/h"},
        boilOff},
       {{"--headspace", "SHARE", TOLD("Terminal", "of the vessel to keep free"), "10 %"}, headspace},
+      {{"--ready", "MOMENT",
+        TOLD("Terminal", "to be ready in time; the day then begins when it must"), "boil 11:00"},
+       ready},
       {{"--alone", "TIME", TOLD("Terminal", "unplugged at the mash temperature"), "10 h"}, alone}};
   return all;
 }

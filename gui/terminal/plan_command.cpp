@@ -180,13 +180,16 @@ bool supposes(const rigs::Solution& solution) {
       [](const rigs::RigAnswer& rig) { return rig.night && rig.night->supposed.has_value(); });
 }
 
-// A verdict about current hangs on an electrician's, and a night on what it does to wort.
+// A verdict about current hangs on an electrician's, a night on what it does to wort, and a solved
+// beginning on somebody who is there.
 std::vector<Told> vitalCautions(const rigs::Solution& solution) {
   std::vector<Told> all{Told(TOLD(
       "Terminal", "Mains current kills. For planning only: have a licensed electrician check."))};
-  if (!rigs::hasOwnNight(solution.plan)) return all;
+  const bool night = rigs::hasOwnNight(solution.plan);
+  if (!night && !solution.plan.ready) return all;
   for (rigs::Caution& one : rigs::cautionsFor(rigs::About::Answer, solution.plan, solution.answers))
-    if (one.topic == "left warm") all.push_back(std::move(one.text));
+    if ((night && one.topic == "left warm") || (solution.plan.ready && one.topic == "unattended"))
+      all.push_back(std::move(one.text));
   return all;
 }
 
@@ -264,6 +267,10 @@ Finished answered(const Request& request, const PlanInput& read, const Audience&
     addWhatHelps(solution, read.rig, request.together > 0 ? request.together : rigs::kUsualTogether,
                  audience.reader);
   if (request.command == Command::Sure) rigs::addHowSure(solution, read.rig);
+  // Who has to be ready asks how sure that is.
+  const bool tellsClocks = request.command == Command::Day || request.command == Command::Overview;
+  for (std::size_t i = 0; solution.plan.ready && tellsClocks && i < solution.plan.rigs.size(); ++i)
+    if (!read.rig || *read.rig == i) rigs::addBands(solution, i);
   if (request.form == Form::Json) return {rigs::resultJson(solution.plan, solution.answers), {}, 0};
   const rigs::Searches shown = searchesOf(request.command);
   if (shown != rigs::Searches{}) solution.sweeps = rigs::solve(solution.plan, shown).sweeps;

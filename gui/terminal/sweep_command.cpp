@@ -15,6 +15,7 @@
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
 #include "rigs/documents/files.hpp"
+#include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/result_json.hpp"
@@ -210,7 +211,9 @@ Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience
       });
   if (outcome.error != 0) return outcome;
   // Without figures of one day among thousands; those of currents are in the rows.
-  const auto cautions = rigs::cautionsFor(rigs::About::Answer, {}, {});
+  rigs::Plan anyOfThem;
+  if (rigs::exists(sweep.document, "/ready")) anyOfThem.ready = rigs::Ready{};
+  const auto cautions = rigs::cautionsFor(rigs::About::Answer, anyOfThem, {});
   write(json ? rigs::sweepEndLine(outcome.end, cautions)
              : csvEnd(sweep, outcome.end, cautions, audience.reader));
   return outcome;

@@ -2557,7 +2557,7 @@
     </message>
     <message>
         <source>begins at</source>
-        <translation>beginnt bei</translation>
+        <translation>beginnt um</translation>
     </message>
     <message>
         <source>cooling water</source>
@@ -2782,6 +2782,110 @@
     <message>
         <source>in a mash that does not move</source>
         <translation>in einer Maische, die sich nicht bewegt</translation>
+    </message>
+    <message>
+        <source>over at</source>
+        <translation>vorbei um</translation>
+    </message>
+    <message>
+        <source>%1 as planned</source>
+        <translation>%1 wie geplant</translation>
+    </message>
+    <message>
+        <source>%1 from the wall; its price hangs on the hour, and it has no beginning.</source>
+        <translation>%1 aus der Steckdose; der Preis hängt an der Stunde, und einen Beginn gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>To be ready by %1 on 9 of 10 such days, begin by %2.</source>
+        <translation>Um an 9 von 10 solchen Tagen bis %1 fertig zu sein, beginnen Sie bis %2.</translation>
+    </message>
+    <message>
+        <source>On more than 1 of 10 such days it does not roll at all, however early it begins.</source>
+        <translation>An mehr als 1 von 10 solchen Tagen wallt es überhaupt nicht, so früh es auch beginnt.</translation>
+    </message>
+    <message>
+        <source>But the plan says that it could begin from %1 to %2 only: begun at %1, %3, %4 too late; begun at %2, %5, %6 early.</source>
+        <translation>Nach dem Plan kann es aber nur von %1 bis %2 beginnen: Beginn um %1, %3, %4 zu spät; Beginn um %2, %5, %6 zu früh.</translation>
+    </message>
+    <message>
+        <source>its strike water is ready at %1</source>
+        <translation>das Einmaischwasser ist um %1 bereit</translation>
+    </message>
+    <message>
+        <source>its mash is over at %1</source>
+        <translation>die Maische ist um %1 zu Ende</translation>
+    </message>
+    <message>
+        <source>it rolls at %1</source>
+        <translation>es wallt um %1</translation>
+    </message>
+    <message>
+        <source>its boil is over at %1</source>
+        <translation>das Kochen ist um %1 zu Ende</translation>
+    </message>
+    <message>
+        <source>its wort is chilled for pitching at %1</source>
+        <translation>die Würze ist um %1 zum Anstellen gekühlt</translation>
+    </message>
+    <message>
+        <source>%1 is when to begin with %2: then %3.</source>
+        <translation>%1 ist der Beginn mit %2: %3.</translation>
+    </message>
+    <message>
+        <source>%1 is when to begin with %2, the earliest: then %3.</source>
+        <translation>%1 ist der Beginn mit %2, der früheste: %3.</translation>
+    </message>
+    <message>
+        <source>%1 with %2, the latest.</source>
+        <translation>%1 mit %2, der späteste.</translation>
+    </message>
+    <message>
+        <source>Begin at %1: then %2.</source>
+        <translation>Beginn um %1: %2.</translation>
+    </message>
+    <message>
+        <source>Its water never gets warm enough to mash in, whenever it begins: its times count from then.</source>
+        <translation>Das Wasser wird nie warm genug zum Einmaischen, wann immer es beginnt: die Zeiten zählen von da an.</translation>
+    </message>
+    <message>
+        <source>Its mash never comes to its end, whenever it begins: its times count from then.</source>
+        <translation>Die Maische kommt nie zu ihrem Ende, wann immer sie beginnt: die Zeiten zählen von da an.</translation>
+    </message>
+    <message>
+        <source>Its wort never comes to %1 that way, whenever it begins: its times count from then.</source>
+        <translation>Die Würze kommt so nie auf %1, wann immer es beginnt: die Zeiten zählen von da an.</translation>
+    </message>
+    <message>
+        <source>It never rolls, whenever it begins: its times count from then.</source>
+        <translation>Es wallt nie, wann immer es beginnt: die Zeiten zählen von da an.</translation>
+    </message>
+    <message>
+        <source>begin at</source>
+        <translation>Beginn um</translation>
+    </message>
+    <message>
+        <source>begin at %1</source>
+        <translation>Beginn um %1</translation>
+    </message>
+    <message>
+        <source>· for 9 of 10 days, by</source>
+        <translation>· für 9 von 10 Tagen bis</translation>
+    </message>
+    <message>
+        <source>When to begin is the wanted time less what the plan&apos;s own day takes until then: the clock changes no time of a day, since room and water stay as they are stated. Many such days take longer: begin earlier, or be ready to wait.</source>
+        <translation>Der Beginn ist die gewünschte Uhrzeit weniger das, was der Tag des Plans bis dahin dauert: Die Uhr ändert keine Dauer, denn Raum und Wasser bleiben, wie sie angegeben sind. Viele solche Tage dauern länger: Beginnen Sie früher, oder rechnen Sie mit Warten.</translation>
+    </message>
+    <message>
+        <source>Never leave an element to switch on by itself: be there, awake, from its first minute and as long as it heats. A kettle that stands empty or has leaked burns its element out, and fire can follow. Local codes may forbid heating that nobody watches.</source>
+        <translation>Lassen Sie ein Heizelement nie von selbst einschalten: Seien Sie wach dabei, von der ersten Minute an und solange es heizt. In einem Kessel, der leer steht oder ausgelaufen ist, brennt das Element durch, und das kann ein Feuer geben. Örtliche Vorschriften können Heizen ohne Aufsicht verbieten.</translation>
+    </message>
+    <message>
+        <source>A clock time with %1 is of the day before.</source>
+        <translation>Eine Uhrzeit mit %1 ist am Tag davor.</translation>
+    </message>
+    <message>
+        <source>Other hours are told for their price alone: begun then, what is to be ready would be ready at another hour, too.</source>
+        <translation>Andere Stunden sind nur ihres Preises wegen genannt: Dann begonnen, wäre auch das, was fertig sein soll, zu einer anderen Stunde fertig.</translation>
     </message>
 </context>
 <context>
@@ -5617,10 +5721,6 @@
         <translation>Tag beginnt</translation>
     </message>
     <message>
-        <source>Clock time at which the brew day begins, such as 09:00.</source>
-        <translation>Uhrzeit, zu der der Brautag beginnt, etwa 09:00.</translation>
-    </message>
-    <message>
         <source>Jacket to compare</source>
         <translation>Mantel zum Vergleich</translation>
     </message>
@@ -6743,6 +6843,30 @@
     <message>
         <source>not asked</source>
         <translation>nicht gefragt</translation>
+    </message>
+    <message>
+        <source>Clock time at which the brew day begins, such as 09:00. Stands instead of what is to be ready.</source>
+        <translation>Uhrzeit, zu der der Brautag beginnt, etwa 09:00. Steht anstelle dessen, was fertig sein soll.</translation>
+    </message>
+    <message>
+        <source>What is to be ready by which clock time: each rig then begins at its own. Stands instead of the day&apos;s start.</source>
+        <translation>Was bis zu welcher Uhrzeit fertig sein soll: jede Anlage beginnt dann zu ihrer eigenen. Steht anstelle des Tagesbeginns.</translation>
+    </message>
+    <message>
+        <source>or to be ready</source>
+        <translation>oder fertig sein soll</translation>
+    </message>
+    <message>
+        <source>What the clock time below is of: strike water hot enough to mash in, the end of the mash, the wort rolling, the end of the boil, or wort chilled for pitching. Each rig begins so much earlier. Stands instead of the day&apos;s start.</source>
+        <translation>Wofür die Uhrzeit darunter gilt: Wasser heiß genug zum Einmaischen, Ende der Maische, wallende Würze, Ende des Kochens oder zum Anstellen gekühlte Würze. Jede Anlage beginnt um so viel früher. Steht anstelle des Tagesbeginns.</translation>
+    </message>
+    <message>
+        <source>Ready at</source>
+        <translation>Fertig um</translation>
+    </message>
+    <message>
+        <source>Clock time by which it is to be ready, such as 11:00.</source>
+        <translation>Uhrzeit, bis zu der es fertig sein soll, etwa 11:00.</translation>
     </message>
 </context>
 <context>
@@ -8286,6 +8410,30 @@
         <source>take out its size, or state how high its top is</source>
         <translation>nehmen Sie ihre Maße heraus, oder geben Sie an, wie hoch sie reicht</translation>
     </message>
+    <message>
+        <source>&quot;day_starts&quot; says when to begin, and &quot;ready&quot; has that solved</source>
+        <translation>„day_starts“ sagt, wann begonnen wird, und „ready“ lässt das ausrechnen</translation>
+    </message>
+    <message>
+        <source>write one of &quot;day_starts&quot; and &quot;ready&quot;</source>
+        <translation>schreiben Sie entweder „day_starts“ oder „ready“</translation>
+    </message>
+    <message>
+        <source>this plan mashes nothing: it has no %1</source>
+        <translation>dieser Plan maischt nichts: es gibt darin kein %1</translation>
+    </message>
+    <message>
+        <source>add &quot;grain&quot; and &quot;mash&quot; to its &quot;batch&quot;, or write %1</source>
+        <translation>fügen Sie „grain“ und „mash“ zu „batch“ hinzu, oder schreiben Sie %1</translation>
+    </message>
+    <message>
+        <source>nothing says how the wort of %1 is chilled</source>
+        <translation>nirgends steht, wie die Würze von %1 gekühlt wird</translation>
+    </message>
+    <message>
+        <source>state the &quot;chiller&quot; of each rig</source>
+        <translation>geben Sie bei jeder Anlage „chiller“ an</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -9428,6 +9576,18 @@
     <message>
         <source>All of it is through, and too warm to pitch: once more, slower</source>
         <translation>Alles ist durch und zu warm zum Anstellen: noch einmal, langsamer</translation>
+    </message>
+    <message>
+        <source>Begin, and stay with it</source>
+        <translation>Beginnen und dabeibleiben</translation>
+    </message>
+    <message>
+        <source>then %1; for 9 of 10 such days begin by %2</source>
+        <translation>%1; für 9 von 10 solchen Tagen Beginn bis %2</translation>
+    </message>
+    <message>
+        <source>then %1</source>
+        <translation>%1</translation>
     </message>
 </context>
 <context>
@@ -10951,6 +11111,22 @@
         <source>how long the wort takes to its pitching temperature, and the water for it</source>
         <translation>wie lange die Würze bis zur Anstelltemperatur braucht, und das Wasser dafür</translation>
     </message>
+    <message>
+        <source>%1 never comes to what is to be ready, so nobody knows when the day of these readings began</source>
+        <translation>%1 kommt nie zu dem, was fertig sein soll; also weiß niemand, wann der Tag dieser Ablesungen begann</translation>
+    </message>
+    <message>
+        <source>state when it began in its place</source>
+        <translation>geben Sie stattdessen an, wann er begann</translation>
+    </message>
+    <message>
+        <source>%1 was given; what is to be ready and a clock time from 00:00 to 23:59 are accepted, for example &quot;boil 11:00&quot;; that may be %2</source>
+        <translation>%1 wurde angegeben; erlaubt ist, was fertig sein soll, und eine Uhrzeit von 00:00 bis 23:59, zum Beispiel „boil 11:00“; das kann %2 sein</translation>
+    </message>
+    <message>
+        <source>to be ready in time; the day then begins when it must</source>
+        <translation>rechtzeitig fertig zu sein; der Tag beginnt dann, wann er muss</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -10961,6 +11137,10 @@
     <message>
         <source>or</source>
         <translation>oder</translation>
+    </message>
+    <message>
+        <source>hour %1</source>
+        <translation>Stunde %1</translation>
     </message>
 </context>
 <context>

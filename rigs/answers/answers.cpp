@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "rigs/answers/begins.hpp"
 #include "rigs/answers/chilling.hpp"
 #include "rigs/answers/pool.hpp"
 
@@ -50,8 +51,13 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   physics::SimulationOptions options;
   options.curves = curves || depth == Depth::Room;
   one.day = physics::simulate(rigPlan.rig, plan.batch, plan.place, options);
-  one.cost = dayCost(one.day, plan.tariff, plan.startOfDay);
-  one.stageCosts = stageCosts(one.day, plan.tariff, plan.startOfDay);
+  const bool solved = plan.ready && plan.ready->what == Milestone::Pitching;
+  const bool stated = depth != Depth::Figures && statesChilling(plan, rigPlan);
+  if (depth == Depth::Chill || curves || stated || solved)
+    one.chill = chillAnswer(rigPlan, plan, one.day, depth == Depth::Chill);
+  one.begins = beginsAt(plan, one.day, one.chill.get());
+  one.cost = dayCost(one.day, plan.tariff, one.begins);
+  one.stageCosts = stageCosts(one.day, plan.tariff, one.begins);
   // Curves without everything are for a picture that follows a dragging hand: no searches then.
   const bool advise = depth != Depth::Figures && (!curves || depth == Depth::Everything);
   if (advise) {
@@ -74,9 +80,6 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
     if (!curves)
       for (physics::Stage& stage : one.day.stages) stage.curve.clear();
   }
-  const bool stated = depth != Depth::Figures && statesChilling(plan, rigPlan);
-  if (depth == Depth::Chill || curves || stated)
-    one.chill = chillAnswer(rigPlan, plan, one.day, depth == Depth::Chill);
   if (depth == Depth::Everything) {
     one.sizing = powersNeeded(rigPlan, plan);
     addLargestBatches(*one.sizing, rigPlan, plan);

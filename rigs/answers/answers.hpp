@@ -52,6 +52,8 @@ struct RoomAnswer {
 struct RigAnswer {
   std::string name;
   physics::BrewDay day;
+  // Clock time, see beginsAt(): all clocks of the rig, and its money by the hour, go by it.
+  std::optional<physics::Time> begins;
   std::optional<physics::JacketEffect> jacket;          // if there is one to compare
   std::optional<NightAnswer> night;                     // of every plan that is left unplugged
   std::optional<SizingAnswer> sizing;                   // if asked for

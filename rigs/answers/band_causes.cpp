@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "rigs/answers/begins.hpp"
 #include "rigs/answers/drawn_days.hpp"
 #include "rigs/answers/even_points.hpp"
 
@@ -60,8 +61,9 @@ double totalEffect(const std::vector<double>& base, const std::vector<double>& c
   return effectOfNumbers(ranks, changedRanks);
 }
 
-std::optional<BandCauses> bandCauses(const Plan& plan, std::size_t rig,
+std::optional<BandCauses> bandCauses(const Plan& asked, std::size_t rig,
                                      const std::function<bool()>& stop, std::size_t days) {
+  const Plan plan = asBegun(asked, rig);
   const DaysOfARig drawn(plan, rig);
   // Each point has the one day's shares first and then those that are drawn anew.
   const auto points = evenPoints(days, 2 * kUnknowns);

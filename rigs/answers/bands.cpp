@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "rigs/answers/begins.hpp"
 #include "rigs/answers/day_figures.hpp"
 #include "rigs/answers/drawn_days.hpp"
 #include "rigs/answers/even_points.hpp"
@@ -51,7 +52,7 @@ DayNumbers dayNumbers(const BrewDay& day, const Plan& plan) {
     if (day.boil) put(BandOf::BoilOff, day.boil->shareOfPreBoilPerHour);
     put(BandOf::Result, 1e-3 * inLitres(day.resultCold));
     put(BandOf::FromWall, inJoules(day.total.fromWall()));
-    if (const auto cost = dayCost(day, plan.tariff, plan.startOfDay)) put(BandOf::Cost, *cost);
+    if (const auto cost = dayCost(day, plan.tariff, plan.start())) put(BandOf::Cost, *cost);
   }
   if (day.leastToBoil) put(BandOf::LeastToRoll, inWatts(*day.leastToBoil));
   if (const Stage* night = day.find(StageKind::UnpluggedRest); night && finished(day, *night))
@@ -96,8 +97,9 @@ Bands bandsFrom(const std::vector<DayNumbers>& days, const Quantile& quantile) {
   return bands;
 }
 
-std::optional<Bands> bandsOf(const Plan& plan, std::size_t rig, const std::function<bool()>& stop,
+std::optional<Bands> bandsOf(const Plan& asked, std::size_t rig, const std::function<bool()>& stop,
                              std::size_t days) {
+  const Plan plan = asBegun(asked, rig);
   const DaysOfARig drawn(plan, rig);
   const auto all = forAllUnless(stop, evenPoints(days, kUnknowns), [&](const auto& point) {
     const BrewDay day = simulate(drawn.at(point), kForBands);

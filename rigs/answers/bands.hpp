@@ -60,7 +60,8 @@ struct Bands {
 
 // Of one rig. Every day pours what the plan's own would, but for the marks of its kettle. The same
 // plan gives the same numbers. `stop` is asked between days, by several threads; empty where it
-// said so. `days` is a power of two.
+// said so. `days` is a power of two. Where something is to be ready all of them begin when the
+// plan's own day has to.
 std::optional<Bands> bandsOf(const Plan& plan, std::size_t rig,
                              const std::function<bool()>& stop = {},
                              std::size_t days = kDaysOfABand);

@@ -180,6 +180,30 @@ std::optional<Time> ChillWay::throughTheDanger() const {
   return *toTwentyOne - *toHotHolding;
 }
 
+std::optional<ChillSpan> chillSpan(const ChillAnswer& chill) {
+  if (chill.pass) return ChillSpan{chill.pass->time, chill.pass->time};
+  if (chill.stirred && chill.chiller.stirred)
+    return chill.stirred->toGoal
+               ? std::optional(ChillSpan{*chill.stirred->toGoal, *chill.stirred->toGoal})
+               : std::nullopt;
+  if (chill.still)
+    return chill.still->toGoal && chill.stillAtWorst->toGoal
+               ? std::optional(ChillSpan{*chill.still->toGoal, *chill.stillAtWorst->toGoal})
+               : std::nullopt;
+  return chill.air.toGoal ? std::optional(ChillSpan{*chill.air.toGoal, *chill.air.toGoal})
+                          : std::nullopt;
+}
+
+std::optional<ChillSpan> chillSpanAsBrewed(const ChillAnswer& chill) {
+  if (chill.chiller.kind != Chiller::Kind::Air || !chill.airBare) return chillSpan(chill);
+  const auto bare = chill.airBare->toGoal;
+  return bare ? std::optional(ChillSpan{*bare, *bare}) : std::nullopt;
+}
+
+bool isTooWarmToPitch(const ChillAnswer& chill) {
+  return chill.pass && chill.pass->likely.hotOut > chill.goal;
+}
+
 bool statesChilling(const Plan& plan, const RigPlan& rig) {
   return plan.chilling.isStated || rig.chiller.isStated;
 }

@@ -63,6 +63,17 @@ struct ChillAnswer {
   Chiller chiller;
 };
 
+// From the least to the most, as the rig is planned: stirred, still, in one pass or by air. Empty
+// where it never gets there.
+struct ChillSpan {
+  physics::Time least, most;
+};
+std::optional<ChillSpan> chillSpan(const ChillAnswer& chill);
+// As a sheet to brew by has it: in air a jacket is taken off.
+std::optional<ChillSpan> chillSpanAsBrewed(const ChillAnswer& chill);
+// All of it is through the exchanger, and still above the goal.
+bool isTooWarmToPitch(const ChillAnswer& chill);
+
 // Whether plan or rig say anything of chilling.
 bool statesChilling(const Plan& plan, const RigPlan& rig);
 

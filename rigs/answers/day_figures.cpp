@@ -106,12 +106,12 @@ bool otherVoltage(const physics::Rig& rig) {
 }
 
 std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
-                                 const Plan& plan) {
+                                 const Tariff& tariff, std::optional<physics::Time> begins) {
   // A day that stalls has cost something, but not for a batch; one that steams makes another wort.
   if (without.outcome != physics::Outcome::Done || with.outcome != physics::Outcome::Done)
     return std::nullopt;
-  const auto dear = dayCost(without, plan.tariff, plan.startOfDay);
-  const auto cheap = dayCost(with, plan.tariff, plan.startOfDay);
+  const auto dear = dayCost(without, tariff, begins);
+  const auto cheap = dayCost(with, tariff, begins);
   if (!dear || !cheap) return std::nullopt;
   return *dear - *cheap;
 }

@@ -65,10 +65,10 @@ physics::Power ratingAt(const physics::Element& element, physics::Voltage voltag
 // The element is used on another voltage than it is rated at, by more than 1 %.
 bool otherVoltage(const physics::Rig& rig);
 
-// What one day costs less than the other, both begun when the plan says; empty without a price and
-// where one of them stops early.
+// What one day costs less than the other, both begun at that clock time; empty without a price,
+// where one of them stops early, and without a beginning where the hour decides.
 std::optional<double> moneySaved(const physics::BrewDay& without, const physics::BrewDay& with,
-                                 const Plan& plan);
+                                 const Tariff& tariff, std::optional<physics::Time> begins);
 
 // What the jacket saves of the side's own loss when boiling is `atBoil.sideShareSaved()`; this is
 // the share of the bare rig's heating time saved by it.

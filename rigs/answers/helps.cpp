@@ -98,10 +98,12 @@ Effect effectOf(const Plan& plan, std::size_t i, const Plan& today, double toler
     if (const Stage* night = day.find(StageKind::UnpluggedRest)) effect.morning = night->last;
   const Energy elsewhere = warmth(day, plan.place.water, today.place.water);
   effect.fromWall = day.total.fromWall() + elsewhere;
-  effect.cost = dayCost(day, plan.tariff, plan.startOfDay);
-  if (effect.cost && elsewhere > joules(0.0))
-    *effect.cost +=
-        costBetween(plan.tariff, elsewhere, plan.startOfDay, plan.startOfDay, day.total.fromWall());
+  const std::optional<Time> begins = plan.start();
+  effect.cost = dayCost(day, plan.tariff, begins);
+  if (effect.cost && elsewhere > joules(0.0)) {
+    const Time then = begins.value_or(hours(0.0));
+    *effect.cost += costBetween(plan.tariff, elsewhere, then, then, day.total.fromWall());
+  }
   effect.batches = static_cast<double>(statedVolume(today.batch) / statedVolume(plan.batch));
   addCircuitLoads(effect, plan, rig, day);
   return effect;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "rigs/answers/begins.hpp"
 #include "rigs/answers/helps.hpp"
 #include "rigs/answers/pool.hpp"
 
@@ -295,11 +296,14 @@ std::uint64_t waysOf(const std::vector<std::size_t>& changesOfGroups, std::size_
 
 HelpsAnswer helps(const Plan& whole, std::size_t rig, std::size_t together,
                   const Watched& watched) {
-  const Plan plan = onlyRig(whole, rig);
+  const Plan plan = asBegun(onlyRig(whole, rig), 0);
   HelpsAnswer answer;
   answer.today = effectOf(plan, 0, plan);
   const BrewDay day = simulate(plan.rigs[0].rig, plan.batch, plan.place);
   answer.changes = changesOf(plan, 0, day);
+  // Who begins at another hour is ready at another one.
+  if (whole.ready)
+    std::erase_if(answer.changes, [](const Change& one) { return one.lever == Lever::Start; });
   addAlone(plan, answer);
   answer.goalsMetToday = goalsMet(answer.today, plan).all();
   const Groups groups = groupsOf(answer);

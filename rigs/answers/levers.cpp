@@ -252,7 +252,7 @@ void addBoilPowers(const RigPlan& rig, std::vector<Change>& all) {
 
 void addStart(const Plan& plan, const BrewDay& today, std::vector<Change>& all) {
   const auto choice = cheapestStart(today, plan.tariff);
-  if (!choice || choice->cheapest.at == plan.startOfDay) return;
+  if (plan.ready || !choice || choice->cheapest.at == plan.startOfDay) return;
   const Time at = choice->cheapest.at;
   all.push_back({.lever = Lever::Start,
                  .id = numberedId(Lever::Start, inMinutes(at)),

@@ -25,7 +25,7 @@ std::optional<Payback> jacketPayback(const RigAnswer& rig, const Plan& plan) {
   const Tariff& tariff = plan.tariff;
   if (!tariff.jacketPrice || !rig.jacket) return std::nullopt;
   if (!done(rig.jacket->bare) || !done(rig.jacket->jacketed)) return std::nullopt;
-  const auto saved = moneySaved(rig.jacket->bare, rig.jacket->jacketed, plan);
+  const auto saved = moneySaved(rig.jacket->bare, rig.jacket->jacketed, tariff, rig.begins);
   if (!saved) return std::nullopt;
   return payback(*tariff.jacketPrice, *saved, brewsPerYear(tariff));
 }

@@ -9,6 +9,7 @@
 #include <tuple>
 #include <utility>
 
+#include "rigs/answers/begins.hpp"
 #include "rigs/answers/plan_check.hpp"
 #include "rigs/answers/pool.hpp"
 
@@ -26,7 +27,8 @@ struct SweepInputs {
   Batch batch;
   Place place;
   Tariff tariff;
-  Time startOfDay;  // where it decides the price
+  Time startOfDay;             // where it decides the price
+  std::optional<Ready> ready;  // likewise
   Power weakest, strongest;
   Length thickest;
 
@@ -102,6 +104,7 @@ SweepInputs sweepInputs(const Plan& plan, std::size_t index) {
                      .place = plan.place,
                      .tariff = plan.tariff,
                      .startOfDay = plan.tariff.dependsOnTheHour() ? plan.startOfDay : hours(0.0),
+                     .ready = plan.tariff.dependsOnTheHour() ? plan.ready : std::nullopt,
                      .weakest = range.weakest,
                      .strongest = range.strongest,
                      .thickest = range.thickest};
@@ -129,8 +132,9 @@ PowersInputs powersInputs(const Plan& plan, std::size_t index) {
   return inputs;
 }
 
-void addSweeps(const Plan& plan, std::size_t index, const Searches& wanted, RigSweeps& curves,
+void addSweeps(const Plan& asked, std::size_t index, const Searches& wanted, RigSweeps& curves,
                Searches& done) {
+  const Plan plan = asBegun(asked, index);
   const RigPlan& rig = plan.rigs[index];
   const SweepRange range = sweepRange(plan);
   const bool jacket = rig.jacketIsCompared;

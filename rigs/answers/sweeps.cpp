@@ -62,11 +62,11 @@ void scaleLayers(physics::Covering& covering, double factor) {
 
 }  // namespace
 
-JacketDay jacketDay(const BrewDay& day, const Plan& plan) {
+JacketDay jacketDay(const BrewDay& day, const Tariff& tariff, std::optional<physics::Time> begins) {
   return {.done = day.outcome == physics::Outcome::Done,
           .toBoil = timeToBoil(day),
           .fromWall = day.total.fromWall(),
-          .cost = dayCost(day, plan.tariff, plan.startOfDay)};
+          .cost = dayCost(day, tariff, begins)};
 }
 
 std::vector<PowerPoint> againstPower(const RigPlan& rig, const Plan& plan, physics::Power weakest,
@@ -125,9 +125,9 @@ std::vector<JacketPoint> againstThickness(const RigPlan& rig, const Plan& plan,
                        .savedToStrike = difference(timeOf(bare, physics::StageKind::Strike),
                                                    timeOf(day, physics::StageKind::Strike)),
                        .savedFromWall = saved,
-                       .savedMoney = moneySaved(bare, day, plan),
-                       .bare = jacketDay(bare, plan),
-                       .jacketed = jacketDay(day, plan)};
+                       .savedMoney = moneySaved(bare, day, plan.tariff, plan.start()),
+                       .bare = jacketDay(bare, plan.tariff, plan.start()),
+                       .jacketed = jacketDay(day, plan.tariff, plan.start())};
   });
 }
 
@@ -144,9 +144,9 @@ std::vector<JacketPowerPoint> jacketAgainstPower(const RigPlan& rig, const Plan&
     return JacketPowerPoint{.element = rating,
                             .savedToBoil = difference(timeToBoil(bare), timeToBoil(jacketed)),
                             .savedFromWall = saved,
-                            .savedMoney = moneySaved(bare, jacketed, plan),
-                            .bare = jacketDay(bare, plan),
-                            .jacketed = jacketDay(jacketed, plan)};
+                            .savedMoney = moneySaved(bare, jacketed, plan.tariff, plan.start()),
+                            .bare = jacketDay(bare, plan.tariff, plan.start()),
+                            .jacketed = jacketDay(jacketed, plan.tariff, plan.start())};
   });
 }
 

@@ -35,10 +35,11 @@ struct JacketDay {
   bool done = false;                    // boils to the end
   std::optional<physics::Time> toBoil;  // heating after the mash
   physics::Energy fromWall;
-  std::optional<double> cost;  // begun when the plan says
+  std::optional<double> cost;  // begun when the rig begins
 };
 
-JacketDay jacketDay(const physics::BrewDay& day, const Plan& plan);
+JacketDay jacketDay(const physics::BrewDay& day, const Tariff& tariff,
+                    std::optional<physics::Time> begins);
 
 // The rig's jacket (its own or the one to compare) thinner and thicker; 0 is bare metal.
 struct JacketPoint {

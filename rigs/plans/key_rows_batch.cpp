@@ -42,8 +42,15 @@ Part plan() {
            .standard = "08:00",
            .example = "08:00",
            .label = TOLD("PlanFields", "Day starts"),
-           .meaning =
-               TOLD("PlanFields", "Clock time at which the brew day begins, such as 09:00.")},
+           .meaning = TOLD("PlanFields",
+                           "Clock time at which the brew day begins, such as 09:00. Stands "
+                           "instead of what is to be ready.")},
+          {.name = "ready",
+           .value = object(),
+           .example = R"({"what": "boil", "at": "11:00"})",
+           .meaning = TOLD("PlanFields",
+                           "What is to be ready by which clock time: each rig then begins at its "
+                           "own. Stands instead of the day's start.")},
           {.name = "jacket_to_compare",
            .value = objectOrNone(),
            .standard = "none",
@@ -74,6 +81,28 @@ Part format() {
                     .example = "1",
                     .meaning = TOLD("PlanFields", "Version of the format.")}},
           .mayHaveNote = false};
+}
+
+Part ready() {
+  return {
+      .places = {"/ready"},
+      .rows = {{.name = "what",
+                .value = word({"strike water", "end of mash", "boil", "end of boil", "pitching"}),
+                .need = Need::Required,
+                .example = "boil",
+                .label = TOLD("PlanFields", "or to be ready"),
+                .meaning = TOLD("PlanFields",
+                                "What the clock time below is of: strike water hot enough to "
+                                "mash in, the end of the mash, the wort rolling, the end of "
+                                "the boil, or wort chilled for pitching. Each rig begins so "
+                                "much earlier. Stands instead of the day's start.")},
+               {.name = "at",
+                .value = only(ValueKind::Clock),
+                .need = Need::Required,
+                .example = "11:00",
+                .label = TOLD("PlanFields", "Ready at"),
+                .meaning =
+                    TOLD("PlanFields", "Clock time by which it is to be ready, such as 11:00.")}}};
 }
 
 Part batch() {
@@ -258,7 +287,7 @@ Part unplugged() {
 }  // namespace
 
 std::vector<Part> batchParts() {
-  return {plan(), format(), batch(), grain(), mash(), rest(), unplugged()};
+  return {plan(), format(), ready(), batch(), grain(), mash(), rest(), unplugged()};
 }
 
 }  // namespace rigs::key_rows

@@ -16,6 +16,7 @@
 #include "rigs/documents/problems.hpp"
 #include "rigs/plans/chill_plan.hpp"
 #include "rigs/plans/goals.hpp"
+#include "rigs/plans/ready.hpp"
 #include "rigs/plans/rig_plan.hpp"
 #include "rigs/plans/room_plan.hpp"
 #include "rigs/plans/tariff.hpp"
@@ -31,11 +32,18 @@ struct Plan {
   std::shared_ptr<const CircuitRules> ownRules = {};  // a rules file's; then they apply instead
   RoomPlan room;
   Tariff tariff;
-  physics::Time startOfDay;  // clock time the day begins, from midnight
+  // Clock time the day begins, from midnight; says nothing where something is to be ready. Below 0
+  // on the evening before, of a plan made by asBegun().
+  physics::Time startOfDay;
+  std::optional<Ready> ready = {};  // then each rig begins at its own time
   Goals goals;
   Chilling chilling = {};
   std::vector<RigPlan> rigs;
 
+  // When all rigs begin; empty where each has its own time: see RigAnswer::begins.
+  std::optional<physics::Time> start() const {
+    return ready ? std::nullopt : std::optional(startOfDay);
+  }
   bool operator==(const Plan&) const = default;
 };
 // With the rig at `index` alone, in full where it follows another. Its letter is as stated: of the

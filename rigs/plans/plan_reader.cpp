@@ -12,6 +12,7 @@
 #include "rigs/plans/place_reader.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/plans/plan_names.hpp"
+#include "rigs/plans/ready_reader.hpp"
 #include "rigs/plans/rigs_reader.hpp"
 #include "rigs/plans/tariff_reader.hpp"
 
@@ -82,6 +83,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
     tariff = object ? readTariff(*object) : std::nullopt;
   }
   const auto start = readClock(*at, "day_starts");
+  const auto ready = readReady(*at);
   std::optional<Jacket> compared;
   if (at->has("jacket_to_compare") && !isNone(*at, "jacket_to_compare")) {
     const auto object = at->object("jacket_to_compare");
@@ -94,6 +96,8 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
   }
   auto rigs = readRigs(*at, folder, compared ? &*compared : nullptr, problems);
   at->warnAboutKeysExcept(keysOf(""));
+  if (Told why = ready && batch ? neverComes(ready->what, *batch, rigs) : Told(); !why.empty())
+    problems.push_back({Severity::Error, "/ready/what", std::move(why)});
 
   const bool failed =
       hasErrors({problems.begin() + static_cast<std::ptrdiff_t>(before), problems.end()});
@@ -108,6 +112,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
               .room = place->room,
               .tariff = *tariff,
               .startOfDay = *start,
+              .ready = ready,
               .goals = *goals,
               .chilling = *chilling,
               .rigs = std::move(rigs)};

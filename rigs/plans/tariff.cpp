@@ -64,21 +64,26 @@ std::optional<double> costOf(Energy fromWall, const Tariff& tariff) {
   return costBetween(tariff, fromWall, seconds(0.0), seconds(0.0));
 }
 
-std::vector<double> stageCosts(const BrewDay& day, const Tariff& tariff, Time start) {
+Time clockOfDay(Time clock) { return clock - std::floor(inHours(clock) / 24.0) * hours(24.0); }
+
+std::vector<double> stageCosts(const BrewDay& day, const Tariff& tariff,
+                               std::optional<Time> start) {
   std::vector<double> costs;
-  if (!tariff.isStated()) return costs;
+  if (!tariff.isStated() || (!start && tariff.dependsOnTheHour())) return costs;
+  const Time begins = clockOfDay(start.value_or(hours(0.0)));
   Energy used = joules(0.0);
   for (const Stage& stage : day.stages) {
     const Energy energy = stage.ledger.fromWall();
-    costs.push_back(costBetween(tariff, energy, start + stage.begin, start + stage.end, used));
+    costs.push_back(costBetween(tariff, energy, begins + stage.begin, begins + stage.end, used));
     used += energy;
   }
   return costs;
 }
 
-std::optional<double> dayCost(const BrewDay& day, const Tariff& tariff, Time start) {
+std::optional<double> dayCost(const BrewDay& day, const Tariff& tariff, std::optional<Time> start) {
   if (!tariff.isStated()) return std::nullopt;
   if (!tariff.dependsOnTheHour()) return costOf(day.total.fromWall(), tariff);
+  if (!start) return std::nullopt;
   double sum = 0.0;
   for (const double cost : stageCosts(day, tariff, start)) sum += cost;
   return sum;

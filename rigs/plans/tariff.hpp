@@ -67,11 +67,16 @@ double costBetween(const Tariff& tariff, physics::Energy energy, physics::Time f
 // Money for energy whenever; empty without a price, and where the hour decides.
 std::optional<double> costOf(physics::Energy fromWall, const Tariff& tariff);
 
-// Of each stage, in order, for a day that begins at this clock time. Empty without a price.
+// Of its own day: 20:00 of the evening before, -4 h, is 20 h.
+physics::Time clockOfDay(physics::Time clock);
+
+// Of each stage, in order, for a day that begins at this clock time; below 0 on the evening before,
+// whose prices are the same. Empty without a price, and for a day without a beginning where the
+// hour decides.
 std::vector<double> stageCosts(const physics::BrewDay& day, const Tariff& tariff,
-                               physics::Time start);
+                               std::optional<physics::Time> start);
 std::optional<double> dayCost(const physics::BrewDay& day, const Tariff& tariff,
-                              physics::Time start);
+                              std::optional<physics::Time> start);
 
 struct Start {
   physics::Time at;  // clock time, below 24 h

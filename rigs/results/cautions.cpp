@@ -46,6 +46,27 @@ Caution leftWarm(const Plan& plan, const Answers* answers) {
                             asChosen(rig->night->asItIs.alone), Verbatim{rig->name})};
 }
 
+// Hours in which people sleep; own judgement.
+constexpr physics::Time kNightFrom = physics::hours(22.0);
+constexpr physics::Time kNightUntil = physics::hours(6.5);
+
+// A beginning that was solved, or one at night, tempts to let a kettle begin by itself.
+bool mayBeginAlone(const Plan& plan) {
+  if (plan.ready) return true;
+  if (plan.rigs.empty()) return false;  // nobody's day
+  const physics::Time clock = clockOfDay(plan.startOfDay);
+  return clock >= kNightFrom || clock < kNightUntil;
+}
+
+Caution unattended() {
+  return {"unattended",
+          Told(TOLD("Answer",
+                    "Never leave an element to switch on by itself: be there, awake, from its "
+                    "first minute and as long as it heats. A kettle that stands empty or has "
+                    "leaked burns its element out, and fire can follow. Local codes may forbid "
+                    "heating that nobody watches."))};
+}
+
 }  // namespace
 
 std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* answers) {
@@ -68,6 +89,7 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* a
       {"scald",
        Told(TOLD("Answer",
                  "Hot wort and steam burn skin in a second. Keep children and pets away."))}};
+  if (mayBeginAlone(plan)) all.push_back(unattended());
   if (leftAlone || hasOwnNight(plan)) all.push_back(leftWarm(plan, answers));
   return all;
 }

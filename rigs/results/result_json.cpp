@@ -9,6 +9,7 @@
 #include "rigs/answers/element_skin.hpp"
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/nameplate.hpp"
+#include "rigs/answers/surely_begins.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/circuit_words.hpp"
@@ -144,9 +145,9 @@ Json stage(const physics::BrewDay& day, const physics::Stage& s, std::optional<d
   return object.take();
 }
 
-Json day(const physics::BrewDay& d, const Plan& plan) {
+Json day(const physics::BrewDay& d, const Tariff& tariff, std::optional<physics::Time> begins) {
   Json stages = Json::array();
-  const std::vector<double> costs = stageCosts(d, plan.tariff, plan.startOfDay);
+  const std::vector<double> costs = stageCosts(d, tariff, begins);
   for (std::size_t i = 0; i < d.stages.size(); ++i)
     stages.push_back(stage(d, d.stages[i], costs.empty() ? std::nullopt : std::optional(costs[i])));
   Object object;
@@ -217,7 +218,8 @@ Json lossPair(const physics::LossPair& pair) {
   return object.take();
 }
 
-Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
+Json jacket(const physics::JacketEffect& effect, const Tariff& tariff,
+            std::optional<physics::Time> begins) {
   Object object;
   object.set("verdict", word(effect.verdict))
       .put("reasons",
@@ -229,14 +231,14 @@ Json jacket(const physics::JacketEffect& effect, const Plan& plan) {
       .setIf("saved_to_strike", effect.savedToStrike)
       .setIf("saved_to_boil", effect.savedToBoil)
       .setIf("saved_from_wall", effect.savedFromWall)
-      .setIf("saved_cost", moneySaved(effect.bare, effect.jacketed, plan))
+      .setIf("saved_cost", moneySaved(effect.bare, effect.jacketed, tariff, begins))
       .put("at_mash", lossPair(effect.atMash))
       .put("at_boil", lossPair(effect.atBoil))
       .set("alone", effect.alone)
       .set("bare_after_alone", effect.bareAfter)
       .set("jacketed_after_alone", effect.jacketedAfter)
-      .put("bare", day(effect.bare, plan))
-      .put("jacketed", day(effect.jacketed, plan));
+      .put("bare", day(effect.bare, tariff, begins))
+      .put("jacketed", day(effect.jacketed, tariff, begins));
   return object.take();
 }
 
@@ -314,7 +316,11 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
       .put("element", element(plan.rig.element))
       .put("supply", supply(whole, plan, 0))
       .set("has_jacket", plan.hasJacket)
-      .put("day", day(answer.day, whole))
+      .setIf("begins", whole.ready ? answer.begins : std::nullopt)
+      .setIf("begins_for_9_of_10",
+             answer.bands ? beginsForNineOfTen(whole, answer.day, answer.chill.get(), *answer.bands)
+                          : std::nullopt)
+      .put("day", day(answer.day, whole.tariff, answer.begins))
       .setIf("cost", answer.cost)
       .setIf("cost_per_L", costPer(answer, physics::litres(1.0)));
   if (plan.rig.second)
@@ -322,7 +328,7 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
         .put("second_supply", supply(whole, plan, 1));
   if (const auto skin = elementSkin(whole, plan, answer))
     object.put("element_skin", skinJson(*skin));
-  if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole));
+  if (answer.jacket) object.put("jacket", jacket(*answer.jacket, whole.tariff, answer.begins));
   if (answer.night) object.put("night", nightJson(*answer.night, plan.hasJacket));
   // Only where somebody asked or the plan states it: it is no part of the day.
   if (answer.chill && (answer.chill->asked || answer.chill->isStated))
@@ -399,7 +405,11 @@ std::string resultJson(const Plan& plan, const Answers& answers) {
                         .set("headspace", plan.goals.headspace)
                         .set("unplugged", timeAlone(plan))
                         .take())
-      .set("start_of_day", plan.startOfDay);
+      .setIf("start_of_day", plan.start());
+  if (plan.ready)
+    object.put(
+        "ready",
+        Object().set("what", milestoneWord(plan.ready->what)).set("at", plan.ready->at).take());
   if (!plan.tariff.currency.empty()) {
     object.put("tariff", tariffJson(plan.tariff));
   }

@@ -77,12 +77,15 @@ struct Teller {
            twoDigits(std::abs(minutes) % 60);
   }
   std::string operator()(const Clock& c) const {
+    if (c.counted)
+      return tell(Told(TOLD("Words", "hour %1"), HoursAndMinutes{c.sinceMidnight}), reader);
     const long minutes = std::lround(physics::inMinutes(c.sinceMidnight));
     constexpr long kDay = 24L * 60L;
-    const long days = minutes / kDay;
-    const long left = minutes % kDay;
+    const long days = (minutes < 0 ? minutes - (kDay - 1) : minutes) / kDay;
+    const long left = minutes - days * kDay;
     const std::string clock = twoDigits(left / 60) + ':' + twoDigits(left % 60);
-    return days > 0 ? '+' + std::to_string(days) + " d " + clock : clock;
+    if (days == 0) return clock;
+    return (days > 0 ? "+" : "-") + std::to_string(std::abs(days)) + " d " + clock;
   }
   std::string operator()(const Quoted& q) const { return quotedText(q.text); }
   std::string operator()(const Verbatim& v) const { return v.text; }

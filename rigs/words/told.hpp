@@ -112,8 +112,10 @@ struct HoursAndMinutes {  // "2:05"
 
   bool operator==(const HoursAndMinutes&) const = default;
 };
-struct Clock {  // "09:41"; "+1 d 00:10" after midnight
+// "09:41"; "+1 d 00:10" after midnight, "-1 d 20:10" on the evening before.
+struct Clock {
   physics::Time sinceMidnight;
+  bool counted = false;  // since a day began that has no clock: "hour 2:05"
 
   bool operator==(const Clock&) const = default;
 };

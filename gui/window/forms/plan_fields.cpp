@@ -27,6 +27,11 @@ constexpr std::size_t kMostRests = 12;
 constexpr std::size_t kMostLayers = 10;
 
 std::vector<std::string> daysOfWeek(std::string_view) { return {"weekday", "weekend"}; }
+std::vector<std::string> milestones(std::string_view) {
+  std::vector<std::string> all;
+  for (const rigs::MilestoneWord& one : rigs::kMilestoneWords) all.emplace_back(one.word);
+  return all;
+}
 
 QString hoursOf(const rigs::Plan& plan) {
   return plan.tariff.dependsOnTheHour() ? told(telling::tariffText(plan.tariff)) : QString();
@@ -154,7 +159,19 @@ FieldSection goalsSection() {
 }
 
 FieldSection planSection() {
-  return {PlanFields::tr("Plan"), {{.place = "/title"}, {.place = "/day_starts"}}};
+  return {PlanFields::tr("Plan"),
+          {{.place = "/title"},
+           {.place = "/day_starts", .replaces = {"/ready"}},
+           {.place = "/ready/what",
+            .kind = FieldKind::Choice,
+            .choices = milestones,
+            .replaces = {"/day_starts"},
+            .companions = {{"/ready/at", "11:00"}}},
+           // The keyboard goes to another choice by way of none, which must not lose the clock.
+           {.place = "/ready/at",
+            .replaces = {"/day_starts"},
+            .companions = {{"/ready/what", "boil"}},
+            .removes = "/ready"}}};
 }
 
 FieldSection comparedSection(const ListLengths& lengths) {

@@ -33,6 +33,7 @@ struct OwnCase {
     for (const rigs::RigPlan& rig : plan.rigs) {
       rigs::RigAnswer answer;
       answer.name = rig.name;
+      answer.begins = plan.start();
       answer.day.electrical = physics::electricalLoad(rig.rig);
       solution.answers.rigs.push_back(answer);
     }

@@ -77,7 +77,8 @@ TEST(HowFarCools, TellsWhatGrowsMeanwhile) {
   ASSERT_TRUE(night.tooManyAfter);
   const Answer answer = howFarCools(of);
   const auto* rest = solution.answers.rigs[0].day.find(physics::StageKind::UnpluggedRest);
-  const std::string clock = of.text(rigs::Argument(of.clockAt(rest->begin + *night.tooManyAfter)));
+  const std::string clock =
+      of.text(rigs::Argument(of.clockAt(0, rest->begin + *night.tooManyAfter)));
   EXPECT_TRUE(holds(allSaid(answer), ", at " + clock + ": boil it by then, or hold it at 60 °C"))
       << allSaid(answer);
   EXPECT_TRUE(holds(allSaid(answer), "undoes no toxin")) << allSaid(answer);

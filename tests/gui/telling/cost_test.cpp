@@ -136,8 +136,8 @@ TEST(WhatCost, TellsPaybacksAndCarbonDioxide) {
   const Answer answer = hourly();
   const rigs::RigAnswer& rig = byTheHour().answers.rigs[1];
   ASSERT_TRUE(rig.jacket);
-  const double saved =
-      20.0 * *rigs::moneySaved(rig.jacket->bare, rig.jacket->jacketed, byTheHour().plan);
+  const double saved = 20.0 * *rigs::moneySaved(rig.jacket->bare, rig.jacket->jacketed,
+                                                byTheHour().plan.tariff, rig.begins);
   const std::string jacket =
       "A jacket for 40.00 CAD: 13 mm closed-cell rubber foam on side and lid";
   EXPECT_NEAR(figureBelow(answer, jacket, "saves in a year", 1).value(), saved, 1e-9);

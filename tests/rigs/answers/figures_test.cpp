@@ -248,13 +248,13 @@ TEST(MoneySaved, ComparesWholeDaysOnly) {
   rigs::Plan plan = test_support::planInCode();
   BrewDay bare = dayOf(2.0);
   const BrewDay jacketed = dayOf(1.5);
-  EXPECT_NEAR(*rigs::moneySaved(bare, jacketed, plan), 0.15, 1e-9);
-  EXPECT_NEAR(*rigs::moneySaved(jacketed, bare, plan), -0.15, 1e-9);
+  EXPECT_NEAR(*rigs::moneySaved(bare, jacketed, plan.tariff, plan.start()), 0.15, 1e-9);
+  EXPECT_NEAR(*rigs::moneySaved(jacketed, bare, plan.tariff, plan.start()), -0.15, 1e-9);
   const rigs::Tariff stated = std::exchange(plan.tariff, rigs::Tariff{});
-  EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan).has_value());
+  EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan.tariff, plan.start()).has_value());
   plan.tariff = stated;
   bare.outcome = Outcome::StaysFarBelow;
-  EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan).has_value());
+  EXPECT_FALSE(rigs::moneySaved(bare, jacketed, plan.tariff, plan.start()).has_value());
 }
 
 // 6 of 40 minutes.

@@ -23,7 +23,7 @@ TEST(MoneySaved, IsTheDifferenceOfTwoDaysWhereTheHourDecides) {
   byTheHour(plan);
   const Answers answers = answer(plan, Depth::DayAndJacket);
   const JacketEffect& effect = *answers.rigs[0].jacket;
-  const auto saved = moneySaved(effect.bare, effect.jacketed, plan);
+  const auto saved = moneySaved(effect.bare, effect.jacketed, plan.tariff, plan.start());
   ASSERT_TRUE(saved);
   // All of it is drawn at one of the two prices, and a shorter day begins its boil earlier.
   EXPECT_GT(*saved, 0.1 * inKilowattHours(*effect.savedFromWall));
@@ -39,7 +39,7 @@ TEST(MoneySaved, IsNothingToTellWithoutAPrice) {
   Plan plan = test_support::planInCode();
   plan.tariff = Tariff{};
   const BrewDay day = answer(plan, Depth::Day).rigs[0].day;
-  EXPECT_FALSE(moneySaved(day, day, plan));
+  EXPECT_FALSE(moneySaved(day, day, plan.tariff, plan.start()));
 }
 
 TEST(ElementPayback, ComparesTheYearWithTheFirstRigThatComesToItsEnd) {

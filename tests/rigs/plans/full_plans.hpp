@@ -132,6 +132,10 @@ inline std::vector<FullPlan> fullPlans() {
                   parsed(R"json({"name": "Five", "same_as": "b"})json")};
 
   FullPlan other = plan;
+  other.erase("day_starts");
+  for (std::size_t i = 1; i <= 3; ++i)
+    other["rigs"][i]["chiller"] = parsed(R"json({"kind": "coil"})json");
+  other["ready"] = parsed(R"json({"what": "end of boil", "at": "13:00"})json");
   other["batch"].erase("wort");
   other["batch"]["water"] = "27 L";
   other["batch"]["mash"] =

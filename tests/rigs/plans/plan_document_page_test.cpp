@@ -22,6 +22,7 @@ using test_support::plain;
 // How the line before an object's table begins.
 const std::map<std::string, std::vector<std::string>> kTables{
     {"## Top level", {""}},
+    {"## `ready`", {"/ready"}},
     {"## `batch`", {"/batch"}},
     {"`grain`:", {"/batch/grain"}},
     {"`mash`:", {"/batch/mash"}},

@@ -20,6 +20,10 @@ struct Wrong {
 inline constexpr rigs::Severity kError = rigs::Severity::Error;
 inline constexpr rigs::Severity kWarning = rigs::Severity::Warning;
 
+inline std::string readyBy(const Json& ready) {
+  return demoWith({{"/day_starts", removed()}, {"/ready", ready}});
+}
+
 inline std::vector<Wrong> wrongBatches() {
   return {
       {demoWith({{"/batch/wort", 23}}), kError, "/batch/wort", "\"23 L\""},
@@ -113,6 +117,23 @@ inline std::vector<Wrong> wrongPlaces() {
       {demoWith({{"/tariff/dated", "2026-13"}}), kError, "/tariff/dated", "no date"},
       {demoWith({{"/day_starts", "24:00"}}), kError, "/day_starts", "23:59"},
       {demoWith({{"/day_starts", "nine"}}), kError, "/day_starts", "no time of day"},
+      {demoWith({{"/ready", {{"what", "boil"}, {"at", "11:00"}}}}), kError, "/ready",
+       "write one of \"day_starts\" and \"ready\""},
+      {readyBy({{"what", "rolling"}, {"at", "11:00"}}), kError, "/ready/what", "\"end of boil\""},
+      {readyBy({{"at", "11:00"}}), kError, "/ready/what", "missing"},
+      {readyBy({{"what", "boil"}}), kError, "/ready/at", "missing"},
+      {readyBy({{"what", "boil"}, {"at", "24:00"}}), kError, "/ready/at", "23:59"},
+      {readyBy({{"what", "boil"}, {"at", 11}}), kError, "/ready/at", "\"11:00\""},
+      {readyBy("11:00"), kError, "/ready", "\"what\": \"boil\""},
+      {readyBy({{"what", "boil"}, {"at", "11:00"}, {"when", "soon"}}), kWarning, "/ready/when",
+       "not known"},
+      {readyBy({{"what", "pitching"}, {"at", "19:00"}}), kError, "/ready/what",
+       "\"chiller\": {\"kind\": \"coil\"}"},
+      {demoWith({{"/day_starts", removed()},
+                 {"/ready", {{"what", "end of mash"}, {"at", "11:00"}}},
+                 {"/batch/grain", removed()},
+                 {"/batch/mash", removed()}}),
+       kError, "/ready/what", "this plan mashes nothing"},
       {demoWith({{"/goals/boil_off", "8 %"}}), kError, "/goals/boil_off", "%/h"},
       {demoWith({{"/format", removed()}}), kError, "/format", "heat-ledger-plan"},
       {demoWith({{"/format/version", 2}}), kError, "/format/version", "understands version 1"},

@@ -85,6 +85,12 @@ TEST(Money, PutsASymbolInFrontAndACodeBehind) {
 TEST(Clock, SaysOnWhichDay) {
   EXPECT_EQ(tell(Argument(Clock{hours(9.0) + minutes(41.0)}), {}), "09:41");
   EXPECT_EQ(tell(Argument(Clock{hours(24.0) + minutes(10.0)}), {}), "+1 d 00:10");
+  EXPECT_EQ(tell(Argument(Clock{minutes(-230.0)}), {}), "-1 d 20:10");
+  EXPECT_EQ(tell(Argument(Clock{hours(-24.0)}), {}), "-1 d 00:00");
+  EXPECT_EQ(tell(Argument(Clock{minutes(-24.0 * 60.0 - 1.0)}), {}), "-2 d 23:59");
+  EXPECT_EQ(tell(Argument(Clock{seconds(-20.0)}), {}), "00:00");
+  EXPECT_EQ(tell(Argument(Clock{.sinceMidnight = minutes(125.0), .counted = true}), {}),
+            "hour 2:05");
   EXPECT_EQ(tell(Argument(HoursAndMinutes{minutes(125.0)}), {}), "2:05");
   EXPECT_EQ(tell(Argument(HoursAndMinutes{minutes(-5.0)}), {}), "-0:05");
 }
