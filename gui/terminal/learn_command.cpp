@@ -13,6 +13,7 @@
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
+#include "gui/terminal/reading_input.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/answers/learned.hpp"
@@ -28,30 +29,6 @@ namespace gui {
 namespace {
 
 using rigs::Told;
-
-rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed) {
-  rigs::readings::Corrections corrections{
-      .time = typed.time, .temperature = typed.temperature, .leaveOutBadRows = typed.leaveOut};
-  using rigs::readings::Count;
-  if (typed.unit) corrections.temperatureUnit = rigs::readings::unitFrom(*typed.unit);
-  if (typed.since)
-    corrections.count = *typed.since == "s"     ? Count::Seconds
-                        : *typed.since == "min" ? Count::Minutes
-                                                : Count::Hours;
-  if (typed.separator)
-    corrections.separator = *typed.separator == "comma"       ? ','
-                            : *typed.separator == "semicolon" ? ';'
-                            : *typed.separator == "tab"       ? '\t'
-                                                              : ' ';
-  return corrections;
-}
-
-// Where wort boils in that place, by the plan's own day.
-physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
-  return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
-                           {.relativeTolerance = 1e-6, .leastForAnyPower = false})
-      .boilingPoint;
-}
 
 // By the clock of whoever keeps it.
 std::string today() {

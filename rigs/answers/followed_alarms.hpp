@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What to heed at once on a day that goes on; see followed.hpp.
+// What to heed at once on a day that goes on; see day_ahead.hpp.
 #pragma once
 
 #include <functional>
 #include <vector>
 
 #include "rigs/answers/course_clock.hpp"
-#include "rigs/answers/followed.hpp"
+#include "rigs/answers/day_ahead.hpp"
+#include "rigs/plans/plan.hpp"
+#include "rigs/readings/reading.hpp"
 
 namespace rigs {
 

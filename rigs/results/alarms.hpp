@@ -5,7 +5,7 @@
 
 #include <string_view>
 
-#include "rigs/answers/followed.hpp"
+#include "rigs/answers/day_ahead.hpp"
 #include "rigs/words/told.hpp"
 
 namespace rigs {

@@ -6,8 +6,9 @@
 #include <string>
 #include <vector>
 
-#include "rigs/answers/followed.hpp"
+#include "rigs/answers/day_ahead.hpp"
 #include "rigs/plans/plan.hpp"
+#include "rigs/readings/reading.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/words/told.hpp"
 
