@@ -35,8 +35,9 @@ rigs::Argument inTenths(Temperature t) {
   return amount(t, {.significantDigits = 3, .decimals = 1});
 }
 
+// As clocks show them.
 bool isOneMinute(Time a, Time b) {
-  return std::abs(physics::inSeconds(a) - physics::inSeconds(b)) < 30.0;
+  return std::lround(physics::inMinutes(a)) == std::lround(physics::inMinutes(b));
 }
 
 // --- The lines of the sheet, which says what is done: with these clocks.
@@ -212,9 +213,11 @@ class TimedLines {
       return Told(TOLD("Followed", "Between %1 and %2 (8 of 10 such days): %3."), clock(at.low),
                   clock(at.high), what);
     }
-    if (at.high && !isSure_)
-      return Told(TOLD("Followed", "At about %1: %2."), clock(at.high), what);
-    if (at.high) return Told(TOLD("Followed", "At %1: %2."), clock(at.high), what);
+    if (at.high) {
+      const bool isChosen = isSure_ && at.low && *at.high - *at.low < physics::seconds(1.0);
+      if (isChosen) return Told(TOLD("Followed", "At %1: %2."), clock(at.high), what);
+      return Told(TOLD("Followed", "At about %1: %2."), clock(at.middle), what);
+    }
     if (at.low)
       return Told(TOLD("Followed", "From %1 on, and on more than 1 in 10 such days never: %2."),
                   clock(at.low), what);

@@ -74,7 +74,7 @@ bool FollowedDay::learn() {
   learned_.reset();
   if (std::none_of(lines_.readings.begin(), lines_.readings.end(), isMeasured)) return true;
   learned_ = rigs::learnedFrom(
-      solution_.plan, rig_, lines_.readings,
+      rigs::withTheNightThatWas(solution_.plan, lines_.readings), rig_, lines_.readings,
       {.checked = request_.readings.checked, .stirred = !request_.readings.unstirred}, stop_,
       {.before = false, .next = false, .courses = true});
   return learned_.has_value();

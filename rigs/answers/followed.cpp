@@ -232,6 +232,21 @@ class Following {
 
 }  // namespace
 
+Plan withTheNightThatWas(Plan plan, const std::vector<readings::Reading>& read) {
+  // As long as a stage may be simulated.
+  constexpr Time kShortest = minutes(1.0), kLongest = hours(48.0);
+  auto* night = std::get_if<UnpluggedMash>(&plan.batch.mash);
+  std::optional<Time> from;
+  for (const readings::Reading& one : read) {
+    const auto* event = std::get_if<readings::Event>(&one.value);
+    if (!event || !night) continue;
+    if (*event == readings::Event::Unplugged) from = one.at;
+    if (*event == readings::Event::Heating && from)
+      night->duration = std::clamp(one.at - *from, kShortest, kLongest);
+  }
+  return plan;
+}
+
 Followed followed(const Plan& plan, const std::vector<DayCourse>& planned,
                   const std::vector<readings::Reading>& read, const Learned* learned, Time now) {
   return Following(plan, planned, read, learned, now).take();

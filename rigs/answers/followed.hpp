@@ -14,8 +14,13 @@
 
 namespace rigs {
 
+// A plan whose mash was left alone for as long as it was, where both ends of that were written
+// down: what is read afterwards is then of that day. Else the plan as it is.
+Plan withTheNightThatWas(Plan plan, const std::vector<readings::Reading>& read);
+
 // `planned` are plannedCourses() of the rig. `learned`, with courses, is of these readings; nullptr
-// where there are none that tell anything yet. Takes no time to speak of.
+// where there are none that tell anything yet; it may be of withTheNightThatWas(). Takes no time to
+// speak of.
 Followed followed(const Plan& plan, const std::vector<DayCourse>& planned,
                   const std::vector<readings::Reading>& read, const Learned* learned,
                   physics::Time now);

@@ -42,7 +42,7 @@ struct Brew {
     write(plan.startOfDay + sinceTheBeginning + later, celsius(0.1 * std::round(shown / 0.1)));
   }
   Learned learned() const {
-    return rigs::learnedFrom(plan, rig, read, {}, {},
+    return rigs::learnedFrom(rigs::withTheNightThatWas(plan, read), rig, read, {}, {},
                              {.before = false, .next = false, .courses = true})
         .value();
   }
@@ -200,6 +200,36 @@ TEST(FollowedNight, TellsWhenTheMashFallsBelowHotHolding) {
   const Followed morning = brew.at(brew.read.back().at);
   ASSERT_TRUE(alarmOf(morning, AlarmOf::MashBelowHolding));
   EXPECT_TRUE(alarmOf(morning, AlarmOf::MashBelowHolding)->isNow);
+}
+
+// A kettle exactly as planned that was left alone for three hours longer.
+TEST(FollowedNight, TakesTheNightAsLongAsItWas) {
+  Brew brew = night();
+  auto& mash = std::get<UnpluggedMash>(brew.plan.batch.mash);
+  const Time planned = mash.duration;
+  mash.duration = planned + hours(3.0);
+  brew.day =
+      physics::simulate(brew.plan.rigs[1].rig, brew.plan.batch, brew.plan.place, {.curves = true});
+  mash.duration = planned;
+  const Time rest = brew.day.find(StageKind::UnpluggedRest)->begin;
+  const Stage& heating = *brew.day.find(StageKind::HeatingToBoil);
+  brew.write(brew.plan.startOfDay + rest, Event::Unplugged);
+  for (const double hour : {0.02, 0.5, 1.0, 11.0}) brew.look(rest + hours(hour));
+  brew.write(brew.plan.startOfDay + heating.begin, Event::Heating);
+  brew.look(heating.begin + minutes(2.0));
+  brew.look(heating.begin + minutes(10.0));
+  const Plan was = rigs::withTheNightThatWas(brew.plan, brew.read);
+  EXPECT_NEAR(inHours(std::get<UnpluggedMash>(was.batch.mash).duration), inHours(planned) + 3.0,
+              1e-9);
+  const Learned learned = brew.learned();
+  for (const rigs::JudgedReading& one : learned.judged)
+    EXPECT_LT(std::abs(one.surprise), rigs::kABitOutside) << one.which;
+  EXPECT_EQ(learned.judged.size(), 6u);
+  const Followed followed = brew.at(brew.read.back().at);
+  const Coming* boil = comingOf(followed, StageKind::Boil);
+  ASSERT_TRUE(boil && boil->at.low && boil->at.high);
+  EXPECT_LT(*boil->at.low, brew.plan.startOfDay + heating.end + minutes(1.0));
+  EXPECT_GT(*boil->at.high, brew.plan.startOfDay + heating.end - minutes(1.0));
 }
 
 TEST(FollowedNight, AsksForTheEventWithoutWhichAReadingIsOfNoDay) {
