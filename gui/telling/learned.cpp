@@ -7,6 +7,7 @@
 
 #include "gui/telling/answer_to.hpp"
 #include "rigs/fitting/posterior.hpp"
+#include "rigs/results/alarms.hpp"
 #include "rigs/results/cautions.hpp"
 
 namespace gui::telling {
@@ -236,15 +237,8 @@ void tellConflicts(const ReadAndLearned& from, std::size_t rig, Answer& answer) 
                   "Your readings allow two stories, and which of them are wrong cannot be "
                   "told: the range is wide for that. Please check those below that do not "
                   "fit.")));
-  if (learned.otherUnit)
-    all.push_back(Told(TOLD("Learned",
-                            "All of them would fit far better in the other unit, °F for °C or the "
-                            "reverse: is that what was read?")));
-  if (learned.twelveHoursOff)
-    all.push_back(
-        Told(TOLD("Learned",
-                  "All of them would fit far better twelve hours earlier or later: is the "
-                  "clock right, morning for evening?")));
+  if (learned.otherUnit) all.push_back(rigs::otherUnitText());
+  if (learned.twelveHoursOff) all.push_back(rigs::twelveHoursOffText());
   for (const JudgedReading& one : learned.judged) {
     const auto& read = from.read[one.which];
     if (one.good < kHalfBelieved) all.push_back(slipText(read, one));
@@ -291,6 +285,8 @@ void tellNext(const Learned& learned, std::size_t rig, Answer& answer) {
                   Clock{learned.next.best->at}, halfWidth(learned, learned.next.best->halfWidth)));
 }
 
+}  // namespace
+
 Told nothingText(NothingLearned why) {
   switch (why) {
     case NothingLearned::NothingUsable:
@@ -309,8 +305,6 @@ Told nothingText(NothingLearned why) {
                    "The readings are so unlike the plan that no range can be told: please check "
                    "volume, power, lid, units and the clock."));
 }
-
-}  // namespace
 
 Answer whatWasLearned(const Case& of, std::size_t rig, const ReadAndLearned& from) {
   const Learned& learned = from.learned;

@@ -13,5 +13,7 @@ namespace gui::telling {
 // tell of the kettle and what they do not; what does not go together; which reading would help
 // next; two tables, by the names of "unknowns" and "readings" in spreadsheets.
 Answer whatWasLearned(const Case& of, std::size_t rig, const ReadAndLearned& from);
+// Why there is nothing to tell.
+rigs::Told nothingText(rigs::NothingLearned why);
 
 }  // namespace gui::telling

@@ -12,7 +12,8 @@ using rigs::amount;
 using rigs::Told;
 using rigs::Unknown;
 
-// The SI number of a reading's kind, as a cell.
+}  // namespace
+
 Cell cellLike(const rigs::readings::Value& value, double si) {
   if (std::holds_alternative<Temperature>(value))
     return rigs::Argument(amount(physics::kelvin(si), {.significantDigits = 3, .decimals = 1}));
@@ -35,8 +36,6 @@ Cell readCell(const rigs::readings::Value& value) {
     return cellLike(value, gravity->gravity);
   return std::nullopt;
 }
-
-}  // namespace
 
 Told unknownWords(const std::optional<Unknown>& what) {
   if (!what) return Told(TOLD("Learned", "the thermometer"));

@@ -19,6 +19,10 @@ struct ReadAndLearned {
   const rigs::Learned& learned;
 };
 
+// What was read, as a cell; nothing of an event. And an SI number of its kind, likewise.
+Cell readCell(const rigs::readings::Value& value);
+Cell cellLike(const rigs::readings::Value& value, double si);
+
 // "the closed kettle's losses"; of nothing: "the thermometer".
 rigs::Told unknownWords(const std::optional<rigs::Unknown>& what);
 

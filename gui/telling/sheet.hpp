@@ -32,6 +32,9 @@ struct SheetLine {
   std::vector<rigs::Told> expected = {};  // what is to be seen then
   std::vector<rigs::Told> toWrite = {};   // what to read: each has a box
   bool isToDo = true;                     // else it tells why nothing more is to be done
+  // Which stage of the day begins with it; the number of stages: with which the day ends, and what
+  // follows is the chilling. Empty of lines within a stage.
+  std::optional<std::size_t> stage = {};
 
   rigs::Told clock() const;  // of its own day: "07:34"; "" without one
 };

@@ -69,7 +69,10 @@ class DayLines {
     for (const Stage& stage : day_.stages) {
       // A strike that would have to boil is not begun.
       if (day_.outcome == Outcome::StrikeTooHot) break;
+      const std::size_t first = lines_.size();
       linesOf(stage);
+      if (first < lines_.size())
+        lines_[first].stage = static_cast<std::size_t>(&stage - day_.stages.data());
     }
     if (!day_.finished()) stop();
     return std::move(lines_);
@@ -265,6 +268,7 @@ class DayLines {
   void off(Time at) {
     const bool wort = hasGrain();
     SheetLine& line = add(at, Told(TOLD("Sheet", "Element off")), Told(TOLD("Sheet", "unplug")));
+    line.stage = day_.stages.size();
     line.band = clocks(bandOf(&rigs::Bands::over));
     line.expected = expectedOf({day_.resultCold, day_.resultHot, day_.resultGravity}, wort);
     line.toWrite = {volumeBox()};

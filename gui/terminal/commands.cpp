@@ -10,6 +10,7 @@
 #include "gui/telling/translations.hpp"
 #include "gui/terminal/kettle_options.hpp"
 #include "gui/terminal/options.hpp"
+#include "gui/terminal/refusals.hpp"
 #include "gui/terminal/relevance.hpp"
 #include "gui/terminal/text_layout.hpp"
 #include "gui/terminal/typed_words.hpp"
@@ -26,8 +27,6 @@ using rigs::Quoted;
 using rigs::Told;
 using rigs::Verbatim;
 
-Verbatim word(std::string_view text) { return {plainText(text)}; }
-
 // Those that any command knows: one that this command does not know is told with its reason.
 std::vector<OptionLook> knownOptions() {
   static const std::vector<OptionAbout> kAll = [] {
@@ -43,27 +42,6 @@ std::vector<OptionLook> knownOptions() {
   for (const OptionAbout& one : kAll)
     looks.push_back({one.option, !one.value.empty(), one.mayRepeat});
   return looks;
-}
-
-Told tryHelp(const Verb* verb) {
-  if (!verb) return Told(TOLD("Terminal", "\"heatledger --help\" shows the commands."));
-  return Told(TOLD("Terminal", "\"heatledger %1 --help\" shows its options."), word(verb->name));
-}
-
-Told onlyAccepted(std::string_view option, const std::string& given, std::vector<Told> accepted) {
-  rigs::List list{.items = {}, .joint = rigs::Joint::Or};
-  for (Told& one : accepted) list.items.emplace_back(std::move(one));
-  if (given.empty())
-    return Told(TOLD("Terminal", "%1: nothing was given; %2 is accepted."), word(option),
-                std::move(list));
-  return Told(TOLD("Terminal", "%1: %2 was given; %3 is accepted."), word(option), Quoted{given},
-              std::move(list));
-}
-
-std::vector<Told> asTold(const std::vector<std::string>& words) {
-  std::vector<Told> all;
-  for (const std::string& one : words) all.push_back(Told::just(word(one)));
-  return all;
 }
 
 // "%1 is no command; perhaps "answer" was meant."
@@ -265,7 +243,7 @@ void readRig(Reading& reading) {
     reading.wrong.push_back(Told(TOLD("Terminal", "--rig: \"%1\" is not about one rig alone."),
                                  word(reading.verb.name)));
   else if (reading.request.form == Form::Json && command != Command::Sweep &&
-           command != Command::Learn)
+           command != Command::Learn && command != Command::Follow)
     reading.wrong.push_back(
         Told(TOLD("Terminal",
                   "--rig: --json has every rig, each under its name; --csv can have one alone.")));
@@ -314,14 +292,42 @@ void readSweep(Reading& reading) {
          tryHelp(&reading.verb)}));
 }
 
-void readReadings(Reading& reading) {
-  if (!reading.is(Command::Learn)) {
-    for (const OptionAbout& one : readingOptions(verbOf(Command::Learn)))
-      if (reading.typed.has(one.option))
-        reading.wrong.push_back(
-            Told(TOLD("Terminal", "%1: only \"learn\" knows it."), word(one.option)));
-    return;
+// Those of two commands, told by whoever does not know them.
+void refuseReadings(Reading& reading) {
+  const auto knownTo = [](Command command, const std::string& option) {
+    const std::vector<OptionAbout> all = readingOptions(verbOf(command));
+    return std::any_of(all.begin(), all.end(),
+                       [&](const OptionAbout& one) { return one.option == option; });
+  };
+  std::vector<OptionAbout> all = readingOptions(verbOf(Command::Learn));
+  for (OptionAbout& one : readingOptions(verbOf(Command::Follow)))
+    if (!knownTo(Command::Learn, one.option)) all.push_back(std::move(one));
+  for (const OptionAbout& one : all) {
+    if (!reading.typed.has(one.option) || knownTo(reading.verb.command, one.option)) continue;
+    const bool learns = knownTo(Command::Learn, one.option);
+    const bool follows = knownTo(Command::Follow, one.option);
+    reading.wrong.push_back(
+        learns && follows
+            ? Told(TOLD("Terminal", "%1: only \"learn\" and \"follow\" know it."), word(one.option))
+        : learns ? Told(TOLD("Terminal", "%1: only \"learn\" knows it."), word(one.option))
+                 : Told(TOLD("Terminal", "%1: only \"follow\" knows it."), word(one.option)));
   }
+}
+
+void readNow(Reading& reading) {
+  const auto& now = reading.request.readings.now;
+  if (!now) return;
+  const auto moment = rigs::readings::momentFrom(*now);
+  if (!moment || !moment->secondsOfDay)
+    reading.wrong.push_back(
+        onlyAccepted("--now", *now,
+                     {Told(TOLD("Terminal", "a time of the clock, with or without a date (%1)"),
+                           word("21:30, 2026-03-01T21:30"))}));
+}
+
+void readReadings(Reading& reading) {
+  refuseReadings(reading);
+  if (!reading.is(Command::Learn) && !reading.is(Command::Follow)) return;
   reading.request.readings = {.file = reading.valueOf("--readings"),
                               .time = reading.typed.valueOf("--time"),
                               .temperature = reading.typed.valueOf("--temperature"),
@@ -331,14 +337,17 @@ void readReadings(Reading& reading) {
                               .checked = reading.typed.has("--checked"),
                               .unstirred = reading.typed.has("--unstirred"),
                               .leaveOut = reading.typed.has("--leave-out"),
-                              .keep = reading.typed.has("--keep")};
+                              .keep = reading.typed.has("--keep"),
+                              .once = reading.typed.has("--once"),
+                              .now = reading.typed.valueOf("--now")};
   if (reading.request.readings.keep &&
       (reading.request.file.empty() || reading.request.file == "-"))
     reading.wrong.push_back(Told(TOLD(
         "Terminal", "--keep: what is learned is written into a plan of yours; name its file.")));
   if (reading.request.readings.file.empty() && !reading.typed.has("--readings"))
     reading.wrong.push_back(rigs::sentences(
-        {Told(TOLD("Terminal", "\"learn\" needs what was read, for example --readings night.csv.")),
+        {Told(TOLD("Terminal", "\"%1\" needs what was read, for example --readings night.csv."),
+              word(reading.verb.name)),
          tryHelp(&reading.verb)}));
   for (const OptionAbout& one : readingOptions(reading.verb)) {
     const auto given = reading.typed.valueOf(one.option);
@@ -348,6 +357,14 @@ void readReadings(Reading& reading) {
   }
   if (const auto& unit = reading.request.readings.unit; unit && !rigs::readings::unitFrom(*unit))
     reading.wrong.push_back(onlyAccepted("--read-in", *unit, asTold({"C", "F", "K"})));
+  readNow(reading);
+  // What is watched is a file; what is typed comes from standard input.
+  if (reading.is(Command::Follow) && reading.request.readings.file == "-" &&
+      !reading.request.readings.once)
+    reading.wrong.push_back(
+        Told(TOLD("Terminal",
+                  "--readings: what is followed is a file, for example --readings night.csv; "
+                  "standard input can be read once, with --once.")));
 }
 
 // What is wished, and how many changes are tried at once.

@@ -18,11 +18,13 @@ namespace gui {
 
 enum class Form { Text, Json, Csv };
 
-// What Learn reads, as typed.
+// What Learn and Follow read, as typed.
 struct ReadingOptions {
   std::string file;
   std::optional<std::string> time = {}, temperature = {}, unit = {}, since = {}, separator = {};
   bool checked = false, unstirred = false, leaveOut = false, keep = false;
+  bool once = false;                    // of Follow
+  std::optional<std::string> now = {};  // of Follow: a moment of the clock
 };
 
 struct Request {
@@ -49,7 +51,7 @@ struct Request {
   // Of Sweep, as typed.
   std::vector<std::string> vary;
   std::optional<std::string> figures, atMost;
-  ReadingOptions readings;  // of Learn
+  ReadingOptions readings;  // of Learn and Follow
 };
 
 struct HelpAsked {

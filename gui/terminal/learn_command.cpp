@@ -13,8 +13,8 @@
 #include "gui/terminal/page.hpp"
 #include "gui/terminal/plan_input.hpp"
 #include "gui/terminal/problem_text.hpp"
+#include "gui/terminal/reading_input.hpp"
 #include "rigs/answers/answers.hpp"
-#include "rigs/answers/begins.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/answers/learned.hpp"
 #include "rigs/documents/files.hpp"
@@ -29,49 +29,6 @@ namespace gui {
 namespace {
 
 using rigs::Told;
-
-rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed) {
-  rigs::readings::Corrections corrections{
-      .time = typed.time, .temperature = typed.temperature, .leaveOutBadRows = typed.leaveOut};
-  using rigs::readings::Count;
-  if (typed.unit) corrections.temperatureUnit = rigs::readings::unitFrom(*typed.unit);
-  if (typed.since)
-    corrections.count = *typed.since == "s"     ? Count::Seconds
-                        : *typed.since == "min" ? Count::Minutes
-                                                : Count::Hours;
-  if (typed.separator)
-    corrections.separator = *typed.separator == "comma"       ? ','
-                            : *typed.separator == "semicolon" ? ';'
-                            : *typed.separator == "tab"       ? '\t'
-                                                              : ' ';
-  return corrections;
-}
-
-// Where wort boils in that place, by the plan's own day.
-physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
-  return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
-                           {.relativeTolerance = 1e-6, .leastForAnyPower = false})
-      .boilingPoint;
-}
-
-// A log is kept from when the day began: of a plan whose days are solved backwards, with that
-// beginning, on the day it was. A rig that never comes to what is to be ready has none.
-void beginAsSolved(PlanInput& input, std::size_t rig) {
-  if (!input.plan || !input.plan->ready) return;
-  input.plan = rigs::asBegun(*input.plan, rig);
-  if (const auto start = input.plan->start()) {
-    input.plan->startOfDay = rigs::clockOfDay(*start);
-    return;
-  }
-  input.ofDocument.push_back(
-      {rigs::Severity::Error, "/ready",
-       rigs::advised(Told(TOLD("Terminal",
-                               "%1 never comes to what is to be ready, so nobody knows when the "
-                               "day of these readings began"),
-                          rigs::Quoted{input.plan->rigs[rig].name}),
-                     rigs::withExample(Told(TOLD("Terminal", "state when it began in its place")),
-                                       rigs::Verbatim{R"("day_starts": "08:00")"}))});
-}
 
 // By the clock of whoever keeps it.
 std::string today() {

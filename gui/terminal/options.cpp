@@ -164,7 +164,8 @@ std::vector<OptionAbout> variedOptions(const Verb& verb) {
 }
 
 std::vector<OptionAbout> readingOptions(const Verb& verb) {
-  if (verb.command != Command::Learn) return {};
+  const bool follows = verb.command == Command::Follow;
+  if (verb.command != Command::Learn && !follows) return {};
   const auto valued = [](std::string option, std::string value, Told about) {
     return OptionAbout{.option = std::move(option),
                        .value = std::move(value),
@@ -191,10 +192,18 @@ std::vector<OptionAbout> readingOptions(const Verb& verb) {
              Told(TOLD("Terminal", "what stands between columns: comma, semicolon, tab or blank"))),
       flag("--checked",
            Told(TOLD("Terminal", "the thermometer was held into ice or boiling water before"))),
-      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated"))),
-      flag("--keep", Told(TOLD("Terminal",
-                               "writes what is learned of the kettle into the plan, for every "
-                               "later day")))};
+      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated")))};
+  if (follows) {
+    all.push_back(flag("--once", Told(TOLD("Terminal",
+                                           "tells how it stands now and ends, instead of watching "
+                                           "the file and what you type"))));
+    all.push_back(valued("--now", "CLOCK",
+                         Told(TOLD("Terminal", "another clock than that of this machine: 21:30"))));
+  } else {
+    all.push_back(flag("--keep", Told(TOLD("Terminal",
+                                           "writes what is learned of the kettle into the plan, "
+                                           "for every later day"))));
+  }
   all.front().isFile = true;
   for (OptionAbout& one : all)
     if (one.option == "--separator") one.choices = {"comma", "semicolon", "tab", "blank"};

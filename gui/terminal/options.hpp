@@ -28,7 +28,7 @@ std::vector<OptionAbout> startOptions(const Verb& verb);
 std::vector<OptionAbout> kettleOptionsOf(const Verb& verb);
 // Which keys of a plan take which values; of Sweep alone.
 std::vector<OptionAbout> variedOptions(const Verb& verb);
-// What was read, and how it is understood; of Learn alone.
+// What was read, and how it is understood; of Learn and Follow alone.
 std::vector<OptionAbout> readingOptions(const Verb& verb);
 // What a question about a plan may suppose. Of pictures: what any question may.
 std::vector<OptionAbout> whatIfOptions(const Verb& verb);

@@ -16,6 +16,7 @@
 #include "gui/terminal/catalogue_pages.hpp"
 #include "gui/terminal/commands.hpp"
 #include "gui/terminal/display.hpp"
+#include "gui/terminal/follow_command.hpp"
 #include "gui/terminal/help.hpp"
 #include "gui/terminal/kettle_options.hpp"
 #include "gui/terminal/learn_command.hpp"
@@ -144,6 +145,8 @@ Finished carryOut(const Request& request, const Audience& terminal, telling::Dra
         return schema(request, audience);
       case Command::Learn:
         return learnFromReadings(request, audience, std::move(problems));
+      case Command::Follow:
+        return followADay(request, audience, std::move(problems));
       case Command::Sweep:
         return sweepPlan(request, audience, std::move(problems));
       default:

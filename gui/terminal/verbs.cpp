@@ -48,6 +48,10 @@ constexpr std::array<Text, 3> kLearn{
     "heatledger learn my-plan.json --readings night.csv",
     "heatledger learn my-plan.json --readings night.csv --rig b --checked",
     "heatledger learn my-plan.json --readings log.csv --temperature 3 --leave-out"};
+constexpr std::array<Text, 3> kFollow{
+    "heatledger follow my-plan.json --readings night.csv --rig b",
+    "heatledger follow my-plan.json --readings log.csv --leave-out",
+    "heatledger follow my-plan.json --readings night.csv --once --now 21:30"};
 constexpr std::array<Text, 3> kSweep{
     "heatledger sweep my-plan.json --vary \"batch/boil=45 min, 60 min, 90 min\"",
     "heatledger sweep --vary \"rigs/b/element/power=1 kW..5 kW in 20\" --rig b",
@@ -110,6 +114,10 @@ constexpr std::array kVerbs{
          kSafety},
     Verb{Command::Learn, "learn", "[PLAN]",
          TOLD("Terminal", "what your own readings of a day say of a kettle, and how sure"), kLearn},
+    Verb{Command::Follow, "follow", "[PLAN]",
+         TOLD("Terminal",
+              "the day while it goes on: what comes next and when, anew with all that is read"),
+         kFollow},
     Verb{Command::Sweep, "sweep", "[PLAN]",
          TOLD("Terminal",
               "any keys of the plan over lists and ranges, a row for each combination, for "
@@ -168,7 +176,8 @@ bool isAboutOneRig(Command command) {
 }
 
 bool hasTable(Command command) {
-  return command == Command::List || (isAboutOneRig(command) && !mayWrite(command));
+  return command == Command::List ||
+         (isAboutOneRig(command) && !mayWrite(command) && command != Command::Follow);
 }
 
 bool isExplained(Command command) {

@@ -25,6 +25,7 @@ enum class Command {
   Sure,
   Safety,
   Learn,
+  Follow,
   Sweep,
   Sheet,
   Picture,

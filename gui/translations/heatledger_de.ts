@@ -2,6 +2,61 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>Alarms</name>
+    <message>
+        <source>Near the boil: stay with the kettle, open its lid and be ready to turn the power down. Foam rises fast, and it scalds.</source>
+        <translation>Nahe am Kochen: Bleiben Sie beim Kessel, öffnen Sie den Deckel und halten Sie sich bereit, die Leistung zu drosseln. Schaum steigt schnell und verbrüht.</translation>
+    </message>
+    <message>
+        <source>It may boil from %1 on: be there before, open the lid and be ready to turn the power down. Foam rises fast, and it scalds.</source>
+        <translation>Ab %1 kann es kochen: Seien Sie vorher da, öffnen Sie den Deckel und halten Sie sich bereit, die Leistung zu drosseln. Schaum steigt schnell und verbrüht.</translation>
+    </message>
+    <message>
+        <source>On %1 of such days the element is uncovered: switch it off before; dry, it burns out in seconds.</source>
+        <translation>An %1 solcher Tage liegt das Heizelement frei: Schalten Sie es vorher aus; trocken brennt es in Sekunden durch.</translation>
+    </message>
+    <message>
+        <source>On %1 of such days the element is uncovered, from %2 on: switch it off before; dry, it burns out in seconds.</source>
+        <translation>An %1 solcher Tage liegt das Heizelement frei, ab %2: Schalten Sie es vorher aus; trocken brennt es in Sekunden durch.</translation>
+    </message>
+    <message>
+        <source>The mash is below %1: wort left so for hours can sour and grow bacteria. Boil it promptly.</source>
+        <translation>Die Maische liegt unter %1: Würze, die stundenlang so steht, kann sauer werden, und Bakterien wachsen darin. Kochen Sie sie zügig.</translation>
+    </message>
+    <message>
+        <source>The mash falls below %1 between %2 and %3 (8 of 10 such nights): from then on it can sour and grow bacteria. Leave it no longer than planned, and boil it promptly.</source>
+        <translation>Die Maische fällt zwischen %2 und %3 unter %1 (8 von 10 solchen Nächten): Von da an kann sie sauer werden, und Bakterien wachsen darin. Lassen Sie sie nicht länger stehen als geplant, und kochen Sie sie zügig.</translation>
+    </message>
+    <message>
+        <source>On %1 of such nights the mash falls below %2: from then on it can sour and grow bacteria. Leave it no longer than planned, and boil it promptly.</source>
+        <translation>In %1 solcher Nächte fällt die Maische unter %2: Von da an kann sie sauer werden, und Bakterien wachsen darin. Lassen Sie sie nicht länger stehen als geplant, und kochen Sie sie zügig.</translation>
+    </message>
+    <message>
+        <source>On %1 of such days the wort never gets as hot as planned.</source>
+        <translation>An %1 solcher Tage wird die Würze nie so heiß wie geplant.</translation>
+    </message>
+    <message>
+        <source>Late by about %1: later than 9 of 10 such days before anything was read.</source>
+        <translation>Etwa %1 zu spät: später als 9 von 10 solchen Tagen, bevor etwas abgelesen wurde.</translation>
+    </message>
+    <message>
+        <source>The last reading does not fit what was expected: stir and read again, and check thermometer, unit and clock.</source>
+        <translation>Die letzte Ablesung passt nicht zum Erwarteten: Rühren Sie um und lesen Sie noch einmal ab, und prüfen Sie Thermometer, Einheit und Uhr.</translation>
+    </message>
+    <message>
+        <source>The readings do not go together, and which of them are wrong cannot be told: the ranges are wide for that.</source>
+        <translation>Die Ablesungen passen nicht zusammen, und welche davon falsch sind, lässt sich nicht sagen: Die Spannen sind deshalb weit.</translation>
+    </message>
+    <message>
+        <source>What was read last lies where the day has no such moment, so it tells nothing: is an event missing, such as &quot;heating&quot; or &quot;boil&quot;?</source>
+        <translation>Was zuletzt abgelesen wurde, liegt dort, wo der Tag keinen solchen Moment hat, und sagt daher nichts: Fehlt ein Ereignis, etwa „heizen“ oder „kocht“?</translation>
+    </message>
+    <message>
+        <source>What was read last is %1 ahead of this clock: is its time right, or that of this clock?</source>
+        <translation>Was zuletzt abgelesen wurde, ist dieser Uhr um %1 voraus: Stimmt seine Zeit, oder die dieser Uhr?</translation>
+    </message>
+</context>
+<context>
     <name>Answer</name>
     <message>
         <source>Strike</source>
@@ -4077,6 +4132,169 @@
     </message>
 </context>
 <context>
+    <name>Followed</name>
+    <message>
+        <source>The day is over</source>
+        <translation>Der Tag ist zu Ende</translation>
+    </message>
+    <message>
+        <source>Heat the water</source>
+        <translation>Wasser erhitzen</translation>
+    </message>
+    <message>
+        <source>Grain in</source>
+        <translation>Malz hinein</translation>
+    </message>
+    <message>
+        <source>Heat the mash</source>
+        <translation>Maische erhitzen</translation>
+    </message>
+    <message>
+        <source>Hold the mash</source>
+        <translation>Maische halten</translation>
+    </message>
+    <message>
+        <source>Unplug</source>
+        <translation>Stecker ziehen</translation>
+    </message>
+    <message>
+        <source>Heat to the boil</source>
+        <translation>Zum Kochen erhitzen</translation>
+    </message>
+    <message>
+        <source>It rolls</source>
+        <translation>Es wallt</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>plugged in</source>
+        <translation>eingeschaltet</translation>
+    </message>
+    <message>
+        <source>grain in</source>
+        <translation>eingemaischt</translation>
+    </message>
+    <message>
+        <source>unplugged</source>
+        <translation>ausgesteckt</translation>
+    </message>
+    <message>
+        <source>heating</source>
+        <translation>heizen</translation>
+    </message>
+    <message>
+        <source>boil</source>
+        <translation>kocht</translation>
+    </message>
+    <message>
+        <source>lid on</source>
+        <translation>Deckel zu</translation>
+    </message>
+    <message>
+        <source>lid off</source>
+        <translation>Deckel auf</translation>
+    </message>
+    <message>
+        <source>Written last, at %1: %2.</source>
+        <translation>Zuletzt notiert, um %1: %2.</translation>
+    </message>
+    <message>
+        <source>Written last, at %1: %2, as planned.</source>
+        <translation>Zuletzt notiert, um %1: %2, wie geplant.</translation>
+    </message>
+    <message>
+        <source>Written last, at %1: %2; planned was %3.</source>
+        <translation>Zuletzt notiert, um %1: %2; geplant war %3.</translation>
+    </message>
+    <message>
+        <source>Written last, at %1: %2, sooner than expected, %3 to %4.</source>
+        <translation>Zuletzt notiert, um %1: %2, früher als erwartet (%3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Written last, at %1: %2, later than expected, %3 to %4.</source>
+        <translation>Zuletzt notiert, um %1: %2, später als erwartet (%3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Written last, at %1: %2, as expected, %3 to %4.</source>
+        <translation>Zuletzt notiert, um %1: %2, wie erwartet (%3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Nothing was read yet: what follows is the plan, by its own clock.</source>
+        <translation>Noch nichts abgelesen: Was folgt, ist der Plan nach seiner eigenen Uhr.</translation>
+    </message>
+    <message>
+        <source>Read last, at %1: %2.</source>
+        <translation>Zuletzt abgelesen, um %1: %2.</translation>
+    </message>
+    <message>
+        <source>Read last, at %1: %2, far outside what was expected, %3 to %4.</source>
+        <translation>Zuletzt abgelesen, um %1: %2, weit außerhalb des Erwarteten (%3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Read last, at %1: %2, a bit outside what was expected, %3 to %4.</source>
+        <translation>Zuletzt abgelesen, um %1: %2, etwas außerhalb des Erwarteten (%3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Read last, at %1: %2, as expected, %3 to %4.</source>
+        <translation>Zuletzt abgelesen, um %1: %2, wie erwartet (%3 bis %4).</translation>
+    </message>
+    <message>
+        <source>Now the wort has about %1 (8 in 10: %2 to %3).</source>
+        <translation>Jetzt hat die Würze etwa %1 (8 von 10: %2 bis %3).</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2: %3.</source>
+        <translation>Zwischen %1 und %2: %3.</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2 (8 of 10 such days): %3.</source>
+        <translation>Zwischen %1 und %2 (8 von 10 solchen Tagen): %3.</translation>
+    </message>
+    <message>
+        <source>At %1: %2.</source>
+        <translation>Um %1: %2.</translation>
+    </message>
+    <message>
+        <source>From %1 on, and on more than 1 in 10 such days never: %2.</source>
+        <translation>Ab %1, und an mehr als 1 von 10 solchen Tagen nie: %2.</translation>
+    </message>
+    <message>
+        <source>The mash then has about %1 (8 in 10: %2 to %3).</source>
+        <translation>Die Maische hat dann etwa %1 (8 von 10: %2 bis %3).</translation>
+    </message>
+    <message>
+        <source>By now, and not written yet: %1. Type &quot;%2&quot; when it happens; what follows waits for it.</source>
+        <translation>Inzwischen fällig und noch nicht notiert: %1. Tippen Sie „%2“, wenn es so weit ist; was folgt, wartet darauf.</translation>
+    </message>
+    <message>
+        <source>What comes</source>
+        <translation>Was kommt</translation>
+    </message>
+    <message>
+        <source>Nothing more: by the clock the day is over.</source>
+        <translation>Nichts mehr: Nach der Uhr ist der Tag zu Ende.</translation>
+    </message>
+    <message>
+        <source>What was read leaves too little for ranges: these are the times of the likeliest day, and nobody can say how sure.</source>
+        <translation>Das Abgelesene lässt zu wenig für Spannen übrig: Das sind die Zeiten des wahrscheinlichsten Tages, und niemand kann sagen, wie sicher.</translation>
+    </message>
+    <message>
+        <source>Heed now</source>
+        <translation>Jetzt zu beachten</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>At about %1: %2.</source>
+        <translation>Um etwa %1: %2.</translation>
+    </message>
+</context>
+<context>
     <name>Goal</name>
     <message>
         <source>to strike within %1</source>
@@ -6867,6 +7085,10 @@
     <message>
         <source>Clock time by which it is to be ready, such as 11:00.</source>
         <translation>Uhrzeit, bis zu der es fertig sein soll, etwa 11:00.</translation>
+    </message>
+    <message>
+        <source>Clock time at which the brew day begins, such as 09:00.</source>
+        <translation>Uhrzeit, zu der der Brautag beginnt, etwa 09:00.</translation>
     </message>
 </context>
 <context>
@@ -11004,10 +11226,6 @@
         <translation>%1: nur „learn“ kennt das.</translation>
     </message>
     <message>
-        <source>&quot;learn&quot; needs what was read, for example --readings night.csv.</source>
-        <translation>„learn“ braucht, was abgelesen wurde, zum Beispiel --readings night.csv.</translation>
-    </message>
-    <message>
         <source>What was read</source>
         <translation>Was abgelesen wurde</translation>
     </message>
@@ -11126,6 +11344,74 @@
     <message>
         <source>to be ready in time; the day then begins when it must</source>
         <translation>rechtzeitig fertig zu sein; der Tag beginnt dann, wann er muss</translation>
+    </message>
+    <message>
+        <source>the day while it goes on: what comes next and when, anew with all that is read</source>
+        <translation>der Tag, während er läuft: was als Nächstes kommt und wann, neu mit allem, was abgelesen wird</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;learn&quot; and &quot;follow&quot; know it.</source>
+        <translation>%1: Das kennen nur „learn“ und „follow“.</translation>
+    </message>
+    <message>
+        <source>%1: only &quot;follow&quot; knows it.</source>
+        <translation>%1: Das kennt nur „follow“.</translation>
+    </message>
+    <message>
+        <source>a time of the clock, with or without a date (%1)</source>
+        <translation>eine Uhrzeit mit oder ohne Datum (%1)</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs what was read, for example --readings night.csv.</source>
+        <translation>„%1“ braucht, was abgelesen wurde, zum Beispiel --readings night.csv.</translation>
+    </message>
+    <message>
+        <source>--readings: what is followed is a file, for example --readings night.csv; standard input can be read once, with --once.</source>
+        <translation>--readings: Verfolgt wird eine Datei, zum Beispiel --readings night.csv; die Standardeingabe kann einmal gelesen werden, mit --once.</translation>
+    </message>
+    <message>
+        <source>tells how it stands now and ends, instead of watching the file and what you type</source>
+        <translation>sagt, wie es jetzt steht, und endet, statt die Datei und Ihre Eingaben zu beobachten</translation>
+    </message>
+    <message>
+        <source>another clock than that of this machine: 21:30</source>
+        <translation>eine andere Uhr als die dieses Rechners: 21:30</translation>
+    </message>
+    <message>
+        <source>%1 says nothing that this file has a place for; a temperature, a meter, litres, a gravity or an event is accepted, e.g. &quot;66.3&quot;</source>
+        <translation>%1 sagt nichts, wofür diese Datei einen Platz hat; angenommen wird eine Temperatur, ein Zählerstand, Liter, eine Stammwürze oder ein Ereignis, z. B. „66,3“</translation>
+    </message>
+    <message>
+        <source>Following %1. Type what you read, such as 66.3, &quot;lid on&quot; or &quot;boil&quot;: it is written there with the time. Ctrl-C ends.</source>
+        <translation>%1 wird verfolgt. Tippen Sie, was Sie ablesen, etwa 66,3, „Deckel zu“ oder „kocht“: Es wird mit der Uhrzeit dort hineingeschrieben. Strg-C beendet.</translation>
+    </message>
+    <message>
+        <source>%1 is not there yet and is waited for. Type what you read, such as 66.3, &quot;lid on&quot; or &quot;boil&quot;: that begins it. Ctrl-C ends.</source>
+        <translation>%1 ist noch nicht da, und es wird darauf gewartet. Tippen Sie, was Sie ablesen, etwa 66,3, „Deckel zu“ oder „kocht“: Damit beginnt die Datei. Strg-C beendet.</translation>
+    </message>
+    <message>
+        <source>The last line of %1 has no end yet; it waits for its rest.</source>
+        <translation>Die letzte Zeile von %1 hat noch kein Ende; sie wartet auf ihren Rest.</translation>
+    </message>
+    <message>
+        <source>what was typed, and is not written</source>
+        <translation>was getippt wurde und nicht geschrieben ist</translation>
+    </message>
+    <message>
+        <source>%1; not written: %2</source>
+        <translation>%1; nicht geschrieben: %2</translation>
+    </message>
+    <message>
+        <source>The clock went from %1 to %2 meanwhile.</source>
+        <translation>Die Uhr ging inzwischen von %1 auf %2.</translation>
+    </message>
+    <message>
+        <source>a day is followed of one rig; say of which: %1</source>
+        <translation>Verfolgt wird der Tag einer Anlage; sagen Sie, welcher: %1</translation>
+    </message>
+    <message>
+        <source>%1 is the plan; readings are in a file of their own</source>
+        <translation>%1 ist der Plan; Ablesungen stehen in einer eigenen Datei</translation>
     </message>
 </context>
 <context>

@@ -38,6 +38,7 @@ struct Drawn {
   fitting::Weights weights;
   std::vector<DayNumbers> numbers;
   std::vector<Outcome> outcomes;
+  std::vector<DayCourse> courses;  // where they were asked for
 
   bool enough() const { return weights.effective >= fitting::kEnoughForQuantiles; }
 };
@@ -107,6 +108,7 @@ void judge(const ReadingFit& fit, const Story& story, Learned& learned) {
     const double before = fitting::varianceOf(covariance, slope);
     one.expected = expected[i] + fitting::dot(slope, off);
     one.spreadBefore = std::sqrt(before);
+    one.noise = noise;
     one.surprise = fitting::surprise(seen, one.expected, one.spreadBefore, noise);
     learned.judged.push_back(one);
     // As a normal is updated by one more reading; a slip teaches nothing.
@@ -190,47 +192,71 @@ DrawnPoints drawnPoints() {
   return points;
 }
 
+DayCourse courseOf(const BrewDay& day, const Numbers& at) {
+  DayCourse course = rigs::courseOf(day);
+  course.thermometer = kelvins(at[kThermometer]);
+  return course;
+}
+
 Drawn daysOf(const ReadingFit& fit, const Plan& plan, fitting::Draws draws,
-             const std::vector<double>& lawsOff) {
-  Drawn drawn{std::move(draws), {}, {}, {}};
+             const std::vector<double>& lawsOff, bool withCourses) {
+  Drawn drawn{std::move(draws), {}, {}, {}, {}};
   struct Day {
     Numbers said;
     DayNumbers numbers;
     Outcome outcome;
+    DayCourse course = {};
   };
-  const auto days = forAll(drawn.draws.at.size(), [&](std::size_t i) {
+  auto days = forAll(drawn.draws.at.size(), [&](std::size_t i) {
     if (!fit.isLikely(drawn.draws.at[i])) {
-      Day none{Numbers(fit.compared().size(), std::nan("")), {}, Outcome::DoesNotReachStrike};
+      Day none{Numbers(fit.compared().size(), std::nan("")), {}, Outcome::DoesNotReachStrike, {}};
       none.numbers.fill(kNoSuchDay);
       return none;
     }
     const BrewDay day = fit.dayAt(drawn.draws.at[i]);
-    Day one{fit.saidBy(day, drawn.draws.at[i]), dayNumbers(day, plan), day.outcome};
+    Day one{fit.saidBy(day, drawn.draws.at[i]), dayNumbers(day, plan), day.outcome, {}};
     double& morning = one.numbers[placeOf(BandOf::Morning)];
     if (std::isfinite(morning)) morning += lawsOff[i] * lawsMayBeOff(kelvin(morning), plan);
+    if (withCourses) one.course = courseOf(day, drawn.draws.at[i]);
+    one.course.lawsOff = lawsOff[i];
     return one;
   });
   std::vector<Numbers> said;
-  for (const Day& one : days) {
+  for (Day& one : days) {
     said.push_back(one.said);
     drawn.numbers.push_back(one.numbers);
     drawn.outcomes.push_back(one.outcome);
+    if (withCourses) drawn.courses.push_back(std::move(one.course));
   }
   drawn.weights = fitting::weightsOf(fit.evidence(), drawn.draws, said);
   return drawn;
 }
 
 // Where a normal's draws miss the ridge that readings leave, once more along it.
-Drawn drawnFrom(const ReadingFit& fit, const Plan& plan, const std::vector<Story>& stories) {
+Drawn drawnFrom(const ReadingFit& fit, const Plan& plan, const std::vector<Story>& stories,
+                bool withCourses) {
   const DrawnPoints points = drawnPoints();
-  Drawn straight = daysOf(fit, plan, fitting::drawsFrom(stories, points.at), points.lawsOff);
+  Drawn straight =
+      daysOf(fit, plan, fitting::drawsFrom(stories, points.at), points.lawsOff, withCourses);
   if (straight.enough() || stories.size() > 1) return straight;
   const Story& story = stories.front();
   Drawn along = daysOf(fit, plan,
                        fitting::drawsAlong(fit.evidence(), fit.model(), story,
                                            fitting::tightest(fit.evidence(), story), points.at),
-                       points.lawsOff);
+                       points.lawsOff, withCourses);
   return along.weights.effective > straight.weights.effective ? along : straight;
+}
+
+// By their weights; the likeliest day alone where these say too little.
+std::vector<DayCourse> coursesFrom(const ReadingFit& fit, const Story& story, Drawn drawn) {
+  if (!drawn.enough()) return {courseOf(fit.dayAt(story.at), story.at)};
+  std::vector<DayCourse> all;
+  for (std::size_t i = 0; i < drawn.courses.size(); ++i) {
+    if (!(drawn.weights.of[i] > 0.0)) continue;
+    all.push_back(std::move(drawn.courses[i]));
+    all.back().weight = drawn.weights.of[i];
+  }
+  return all;
 }
 
 }  // namespace
@@ -238,7 +264,7 @@ Drawn drawnFrom(const ReadingFit& fit, const Plan& plan, const std::vector<Story
 std::optional<Learned> learnedFrom(const Plan& plan, std::size_t rig,
                                    const std::vector<readings::Reading>& read,
                                    const readings::Thermometer& thermometer,
-                                   const std::function<bool()>& stop) {
+                                   const std::function<bool()>& stop, const LearnedParts& parts) {
   Learned learned;
   const ReadingFit fit(plan, rig, read, thermometer, stop);
   if (fit.compared().empty()) {
@@ -259,8 +285,8 @@ std::optional<Learned> learnedFrom(const Plan& plan, std::size_t rig,
   const auto asking = std::count_if(learned.judged.begin(), learned.judged.end(), asks);
   if (asks(learned.judged.front()) || 2 * asking >= std::ssize(learned.judged))
     seekSlipsOfAll(fit, plan, rig, read, thermometer, story.cost, stop, learned);
-  const Drawn drawn = drawnFrom(fit, plan, stories);
-  const auto before = bandsOf(plan, rig, stop);
+  Drawn drawn = drawnFrom(fit, plan, stories, parts.courses);
+  const auto before = parts.before ? bandsOf(plan, rig, stop) : std::optional(Bands());
   if (fit.stopped() || !before) return std::nullopt;
   learned.effective = drawn.weights.effective;
   learned.before = *before;
@@ -272,7 +298,8 @@ std::optional<Learned> learnedFrom(const Plan& plan, std::size_t rig,
   }
   learned.onlyLossesPerLitre = tied(story, Unknown::ClosedLosses, Unknown::Amount);
   learned.onlyPowerPerLitre = tied(story, Unknown::Power, Unknown::Amount);
-  learned.next = whatNext(fit, plan, story, read);
+  if (parts.next) learned.next = whatNext(fit, plan, story, read);
+  if (parts.courses) learned.courses = coursesFrom(fit, story, std::move(drawn));
   return learned;
 }
 

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "rigs/answers/bands.hpp"
+#include "rigs/answers/day_course.hpp"
 #include "rigs/answers/next_reading.hpp"
 #include "rigs/answers/priors.hpp"
 #include "rigs/plans/plan.hpp"
@@ -36,6 +37,7 @@ struct LearnedUnknown {
 struct JudgedReading {
   std::size_t which = 0;                      // of the readings
   double expected = 0.0, spreadBefore = 0.0;  // SI; with what was read before it
+  double noise = 0.0;                         // SI; of the reading itself
   double surprise = 0.0;                      // standard deviations of both together
   double good = 1.0;                          // the probability that it is no slip
   double fitted = 0.0;                        // what the kettle as learned would have shown
@@ -60,6 +62,14 @@ struct Learned {
   bool hasOffPlan = false;  // an unknown more than two spreads from where it was
   Bands before, after;      // of the day; `after` is empty below kEnoughForQuantiles draws
   WhatNext next;
+  // Where they were asked for: days that go with the readings. One alone, the likeliest, where
+  // there are too few for quantiles; none where nothing was learned.
+  std::vector<DayCourse> courses = {};
+};
+
+// Which parts are wanted beside what the readings say of the kettle. None changes another.
+struct LearnedParts {
+  bool before = true, next = true, courses = false;
 };
 
 // Of one rig. `checked` and `stirred` widen or narrow what a thermometer may be off. The same plan
@@ -68,6 +78,7 @@ struct Learned {
 std::optional<Learned> learnedFrom(const Plan& plan, std::size_t rig,
                                    const std::vector<readings::Reading>& read,
                                    const readings::Thermometer& thermometer = {},
-                                   const std::function<bool()>& stop = {});
+                                   const std::function<bool()>& stop = {},
+                                   const LearnedParts& parts = {});
 
 }  // namespace rigs

@@ -8,25 +8,6 @@ namespace {
 
 using namespace physics;
 
-std::optional<StageKind> stageOf(readings::Event event) {
-  switch (event) {
-    case readings::Event::PluggedIn:
-      return StageKind::Strike;
-    case readings::Event::GrainIn:
-      return StageKind::MashingIn;
-    case readings::Event::Unplugged:
-      return StageKind::UnpluggedRest;
-    case readings::Event::Heating:
-      return StageKind::HeatingToBoil;
-    case readings::Event::Boil:
-      return StageKind::Boil;
-    case readings::Event::LidOn:
-    case readings::Event::LidOff:
-      break;
-  }
-  return std::nullopt;
-}
-
 double shareOf(const Stage& stage, Time at) {
   const double lasts = inSeconds(stage.end - stage.begin);
   return lasts > 0.0 ? std::clamp(inSeconds(at - stage.begin) / lasts, 0.0, 1.0) : 1.0;
@@ -47,6 +28,25 @@ double along(const std::vector<CurvePoint>& curve, Time at, const Of& of) {
 }
 
 }  // namespace
+
+std::optional<StageKind> stageOf(readings::Event event) {
+  switch (event) {
+    case readings::Event::PluggedIn:
+      return StageKind::Strike;
+    case readings::Event::GrainIn:
+      return StageKind::MashingIn;
+    case readings::Event::Unplugged:
+      return StageKind::UnpluggedRest;
+    case readings::Event::Heating:
+      return StageKind::HeatingToBoil;
+    case readings::Event::Boil:
+      return StageKind::Boil;
+    case readings::Event::LidOn:
+    case readings::Event::LidOff:
+      break;
+  }
+  return std::nullopt;
+}
 
 std::vector<ReadAt> momentsOf(const std::vector<readings::Reading>& all, Time startOfDay) {
   std::vector<ReadAt> moments;

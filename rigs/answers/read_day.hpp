@@ -16,6 +16,8 @@ struct ReadAt {
   std::optional<physics::StageKind> since = {};  // empty: since the day began
   physics::Time after;                           // may be before it
 };
+// The stage that begins with it; a lid's is none.
+std::optional<physics::StageKind> stageOf(readings::Event event);
 // Of each reading: since the last event before it whose moment a plan has, which is told as one; a
 // lid's is none.
 std::vector<ReadAt> momentsOf(const std::vector<readings::Reading>& all, physics::Time startOfDay);

@@ -18,9 +18,8 @@ using fitting::Observation;
 constexpr double kNothing = std::numeric_limits<double>::quiet_NaN();
 // More readings are taken together in groups.
 constexpr std::size_t kMostCompared = 40;
-// Before rounding: of a thermometer in stirred wort, and at one place of a kettle that heats.
-constexpr double kStirredNoise = 0.2, kUnstirredNoise = 1.0;  // K
-constexpr double kHeats = 0.1 / 60.0;                         // K/s, from which it is uneven
+constexpr double kUnstirredNoise = 1.0;  // K, before rounding: at one place of a kettle that heats
+constexpr double kHeats = 0.1 / 60.0;    // K/s, from which it is uneven
 // What a wrong one is off by: misread, mistyped, another kettle's.
 constexpr double kSlipOfTemperature = 5.0;  // K
 constexpr double kSlipsOfOthers = 20.0;     // times their own noise

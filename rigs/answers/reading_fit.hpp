@@ -35,6 +35,9 @@ inline constexpr double kFarthest = 6.0;
 // half a kelvin; ice or boiling water tells it to a fifth of one.
 inline constexpr double kThermometerOff = 0.5, kCheckedOff = 0.2;  // K
 
+// Of a thermometer in stirred wort, before rounding.
+inline constexpr double kStirredNoise = 0.2;  // K
+
 class ReadingFit {
  public:
   // Readings for which the plan's own day says nothing are left out; see uses().

@@ -11,7 +11,7 @@ namespace {
 constexpr std::size_t kLongestJacket = 1000, kLongestDay = 40, kLongestReadings = 2000;
 
 // False where it is there and wrong.
-bool readWithin(const JsonCursor& at, std::string_view key, std::optional<double>& spread) {
+bool readSpreadWithin(const JsonCursor& at, std::string_view key, std::optional<double>& spread) {
   if (!at.has(key)) return true;
   const auto share = at.quantity<double>(key, {0.01, 1.0});
   if (share) spread = spreadOfWithin(*share);
@@ -21,8 +21,8 @@ bool readWithin(const JsonCursor& at, std::string_view key, std::optional<double
 std::optional<Measured> readHowSure(const JsonCursor& at) {
   at.warnAboutKeysExcept(keysOf("/rigs/*/measured"));
   Measured measured;
-  const bool losses = readWithin(at, "losses_within", measured.losses);
-  const bool surface = readWithin(at, "surface_within", measured.surface);
+  const bool losses = readSpreadWithin(at, "losses_within", measured.losses);
+  const bool surface = readSpreadWithin(at, "surface_within", measured.surface);
   const auto jacket = at.optionalText("jacket", "", kLongestJacket);
   const auto on = at.optionalText("on", "", kLongestDay);
   const auto readings = at.optionalText("readings", "", kLongestReadings);

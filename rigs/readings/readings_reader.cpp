@@ -66,6 +66,8 @@ class LinesReader {
     }
     tellTheRest();
     tellWhatIsLittle();
+    read_.midnight = midnight_;
+    read_.isUniversal = midnight_ && universal_;
     return std::move(read_);
   }
 
@@ -105,6 +107,7 @@ class LinesReader {
                               "time, e.g. \"21:05 66.3 °C\""),
                          Quoted{std::string(line)}));
     if (at && !bad_) judge(number);
+    if (at && !bad_) judgeBeginning(*at, number);
     if (bad_) {
       ++read_.leftOut;
       return;
@@ -117,6 +120,7 @@ class LinesReader {
         lastGravity_ = gravity->gravity;
       if (const auto* event = std::get_if<Event>(&one.value))
         boils_ = boils_ || *event == Event::Boil;
+      hasBegun_ = hasBegun_ || isMoment(one);
       read_.readings.push_back(one);
     }
   }
@@ -137,11 +141,6 @@ class LinesReader {
     std::optional<double> at =
         read_.layout.count == Count::Clock ? clockTime(cell, line) : countedTime(cell, line);
     if (!at) return std::nullopt;
-    if (*at < inSeconds(setting_.startOfDay) - 30.0) {
-      wrong(line, Told(TOLD("Readings", "%1 is before the plan's day begins, at %2"),
-                       Quoted{std::string(cell)}, Clock{setting_.startOfDay}));
-      return std::nullopt;
-    }
     if (last_ && *at < *last_) {
       const bool backAnHour = *last_ - *at <= 1.1 * kHour && dated_ && !universal_;
       wrong(
@@ -298,6 +297,19 @@ class LinesReader {
     found_.push_back({line, seconds(at), std::move(value), step});
   }
 
+  // A lid's is none that the plan's day has.
+  static bool isMoment(const Reading& one) {
+    const auto* event = std::get_if<Event>(&one.value);
+    return event && *event != Event::LidOn && *event != Event::LidOff;
+  }
+  // Who begins sooner than planned says so by an event: then all is counted from that.
+  void judgeBeginning(double at, std::size_t line) {
+    if (at >= inSeconds(setting_.startOfDay) - 30.0 || hasBegun_) return;
+    if (std::any_of(found_.begin(), found_.end(), isMoment)) return;
+    wrong(line, Told(TOLD("Readings", "%1 is before the plan's day begins, at %2"),
+                     Quoted{std::string(cellOf(ColumnOf::Time))}, Clock{setting_.startOfDay}));
+  }
+
   // What no kettle does.
   void judge(std::size_t line) {
     for (const Reading& one : found_) {
@@ -377,7 +389,7 @@ class LinesReader {
   std::optional<double> midnight_;  // of the plan's day, since 1970
   std::optional<std::pair<double, double>> lastEnergy_;
   std::optional<double> lastGravity_;
-  bool boils_ = false, dated_ = false, universal_ = false, bad_ = false;
+  bool hasBegun_ = false, boils_ = false, dated_ = false, universal_ = false, bad_ = false;
   std::size_t wrong_ = 0, lastWrong_ = 0;
 };
 

@@ -8,6 +8,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -30,6 +31,10 @@ struct ReadLines {
   std::vector<Reading> readings;  // in the order of time
   std::size_t rows = 0;           // that should have said something
   std::size_t leftOut = 0;        // of which these did not, and that was allowed
+  // Where dates stand there: the midnight before the plan's day, in seconds since 1970 by the clock
+  // of that place, or by universal time where offsets stand there, too.
+  std::optional<double> midnight = {};
+  bool isUniversal = false;
 };
 
 // Every row that is wrong is a problem with its line; a warning where such rows may be left out,

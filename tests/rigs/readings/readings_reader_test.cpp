@@ -115,6 +115,23 @@ TEST(ReadLines, MayBeginWithAnEvent) {
   EXPECT_NEAR(found.celsiusAt(3), 41.5, 1e-9);
 }
 
+TEST(ReadLines, MayBeginBeforeThePlanWhereAnEventSaysSo) {
+  const Outcome early = read("19:20 plugged in\n19:30 14.5\n21:00 66.0\n");
+  EXPECT_EQ(early.said(), "");
+  EXPECT_NEAR(early.minutesAt(0), 1160.0, 1e-6);
+  for (const char* text : {"19:30 14.5\n21:00 66.0\n", "19:30 lid on\n21:00 66.0\n22:00 65.0\n"})
+    EXPECT_NE(read(text).said().find("night.csv:1 \"19:30\" is before the plan's day begins"),
+              std::string::npos)
+        << read(text).said();
+}
+
+TEST(ReadLines, KnowTheMidnightOfTheirDates) {
+  const Outcome dated = read("2026-03-01T21:00 66.3\n2026-03-02T00:30 65.0\n");
+  EXPECT_EQ(dated.read.midnight, 86400.0 * 20513);
+  EXPECT_FALSE(dated.read.isUniversal);
+  EXPECT_FALSE(read("21:00 66.3\n21:15 65.1\n").read.midnight);
+}
+
 TEST(ReadLines, OfNumbersAboveAllBoilingAreFahrenheitAndThatIsTold) {
   const auto found = read("21:00 151\n21:15 149\n");
   EXPECT_NEAR(found.celsiusAt(0), 66.1111, 5e-5);
