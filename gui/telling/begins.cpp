@@ -19,11 +19,16 @@ using rigs::Told;
 Clock beginOf(const Case& of, std::size_t i) { return of.clockAt(i, physics::seconds(0.0)); }
 
 Told surelyText(const Case& of, std::size_t i) {
+  const Milestone what = of.plan.ready->what;
   if (const auto by = beginsBy(of, i))
-    return Told(TOLD("Answer", "To be ready by %1 on 9 of 10 such days, begin by %2."),
+    return Told(what == Milestone::Pitching
+                    ? rigs::Template<2>(TOLD("Answer",
+                                             "To be ready by %1 on 9 of 10 such days, begin by %2; "
+                                             "if chilling takes no longer than told."))
+                    : rigs::Template<2>(
+                          TOLD("Answer", "To be ready by %1 on 9 of 10 such days, begin by %2.")),
                 Clock{of.plan.ready->at}, *by);
   const auto& bands = of.rig(i).bands;
-  const Milestone what = of.plan.ready->what;
   const bool boils = what != Milestone::StrikeWater && what != Milestone::EndOfMash;
   if (bands && boils && !bands->boilBegins.high)
     return Told(TOLD("Answer",

@@ -318,7 +318,7 @@ Told costText(const Case& of, std::size_t rig) {
     if (!answer.cost) return Told(TOLD("Answer", "%1 are spent by then."), energy);
     return Told(TOLD("Answer", "%1 and %2 are spent by then."), energy, money(*answer.cost));
   }
-  if (!answer.cost && of.plan.tariff.isStated() && !answer.begins)
+  if (!answer.cost && of.plan.ready && of.plan.tariff.isStated())
     return Told(TOLD("Answer",
                      "%1 from the wall; its price hangs on the hour, and it has no "
                      "beginning."),

@@ -2942,6 +2942,10 @@
         <source>Other hours are told for their price alone: begun then, what is to be ready would be ready at another hour, too.</source>
         <translation>Andere Stunden sind nur ihres Preises wegen genannt: Dann begonnen, wäre auch das, was fertig sein soll, zu einer anderen Stunde fertig.</translation>
     </message>
+    <message>
+        <source>To be ready by %1 on 9 of 10 such days, begin by %2; if chilling takes no longer than told.</source>
+        <translation>Um an 9 von 10 solchen Tagen bis %1 fertig zu sein, beginnen Sie bis %2; sofern das Kühlen nicht länger dauert als angegeben.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

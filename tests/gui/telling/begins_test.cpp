@@ -117,6 +117,19 @@ TEST(BeginsAt, IsEarlierForNineOfTenDays) {
             clockText(*rig.begins + *rig.bands->boilBegins.high));
 }
 
+// No band is of chilling.
+TEST(BeginsAt, SaysWhatItSupposesOfChilling) {
+  Plan plan = wanting(strongKettle(), Milestone::Pitching, hours(20.0));
+  plan.rigs.front().chiller.isStated = true;
+  Solution solution = daysAlone(plan);
+  rigs::addHowSure(solution, 0, 64);
+  EXPECT_THAT(saidOf(told(Question::HowLong, solution), 0),
+              AllOf(HasSubstr("then its wort is chilled for pitching at 20:00."),
+                    HasSubstr("; if chilling takes no longer than told.")));
+  const auto lines = test_support::lineTexts(test_support::sheetOf(solution));
+  EXPECT_THAT(lines.back(), HasSubstr("or as late as 20:00"));
+}
+
 TEST(BeginsAt, IsToldInGerman) {
   const rigs::Reader german{.units = {}, .language = &languageOf("de")};
   const std::string begin = clockText(*aKettle().answers.rigs[0].begins);
