@@ -36,12 +36,20 @@ double CourseClock::unhindered(const DayCourse& day, std::size_t stage) const {
   return *off + inSeconds(day.stages[stage].begin);
 }
 
+double CourseClock::waited(const DayCourse& day) const {
+  if (!waiting_) return 0.0;
+  const double awaited = unhindered(day, waiting_->stage);
+  return std::isfinite(awaited) ? std::max(0.0, inSeconds(waiting_->at) - awaited) : 0.0;
+}
+
 double CourseClock::begin(const DayCourse& day, std::size_t stage) const {
   const double free = unhindered(day, stage);
-  if (!waiting_ || stage < waiting_->stage) return free;
-  const double awaited = unhindered(day, waiting_->stage);
-  if (!std::isfinite(awaited)) return free;
-  return free + std::max(0.0, inSeconds(waiting_->at) - awaited);
+  return waiting_ && stage >= waiting_->stage ? free + waited(day) : free;
+}
+
+double CourseClock::end(const DayCourse& day) const {
+  const auto off = offset(day);
+  return off ? *off + inSeconds(day.over) + waited(day) : kNoSuchDay;
 }
 
 Band<Time> CourseClock::begin(std::size_t stage) const {

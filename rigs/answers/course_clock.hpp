@@ -35,6 +35,8 @@ class CourseClock {
   Band<physics::Time> begin(std::size_t stage) const;
   // The same of one day; kNoSuchDay where it never gets there.
   double begin(const DayCourse& day, std::size_t stage) const;
+  // When that day is over or stops, whatever it came to.
+  double end(const DayCourse& day) const;
   // A moment of the clock in that day, since it began; nothing where it never had the last event.
   std::optional<physics::Time> since(const DayCourse& day, physics::Time clock) const;
   double share(physics::Outcome outcome) const;
@@ -56,6 +58,7 @@ class CourseClock {
   std::optional<double> quantile(const std::vector<double>& numbers, double share) const;
   std::optional<double> offset(const DayCourse& day) const;
   double unhindered(const DayCourse& day, std::size_t stage) const;
+  double waited(const DayCourse& day) const;
 
   const std::vector<DayCourse>& days_;
   std::vector<physics::StageKind> kinds_;

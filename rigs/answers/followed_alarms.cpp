@@ -89,13 +89,12 @@ std::optional<Alarm> belowHolding(const FollowedSoFar& from) {
 std::optional<Alarm> uncoversSoon(const FollowedSoFar& from) {
   const double share = from.clock.share(Outcome::UncoversElement);
   if (share < kOftenEnough || from.found.isOver) return std::nullopt;
-  const Band<Time> at = from.clock.band(
-      [&](const DayCourse& day) {
-        if (day.outcome != Outcome::UncoversElement) return kNoSuchDay;
-        const double last = from.clock.begin(day, day.stages.size() - 1);
-        return last + inSeconds(day.over - day.stages.back().begin);
-      },
-      [](double s) { return seconds(s); });
+  // The first of them: nobody waits for the usual one.
+  double first = kNoSuchDay;
+  for (const DayCourse& day : from.clock.days())
+    if (day.outcome == Outcome::UncoversElement) first = std::min(first, from.clock.end(day));
+  Band<Time> at;
+  if (std::isfinite(first)) at.low = seconds(first);
   const bool isNow = at.low && *at.low - from.found.now < kSoon;
   return Alarm{.what = AlarmOf::ElementUncovered, .isNow = isNow, .at = at, .share = share};
 }

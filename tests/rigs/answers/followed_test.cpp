@@ -258,6 +258,21 @@ TEST(FollowedDay, WarnsOfTheBoilWhereItIsNearAndOnlyThere) {
   EXPECT_FALSE(alarmOf(brew.at(brew.read.back().at + minutes(30.0)), AlarmOf::NearBoil));
 }
 
+TEST(FollowedDay, WarnsOfAnElementThatSomeOfItsDaysUncover) {
+  Brew brew = oneDay();
+  const Time now = brew.plan.startOfDay + hours(1.0);
+  EXPECT_FALSE(alarmOf(brew.at(now), AlarmOf::ElementUncovered));
+  const std::size_t many = brew.planned.size() / 4;
+  for (std::size_t i = 0; i < many; ++i) brew.planned[i].outcome = Outcome::UncoversElement;
+  const Followed followed = brew.at(now);
+  const rigs::Alarm* alarm = alarmOf(followed, AlarmOf::ElementUncovered);
+  ASSERT_TRUE(alarm && alarm->at.low);
+  EXPECT_NEAR(alarm->share, 0.25, 1e-9);
+  EXPECT_FALSE(alarm->isNow);
+  EXPECT_GT(*alarm->at.low, now);
+  EXPECT_TRUE(alarmOf(brew.at(*alarm->at.low - minutes(1.0)), AlarmOf::ElementUncovered)->isNow);
+}
+
 TEST(FollowedNight, TellsAReadingThatDoesNotFitAndOneOfTheFuture) {
   Brew brew = night();
   const Time rest = brew.day.find(StageKind::UnpluggedRest)->begin;
