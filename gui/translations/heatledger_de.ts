@@ -2555,10 +2555,6 @@
         <translation>Ständig gerührt kommt sie in etwa %2 mit %3 Wasser auf %1; ohne Rühren kommt sie vielleicht nie dorthin.</translation>
     </message>
     <message>
-        <source>The water leaves at up to about %1, and at about %2 on average.</source>
-        <translation>Das Wasser kommt mit bis zu etwa %1 heraus, im Mittel mit etwa %2.</translation>
-    </message>
-    <message>
         <source>At %1 of wort one pass takes %2 and %3 of water. The wort leaves at about %4 (%5 to %6), the water at about %7.</source>
         <translation>Bei %1 Würze dauert ein Durchgang %2 und braucht %3 Wasser. Die Würze kommt mit etwa %4 heraus (%5 bis %6), das Wasser mit etwa %7.</translation>
     </message>
@@ -7089,10 +7085,6 @@
     <message>
         <source>Clock time by which it is to be ready, such as 11:00.</source>
         <translation>Uhrzeit, bis zu der es fertig sein soll, etwa 11:00.</translation>
-    </message>
-    <message>
-        <source>Clock time at which the brew day begins, such as 09:00.</source>
-        <translation>Uhrzeit, zu der der Brautag beginnt, etwa 09:00.</translation>
     </message>
 </context>
 <context>
