@@ -19,24 +19,28 @@ import sys
 import tempfile
 
 FOLDERS = ("physics", "rigs")
-PROGRAMS = ("physics_tests", "rigs_tests")
+# In so many goes, beside each other.
+PROGRAMS = {"physics_tests": 1, "rigs_tests": 2}
 
 
 def counts_of(build, scratch):
     """Runs the test programs beside each other: (programs, their merged counts)."""
     paths = {path.name: path for path in build.glob("tests/*/*_tests") if path.is_file()}
-    running = []
-    for name in PROGRAMS:
+    running, counted = [], []
+    for name, goes in PROGRAMS.items():
         if name not in paths:
             sys.exit(f"{name} is not built; there are: {', '.join(sorted(paths)) or 'none'}")
-        environment = {**os.environ, "LLVM_PROFILE_FILE": f"{scratch}/{name}.profraw"}
-        running.append(subprocess.Popen([paths[name], "--gtest_brief=1"],
-                                        cwd=paths[name].parent, env=environment))
-    if any(run.wait() != 0 for run in running):
+        for go in range(goes):
+            counted.append(f"{scratch}/{name}.{go}.profraw")
+            environment = {**os.environ, "LLVM_PROFILE_FILE": counted[-1],
+                           "GTEST_TOTAL_SHARDS": str(goes), "GTEST_SHARD_INDEX": str(go)}
+            running.append(subprocess.Popen([paths[name], "--gtest_brief=1"],
+                                            cwd=paths[name].parent, env=environment))
+    # All are waited for, whatever the first of them says.
+    if any([run.wait() != 0 for run in running]):
         sys.exit("a test fails: its counts mean nothing")
     merged = f"{scratch}/merged.profdata"
-    subprocess.run(["llvm-profdata", "merge", "-sparse", "-o", merged,
-                    *(f"{scratch}/{name}.profraw" for name in PROGRAMS)], check=True)
+    subprocess.run(["llvm-profdata", "merge", "-sparse", "-o", merged, *counted], check=True)
     return [paths[name] for name in PROGRAMS], merged
 
 
