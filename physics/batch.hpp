@@ -53,6 +53,7 @@ struct Batch {
   Time mashingIn;  // grain going in, lid off, element off
   Time boil;
 
+  bool mashes() const { return grain.mass > kilograms(0.0); }
   bool operator==(const Batch&) const = default;
 };
 

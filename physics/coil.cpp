@@ -9,17 +9,10 @@
 #include "physics/convection.hpp"
 #include "physics/exchanger.hpp"
 #include "physics/tube_film.hpp"
+#include "physics/water_film.hpp"
 
 namespace physics {
 namespace {
-
-double prandtlOf(const WaterProperties& water) {
-  return water.viscosity * water.specificHeat / water.conductivity;
-}
-
-WaterProperties filmWater(Temperature a, Temperature b) {
-  return waterProperties(std::clamp(midpoint(a, b), kColdestWaterFilm, kHottestWaterFilm));
-}
 
 HeatTransferCoefficient outerFilm(Temperature wort, Temperature tube, Length diameter,
                                   Stirring stirring) {
@@ -47,19 +40,17 @@ ThermalConductance Coil::wall() const {
 }
 
 HeatTransferCoefficient stillCoilFilm(Temperature wort, Temperature tube, Length diameter) {
-  const WaterProperties water = filmWater(wort, tube);
-  const auto momentum = water.viscosity / water.density;
-  const auto heat = water.conductivity / (water.density * water.specificHeat);
-  const double rayleigh = kGravity * water.expansion * abs(wort - tube) *
-                          boost::units::pow<3>(diameter) / (momentum * heat);
-  return 0.290 * std::pow(rayleigh, 0.293) * water.conductivity / diameter;
+  const WaterFilm water = waterFilm(wort, tube);
+  return 0.290 * std::pow(water.rayleigh(diameter), 0.293) * water.properties.conductivity /
+         diameter;
 }
 
 HeatTransferCoefficient crossFlowFilm(Temperature stream, Temperature tube, Length diameter,
                                       Velocity speed) {
-  const WaterProperties water = filmWater(stream, tube);
+  const WaterFilm film = waterFilm(stream, tube);
+  const WaterProperties& water = film.properties;
   const double reynolds = water.density * speed * diameter / water.viscosity;
-  const double prandtl = prandtlOf(water);
+  const double prandtl = film.prandtl();
   const double nusselt = 0.3 + 0.62 * std::sqrt(reynolds) * std::cbrt(prandtl) /
                                    std::pow(1.0 + std::pow(0.4 / prandtl, 2.0 / 3.0), 0.25) *
                                    std::pow(1.0 + std::pow(reynolds / 282000.0, 0.625), 0.8);

@@ -138,10 +138,15 @@ FilmEstimate plateFacingDownFilm(Temperature plate, Temperature ambient, Length 
 
 FilmEstimate horizontalCylinderFilm(Temperature surface, Temperature ambient, Length diameter,
                                     const AirProperties& air) {
-  static const PrandtlBracket bracket(0.559, 8.0 / 27.0);
   const auto [rayleigh, prandtl] = buoyancyOf(surface, ambient, diameter, air);
+  return filmFrom(horizontalCylinderNusselt(rayleigh, prandtl), rayleigh, rayleigh <= 1e12,
+                  diameter, air);
+}
+
+double horizontalCylinderNusselt(double rayleigh, double prandtl) {
+  static const PrandtlBracket bracket(0.559, 8.0 / 27.0);
   const double root = 0.60 + 0.387 * sixthPower(rayleigh) * bracket(prandtl);
-  return filmFrom(root * root, rayleigh, rayleigh <= 1e12, diameter, air);
+  return root * root;
 }
 
 TemperatureDifference waterFilmDrop(HeatFlux q, Temperature liquid) {

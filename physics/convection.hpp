@@ -48,6 +48,8 @@ FilmEstimate plateFacingDownFilm(Temperature plate, Temperature ambient, Length 
 // 1049. Range: Ra <= 1e12.
 FilmEstimate horizontalCylinderFilm(Temperature surface, Temperature ambient, Length diameter,
                                     const AirProperties& air);
+// The same law for any fluid.
+double horizontalCylinderNusselt(double rayleigh, double prandtl);
 
 // What separates still wort from the inside of its wall carrying the flux q: turbulent natural
 // convection in water, Nu = 0.10 Ra^1/3 (Sukhatme, A Textbook on Heat Transfer), for which the

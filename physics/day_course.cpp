@@ -215,7 +215,7 @@ BrewDay Day::run(Mass water) {
   day_.electrical = conditions_.full;
   pour(water);
   bool going = true;
-  if (batch_.grain.mass > kilograms(0.0)) {
+  if (batch_.mashes()) {
     going = strike();
     if (going) mashIn();
     if (going) going = mash();

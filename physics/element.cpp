@@ -7,6 +7,8 @@
 
 namespace physics {
 
+Area HeatedRod::surface() const { return std::numbers::pi * diameter * length; }
+
 Resistance resistance(const Element& element) {
   assert(element.rating > watts(0.0) && element.ratedAt > volts(0.0));
   return element.ratedAt * element.ratedAt / element.rating;

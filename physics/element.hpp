@@ -2,9 +2,20 @@
 // A resistive element, the cable that feeds it, and the circuit it hangs on.
 #pragma once
 
+#include <optional>
+
 #include "physics/units.hpp"
 
 namespace physics {
+
+// The heated part of a rod element, straight or bent.
+struct HeatedRod {
+  Length diameter;  // of its sheath, > 0
+  Length length;    // that gives off heat, > 0
+
+  Area surface() const;
+  bool operator==(const HeatedRod&) const = default;
+};
 
 // A heating element by its name plate. Its resistance is taken as constant: the wire's own
 // rises by 1-2.6 % between cold and hot, and ratings are stated hot.
@@ -12,6 +23,7 @@ struct Element {
   Power rating;      // > 0
   Voltage ratedAt;   // > 0
   Length topHeight;  // highest heated point above the inside of the base; 0 for an outside heater
+  std::optional<HeatedRod> rod = {};  // where its size is stated; nothing but its skin asks for it
 
   bool operator==(const Element&) const = default;
 };

@@ -10,6 +10,7 @@ namespace physics {
 Element combined(const std::vector<Element>& elements, Wiring wiring) {
   assert(!elements.empty());
   Element all = elements.front();
+  if (elements.size() > 1) all.rod.reset();
   Resistance whole = resistance(all);
   for (std::size_t i = 1; i < elements.size(); ++i) {
     const Resistance next = resistance(elements[i]);

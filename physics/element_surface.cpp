@@ -2,14 +2,14 @@
 #include "physics/element_surface.hpp"
 
 #include <algorithm>
-#include <boost/math/tools/roots.hpp>
+#include <boost/math/tools/toms748_solve.hpp>
 #include <cassert>
 #include <cmath>
 #include <cstdint>
-#include <numbers>
 
 #include "physics/convection.hpp"
 #include "physics/water.hpp"
+#include "physics/water_film.hpp"
 
 namespace physics {
 namespace {
@@ -38,19 +38,10 @@ TemperatureDifference convectiveExcess(HeatFlux q, Temperature bulk, Length diam
 
 }  // namespace
 
-Area HeatedRod::surface() const { return std::numbers::pi * diameter * length; }
-
 HeatTransferCoefficient stillRodFilm(Temperature skin, Temperature bulk, Length diameter) {
-  const WaterProperties water =
-      waterProperties(std::clamp(midpoint(skin, bulk), kColdestWaterFilm, kHottestWaterFilm));
-  const auto momentum = water.viscosity / water.density;
-  const auto heat = water.conductivity / (water.density * water.specificHeat);
-  const double rayleigh = kGravity * water.expansion * abs(skin - bulk) *
-                          boost::units::pow<3>(diameter) / (momentum * heat);
-  const double prandtl = momentum / heat;
-  const double root = 0.60 + 0.387 * std::pow(rayleigh, 1.0 / 6.0) /
-                                 std::pow(1.0 + std::pow(0.559 / prandtl, 9.0 / 16.0), 8.0 / 27.0);
-  return root * root * water.conductivity / diameter;
+  const WaterFilm water = waterFilm(skin, bulk);
+  return horizontalCylinderNusselt(water.rayleigh(diameter), water.prandtl()) *
+         water.properties.conductivity / diameter;
 }
 
 TemperatureDifference boilingSuperheat(HeatFlux q, Pressure p) {

@@ -7,15 +7,6 @@
 
 namespace physics {
 
-// The heated part of a rod element, straight or bent.
-struct HeatedRod {
-  Length diameter;  // of its sheath, > 0
-  Length length;    // that gives off heat, > 0
-
-  Area surface() const;
-  bool operator==(const HeatedRod&) const = default;
-};
-
 // Round a horizontal rod in still water, as long as it does not boil there.
 //
 // Source: Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049, Ra <= 1e12, with water at the

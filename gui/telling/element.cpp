@@ -46,7 +46,7 @@ std::vector<Wish> wishesOf(const Case& of, std::size_t i) {
   // Of a kettle that rolls that goes without saying.
   if (day.outcome != physics::Outcome::Done)
     wishes.push_back({Told(TOLD("Goal", "to roll in the boil")), sizing.toBoilAtAll, false});
-  if (hasGrain(of)) {
+  if (of.plan.batch.mashes()) {
     wishes.push_back({Told(TOLD("Goal", "to strike within %1"), within), sizing.toStrikeWithin,
                       isWithin(rigs::timeOf(day, physics::StageKind::Strike), goals.boilWithin)});
     wishes.push_back({Told(TOLD("Goal", "to come from mash to boil within %1"), within),
@@ -228,8 +228,6 @@ std::vector<Told> elementInShort(const Case& of) {
 }
 
 }  // namespace
-
-bool hasGrain(const Case& of) { return of.plan.batch.grain.mass > physics::kilograms(0.0); }
 
 physics::Power mostOnCircuit(const Case& of, std::size_t i) {
   const physics::Rig& rig = of.planned(i).rig;

@@ -33,8 +33,6 @@ rigs::Told whatWouldBoilInShort(const Case& of, std::size_t rig);
 
 // The largest element that the rig's first circuit carries, as rated at its supply's voltage.
 physics::Power mostOnCircuit(const Case& of, std::size_t rig);
-// A batch without grain is heated to the boil at once.
-bool hasGrain(const Case& of);
 // By the name of "size" in spreadsheets.
 Table elementTable(const Case& of);
 // Time from mash to boil against element power, and what each circuit carries; and the same to

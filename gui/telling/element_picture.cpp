@@ -142,7 +142,7 @@ Picture axes(const Case& of, Way way) {
 
 // Whether some rig's element is too weak to strike in the wanted time.
 bool missesStrike(const Case& of) {
-  if (!hasGrain(of)) return false;
+  if (!of.plan.batch.mashes()) return false;
   for (std::size_t i = 0; i < of.count(); ++i) {
     const auto& sizing = of.rig(i).sizing;
     if (!sizing) continue;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/telling/element_skin.hpp"
 
+#include <algorithm>
+#include <optional>
 #include <string>
+#include <vector>
 
 #include "rigs/answers/element_skin.hpp"
 
@@ -13,10 +16,14 @@ using rigs::ElementSkin;
 using rigs::Template;
 using rigs::Told;
 
-bool hasMash(const Case& of) { return of.plan.batch.grain.mass > physics::kilograms(0.0); }
-
-std::optional<ElementSkin> skinOf(const Case& of, std::size_t i) {
-  return rigs::elementSkin(of.plan, of.planned(i), of.rig(i));
+// Of each rig, none of those that state no size of their element; empty where none does.
+using Skins = std::vector<std::optional<ElementSkin>>;
+Skins skinsOf(const Case& of) {
+  Skins skins;
+  for (std::size_t i = 0; i < of.count(); ++i)
+    skins.push_back(rigs::elementSkin(of.plan, of.planned(i), of.rig(i)));
+  const bool any = std::any_of(skins.begin(), skins.end(), [](const auto& one) { return !!one; });
+  return any ? skins : Skins{};
 }
 
 // What a maker prints: per square centimetre, or per square inch.
@@ -37,7 +44,7 @@ rigs::Argument fluxText(const Case& of, physics::HeatFlux flux) {
 
 Told waterText(const Case& of, const ElementSkin& skin) {
   const auto flux = fluxText(of, skin.flux);
-  if (!hasMash(of))
+  if (!of.plan.batch.mashes())
     return Told(
         TOLD("Answer", "%1 go through its element's skin. Water sizzles on it from about %2."),
         flux, about(skin.sizzlesFrom));
@@ -59,50 +66,43 @@ Told mashText(const ElementSkin& skin) {
 }
 
 Told limitText(const Case& of, const ElementSkin& skin) {
-  const auto most =
-      fluxText(of, skin.heatsTheMash ? physics::kMashFluxInPractice : physics::kBoilFluxInPractice);
+  const auto tell = [&](const Template<1>& kept, const Template<1>& exceeded) {
+    return Told(skin.keepsToPractice() ? kept : exceeded, fluxText(of, skin.mostInPractice));
+  };
   if (skin.heatsTheMash)
-    return Told(skin.kept
-                    ? Template<1>(TOLD("Answer",
-                                       "No published limit was found; common practice stays below "
-                                       "%1 where grain reaches an element, and it does."))
-                    : Template<1>(TOLD("Answer",
-                                       "No published limit was found; common practice stays below "
-                                       "%1 where grain reaches an element, and this is more.")),
-                most);
-  return Told(skin.kept ? Template<1>(TOLD("Answer",
-                                           "No published limit was found; common practice stays "
-                                           "below %1 in boiling wort, and it does."))
-                        : Template<1>(TOLD("Answer",
-                                           "No published limit was found; common practice stays "
-                                           "below %1 in boiling wort, and this is more.")),
-              most);
+    return tell(TOLD("Answer",
+                     "No published limit was found; common practice stays below %1 where grain "
+                     "reaches an element, and it does."),
+                TOLD("Answer",
+                     "No published limit was found; common practice stays below %1 where grain "
+                     "reaches an element, and this is more."));
+  return tell(TOLD("Answer",
+                   "No published limit was found; common practice stays below %1 in boiling wort, "
+                   "and it does."),
+              TOLD("Answer",
+                   "No published limit was found; common practice stays below %1 in boiling wort, "
+                   "and this is more."));
 }
 
 }  // namespace
 
-bool tellsOfSkins(const Case& of) {
-  for (std::size_t i = 0; i < of.count(); ++i)
-    if (skinOf(of, i)) return true;
-  return false;
-}
-
 void saySkins(Answer& answer, const Case& of) {
-  if (!tellsOfSkins(of)) return;
+  const Skins skins = skinsOf(of);
+  if (skins.empty()) return;
   answer.heading(Told(TOLD("Answer", "How hot does the element's skin get?")));
-  for (std::size_t i = 0; i < of.count(); ++i) {
-    const auto skin = skinOf(of, i);
-    if (!skin) continue;
-    answer.say(i, rigs::sentences({waterText(of, *skin), mashText(*skin), limitText(of, *skin)}));
+  for (std::size_t i = 0; i < skins.size(); ++i) {
+    if (!skins[i]) continue;
+    answer.say(i, rigs::sentences(
+                      {waterText(of, *skins[i]), mashText(*skins[i]), limitText(of, *skins[i])}));
   }
 }
 
 void addSkins(RigTable& table, const Case& of) {
-  if (!tellsOfSkins(of)) return;
+  const Skins skins = skinsOf(of);
+  if (skins.empty()) return;
   const auto skin = [&](auto figure) {
-    return [&of, figure](std::size_t i) -> Cell {
-      const auto found = skinOf(of, i);
-      return found ? figure(*found) : std::nullopt;
+    return [&skins, figure](std::size_t i) -> Cell {
+      return skins[i] ? figure(*skins[i]) : std::nullopt;
     };
   };
   table.heading(Told(TOLD("Answer", "The element's skin")));
@@ -112,7 +112,7 @@ void addSkins(RigTable& table, const Case& of) {
   table.row(Told(TOLD("Answer", "water sizzles on it from")),
             skin([](const ElementSkin& s) { return cellOf(s.sizzlesFrom); }),
             {.decimals = 0, .result = "/element_skin/sizzles_from_C"});
-  if (!hasMash(of)) return;
+  if (!of.plan.batch.mashes()) return;
   table.row(Told(TOLD("Answer", "in still water as warm as the mash")),
             skin([](const ElementSkin& s) { return cellOf(s.inStillWater); }),
             {.decimals = 0, .result = "/element_skin/in_still_water_C"});

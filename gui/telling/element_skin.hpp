@@ -7,8 +7,6 @@
 
 namespace gui::telling {
 
-// Whether any rig states its element's size.
-bool tellsOfSkins(const Case& of);
 // One sentence or more of each such rig, under a heading of their own; nothing without one.
 void saySkins(Answer& answer, const Case& of);
 // Their rows of the table, under a heading of their own; none without one.

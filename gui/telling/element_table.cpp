@@ -27,8 +27,8 @@ Told wishLabel(const Case& of, PowerAnswer SizingAnswer::*wish) {
   const auto within = asChosen(goals.boilWithin);
   if (wish == &SizingAnswer::toStrikeWithin)
     return Told(TOLD("Answer", "to strike within %1"), within);
-  return Told(hasGrain(of) ? Template<1>(TOLD("Answer", "from mash to boil within %1"))
-                           : Template<1>(TOLD("Answer", "to be at the boil within %1")),
+  return Told(of.plan.batch.mashes() ? Template<1>(TOLD("Answer", "from mash to boil within %1"))
+                                     : Template<1>(TOLD("Answer", "to be at the boil within %1")),
               within);
 }
 

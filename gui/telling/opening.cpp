@@ -20,17 +20,15 @@ Told titleOf(const rigs::Plan& plan) {
   return Told::just(rigs::Verbatim{plan.title});
 }
 
-bool hasGrain(const physics::Batch& batch) { return batch.grain.mass > physics::kilograms(0.0); }
-
 Told sizeText(const physics::Batch& batch) {
   if (const auto* wort = std::get_if<physics::WantedWort>(&batch.size)) {
-    if (!hasGrain(batch))
+    if (!batch.mashes())
       return Told(TOLD("Answer", "%1 of finished wort"), amount(wort->atTwentyDegrees));
     return Told(TOLD("Answer", "%1 of finished wort with %2 of grain"),
                 amount(wort->atTwentyDegrees), amount(batch.grain.mass));
   }
   const physics::Volume poured = std::get<physics::PouredWater>(batch.size).atTwentyDegrees;
-  if (!hasGrain(batch)) return Told(TOLD("Answer", "%1 of water poured"), amount(poured));
+  if (!batch.mashes()) return Told(TOLD("Answer", "%1 of water poured"), amount(poured));
   return Told(TOLD("Answer", "%1 of water poured with %2 of grain"), amount(poured),
               amount(batch.grain.mass));
 }
@@ -51,7 +49,7 @@ Told mashText(const physics::Batch& batch) {
 
 Told batchText(const physics::Batch& batch) {
   rigs::List parts{{sizeText(batch)}, rigs::Joint::Comma};
-  if (hasGrain(batch)) parts.items.emplace_back(mashText(batch));
+  if (batch.mashes()) parts.items.emplace_back(mashText(batch));
   if (batch.boil > physics::seconds(0.0))
     parts.items.emplace_back(Told(TOLD("Answer", "boiled %1"), asChosen(batch.boil)));
   return Told(TOLD("Answer", "%1."), std::move(parts));

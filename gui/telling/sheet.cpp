@@ -105,9 +105,8 @@ std::vector<SheetSum> sumsOf(const Case& of, std::size_t i) {
   if (!day.finished()) return sums;
   const rigs::Number gravity{day.resultGravity, {.decimals = 3}};
   sums.push_back({Told::just(amount(day.resultCold)),
-                  of.plan.batch.grain.mass > physics::kilograms(0.0)
-                      ? Told(TOLD("Sheet", "in the end, cold, at %1"), gravity)
-                      : Told(TOLD("Sheet", "in the end, cold"))});
+                  of.plan.batch.mashes() ? Told(TOLD("Sheet", "in the end, cold, at %1"), gravity)
+                                         : Told(TOLD("Sheet", "in the end, cold"))});
   physics::Mass steam = physics::kilograms(0.0);
   for (const physics::Stage& stage : day.stages) steam += stage.evaporated;
   sums.push_back({Told::just(amount(steam)), Told(TOLD("Sheet", "of steam: open a window"))});

@@ -184,7 +184,7 @@ class DayLines {
   }
 
   void heatToBoil(const Stage& stage) {
-    if (!hasGrain()) {
+    if (!of_.plan.batch.mashes()) {
       SheetLine& line = add(stage.begin, heatWater(), comma({lid("heating"), full(), stay()}));
       line.expected = {Told(TOLD("Sheet", "to %1"), amount(day_.boilingPoint))};
       line.toWrite = {volumeBox(), meterBox()};
@@ -214,7 +214,7 @@ class DayLines {
   }
 
   void boil(const Stage& stage) {
-    const bool wort = hasGrain();
+    const bool wort = of_.plan.batch.mashes();
     SheetLine& line =
         add(stage.begin, boilAction(), comma({boilLid(), boilPower(), boilOff(), foam()}));
     if (day_.outcome == Outcome::Done) line.band = clocks(bandOf(&rigs::Bands::boilBegins));
@@ -266,7 +266,7 @@ class DayLines {
   }
 
   void off(Time at) {
-    const bool wort = hasGrain();
+    const bool wort = of_.plan.batch.mashes();
     SheetLine& line = add(at, Told(TOLD("Sheet", "Element off")), Told(TOLD("Sheet", "unplug")));
     line.stage = day_.stages.size();
     line.band = clocks(bandOf(&rigs::Bands::over));
@@ -312,7 +312,7 @@ class DayLines {
         Told::just(amount(rigs::isTooWarmToPitch(*chill) ? chill->pass->likely.hotOut : chill->goal,
                           {.significantDigits = 3, .decimals = 0}))};
     line.toWrite = {temperatureBox()};
-    if (hasGrain()) line.toWrite.push_back(gravityBox());
+    if (of_.plan.batch.mashes()) line.toWrite.push_back(gravityBox());
   }
   static Told pitching(const rigs::ChillAnswer& chill) {
     if (rigs::isTooWarmToPitch(chill))
@@ -368,7 +368,6 @@ class DayLines {
 
   // --- Figures beside the day's own.
 
-  bool hasGrain() const { return of_.plan.batch.grain.mass > physics::kilograms(0.0); }
   const rigs::Night* ownNight() const {
     const auto& night = of_.rig(i_).night;
     return night && night->own ? &night->asItIs : nullptr;

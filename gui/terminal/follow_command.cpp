@@ -137,7 +137,7 @@ class Watch {
       text += line + '\n';
     return write(text);
   }
-  Told fileName() const { return Told::just(Verbatim{rigs::shownPath(request_.readings.file)}); }
+  Told fileName() const { return Told::just(Verbatim{nameOfReadings(request_)}); }
 
   void sayHowItWorks() {
     const Told name = fileName();
@@ -278,9 +278,7 @@ Finished followADay(const Request& request, const Audience& audience, rigs::Prob
   const std::string& path = request.readings.file;
   const bool once = request.readings.once;
   WatchedFile file(path, rigs::readings::kLargestLog);
-  const std::string text =
-      once ? rigs::readText(path == "-" ? "/dev/stdin" : path, rigs::readings::kLargestLog)
-           : file.read();
+  const std::string text = once ? textOfReadings(request) : file.read();
   if (path != "-" && !request.file.empty() && rigs::isSameFile(path, request.file))
     input.ofOptions.push_back(
         {rigs::Severity::Error, "--readings",
@@ -295,24 +293,13 @@ Finished followADay(const Request& request, const Audience& audience, rigs::Prob
     day.emplace(*input.plan, input.rig.value_or(0), request, audience, stop);
     ofReadings = day->read(once ? std::string_view(text) : wholeLines(text), false);
   }
-  const bool fine = input.fine() && !rigs::hasErrors(ofReadings);
-  if (request.form == Form::Json && !fine) {
-    rigs::Problems all = input.allProblems();
-    all.insert(all.end(), ofReadings.begin(), ofReadings.end());
-    return {rigs::problemsJson(all, rigs::inEnglish(input.name)), {}, 2};
-  }
-  const auto problems = [&](const rigs::Problems& some, const Told& of) {
-    return problemText(some, of, audience.reader, audience.style.width);
-  };
-  std::string complaint = problems(input.ofOptions, theCommand()) +
-                          problems(input.ofDocument, input.name) +
-                          problems(ofReadings, Told::just(Verbatim{rigs::shownPath(path)}));
-  if (!fine) return {{}, std::move(complaint), 2};
+  const Finished judged = judge(request, audience, input, ofReadings);
+  if (judged.exitCode != 0) return judged;
   if (once) {
-    if (!day->learn()) return {{}, std::move(complaint), 128 + Interruption::signal()};
-    return {day->shown(day->at(nowFor(request))), std::move(complaint), 0};
+    if (!day->learn()) return {{}, judged.complaint, 128 + Interruption::signal()};
+    return {day->shown(day->at(nowFor(request))), judged.complaint, 0};
   }
-  static_cast<void>(rigs::writeAll(STDERR_FILENO, complaint));
+  static_cast<void>(rigs::writeAll(STDERR_FILENO, judged.complaint));
   Watch watch(request, audience, *day, file, listens);
   watch.remember(ofReadings);
   return {{}, {}, watch.run(text)};

@@ -42,7 +42,7 @@ FollowedDay::FollowedDay(const rigs::Plan& plan, std::size_t rig, const Request&
       audience_(audience),
       stop_(std::move(stop)),
       boiling_(boilingIn(plan, rig)),
-      name_(request.readings.file == "-" ? "-" : rigs::shownPath(request.readings.file)) {}
+      name_(nameOfReadings(request)) {}
 
 rigs::readings::ReadLines FollowedDay::linesOf(std::string_view text, bool leaveOut,
                                                rigs::Problems& problems) const {

@@ -62,90 +62,88 @@ std::vector<Told> keepIn(const std::string& file, const rigs::Kept& kept) {
            before)};
 }
 
+// The plan's document with what was learned, fit to be written. Empty with problems, of the options
+// or the document, where it is not.
+std::optional<rigs::Kept> keptOf(const Request& request, PlanInput& input, std::size_t rig,
+                                 const rigs::Learned& learned, std::string_view text,
+                                 std::size_t lines) {
+  const std::filesystem::path file(request.readings.file);
+  auto kept = rigs::withLearned(input.document, *input.plan, rig, learned,
+                                {.name = rigs::shownPath(file.filename().string()),
+                                 .lines = lines,
+                                 .day = today(),
+                                 .text = text},
+                                input.ofOptions);
+  if (!kept) return std::nullopt;
+  // A factor or a list of readings may have grown beyond what a plan takes.
+  rigs::Problems ofKept;
+  rigs::readPlan(kept->document, input.folder, ofKept);
+  if (!rigs::hasErrors(ofKept)) return kept;
+  input.ofDocument = std::move(ofKept);
+  return std::nullopt;
+}
+
+void refuseWhatIfsToBeKept(const Request& request, PlanInput& input) {
+  if (!request.readings.keep) return;
+  for (const Override& one : request.overrides)
+    input.ofOptions.push_back(
+        {rigs::Severity::Error, "--keep",
+         Told(TOLD("Terminal", "what is kept is of the plan as it is; leave %1 out"),
+              rigs::Verbatim{one.option})});
+}
+
+std::string shown(const Request& request, const Audience& audience, const rigs::Plan& plan,
+                  std::size_t rig, const telling::ReadAndLearned& of, std::vector<Told> keeping) {
+  const rigs::Solution solution{
+      .plan = plan, .answers = rigs::answer(plan, rigs::Depth::Day), .sweeps = {}, .done = {}};
+  if (request.form == Form::Json)
+    return rigs::learnedJson(plan, rig, of.read, of.learned,
+                             rigs::cautionsFor(rigs::About::Insulation, plan, solution.answers));
+  const telling::QuestionView view{.rig = static_cast<int>(rig), .only = rig};
+  Page page = pageAbout(plan, audience.reader, rig);
+  page.add(telling::whatWasLearned({solution, plan, audience.reader, view}, rig, of));
+  if (!keeping.empty()) page.answer.heading(Told(TOLD("Terminal", "Kept for later days")));
+  for (Told& one : keeping) page.answer.say(std::move(one));
+  return request.form == Form::Csv ? pageCsv(page, audience.reader)
+                                   : pageText(page, audience.reader, audience.style);
+}
+
 }  // namespace
 
 Finished learnFromReadings(const Request& request, const Audience& audience,
                            rigs::Problems ofOptions) {
   PlanInput input = readPlanInput(request, std::move(ofOptions));
   askForRig(input, TOLD("Terminal", "these readings are of one rig; say of which: %1"));
-  if (request.readings.keep)
-    for (const Override& one : request.overrides)
-      input.ofOptions.push_back(
-          {rigs::Severity::Error, "--keep",
-           Told(TOLD("Terminal", "what is kept is of the plan as it is; leave %1 out"),
-                rigs::Verbatim{one.option})});
-  const std::string& file = request.readings.file;
-  const std::string text =
-      rigs::readText(file == "-" ? "/dev/stdin" : file, rigs::readings::kLargestLog);
-  const std::string name = file == "-" ? "-" : rigs::shownPath(file);
+  refuseWhatIfsToBeKept(request, input);
+  const std::string text = textOfReadings(request);
   const std::size_t rig = input.rig.value_or(0);
   beginAsSolved(input, rig);
   rigs::Problems ofReadings;
   rigs::readings::ReadLines read;
   if (input.plan)
     read = rigs::readings::readLines(text,
-                                     {.name = name,
+                                     {.name = nameOfReadings(request),
                                       .startOfDay = input.plan->startOfDay,
                                       .boiling = boilingIn(*input.plan, rig)},
                                      correctionsFrom(request.readings), ofReadings);
-  const bool fine = input.fine() && !rigs::hasErrors(ofReadings);
-  if (request.form == Form::Json && !fine) {
-    rigs::Problems all = input.allProblems();
-    all.insert(all.end(), ofReadings.begin(), ofReadings.end());
-    return {rigs::problemsJson(all, rigs::inEnglish(input.name)), {}, 2};
-  }
-  const auto problems = [&](const rigs::Problems& some, const Told& of) {
-    return problemText(some, of, audience.reader, audience.style.width);
-  };
-  std::string complaint = problems(input.ofOptions, theCommand()) +
-                          problems(input.ofDocument, input.name) +
-                          problems(ofReadings, Told::just(rigs::Verbatim{name}));
-  if (!fine) return {{}, std::move(complaint), 2};
+  const Finished judged = judge(request, audience, input, ofReadings);
+  if (judged.exitCode != 0) return judged;
 
   const Interruption interruption(Interruption::Second::Ends);
   const auto learned = rigs::learnedFrom(
       *input.plan, rig, read.readings,
       {.checked = request.readings.checked, .stirred = !request.readings.unstirred},
       [] { return Interruption::signal() != 0; });
-  if (!learned) return {{}, std::move(complaint), 128 + Interruption::signal()};
+  if (!learned) return {{}, judged.complaint, 128 + Interruption::signal()};
   std::vector<Told> keeping;
   if (request.readings.keep) {
-    rigs::Problems ofKeeping;
-    const auto kept =
-        rigs::withLearned(input.document, *input.plan, rig, *learned,
-                          {.name = rigs::shownPath(std::filesystem::path(file).filename().string()),
-                           .lines = read.readings.size(),
-                           .day = today(),
-                           .text = text},
-                          ofKeeping);
-    if (!kept && request.form == Form::Json)
-      return {rigs::problemsJson(ofKeeping, rigs::inEnglish(input.name)), {}, 2};
-    if (!kept) return {{}, complaint + problems(ofKeeping, theCommand()), 2};
-    // A factor or a list of readings may have grown beyond what a plan takes.
-    rigs::Problems ofKept;
-    if (!rigs::readPlan(kept->document, input.folder, ofKept) && request.form == Form::Json)
-      return {rigs::problemsJson(ofKept, rigs::inEnglish(input.name)), {}, 2};
-    if (rigs::hasErrors(ofKept)) return {{}, complaint + problems(ofKept, input.name), 2};
+    const auto kept = keptOf(request, input, rig, *learned, text, read.readings.size());
+    if (!kept) return judge(request, audience, input, ofReadings);
     keeping = keepIn(request.file, *kept);
   }
-  const rigs::Solution solution{.plan = *input.plan,
-                                .answers = rigs::answer(*input.plan, rigs::Depth::Day),
-                                .sweeps = {},
-                                .done = {}};
-  if (request.form == Form::Json)
-    return {rigs::learnedJson(
-                solution.plan, rig, read.readings, *learned,
-                rigs::cautionsFor(rigs::About::Insulation, solution.plan, solution.answers)),
-            std::move(complaint), 0};
-  const telling::QuestionView view{.rig = static_cast<int>(rig), .only = rig};
-  Page page = pageAbout(solution.plan, audience.reader, rig);
-  page.add(telling::whatWasLearned({solution, solution.plan, audience.reader, view}, rig,
-                                   {read.readings, read.layout, *learned}));
-  if (!keeping.empty()) page.answer.heading(Told(TOLD("Terminal", "Kept for later days")));
-  for (Told& one : keeping) page.answer.say(std::move(one));
-  return {request.form == Form::Csv ? pageCsv(page, audience.reader)
-                                    : pageText(page, audience.reader, audience.style),
-          std::move(complaint), 0};
+  return {shown(request, audience, *input.plan, rig, {read.readings, read.layout, *learned},
+                std::move(keeping)),
+          judged.complaint, 0};
 }
 
 }  // namespace gui

@@ -185,8 +185,8 @@ void ready(const Override& given, Plan& plan, rigs::Problems& problems) {
   const auto wanted = readyFrom(given.text);
   if (!wanted) {
     rigs::List words{.items = {}, .joint = rigs::Joint::Or};
-    for (const rigs::MilestoneWord& one : rigs::kMilestoneWords)
-      words.items.emplace_back(rigs::Verbatim{std::string(one.word)});
+    for (const auto& [word, what] : rigs::kMilestoneWords)
+      words.items.emplace_back(rigs::Verbatim{std::string(word)});
     problems.push_back({rigs::Severity::Error, given.option,
                         Told(TOLD("Terminal",
                                   "%1 was given; what is to be ready and a clock time from 00:00 "

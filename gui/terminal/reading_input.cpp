@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "gui/terminal/reading_input.hpp"
 
+#include "gui/terminal/problem_text.hpp"
 #include "physics/brewday.hpp"
 #include "rigs/answers/begins.hpp"
+#include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/readings/cells.hpp"
+#include "rigs/readings/readings_reader.hpp"
+#include "rigs/results/result_json.hpp"
 
 namespace gui {
 
@@ -23,6 +27,15 @@ rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed) {
                             : *typed.separator == "tab"       ? '\t'
                                                               : ' ';
   return corrections;
+}
+
+std::string nameOfReadings(const Request& request) {
+  return request.readings.file == "-" ? "-" : rigs::shownPath(request.readings.file);
+}
+
+std::string textOfReadings(const Request& request) {
+  const std::string& file = request.readings.file;
+  return rigs::readText(file == "-" ? "/dev/stdin" : file, rigs::readings::kLargestLog);
 }
 
 physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
@@ -47,6 +60,23 @@ void beginAsSolved(PlanInput& input, std::size_t rig) {
                       rigs::Quoted{input.plan->rigs[rig].name}),
            rigs::withExample(rigs::Told(TOLD("Terminal", "state when it began in its place")),
                              rigs::Verbatim{R"("day_starts": "08:00")"}))});
+}
+
+Finished judge(const Request& request, const Audience& audience, const PlanInput& input,
+               const rigs::Problems& ofReadings) {
+  const bool fine = input.fine() && !rigs::hasErrors(ofReadings);
+  if (request.form == Form::Json && !fine) {
+    rigs::Problems all = input.allProblems();
+    all.insert(all.end(), ofReadings.begin(), ofReadings.end());
+    return {rigs::problemsJson(all, rigs::inEnglish(input.name)), {}, 2};
+  }
+  const auto told = [&](const rigs::Problems& some, const rigs::Told& of) {
+    return problemText(some, of, audience.reader, audience.style.width);
+  };
+  return {{},
+          told(input.ofOptions, theCommand()) + told(input.ofDocument, input.name) +
+              told(ofReadings, rigs::Told::just(rigs::Verbatim{nameOfReadings(request)})),
+          fine ? 0 : 2};
 }
 
 }  // namespace gui

@@ -3,8 +3,10 @@
 #pragma once
 
 #include <cstddef>
+#include <string>
 
 #include "gui/terminal/commands.hpp"
+#include "gui/terminal/finished.hpp"
 #include "gui/terminal/plan_input.hpp"
 #include "rigs/plans/plan.hpp"
 #include "rigs/readings/layout.hpp"
@@ -12,11 +14,20 @@
 namespace gui {
 
 rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed);
+// "night.csv"; "-" of standard input.
+std::string nameOfReadings(const Request& request);
+// The whole file, or all of standard input. Throws rigs::FileError.
+std::string textOfReadings(const Request& request);
 // Where wort boils in that place, by the plan's own day.
 physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig);
 
 // Readings are kept from when the day began: of a plan whose days are solved backwards, with that
 // beginning, on the day it was. A rig that never comes to what is to be ready has none: an error.
 void beginAsSolved(PlanInput& input, std::size_t rig);
+
+// What is wrong with options, plan and readings: exit code 2, in the form that was asked for. Where
+// nothing is, the remarks alone, as the complaint.
+Finished judge(const Request& request, const Audience& audience, const PlanInput& input,
+               const rigs::Problems& ofReadings);
 
 }  // namespace gui

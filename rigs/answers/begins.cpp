@@ -16,14 +16,11 @@ bool ofTheMash(StageKind kind) {
          kind == StageKind::UnpluggedRest;
 }
 
-std::optional<Time> endOf(const BrewDay& day, const Stage* stage) {
-  return stage && finished(day, *stage) ? std::optional(stage->end) : std::nullopt;
-}
-
-const Stage* lastOfTheMash(const BrewDay& day) {
+std::optional<Time> endOfTheMash(const BrewDay& day) {
   const auto last = std::find_if(day.stages.rbegin(), day.stages.rend(),
                                  [](const Stage& stage) { return ofTheMash(stage.kind); });
-  return last == day.stages.rend() ? nullptr : &*last;
+  return last != day.stages.rend() && finished(day, *last) ? std::optional(last->end)
+                                                           : std::nullopt;
 }
 
 // From the end of the day on.
@@ -39,11 +36,11 @@ std::optional<Time> timeUntil(const Plan& plan, const BrewDay& day, const ChillA
   const bool rolls = day.outcome == Outcome::Done;
   switch (plan.ready->what) {
     case Milestone::StrikeWater:
-      return endOf(day, day.find(StageKind::Strike));
+      return endOf(day, StageKind::Strike);
     case Milestone::EndOfMash:
-      return endOf(day, lastOfTheMash(day));
+      return endOfTheMash(day);
     case Milestone::Boil:
-      return rolls ? endOf(day, day.find(StageKind::HeatingToBoil)) : std::nullopt;
+      return rolls ? endOf(day, StageKind::HeatingToBoil) : std::nullopt;
     case Milestone::EndOfBoil:
       return rolls ? std::optional(day.duration()) : std::nullopt;
     case Milestone::Pitching: {

@@ -47,6 +47,11 @@ bool finished(const physics::BrewDay& day, const physics::Stage& stage) {
   return day.finished() || &stage != &day.stages.back();
 }
 
+std::optional<physics::Time> endOf(const physics::BrewDay& day, physics::StageKind kind) {
+  const physics::Stage* stage = day.find(kind);
+  return stage && finished(day, *stage) ? std::optional(stage->end) : std::nullopt;
+}
+
 std::optional<physics::Time> timeOf(const physics::BrewDay& day, physics::StageKind kind) {
   const physics::Stage* stage = day.find(kind);
   if (!stage || !finished(day, *stage)) return std::nullopt;

@@ -38,6 +38,8 @@ std::optional<physics::Power> netPer(const physics::BrewDay& day, physics::Volum
 physics::Time lasted(const physics::Stage& stage);
 // How long the first stage of this kind took; empty if there was none or it did not finish.
 std::optional<physics::Time> timeOf(const physics::BrewDay& day, physics::StageKind kind);
+// When that stage ended, since the day began; empty likewise.
+std::optional<physics::Time> endOf(const physics::BrewDay& day, physics::StageKind kind);
 // How long heating to the boil took; empty where it levelled off short of it, though the clock of
 // the boil began.
 std::optional<physics::Time> timeToBoil(const physics::BrewDay& day);

@@ -37,10 +37,11 @@ std::optional<Loaded> mostLoaded(const RigPlan& rig) {
     const CircuitPlan& circuit = rig.circuits[c];
     const physics::Feed& feed = feeds[c];
     const physics::Power delivered = physics::electricalLoad(feed.element, feed.supply).delivered;
-    for (std::size_t i = 0; i < circuit.rods.size(); ++i) {
-      if (!circuit.rods[i]) continue;
-      const Loaded one{.flux = shareOf(circuit, i) * delivered / circuit.rods[i]->surface(),
-                       .diameter = circuit.rods[i]->diameter};
+    for (std::size_t i = 0; i < circuit.elements.size(); ++i) {
+      const auto& rod = circuit.elements[i].rod;
+      if (!rod) continue;
+      const Loaded one{.flux = shareOf(circuit, i) * delivered / rod->surface(),
+                       .diameter = rod->diameter};
       if (!most || one.flux > most->flux) most = one;
     }
   }
@@ -50,7 +51,7 @@ std::optional<Loaded> mostLoaded(const RigPlan& rig) {
 // As it is when heat first goes through an element into it: of an unplugged mash when the water is
 // ready, of one that is held at its first rest.
 physics::Temperature mashOf(const physics::Batch& batch, physics::Temperature boils) {
-  if (batch.grain.mass <= physics::kilograms(0.0)) return boils;
+  if (!batch.mashes()) return boils;
   if (const auto* left = std::get_if<physics::UnpluggedMash>(&batch.mash))
     return std::min(left->start, boils);
   const auto& rests = std::get<physics::HeldMash>(batch.mash).rests;
@@ -66,19 +67,19 @@ std::optional<ElementSkin> elementSkin(const Plan& plan, const RigPlan& rig,
   const physics::Pressure pressure = plan.place.pressure;
   const physics::Temperature boils = answer.day.boilingPoint;
   const physics::Temperature mash = mashOf(plan.batch, boils);
-  const bool hasGrain = plan.batch.grain.mass > physics::kilograms(0.0);
-  const bool heatsTheMash = hasGrain && std::holds_alternative<physics::HeldMash>(plan.batch.mash);
-  const HeatFlux most = heatsTheMash ? physics::kMashFluxInPractice : physics::kBoilFluxInPractice;
+  const bool heatsTheMash =
+      plan.batch.mashes() && std::holds_alternative<physics::HeldMash>(plan.batch.mash);
   const auto [flux, diameter] = *loaded;
+  const physics::Temperature inStillMash = physics::skinInStillMash(flux, mash, pressure, boils);
   return ElementSkin{
       .flux = flux,
+      .mostInPractice = heatsTheMash ? physics::kMashFluxInPractice : physics::kBoilFluxInPractice,
       .sizzlesFrom = physics::sizzlesFrom(flux, diameter, pressure),
       .mash = mash,
       .inStillWater = physics::skinInStillWater(flux, mash, diameter, pressure, boils),
-      .inStillMash = physics::skinInStillMash(flux, mash, pressure, boils),
-      .boilsInStillMash = physics::skinInStillMash(flux, mash, pressure, boils) > boils,
-      .heatsTheMash = heatsTheMash,
-      .kept = flux <= most};
+      .inStillMash = inStillMash,
+      .boilsInStillMash = inStillMash > boils,
+      .heatsTheMash = heatsTheMash};
 }
 
 }  // namespace rigs

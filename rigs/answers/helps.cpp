@@ -188,7 +188,7 @@ GoalsMet goalsMet(const Effect& effect, const Plan& plan) {
   const auto within = [&](const std::optional<Time>& time) {
     return time && *time <= plan.goals.boilWithin;
   };
-  const bool mashes = plan.batch.grain.mass > kilograms(0.0);
+  const bool mashes = plan.batch.mashes();
   return {.rolls = effect.getsThrough() && effect.rolling == Rolling::Yes,
           .strike = !mashes || within(effect.toStrike),
           .boil = within(effect.toBoil),

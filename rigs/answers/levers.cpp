@@ -202,7 +202,7 @@ void addStand(const RigPlan& rig, std::vector<Change>& all) {
 constexpr std::array kWarmWater{40.0, 55.0};
 
 void addWater(const Plan& plan, const BrewDay& today, std::vector<Change>& all) {
-  const bool mashes = plan.batch.grain.mass > kilograms(0.0);
+  const bool mashes = plan.batch.mashes();
   for (const double degrees : kWarmWater) {
     const Temperature water = celsius(degrees);
     if (water < plan.place.water + kelvins(5.0)) continue;

@@ -48,7 +48,6 @@ void putIn(Plan& plan, std::size_t i, const Element& element) {
   onEach(rig, [&](Rig& one) { one.element = element; });
   if (rig.circuits.empty()) return;
   rig.circuits.front().elements = {element};
-  rig.circuits.front().rods.clear();
   rig.circuits.front().wiring = Wiring::Parallel;
 }
 

@@ -88,7 +88,7 @@ struct TooWarm {
 
 Told overfull(const BrewDay& day, const Batch& batch, Volume most, Volume holds) {
   Told found =
-      batch.grain.mass > kilograms(0.0)
+      batch.mashes()
           ? Told(TOLD("Problem",
                       "grain and water do not fit: %1 of water and %2 of grain fill %3 when hot, "
                       "and the vessel holds %4"),
@@ -124,8 +124,7 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
                    Quoted{rig.name}, amount(day.strike), amount(boilingPoint(0.0, place.pressure))),
               Told(TOLD("Problem",
                         "take more water, less or warmer grain, or a cooler first rest"))));
-  if (batch.grain.mass > kilograms(0.0) && place.water > day.strike &&
-      day.outcome != Outcome::StrikeTooHot)
+  if (batch.mashes() && place.water > day.strike && day.outcome != Outcome::StrikeTooHot)
     tooWarmFor.push_back({&rig.name, day.strike});
 }
 

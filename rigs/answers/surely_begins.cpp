@@ -13,11 +13,6 @@ using namespace physics;
 
 namespace {
 
-std::optional<Time> endOfStage(const BrewDay& day, StageKind kind) {
-  const Stage* stage = day.find(kind);
-  return stage && finished(day, *stage) ? std::optional(stage->end) : std::nullopt;
-}
-
 // The first makes up for what mashing in cost: some minutes, whose own scatter is none to tell.
 std::ptrdiff_t ramps(const BrewDay& day) {
   return std::count_if(day.stages.begin(), day.stages.end(),
@@ -41,14 +36,14 @@ std::optional<Time> beginsForNineOfTen(const Plan& plan, const BrewDay& day,
       if (ramps(day) > 1) return std::nullopt;
       [[fallthrough]];
     case Milestone::StrikeWater:
-      return after(bands.waterReady, endOfStage(day, StageKind::Strike));
+      return after(bands.waterReady, endOf(day, StageKind::Strike));
     case Milestone::Boil:
       return after(bands.boilBegins, *until);
     case Milestone::EndOfBoil:
     case Milestone::Pitching:
       // Days that do not roll end too, and are none of these.
       if (!bands.boilBegins.high) return std::nullopt;
-      return after(bands.boilBegins, endOfStage(day, StageKind::HeatingToBoil));
+      return after(bands.boilBegins, endOf(day, StageKind::HeatingToBoil));
   }
   return std::nullopt;
 }

@@ -6,13 +6,15 @@
 namespace rigs {
 
 std::string_view milestoneWord(Milestone what) {
-  return kMilestoneWords[static_cast<std::size_t>(what)].word;
+  return std::find_if(kMilestoneWords.begin(), kMilestoneWords.end(),
+                      [&](const auto& one) { return one.second == what; })
+      ->first;
 }
 
 std::optional<Milestone> milestoneCalled(std::string_view word) {
   const auto found = std::find_if(kMilestoneWords.begin(), kMilestoneWords.end(),
-                                  [&](const MilestoneWord& one) { return one.word == word; });
-  return found == kMilestoneWords.end() ? std::nullopt : std::optional(found->what);
+                                  [&](const auto& one) { return one.first == word; });
+  return found == kMilestoneWords.end() ? std::nullopt : std::optional(found->second);
 }
 
 }  // namespace rigs

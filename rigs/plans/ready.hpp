@@ -2,9 +2,10 @@
 // What is to be ready by which clock time: the day is then solved backwards.
 #pragma once
 
-#include <array>
+#include <initializer_list>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 #include "physics/units.hpp"
 
@@ -13,15 +14,13 @@ namespace rigs {
 // Moments of a day that something may have to be ready for.
 enum class Milestone { StrikeWater, EndOfMash, Boil, EndOfBoil, Pitching };
 
-struct MilestoneWord {
-  std::string_view word;  // as a plan writes it
-  Milestone what;
-};
-inline constexpr std::array kMilestoneWords{MilestoneWord{"strike water", Milestone::StrikeWater},
-                                            MilestoneWord{"end of mash", Milestone::EndOfMash},
-                                            MilestoneWord{"boil", Milestone::Boil},
-                                            MilestoneWord{"end of boil", Milestone::EndOfBoil},
-                                            MilestoneWord{"pitching", Milestone::Pitching}};
+// As a plan writes them.
+inline const std::initializer_list<std::pair<std::string_view, Milestone>> kMilestoneWords{
+    {"strike water", Milestone::StrikeWater},
+    {"end of mash", Milestone::EndOfMash},
+    {"boil", Milestone::Boil},
+    {"end of boil", Milestone::EndOfBoil},
+    {"pitching", Milestone::Pitching}};
 std::string_view milestoneWord(Milestone what);
 std::optional<Milestone> milestoneCalled(std::string_view word);
 

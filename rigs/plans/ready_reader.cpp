@@ -28,18 +28,14 @@ std::optional<Ready> readReady(const JsonCursor& at) {
   const auto object = at.object("ready");
   if (!object) return std::nullopt;
   object->warnAboutKeysExcept(keysOf("/ready"));
-  const auto what = object->oneOf<Milestone>("what", {{"strike water", Milestone::StrikeWater},
-                                                      {"end of mash", Milestone::EndOfMash},
-                                                      {"boil", Milestone::Boil},
-                                                      {"end of boil", Milestone::EndOfBoil},
-                                                      {"pitching", Milestone::Pitching}});
+  const auto what = object->oneOf<Milestone>("what", kMilestoneWords);
   const auto clock = readClock(*object, "at", {});
   if (!alone || !what || !clock) return std::nullopt;
   return Ready{.what = *what, .at = *clock};
 }
 
 Told neverComes(Milestone what, const physics::Batch& batch, const std::vector<RigPlan>& rigs) {
-  const bool mashes = batch.grain.mass > physics::kilograms(0.0);
+  const bool mashes = batch.mashes();
   if (!mashes && (what == Milestone::StrikeWater || what == Milestone::EndOfMash))
     return advised(Told(TOLD("Problem", "this plan mashes nothing: it has no %1"),
                         inQuotes(milestoneWord(what))),

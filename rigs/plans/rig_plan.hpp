@@ -9,7 +9,6 @@
 #include <vector>
 
 #include "physics/brewday.hpp"
-#include "physics/element_surface.hpp"
 #include "rigs/circuits/verdict.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/documents/problems.hpp"
@@ -22,8 +21,6 @@ namespace rigs {
 struct CircuitPlan {
   CircuitDetails details;
   std::vector<physics::Element> elements;  // as written; Rig has them combined
-  // Their heated parts in the same order, where stated; none of elements that are no rods.
-  std::vector<std::optional<physics::HeatedRod>> rods = {};
   physics::Wiring wiring = physics::Wiring::Parallel;
   double continuousShare = 1.0;  // of the current, for long use, as stated
 

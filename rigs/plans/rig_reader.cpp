@@ -184,17 +184,13 @@ std::optional<RigPlan> assemble(const Layers& at, const Jacket* compared) {
                .evaporationFactor = measured->evaporationFactor,
                .lossFactor = measured->lossFactor,
                .deadBand = *deadBand};
-  plan.circuits.push_back({.details = supply->details,
-                           .elements = elements->elements,
-                           .rods = elements->rods,
-                           .wiring = elements->wiring});
+  plan.circuits.push_back(
+      {.details = supply->details, .elements = elements->elements, .wiring = elements->wiring});
   if (elements->onTwoCircuits) {
     plan.bare.second = Feed{.element = elements->elements.back(), .supply = second->supply};
     plan.circuits.front().elements = {elements->elements.front()};
-    plan.circuits.front().rods = {elements->rods.front()};
     plan.circuits.push_back({.details = second->details,
                              .elements = {elements->elements.back()},
-                             .rods = {elements->rods.back()},
                              .continuousShare = second->continuousShare});
   }
   plan.measured = measured->measured;

@@ -132,13 +132,8 @@ std::optional<CableRead> readCable(const JsonCursor& at) {
   return read;
 }
 
-struct ElementRead {
-  Element element;
-  std::optional<physics::HeatedRod> rod;
-};
-
 // The size of its heated part, where stated: both or none, in one place. False where it is wrong.
-bool readRod(const Layers& at, bool isOutside, std::optional<physics::HeatedRod>& rod) {
+bool readRod(const Layers& at, bool isOutside, std::optional<HeatedRod>& rod) {
   const JsonCursor& sized = at.withAny({"diameter", "heated_length"});
   if (!sized.has("diameter") && !sized.has("heated_length")) return true;
   const auto diameter = sized.quantity<Length>("diameter", ranges::kRodDiameter);
@@ -151,21 +146,20 @@ bool readRod(const Layers& at, bool isOutside, std::optional<physics::HeatedRod>
                 Told(TOLD("Problem", "take out its size, or state how high its top is"))));
     return false;
   }
-  rod = physics::HeatedRod{.diameter = *diameter, .length = *length};
+  rod = HeatedRod{.diameter = *diameter, .length = *length};
   return true;
 }
 
-std::optional<ElementRead> readElement(const Layers& at) {
+std::optional<Element> readElement(const Layers& at) {
   at.warnAboutKeysExcept(keysOf("/rigs/*/element"));
   const auto power = at.with("power").quantity<Power>("power", {watts(50.0), watts(60e3)});
   const auto voltage =
       at.with("rated_voltage").quantity<Voltage>("rated_voltage", ranges::kVoltage);
   const auto top = at.with("top_height").quantity<Length>("top_height", {metres(0.0), metres(1.5)});
-  ElementRead read{};
-  const bool sized = readRod(at, top && *top <= metres(0.0), read.rod);
+  std::optional<HeatedRod> rod;
+  const bool sized = readRod(at, top && *top <= metres(0.0), rod);
   if (!power || !voltage || !top || !sized) return std::nullopt;
-  read.element = {.rating = *power, .ratedAt = *voltage, .topHeight = *top};
-  return read;
+  return Element{.rating = *power, .ratedAt = *voltage, .topHeight = *top, .rod = rod};
 }
 
 }  // namespace
@@ -176,7 +170,7 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
     const auto one = rig.within("element");
     const auto element = one ? readElement(*one) : std::nullopt;
     if (!element) return std::nullopt;
-    return ElementsRead{.elements = {element->element}, .rods = {element->rod}};
+    return ElementsRead{.elements = {*element}};
   }
   if (at.has("element")) {
     at.error("elements",
@@ -196,8 +190,7 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
   for (const JsonCursor& entry : *entries) {
     const auto element = readElement(Layers({entry}));
     if (!element) return std::nullopt;
-    read.elements.push_back(element->element);
-    read.rods.push_back(element->rod);
+    read.elements.push_back(*element);
   }
   if (read.onTwoCircuits && read.elements.size() != 2) {
     at.error("elements", Told(TOLD("Problem", "two circuits feed two elements, not %1"),

@@ -8,7 +8,7 @@
 #include <string_view>
 #include <vector>
 
-#include "physics/element_surface.hpp"
+#include "physics/element_group.hpp"
 #include "rigs/circuits/verdict.hpp"
 #include "rigs/plans/layers.hpp"
 
@@ -26,7 +26,6 @@ std::optional<SupplyRead> readSupply(const Layers& rig, std::string_view supply 
 
 struct ElementsRead {
   std::vector<physics::Element> elements;
-  std::vector<std::optional<physics::HeatedRod>> rods;  // of each, where its size is stated
   physics::Wiring wiring = physics::Wiring::Parallel;
   bool onTwoCircuits = false;  // then there are two elements
 };

@@ -288,11 +288,11 @@ Json element(const physics::Element& e) {
 
 Json skinJson(const ElementSkin& skin) {
   Object object;
-  object.set("flux_W_per_m2", physics::inWattsPerSquareMetre(skin.flux))
+  object.set("flux", skin.flux)
       .set("sizzles_from", skin.sizzlesFrom)
       .set("in_still_water", skin.inStillWater);
   if (skin.heatsTheMash) object.set("in_still_mash", skin.inStillMash);
-  return object.set("within_common_practice", skin.kept).take();
+  return object.set("within_common_practice", skin.keepsToPractice()).take();
 }
 
 Json supply(const Plan& whole, const RigPlan& plan, std::size_t circuit) {

@@ -86,7 +86,7 @@ void setNumbers(Object& object, const std::string& unit, const LastRead& last, d
 
 Json lastJson(const readings::Reading& read, const LastRead& last) {
   Object object;
-  object.set("line", static_cast<double>(read.line)).set("clock", read.at);
+  object.put("line", read.line).set("clock", read.at);
   if (const auto* event = std::get_if<readings::Event>(&read.value)) {
     object.set("event", keyOf(*event));
     const auto at = [](const std::optional<double>& s) {

@@ -54,7 +54,7 @@ Json dayJson(const Bands& bands) {
 
 Json readingJson(const readings::Reading& read, const JudgedReading& judged) {
   Object object;
-  object.set("line", static_cast<double>(read.line)).set("clock", read.at);
+  object.put("line", read.line).set("clock", read.at);
   const auto numbers = [&](const std::string& unit, double value, const auto& made) {
     object.set("read" + unit, value)
         .set("expected" + unit, made(judged.expected))

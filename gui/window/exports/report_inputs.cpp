@@ -61,7 +61,7 @@ void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
     rows.add(InputWords::tr("Water poured, cold"),
              shown(std::get<physics::PouredWater>(batch.size).atTwentyDegrees, units));
   }
-  if (batch.grain.mass > physics::kilograms(0.0)) {
+  if (batch.mashes()) {
     rows.add(InputWords::tr("Grain"),
              InputWords::tr("%1 at %2")
                  .arg(shown(batch.grain.mass, units), shown(batch.grain.temperature, units)));

@@ -29,7 +29,7 @@ constexpr std::size_t kMostLayers = 10;
 std::vector<std::string> daysOfWeek(std::string_view) { return {"weekday", "weekend"}; }
 std::vector<std::string> milestones(std::string_view) {
   std::vector<std::string> all;
-  for (const rigs::MilestoneWord& one : rigs::kMilestoneWords) all.emplace_back(one.word);
+  for (const auto& [word, what] : rigs::kMilestoneWords) all.emplace_back(word);
   return all;
 }
 

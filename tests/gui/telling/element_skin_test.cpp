@@ -18,8 +18,8 @@ using test_support::holds;
 rigs::Solution demoWithRod(double metres) {
   rigs::Solution solution = test_support::solvedDemo();
   rigs::RigPlan& rig = solution.plan.rigs[0];
-  rig.circuits.front().rods = {
-      physics::HeatedRod{.diameter = physics::metres(0.011), .length = physics::metres(metres)}};
+  rig.circuits.front().elements.front().rod = {.diameter = physics::metres(0.011),
+                                               .length = physics::metres(metres)};
   return solution;
 }
 std::string saidOfSkins(const Answer& answer) { return test_support::saidOf(answer, 0); }
