@@ -3,6 +3,7 @@
 // how. The chart, the exports and the tests all read this.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -31,6 +32,12 @@ struct PictureLine {
   std::vector<PicturePoint> points;  // finite, x ascending; a gap is a second line of the same rig
   bool faint = false;                // a companion, such as the same rig without its jacket
   std::vector<PicturePhase> phases = {};
+};
+
+// What lies between two of the lines, as a wash of the first one's colour.
+struct PictureWash {
+  std::size_t low = 0, high = 0;  // of the lines, both of one rig
+  bool operator==(const PictureWash&) const = default;
 };
 
 struct PictureMark {  // an event, an operating point
@@ -86,6 +93,7 @@ struct Picture {
   std::vector<int> slots = {};  // by rig; beyond the last: the rig's own index
   std::vector<PictureLeftOut> leftOut = {};
   std::vector<PictureLine> lines;  // Lines
+  std::vector<PictureWash> washes;
   std::vector<PictureMark> marks;
   std::vector<PictureBand> bands;
   std::vector<PictureLimit> limits;

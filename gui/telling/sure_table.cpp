@@ -162,9 +162,8 @@ Table causesTable(const Case& of, std::size_t rig) {
 
 Picture surePicture(const Case& of, std::size_t rig) {
   Picture picture;
-  picture.title =
-      of.text(Told(TOLD("Sure", "Temperature of %1: 8 of 10 such days lie between the faint lines"),
-                   of.named(rig)));
+  picture.title = of.text(
+      Told(TOLD("Sure", "Temperature of %1: 8 of 10 such days lie in the wash"), of.named(rig)));
   picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
   picture.yUnit = of.unit<physics::Temperature>();
   picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
@@ -183,6 +182,7 @@ Picture surePicture(const Case& of, std::size_t rig) {
   add(of.text(Told(TOLD("Sure", "1 day in 10 is cooler"))), &Band<physics::Temperature>::low, true);
   add(of.text(Told(TOLD("Sure", "1 day in 10 is warmer"))), &Band<physics::Temperature>::high,
       true);
+  if (picture.lines.size() == 3) picture.washes = {{.low = 1, .high = 2}};
   return picture;
 }
 

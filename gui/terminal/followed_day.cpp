@@ -41,8 +41,7 @@ FollowedDay::FollowedDay(const rigs::Plan& plan, std::size_t rig, const Request&
       request_(request),
       audience_(audience),
       stop_(std::move(stop)),
-      boiling_(boilingIn(plan, rig)),
-      name_(nameOfReadings(request)) {}
+      setting_(rigs::settingOf(plan, rig, nameOfReadings(request))) {}
 
 rigs::readings::ReadLines FollowedDay::linesOf(std::string_view text, bool leaveOut,
                                                rigs::Problems& problems) const {
@@ -51,12 +50,10 @@ rigs::readings::ReadLines FollowedDay::linesOf(std::string_view text, bool leave
   rigs::readings::Corrections corrections = correctionsFrom(request_.readings);
   corrections.leaveOutBadRows = corrections.leaveOutBadRows || leaveOut;
   rigs::Problems found;
-  auto lines = rigs::readings::readLines(
-      text, {.name = name_, .startOfDay = solution_.plan.startOfDay, .boiling = boiling_},
-      corrections, found);
+  auto lines = rigs::readings::readLines(text, setting_, corrections, found);
   // That nothing is left is no error, either.
   for (rigs::Problem& one : found)
-    if (!(lines.readings.empty() && corrections.leaveOutBadRows && one.where == name_ &&
+    if (!(lines.readings.empty() && corrections.leaveOutBadRows && one.where == setting_.name &&
           one.severity == rigs::Severity::Error))
       problems.push_back(std::move(one));
   return lines;
@@ -116,7 +113,7 @@ FollowedDay::Typed FollowedDay::typed(const std::string& line, std::string_view 
   whole += typed.line + '\n';
   const auto with = linesOf(whole, true, after);
   if (typed.line.starts_with('#') || with.readings.size() > lines.readings.size()) return typed;
-  const std::string where = name_ + ':' + std::to_string(number);
+  const std::string where = setting_.name + ':' + std::to_string(number);
   for (rigs::Problem& one : after)
     if (one.where == where)
       typed.wrong.push_back({rigs::Severity::Error, line, std::move(one.message)});

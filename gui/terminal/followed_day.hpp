@@ -11,6 +11,7 @@
 #include "gui/terminal/commands.hpp"
 #include "gui/terminal/finished.hpp"
 #include "rigs/answers/followed.hpp"
+#include "rigs/answers/read_course.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/readings/readings_reader.hpp"
@@ -53,8 +54,7 @@ class FollowedDay {
   const Request& request_;
   const Audience& audience_;
   std::function<bool()> stop_;
-  physics::Temperature boiling_;
-  std::string name_;
+  rigs::readings::Setting setting_;
   rigs::readings::ReadLines lines_;
   std::optional<std::vector<rigs::DayCourse>> planned_;
   std::optional<rigs::Learned> learned_;

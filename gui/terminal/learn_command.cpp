@@ -17,6 +17,7 @@
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/answers/learned.hpp"
+#include "rigs/answers/read_course.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -121,11 +122,9 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
   rigs::Problems ofReadings;
   rigs::readings::ReadLines read;
   if (input.plan)
-    read = rigs::readings::readLines(text,
-                                     {.name = nameOfReadings(request),
-                                      .startOfDay = input.plan->startOfDay,
-                                      .boiling = boilingIn(*input.plan, rig)},
-                                     correctionsFrom(request.readings), ofReadings);
+    read =
+        rigs::readings::readLines(text, rigs::settingOf(*input.plan, rig, nameOfReadings(request)),
+                                  correctionsFrom(request.readings), ofReadings);
   const Finished judged = judge(request, audience, input, ofReadings);
   if (judged.exitCode != 0) return judged;
 

@@ -2,7 +2,6 @@
 #include "gui/terminal/reading_input.hpp"
 
 #include "gui/terminal/problem_text.hpp"
-#include "physics/brewday.hpp"
 #include "rigs/answers/begins.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
@@ -36,12 +35,6 @@ std::string nameOfReadings(const Request& request) {
 std::string textOfReadings(const Request& request) {
   const std::string& file = request.readings.file;
   return rigs::readText(file == "-" ? "/dev/stdin" : file, rigs::readings::kLargestLog);
-}
-
-physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig) {
-  return physics::simulate(plan.rigs[rig].rig, plan.batch, plan.place,
-                           {.relativeTolerance = 1e-6, .leastForAnyPower = false})
-      .boilingPoint;
 }
 
 void beginAsSolved(PlanInput& input, std::size_t rig) {

@@ -18,9 +18,6 @@ rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed);
 std::string nameOfReadings(const Request& request);
 // The whole file, or all of standard input. Throws rigs::FileError.
 std::string textOfReadings(const Request& request);
-// Where wort boils in that place, by the plan's own day.
-physics::Temperature boilingIn(const rigs::Plan& plan, std::size_t rig);
-
 // Readings are kept from when the day began: of a plan whose days are solved backwards, with that
 // beginning, on the day it was. A rig that never comes to what is to be ready has none: an error.
 void beginAsSolved(PlanInput& input, std::size_t rig);

@@ -4849,6 +4849,22 @@
         <source>In the first table: low, one in ten is below; high, one in ten is above.</source>
         <translation>In der ersten Tabelle: tief, einer von zehn liegt darunter; hoch, einer von zehn darüber.</translation>
     </message>
+    <message>
+        <source>Before reading: 1 day in 10 is cooler</source>
+        <translation>Vor dem Ablesen: 1 Tag von 10 ist kühler</translation>
+    </message>
+    <message>
+        <source>Before reading: 1 day in 10 is warmer</source>
+        <translation>Vor dem Ablesen: 1 Tag von 10 ist wärmer</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Abgelesen</translation>
+    </message>
+    <message>
+        <source>With the readings 8 of 10 such days lie in the wash; before them, between the thin lines</source>
+        <translation>Mit den Messwerten liegen 8 von 10 solchen Tagen in der Fläche; vor ihnen zwischen den dünnen Linien</translation>
+    </message>
 </context>
 <context>
     <name>Lever</name>
@@ -10189,10 +10205,6 @@
         <translation>Wie viel der Streuung daran liegt, %</translation>
     </message>
     <message>
-        <source>Temperature of %1: 8 of 10 such days lie between the faint lines</source>
-        <translation>Temperatur von %1: 8 von 10 solchen Tagen liegen zwischen den blassen Linien</translation>
-    </message>
-    <message>
         <source>1 day in 10 is cooler</source>
         <translation>1 von 10 Tagen ist kühler</translation>
     </message>
@@ -10219,6 +10231,10 @@
     <message>
         <source>%1 of 20 such days roll with %2.</source>
         <translation>An %1 von 20 solchen Tagen kocht %2 wallend.</translation>
+    </message>
+    <message>
+        <source>Temperature of %1: 8 of 10 such days lie in the wash</source>
+        <translation>Temperatur von %1: 8 von 10 solchen Tagen liegen in der Fläche</translation>
     </message>
 </context>
 <context>
@@ -12217,6 +12233,10 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>The sheet was not saved.</source>
         <translation>Das Blatt wurde nicht gesichert.</translation>
     </message>
+    <message>
+        <source>Does it match what I &amp;measured? ...</source>
+        <translation>Passt es zu meinen Mess&amp;werten? ...</translation>
+    </message>
 </context>
 <context>
     <name>gui::PlanChart</name>
@@ -12308,6 +12328,141 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>Problem: %1</source>
         <translation>Problem: %1</translation>
+    </message>
+</context>
+<context>
+    <name>gui::ReadingsWindow</name>
+    <message>
+        <source>Does it match what I measured?</source>
+        <translation>Passt es zu meinen Messwerten?</translation>
+    </message>
+    <message>
+        <source>Read o&amp;f</source>
+        <translation>Abgelesen &amp;von</translation>
+    </message>
+    <message>
+        <source>The rig that was read of</source>
+        <translation>Die Anlage, von der abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>A line for each look: the time, then what was read. A logger&apos;s lines can be pasted as they are.</source>
+        <translation>Eine Zeile je Blick: die Uhrzeit, dann das Abgelesene. Zeilen eines Loggers können so eingefügt werden, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Lines of readings</source>
+        <translation>Zeilen mit Messwerten</translation>
+    </message>
+    <message>
+        <source>for example</source>
+        <translation>zum Beispiel</translation>
+    </message>
+    <message>
+        <source>What is wrong with the lines</source>
+        <translation>Was an den Zeilen nicht stimmt</translation>
+    </message>
+    <message>
+        <source>The thermometer was held into &amp;ice or boiling water</source>
+        <translation>Das Thermometer wurde in &amp;Eis oder kochendes Wasser gehalten</translation>
+    </message>
+    <message>
+        <source>It was s&amp;tirred before each look</source>
+        <translation>Vor jedem Blick wurde ge&amp;rührt</translation>
+    </message>
+    <message>
+        <source>Leave out lines that are &amp;wrong</source>
+        <translation>&amp;Falsche Zeilen auslassen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a file ...</source>
+        <translation>Datei ö&amp;ffnen ...</translation>
+    </message>
+    <message>
+        <source>&amp;Save the lines ...</source>
+        <translation>Zeilen &amp;speichern ...</translation>
+    </message>
+    <message>
+        <source>&amp;Keep with the kettle</source>
+        <translation>Beim &amp;Kessel behalten</translation>
+    </message>
+    <message>
+        <source>Writes what was learned into the plan, for every later day; Undo takes it back.</source>
+        <translation>Schreibt das Gelernte in den Plan, für jeden späteren Tag; Rückgängig nimmt es zurück.</translation>
+    </message>
+    <message>
+        <source>Answer</source>
+        <translation>Antwort</translation>
+    </message>
+    <message>
+        <source>What the readings say</source>
+        <translation>Was die Messwerte sagen</translation>
+    </message>
+    <message>
+        <source>What is typed here could not be kept: %1.</source>
+        <translation>Das hier Getippte konnte nicht aufbewahrt werden: %1.</translation>
+    </message>
+    <message>
+        <source>The readings were not opened.</source>
+        <translation>Die Messwerte wurden nicht geöffnet.</translation>
+    </message>
+    <message>
+        <source>The readings were not saved.</source>
+        <translation>Die Messwerte wurden nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>Open readings</source>
+        <translation>Messwerte öffnen</translation>
+    </message>
+    <message>
+        <source>Readings (*.csv *.txt *.log);;All files (*)</source>
+        <translation>Messwerte (*.csv *.txt *.log);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Save the lines</source>
+        <translation>Zeilen speichern</translation>
+    </message>
+    <message>
+        <source>Readings (*.csv)</source>
+        <translation>Messwerte (*.csv)</translation>
+    </message>
+    <message>
+        <source>The plan has to be right first: its forms say what is wrong.</source>
+        <translation>Erst muss der Plan stimmen: Seine Formulare sagen, was nicht stimmt.</translation>
+    </message>
+    <message>
+        <source>Nothing was read yet.</source>
+        <translation>Noch wurde nichts abgelesen.</translation>
+    </message>
+    <message>
+        <source>These lines cannot be used yet; what is wrong stands beside them.</source>
+        <translation>Diese Zeilen sind noch nicht zu gebrauchen; was nicht stimmt, steht daneben.</translation>
+    </message>
+    <message>
+        <source>It could not be worked out: %1.</source>
+        <translation>Es ließ sich nicht ausrechnen: %1.</translation>
+    </message>
+    <message>
+        <source>… and more</source>
+        <translation>… und weitere</translation>
+    </message>
+    <message>
+        <source>Line %1:</source>
+        <translation>Zeile %1:</translation>
+    </message>
+    <message>
+        <source>The same numbers as a table</source>
+        <translation>Dieselben Zahlen als Tabelle</translation>
+    </message>
+    <message>
+        <source>Nothing was kept.</source>
+        <translation>Nichts wurde behalten.</translation>
+    </message>
+    <message>
+        <source>These readings tell neither its losses nor what its open surface gives off.</source>
+        <translation>Diese Messwerte sagen weder, was er verliert, noch was seine offene Oberfläche abgibt.</translation>
+    </message>
+    <message>
+        <source>Keep what was read</source>
+        <translation>Das Abgelesene behalten</translation>
     </message>
 </context>
 <context>

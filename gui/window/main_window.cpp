@@ -62,7 +62,7 @@ QString singleFile(const QMimeData& data) {
 }  // namespace
 
 MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
-    : recovery_(recoveryFolder) {
+    : recovery_(recoveryFolder), recoveryFolder_(recoveryFolder) {
   setAcceptDrops(true);
   document_.startWithUnits(unitsToStartWith());
   shownUnits_ = document_.units();
@@ -111,6 +111,7 @@ MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
 
 MainWindow::~MainWindow() {
   disconnect(&document_, nullptr, this, nullptr);
+  delete readings_;  // it follows the document
   // The fields outlive the document: as they lose the focus they would give it what they hold.
   forms_->commit();
 }

@@ -23,6 +23,7 @@
 #include "gui/window/questions/question_column.hpp"
 #include "gui/window/questions/question_page.hpp"
 #include "gui/window/questions/solver.hpp"
+#include "gui/window/readings/readings_window.hpp"
 
 namespace gui {
 
@@ -52,6 +53,8 @@ class MainWindow : public QMainWindow {
   void saveReport(const QString& path);
   // One rig's day on a page, as PDF or, where the name ends so, as HTML.
   void saveSheet(const QString& path, std::size_t rig);
+  // What was read on a day, and what it says: a window beside this one.
+  ReadingsWindow& showReadings();
   // Every key of a menu, and those of fields and tables.
   void showKeys();
   rigs::SolutionPtr reportedSolution() const;
@@ -169,6 +172,8 @@ class MainWindow : public QMainWindow {
   PlanForms* forms_ = nullptr;
   QuestionPage* page_ = nullptr;
   QLabel* status_ = nullptr;
+  QString recoveryFolder_;
+  ReadingsWindow* readings_ = nullptr;  // once it was asked for
   QTimer autosave_;
   bool closed_ = false;  // in order: nothing is left to keep
   rigs::UnitSystem shownUnits_ = rigs::UnitSystem::SI;

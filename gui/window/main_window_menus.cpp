@@ -128,6 +128,9 @@ void MainWindow::buildRigMenu() {
                       forms_->rigColumns().sameForAll(*cell);
                   });
   menu->addSeparator();
+  menu->addAction(tr("Does it match what I &measured? ..."), QKeySequence(Qt::CTRL | Qt::Key_M),
+                  this, [this] { showReadings(); });
+  menu->addSeparator();
   entry(tr("Move to the le&ft"), QKeySequence(Qt::ALT | Qt::Key_Left),
         [](RigColumns& rigs, std::size_t rig) { rigs.move(rig, -1); });
   entry(tr("Move to the ri&ght"), QKeySequence(Qt::ALT | Qt::Key_Right),

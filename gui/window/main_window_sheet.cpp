@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A sheet to brew by, of any of the plan's rigs, from the menu of files.
+// What is of one rig's day: a sheet to brew by, from the menu of files, and what was read of it.
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMenu>
@@ -70,6 +70,15 @@ void MainWindow::saveSheet(const QString& path, std::size_t rig) {
   } catch (const rigs::FileError& error) {
     complain(tr("The sheet was not saved."), told(error.told()));
   }
+}
+
+ReadingsWindow& MainWindow::showReadings() {
+  forms_->commit();
+  if (!readings_) readings_ = new ReadingsWindow(document_, recoveryFolder_, this);
+  readings_->show();
+  readings_->raise();
+  readings_->activateWindow();
+  return *readings_;
 }
 
 }  // namespace gui

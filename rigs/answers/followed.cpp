@@ -10,6 +10,7 @@
 #include "rigs/answers/followed_alarms.hpp"
 #include "rigs/answers/next_reading.hpp"
 #include "rigs/answers/priors.hpp"
+#include "rigs/answers/read_course.hpp"
 #include "rigs/answers/read_day.hpp"
 #include "rigs/answers/reading_fit.hpp"
 
@@ -17,9 +18,6 @@ namespace rigs {
 namespace {
 
 using namespace physics;
-
-// Between the hour of a reading and this much later the laws' own error grows in. Own choice.
-constexpr double kLawsGrowIn = 3.0 * 3600.0;
 
 bool isWrittenDown(StageKind kind) {
   constexpr std::array kEvents{readings::Event::PluggedIn, readings::Event::GrainIn,
@@ -106,14 +104,9 @@ class Following {
     found_.coming.push_back(std::move(one));
   }
 
-  // How much of the laws' own error has grown in since the last reading, at a moment of the clock.
-  double grown(Time at) const {
-    if (read_.empty()) return 0.0;  // then unknowns are as wide as they get
-    return std::clamp(inSeconds(at - read_.back().at) / kLawsGrowIn, 0.0, 1.0);
-  }
   LawsGrown lawsGrown() const {
     return [this](const DayCourse& day, Temperature wort, Time at) {
-      return wort + day.lawsOff * grown(at) * kelvins(lawsMayBeOff(wort, plan_));
+      return wort + day.lawsOff * lawsGrownIn(read_, at) * kelvins(lawsMayBeOff(wort, plan_));
     };
   }
 

@@ -24,6 +24,7 @@
 #include <limits>
 
 #include "gui/telling/curve.hpp"
+#include "gui/window/charts/chart_washes.hpp"
 #include "gui/window/charts/rig_swatch.hpp"
 
 namespace gui {
@@ -322,6 +323,7 @@ void Plot::Parts::under(QPainter& painter) const {
     const QPointF b = layout.at(band.alongX ? QPointF(to, w.yFrom) : QPointF(w.xTo, from));
     painter.fillRect(QRectF(a, b), look.bandFill);
   }
+  drawWashes(painter, picture, layout, look);
   painter.setPen(flatPen(look.grid, 1.0));
   for (const Label& tick : layout.yTicks) {
     painter.drawLine(QPointF(layout.plot.left(), tick.anchor.y()),

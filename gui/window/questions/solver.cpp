@@ -20,6 +20,8 @@ namespace {
 constexpr std::chrono::milliseconds kPause{120};
 constexpr std::chrono::milliseconds kBetweenSteps{100};  // of a progress bar
 
+}  // namespace
+
 rigs::Told whatWentWrong(const std::exception_ptr& error) {
   try {
     std::rethrow_exception(error);
@@ -31,8 +33,6 @@ rigs::Told whatWentWrong(const std::exception_ptr& error) {
     return rigs::Told::just(rigs::Verbatim{other.what()});
   }
 }
-
-}  // namespace
 
 Solver::Solver(QObject* parent) : QObject(parent) {
   qRegisterMetaType<SolutionPtr>("gui::SolutionPtr");

@@ -7,6 +7,7 @@
 #include <QObject>
 #include <atomic>
 #include <condition_variable>
+#include <exception>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -82,6 +83,9 @@ class Solver : public QObject {
   int shown_ = 0;  // interface thread only
   std::thread worker_;
 };
+
+// Of what a thread caught, for a person.
+rigs::Told whatWentWrong(const std::exception_ptr& error);
 
 // The same for commands, which may wait. The plan has been checked.
 SolutionPtr solveAtOnce(const rigs::Plan& plan);

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// Readings typed, opened and kept, as a person would.
+#include "gui/window/readings/readings_window.hpp"
+
+#include <QComboBox>
+#include <QTest>
+
+#include "gui/telling/curve.hpp"
+#include "rigs/plans/plan_starts.hpp"
+#include "tests/gui/window/window_fixture.hpp"
+
+namespace {
+
+using test_support::WindowTest;
+
+// Of a kettle that cools faster than planned; invented.
+const char* const kNight =
+    "20:48 unplugged\n20:49 66.6\n21:00 66.2\n21:10 65.8\n21:19 65.5\n06:30 49.4\n";
+
+class TheReadings : public WindowTest {
+ protected:
+  void begin() {
+    test_support::writeFile(fileIn(QStringLiteral("night.json")),
+                            *rigs::planStartText("night-unplugged"));
+    ASSERT_TRUE(window().openPlan(fileIn(QStringLiteral("night.json"))));
+    ASSERT_TRUE(settles());
+    readings_ = &window().showReadings();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(readings_));
+  }
+  bool works() {
+    return QTest::qWaitFor(
+        [this] {
+          QCoreApplication::processEvents();
+          return readings_->isSettled();
+        },
+        60000);
+  }
+  template <class Widget>
+  Widget& part(const char* name) {
+    return *readings_->findChild<Widget*>(QString::fromLatin1(name));
+  }
+  QString sentence() { return part<QLabel>("sentence").text(); }
+  QString problems() {
+    auto& label = part<QLabel>("problems");
+    return label.isHidden() ? QString() : label.text();
+  }
+  void typeLines(const char* lines) {
+    auto& into = part<QPlainTextEdit>("lines");
+    for (const char* key = lines; *key != '\0'; ++key) {
+      if (*key == '\n')
+        QTest::keyClick(&into, Qt::Key_Return);
+      else
+        QTest::keyClick(&into, *key);
+    }
+  }
+  void chooseSecondRig() {
+    auto* rigs = readings_->findChild<QComboBox*>();
+    rigs->setFocus();
+    QTest::keyClick(rigs, Qt::Key_Down);
+    ASSERT_EQ(rigs->currentIndex(), 1);
+  }
+
+  gui::ReadingsWindow* readings_ = nullptr;
+};
+
+TEST_F(TheReadings, SayWhatANightTellsAndAreKeptAsAStepThatUndoTakesBack) {
+  begin();
+  EXPECT_EQ(sentence(), QStringLiteral("Nothing was read yet."));
+  chooseSecondRig();
+  typeLines(kNight);
+  ASSERT_TRUE(works());
+  ASSERT_TRUE(QTest::qWaitFor([this] { return readings_->chart().isVisible(); }, 5000));
+  EXPECT_TRUE(sentence().contains(QStringLiteral("With your readings: in the morning about 49.2")))
+      << sentence().toStdString();
+  const auto& picture = readings_->chart().picture();
+  EXPECT_EQ(picture.lines.size(), 5u);
+  EXPECT_EQ(picture.marks.size(), 5u) << "of temperatures; the event is none";
+  ASSERT_EQ(picture.washes.size(), 1u);
+  // The last reading lies in what is known now, and below what was expected.
+  const auto at = [&](std::size_t line) {
+    return *gui::telling::valueAt(picture.lines[line].points, picture.marks.back().at.x);
+  };
+  EXPECT_LT(at(picture.washes[0].low), picture.marks.back().at.y);
+  EXPECT_GT(at(picture.washes[0].high), picture.marks.back().at.y);
+
+  auto& keep = part<QPushButton>("keep");
+  ASSERT_TRUE(keep.isEnabled());
+  QTest::mouseClick(&keep, Qt::LeftButton);
+  EXPECT_TRUE(QString::fromStdString(document().text()).contains(QStringLiteral("measured")));
+  document().undoStack().undo();
+  EXPECT_FALSE(QString::fromStdString(document().text()).contains(QStringLiteral("measured")));
+}
+
+TEST_F(TheReadings, NameTheLinesThatAreWrongAndLoseNone) {
+  begin();
+  typeLines("20:48 unplugged\n20:49 66.6\n21:00 warmish\n");
+  ASSERT_TRUE(works());
+  ASSERT_TRUE(QTest::qWaitFor([this] { return !problems().isEmpty(); }, 5000));
+  EXPECT_TRUE(problems().startsWith(QStringLiteral("Line 3: "))) << problems().toStdString();
+  EXPECT_FALSE(part<QPushButton>("keep").isEnabled());
+  // A window later, what was typed is there.
+  reopen(fileIn(QStringLiteral("night.json")));
+  ASSERT_TRUE(settles());
+  readings_ = &window().showReadings();
+  EXPECT_TRUE(part<QPlainTextEdit>("lines").toPlainText().contains(QStringLiteral("warmish")));
+}
+
+TEST_F(TheReadings, AreOpenedAndSavedAsFiles) {
+  begin();
+  const QString file = fileIn(QStringLiteral("night.csv"));
+  test_support::writeFile(file, kNight);
+  readings_->openReadings(file);
+  ASSERT_TRUE(works());
+  EXPECT_TRUE(sentence().contains(QStringLiteral("With your readings")))
+      << sentence().toStdString();
+  const QString copy = fileIn(QStringLiteral("copy.csv"));
+  readings_->saveReadings(copy);
+  EXPECT_EQ(test_support::readFile(copy), kNight);
+  answerBoxWith(QMessageBox::Ok);
+  readings_->openReadings(fileIn(QStringLiteral("nowhere.csv")));
+  EXPECT_EQ(boxes_, 1);
+  EXPECT_EQ(part<QPlainTextEdit>("lines").toPlainText().toStdString(), kNight)
+      << "what was there stays";
+}
+
+}  // namespace
