@@ -12234,8 +12234,8 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Das Blatt wurde nicht gesichert.</translation>
     </message>
     <message>
-        <source>Does it match what I &amp;measured? ...</source>
-        <translation>Passt es zu meinen Mess&amp;werten? ...</translation>
+        <source>Does it match what I measured? ...</source>
+        <translation>Passt es zu meinen Messwerten? ...</translation>
     </message>
 </context>
 <context>

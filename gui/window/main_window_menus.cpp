@@ -128,7 +128,7 @@ void MainWindow::buildRigMenu() {
                       forms_->rigColumns().sameForAll(*cell);
                   });
   menu->addSeparator();
-  menu->addAction(tr("Does it match what I &measured? ..."), QKeySequence(Qt::CTRL | Qt::Key_M),
+  menu->addAction(tr("Does it match what I measured? ..."), QKeySequence(Qt::CTRL | Qt::Key_M),
                   this, [this] { showReadings(); });
   menu->addSeparator();
   entry(tr("Move to the le&ft"), QKeySequence(Qt::ALT | Qt::Key_Left),
