@@ -49,6 +49,13 @@ std::string Case::thicknessUnit() const {
   return reader.units.isMetric(rigs::QuantityKind::Length) ? "mm" : "in";
 }
 
+rigs::Solution ofThisRigAlone(const rigs::Solution& solution, std::size_t rig) {
+  return {.plan = rigs::onlyRig(solution.plan, rig),
+          .answers = {{solution.answers.rigs[rig]}, solution.answers.ownRules},
+          .sweeps = {},
+          .done = {}};
+}
+
 Extremes extremesOf(const Case& of,
                     const std::function<std::optional<double>(std::size_t)>& figure) {
   Extremes extremes;

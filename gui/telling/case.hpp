@@ -83,6 +83,9 @@ struct Case {
   std::string thicknessUnit() const;
 };
 
+// Of one rig what cautions are told from: what the others come to is no matter of its day.
+rigs::Solution ofThisRigAlone(const rigs::Solution& solution, std::size_t rig);
+
 // Rigs ordered by a figure; those without one are left out.
 struct Extremes {
   std::size_t least = 0, most = 0;  // meaningful where `counted` > 0

@@ -291,13 +291,6 @@ void tellRange(const ReadAndFollowed& from, Answer& answer) {
 
 }  // namespace
 
-rigs::Solution ofThisRigAlone(const rigs::Solution& solution, std::size_t rig) {
-  return {.plan = rigs::onlyRig(solution.plan, rig),
-          .answers = {{solution.answers.rigs[rig]}, solution.answers.ownRules},
-          .sweeps = {},
-          .done = {}};
-}
-
 std::vector<Told> actionsOf(const Case& of, std::size_t rig, const Followed& followed) {
   const Lines lines(of, rig);
   std::vector<Told> all;

@@ -19,9 +19,6 @@ struct ReadAndFollowed {
 // With title and cautions. Needs days with the plan's own night, and chilling where it is stated.
 Answer howItGoesOn(const Case& of, std::size_t rig, const ReadAndFollowed& from);
 
-// Of one rig what cautions are told from: what the others come to is no matter of this day.
-rigs::Solution ofThisRigAlone(const rigs::Solution& solution, std::size_t rig);
-
 // Of what comes, one after another, what is done then: "It rolls".
 std::vector<rigs::Told> actionsOf(const Case& of, std::size_t rig, const rigs::Followed& followed);
 

@@ -339,7 +339,7 @@ Answer whatWasLearned(const Case& of, std::size_t rig, const ReadAndLearned& fro
         TOLD("Learned",
              "The readings leave too little of what was drawn for ranges of the day; those of the "
              "kettle are by straight lines.")));
-  addCautions(answer, rigs::About::Insulation, of.solution);
+  addCautions(answer, rigs::About::Insulation, ofThisRigAlone(of.solution, rig));
   return answer;
 }
 

@@ -30,7 +30,8 @@ struct PictureLine {
   int rig = 0;
   std::string name;
   std::vector<PicturePoint> points;  // finite, x ascending; a gap is a second line of the same rig
-  bool faint = false;                // a companion, such as the same rig without its jacket
+  // A companion, such as the same rig without its jacket; of no rig's: what was thought before.
+  bool faint = false;
   std::vector<PicturePhase> phases = {};
 };
 

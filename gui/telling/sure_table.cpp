@@ -8,6 +8,7 @@
 #include <utility>
 #include <variant>
 
+#include "gui/telling/band_picture.hpp"
 #include "gui/telling/sure.hpp"
 #include "gui/telling/words.hpp"
 
@@ -161,28 +162,10 @@ Table causesTable(const Case& of, std::size_t rig) {
 }
 
 Picture surePicture(const Case& of, std::size_t rig) {
-  Picture picture;
-  picture.title = of.text(
-      Told(TOLD("Sure", "Temperature of %1: 8 of 10 such days lie in the wash"), of.named(rig)));
-  picture.xTitle = of.text(Told(TOLD("Answer", "Time since the start")));
-  picture.yUnit = of.unit<physics::Temperature>();
-  picture.yTitle = of.text(Told(TOLD("Answer", "Temperature, %1"), rigs::Verbatim{picture.yUnit}));
-  picture.xIsClock = true;
-  const auto add = [&](std::string name,
-                       std::optional<physics::Temperature> Band<physics::Temperature>::*which,
-                       bool faint) {
-    PictureLine line{
-        .rig = static_cast<int>(rig), .name = std::move(name), .points = {}, .faint = faint};
-    for (const rigs::BandCoursePoint& point : of.rig(rig).sure->course)
-      if (point.wort.*which)
-        line.points.push_back({physics::inMinutes(point.time), of.axis(*(point.wort.*which))});
-    if (!line.points.empty()) picture.lines.push_back(std::move(line));
-  };
-  add(of.name(rig), &Band<physics::Temperature>::middle, false);
-  add(of.text(Told(TOLD("Sure", "1 day in 10 is cooler"))), &Band<physics::Temperature>::low, true);
-  add(of.text(Told(TOLD("Sure", "1 day in 10 is warmer"))), &Band<physics::Temperature>::high,
-      true);
-  if (picture.lines.size() == 3) picture.washes = {{.low = 1, .high = 2}};
+  Picture picture = temperaturePicture(
+      of, of.text(Told(TOLD("Sure", "Temperature of %1: 8 of 10 such days lie in the wash"),
+                       of.named(rig))));
+  addBand(picture, of, rig, of.rig(rig).sure->course);
   return picture;
 }
 

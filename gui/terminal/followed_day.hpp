@@ -11,7 +11,7 @@
 #include "gui/terminal/commands.hpp"
 #include "gui/terminal/finished.hpp"
 #include "rigs/answers/followed.hpp"
-#include "rigs/answers/read_course.hpp"
+#include "rigs/answers/read_setting.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/documents/problems.hpp"
 #include "rigs/readings/readings_reader.hpp"

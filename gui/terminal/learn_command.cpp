@@ -17,7 +17,7 @@
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/answers/learned.hpp"
-#include "rigs/answers/read_course.hpp"
+#include "rigs/answers/read_setting.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/rig_letters.hpp"
@@ -97,9 +97,11 @@ std::string shown(const Request& request, const Audience& audience, const rigs::
                   std::size_t rig, const telling::ReadAndLearned& of, std::vector<Told> keeping) {
   const rigs::Solution solution{
       .plan = plan, .answers = rigs::answer(plan, rigs::Depth::Day), .sweeps = {}, .done = {}};
-  if (request.form == Form::Json)
+  if (request.form == Form::Json) {
+    const rigs::Solution alone = telling::ofThisRigAlone(solution, rig);
     return rigs::learnedJson(plan, rig, of.read, of.learned,
-                             rigs::cautionsFor(rigs::About::Insulation, plan, solution.answers));
+                             rigs::cautionsFor(rigs::About::Insulation, alone.plan, alone.answers));
+  }
   const telling::QuestionView view{.rig = static_cast<int>(rig), .only = rig};
   Page page = pageAbout(plan, audience.reader, rig);
   page.add(telling::whatWasLearned({solution, plan, audience.reader, view}, rig, of));
@@ -125,6 +127,8 @@ Finished learnFromReadings(const Request& request, const Audience& audience,
     read =
         rigs::readings::readLines(text, rigs::settingOf(*input.plan, rig, nameOfReadings(request)),
                                   correctionsFrom(request.readings), ofReadings);
+  if (input.plan && !request.readings.keep)
+    rigs::tellWhereCountedTwice(*input.plan, rig, text, nameOfReadings(request), ofReadings);
   const Finished judged = judge(request, audience, input, ofReadings);
   if (judged.exitCode != 0) return judged;
 

@@ -2,7 +2,7 @@
 #include "gui/terminal/reading_input.hpp"
 
 #include "gui/terminal/problem_text.hpp"
-#include "rigs/answers/begins.hpp"
+#include "rigs/answers/read_setting.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/readings/cells.hpp"
@@ -38,21 +38,7 @@ std::string textOfReadings(const Request& request) {
 }
 
 void beginAsSolved(PlanInput& input, std::size_t rig) {
-  if (!input.plan || !input.plan->ready) return;
-  input.plan = rigs::asBegun(*input.plan, rig);
-  if (const auto start = input.plan->start()) {
-    input.plan->startOfDay = rigs::clockOfDay(*start);
-    return;
-  }
-  input.ofDocument.push_back(
-      {rigs::Severity::Error, "/ready",
-       rigs::advised(
-           rigs::Told(TOLD("Terminal",
-                           "%1 never comes to what is to be ready, so nobody knows when the "
-                           "day of these readings began"),
-                      rigs::Quoted{input.plan->rigs[rig].name}),
-           rigs::withExample(rigs::Told(TOLD("Terminal", "state when it began in its place")),
-                             rigs::Verbatim{R"("day_starts": "08:00")"}))});
+  if (input.plan) input.plan = rigs::begunToBeRead(*input.plan, rig, input.ofDocument);
 }
 
 Finished judge(const Request& request, const Audience& audience, const PlanInput& input,

@@ -18,8 +18,7 @@ rigs::readings::Corrections correctionsFrom(const ReadingOptions& typed);
 std::string nameOfReadings(const Request& request);
 // The whole file, or all of standard input. Throws rigs::FileError.
 std::string textOfReadings(const Request& request);
-// Readings are kept from when the day began: of a plan whose days are solved backwards, with that
-// beginning, on the day it was. A rig that never comes to what is to be ready has none: an error.
+// See rigs::begunToBeRead().
 void beginAsSolved(PlanInput& input, std::size_t rig);
 
 // What is wrong with options, plan and readings: exit code 2, in the form that was asked for. Where

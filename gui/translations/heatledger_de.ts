@@ -4590,6 +4590,10 @@
         <source>the readings would fit far better twelve hours earlier or later; mend their clock first</source>
         <translation>die Messwerte passten weit besser zwölf Stunden früher oder später; berichtigen Sie zuerst ihre Uhr</translation>
     </message>
+    <message>
+        <source>these readings are in the factors of %1 already; held against them here they count twice</source>
+        <translation>diese Ablesungen stecken schon in den Faktoren von %1; hier daran gehalten zählen sie doppelt</translation>
+    </message>
 </context>
 <context>
     <name>Learned</name>
@@ -4862,8 +4866,16 @@
         <translation>Abgelesen</translation>
     </message>
     <message>
-        <source>With the readings 8 of 10 such days lie in the wash; before them, between the thin lines</source>
-        <translation>Mit den Messwerten liegen 8 von 10 solchen Tagen in der Fläche; vor ihnen zwischen den dünnen Linien</translation>
+        <source>Before reading 8 of 10 such days lie between the dotted lines</source>
+        <translation>Vor dem Ablesen liegen 8 von 10 solchen Tagen zwischen den gepunkteten Linien</translation>
+    </message>
+    <message>
+        <source>The likeliest day with the readings; before them 8 of 10 such days lie between the dotted lines</source>
+        <translation>Der wahrscheinlichste Tag mit den Ablesungen; vor ihnen liegen 8 von 10 solchen Tagen zwischen den gepunkteten Linien</translation>
+    </message>
+    <message>
+        <source>With the readings 8 of 10 such days lie in the wash; before them, between the dotted lines</source>
+        <translation>Mit den Ablesungen liegen 8 von 10 solchen Tagen in der Fläche; vor ihnen zwischen den gepunkteten Linien</translation>
     </message>
 </context>
 <context>
@@ -8942,6 +8954,14 @@
         <source>%1: wort is 0 to 34 °P</source>
         <translation>%1: Würze hat 0 bis 34 °P</translation>
     </message>
+    <message>
+        <source>%1 never comes to what is to be ready, so nobody knows when the day of these readings began</source>
+        <translation>%1 kommt nie zu dem, was fertig sein soll; also weiß niemand, wann der Tag dieser Ablesungen begann</translation>
+    </message>
+    <message>
+        <source>state when it began in its place</source>
+        <translation>geben Sie stattdessen an, wann er begann</translation>
+    </message>
 </context>
 <context>
     <name>Rig</name>
@@ -11342,14 +11362,6 @@
         <translation>wie lange die Würze bis zur Anstelltemperatur braucht, und das Wasser dafür</translation>
     </message>
     <message>
-        <source>%1 never comes to what is to be ready, so nobody knows when the day of these readings began</source>
-        <translation>%1 kommt nie zu dem, was fertig sein soll; also weiß niemand, wann der Tag dieser Ablesungen begann</translation>
-    </message>
-    <message>
-        <source>state when it began in its place</source>
-        <translation>geben Sie stattdessen an, wann er begann</translation>
-    </message>
-    <message>
         <source>%1 was given; what is to be ready and a clock time from 00:00 to 23:59 are accepted, for example &quot;boil 11:00&quot;; that may be %2</source>
         <translation>%1 wurde angegeben; erlaubt ist, was fertig sein soll, und eine Uhrzeit von 00:00 bis 23:59, zum Beispiel „boil 11:00“; das kann %2 sein</translation>
     </message>
@@ -12235,7 +12247,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>Does it match what I measured? ...</source>
-        <translation>Passt es zu meinen Messwerten? ...</translation>
+        <translation>Stimmt es mit meinen Messungen überein? ...</translation>
     </message>
 </context>
 <context>
@@ -12334,7 +12346,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <name>gui::ReadingsWindow</name>
     <message>
         <source>Does it match what I measured?</source>
-        <translation>Passt es zu meinen Messwerten?</translation>
+        <translation>Stimmt es mit meinen Messungen überein?</translation>
     </message>
     <message>
         <source>Read o&amp;f</source>
@@ -12350,7 +12362,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>Lines of readings</source>
-        <translation>Zeilen mit Messwerten</translation>
+        <translation>Zeilen mit Ablesungen</translation>
     </message>
     <message>
         <source>for example</source>
@@ -12394,7 +12406,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>What the readings say</source>
-        <translation>Was die Messwerte sagen</translation>
+        <translation>Was die Ablesungen sagen</translation>
     </message>
     <message>
         <source>What is typed here could not be kept: %1.</source>
@@ -12402,19 +12414,19 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>The readings were not opened.</source>
-        <translation>Die Messwerte wurden nicht geöffnet.</translation>
+        <translation>Die Ablesungen wurden nicht geöffnet.</translation>
     </message>
     <message>
         <source>The readings were not saved.</source>
-        <translation>Die Messwerte wurden nicht gespeichert.</translation>
+        <translation>Die Ablesungen wurden nicht gespeichert.</translation>
     </message>
     <message>
         <source>Open readings</source>
-        <translation>Messwerte öffnen</translation>
+        <translation>Ablesungen öffnen</translation>
     </message>
     <message>
         <source>Readings (*.csv *.txt *.log);;All files (*)</source>
-        <translation>Messwerte (*.csv *.txt *.log);;Alle Dateien (*)</translation>
+        <translation>Ablesungen (*.csv *.txt *.log);;Alle Dateien (*)</translation>
     </message>
     <message>
         <source>Save the lines</source>
@@ -12422,7 +12434,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>Readings (*.csv)</source>
-        <translation>Messwerte (*.csv)</translation>
+        <translation>Ablesungen (*.csv)</translation>
     </message>
     <message>
         <source>The plan has to be right first: its forms say what is wrong.</source>
@@ -12458,7 +12470,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>These readings tell neither its losses nor what its open surface gives off.</source>
-        <translation>Diese Messwerte sagen weder, was er verliert, noch was seine offene Oberfläche abgibt.</translation>
+        <translation>Diese Ablesungen sagen weder, was er verliert, noch was seine offene Oberfläche abgibt.</translation>
     </message>
     <message>
         <source>Keep what was read</source>

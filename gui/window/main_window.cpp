@@ -62,7 +62,7 @@ QString singleFile(const QMimeData& data) {
 }  // namespace
 
 MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
-    : recovery_(recoveryFolder), recoveryFolder_(recoveryFolder) {
+    : recovery_(recoveryFolder) {
   setAcceptDrops(true);
   document_.startWithUnits(unitsToStartWith());
   shownUnits_ = document_.units();

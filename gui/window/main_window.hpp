@@ -172,7 +172,6 @@ class MainWindow : public QMainWindow {
   PlanForms* forms_ = nullptr;
   QuestionPage* page_ = nullptr;
   QLabel* status_ = nullptr;
-  QString recoveryFolder_;
   ReadingsWindow* readings_ = nullptr;  // once it was asked for
   QTimer autosave_;
   bool closed_ = false;  // in order: nothing is left to keep

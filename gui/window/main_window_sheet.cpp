@@ -74,7 +74,7 @@ void MainWindow::saveSheet(const QString& path, std::size_t rig) {
 
 ReadingsWindow& MainWindow::showReadings() {
   forms_->commit();
-  if (!readings_) readings_ = new ReadingsWindow(document_, recoveryFolder_, this);
+  if (!readings_) readings_ = new ReadingsWindow(document_, recovery_.folder(), this);
   readings_->show();
   readings_->raise();
   readings_->activateWindow();

@@ -106,7 +106,7 @@ class Following {
 
   LawsGrown lawsGrown() const {
     return [this](const DayCourse& day, Temperature wort, Time at) {
-      return wort + day.lawsOff * lawsGrownIn(read_, at) * kelvins(lawsMayBeOff(wort, plan_));
+      return withLawsGrown(day, wort, plan_, read_, at);
     };
   }
 

@@ -38,13 +38,12 @@ bool keep(const Learned& learned, Unknown what, double factorNow, const char* fa
   return false;
 }
 
-void refuse(const Plan& plan, std::size_t rig, const Learned& learned, const std::string& mark,
+void refuse(const Plan& plan, std::size_t rig, const Learned& learned, std::string_view text,
             Problems& problems) {
   const auto say = [&](Told message) {
     problems.push_back({Severity::Error, "--keep", std::move(message)});
   };
-  const auto& measured = plan.rigs[rig].measured;
-  if (measured && measured->readings.find(mark) != std::string::npos)
+  if (isKeptIn(plan.rigs[rig], text))
     say(Told(TOLD("Kept", "these readings are in the plan already, and count once")));
   if (learned.nothing)
     say(Told(TOLD("Kept", "the readings tell nothing of this kettle that could be kept")));
@@ -71,12 +70,27 @@ std::string markOf(std::string_view text) {
   return hex.data();
 }
 
+bool isKeptIn(const RigPlan& rig, std::string_view text) {
+  return rig.measured && rig.measured->readings.find(markOf(text)) != std::string::npos;
+}
+
+void tellWhereCountedTwice(const Plan& plan, std::size_t rig, std::string_view text,
+                           const std::string& name, Problems& problems) {
+  if (isKeptIn(plan.rigs[rig], text))
+    problems.push_back(
+        {Severity::Warning, name,
+         Told(TOLD("Kept",
+                   "these readings are in the factors of %1 already; held against them here they "
+                   "count twice"),
+              Quoted{plan.rigs[rig].name})});
+}
+
 std::optional<Kept> withLearned(const std::string& document, const Plan& plan, std::size_t rig,
                                 const Learned& learned, const ReadingsKept& readings,
                                 Problems& problems) {
   const std::string mark = markOf(readings.text);
   const std::size_t before = problems.size();
-  refuse(plan, rig, learned, mark, problems);
+  refuse(plan, rig, learned, readings.text, problems);
   if (problems.size() > before) return std::nullopt;
   const RigPlan& planned = plan.rigs[rig];
   Kept kept{.document = document};

@@ -24,6 +24,12 @@ struct ReadingsKept {
 // "1f0c33ab": FNV-1a, 32 bits. Source: Fowler, Noll and Vo, draft-eastlake-fnv.
 std::string markOf(std::string_view text);
 
+// Whether the rig's factors have them already.
+bool isKeptIn(const RigPlan& rig, std::string_view text);
+// A warning where they do: what is learned from them once more has them twice.
+void tellWhereCountedTwice(const Plan& plan, std::size_t rig, std::string_view text,
+                           const std::string& name, Problems& problems);
+
 struct Kept {
   std::string document;  // as it was where nothing is kept
   bool losses = false, surface = false;

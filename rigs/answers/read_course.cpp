@@ -2,10 +2,9 @@
 #include "rigs/answers/read_course.hpp"
 
 #include <algorithm>
-#include <utility>
 
 #include "rigs/answers/course_clock.hpp"
-#include "rigs/answers/reading_fit.hpp"
+#include "rigs/answers/next_reading.hpp"
 
 namespace rigs {
 namespace {
@@ -22,13 +21,11 @@ std::vector<BandCoursePoint> courseBy(const CourseClock& clock, const Plan& plan
   for (std::size_t i = 0; i < kTimes; ++i) {
     const Time since = static_cast<double>(i) / static_cast<double>(kTimes - 1) * over;
     const Time at = plan.startOfDay + since;
-    const double grown = lawsGrownIn(read, at);
     const auto worts = clock.band(
         [&](const DayCourse& day) {
           const auto own = clock.since(day, at);
           if (!own || *own < seconds(0.0) || day.wort.empty()) return kNoSuchDay;
-          const Temperature wort = day.wortAt(*own);
-          return inKelvin(wort + day.lawsOff * grown * kelvins(lawsMayBeOff(wort, plan)));
+          return inKelvin(withLawsGrown(day, day.wortAt(*own), plan, read, at));
         },
         [](double n) { return kelvin(n); });
     if (worts.low && worts.middle && worts.high) course.push_back({since, worts});
@@ -38,17 +35,14 @@ std::vector<BandCoursePoint> courseBy(const CourseClock& clock, const Plan& plan
 
 }  // namespace
 
-readings::Setting settingOf(const Plan& plan, std::size_t rig, std::string name) {
-  return {.name = std::move(name),
-          .startOfDay = plan.startOfDay,
-          .boiling = simulate(plan.rigs[rig].rig, plan.batch, plan.place,
-                              {.relativeTolerance = 1e-6, .leastForAnyPower = false})
-                         .boilingPoint};
-}
-
 double lawsGrownIn(const std::vector<readings::Reading>& read, Time at) {
   if (read.empty()) return 0.0;  // then unknowns are as wide as they get
   return std::clamp(inSeconds(at - read.back().at) / kLawsGrowIn, 0.0, 1.0);
+}
+
+Temperature withLawsGrown(const DayCourse& day, Temperature wort, const Plan& plan,
+                          const std::vector<readings::Reading>& read, Time at) {
+  return wort + day.lawsOff * lawsGrownIn(read, at) * kelvins(lawsMayBeOff(wort, plan));
 }
 
 ReadCourse readCourse(const Plan& plan, const std::vector<DayCourse>& planned,
@@ -60,7 +54,13 @@ ReadCourse readCourse(const Plan& plan, const std::vector<DayCourse>& planned,
   const Time over = end.middle        ? *end.middle - plan.startOfDay
                     : planned.empty() ? seconds(0.0)
                                       : planned.front().over;
-  ReadCourse course{.before = courseBy(before, plan, over, {}), .after = {}};
+  ReadCourse course{.before = courseBy(before, plan, over, {}),
+                    .after = {},
+                    .stage = {},
+                    .isSure = learned.courses.size() > 1};
+  if (last)
+    if (const auto until = before.begin(last->stage + 1).middle; until && *until > last->at)
+      course.stage = {last->at - plan.startOfDay, *until - plan.startOfDay};
   if (!learned.courses.empty())
     course.after =
         courseBy(CourseClock(learned.courses, kinds, plan.startOfDay, last), plan, over, read);

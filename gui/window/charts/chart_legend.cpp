@@ -26,7 +26,7 @@ void addFaint(const Picture& picture, qsizetype rigs, QVector<LegendEntry>& entr
   };
   std::vector<Named> all;
   for (const PictureLine& line : picture.lines) {
-    if (!line.faint || line.points.empty()) continue;
+    if (!line.faint || line.rig < 0 || line.points.empty()) continue;
     auto same = std::find_if(all.begin(), all.end(),
                              [&](const Named& one) { return one.name == line.name; });
     if (same == all.end()) same = all.insert(all.end(), {line.name, {}, line.rig});
@@ -60,7 +60,8 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
                    [](const LegendEntry& a, const LegendEntry& b) { return a.index < b.index; });
   for (const PictureLine& line : picture.lines) {
     if (line.rig >= 0) continue;
-    entries.push_back({QString::fromStdString(line.name), 0, Sample::PlainLine});
+    entries.push_back(
+        {QString::fromStdString(line.name), 0, line.faint ? Sample::Outline : Sample::PlainLine});
   }
   addFaint(picture, seen.size(), entries);
   // A single part is what the axis says.

@@ -10,7 +10,7 @@
 namespace gui {
 
 // What is drawn beside a legend's text.
-enum class LegendSample { None, Line, FaintLine, Part, Band, PlainLine };
+enum class LegendSample { None, Line, FaintLine, Part, Band, PlainLine, Outline };
 struct LegendEntry {
   QString text;
   int index = 0;  // of rig or part

@@ -31,6 +31,7 @@ namespace gui {
 namespace {
 
 constexpr double kLiftedWidth = 3.0;
+const QVector<qreal> kOutline{2.0, 3.0};  // pixels, of what was thought before
 constexpr double kNone = std::numeric_limits<double>::quiet_NaN();
 using Label = ChartLayout::Label;
 using Sample = LegendSample;
@@ -52,7 +53,7 @@ QPen flatPen(const QColor& color, double width) {
 }
 
 QPen penOf(const Picture& picture, const PictureLine& line, const ChartLook& look) {
-  if (line.rig < 0) return flatPen(look.ink, kFaintWidth);
+  if (line.rig < 0) return flatPen(line.faint ? look.quietInk : look.ink, kFaintWidth);
   return flatPen(shadeOfRig(telling::slotOfRig(picture, line.rig), lookOfRig(line.rig, look)),
                  line.faint                ? kFaintWidth
                  : line.rig == look.lifted ? kLiftedWidth
@@ -63,7 +64,7 @@ QPen penOf(const Picture& picture, const PictureLine& line, const ChartLook& loo
 Points drawn(const Picture& picture, const PictureLine& line, const ChartLayout& layout) {
   const double width = line.faint ? kFaintWidth : kLineWidth;
   const auto pattern = line.rig < 0
-                           ? QVector<qreal>()
+                           ? line.faint ? kOutline : QVector<qreal>()
                            : inPixels(dashesOfRig(telling::slotOfRig(picture, line.rig)), width);
   Points all;
   for (const Points& run : clipped(pointsOf(line.points), layout.window)) {
@@ -124,9 +125,13 @@ void sampleOf(QPainter& painter, const Label& label, const Picture& picture,
       painter.fillRect(QRectF(box.left(), y - 6.0, box.width(), 12.0), look.bandFill);
       return;
     case Sample::PlainLine:
-      painter.setPen(flatPen(look.ink, kFaintWidth));
+    case Sample::Outline: {
+      QPen pen = flatPen(label.kind == Sample::Outline ? look.quietInk : look.ink, kFaintWidth);
+      if (label.kind == Sample::Outline) pen.setDashPattern(kOutline);
+      painter.setPen(pen);
       painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
       return;
+    }
     case Sample::Line:
     case Sample::FaintLine:
       break;

@@ -266,8 +266,8 @@ void PlanChart::Parts::drawBeside(QPainter& painter, double x) const {
     if (!value) continue;
     const QPointF at = layout.at({*crosshair, *value});
     if (!layout.plot.adjusted(-1, -1, 1, 1).contains(at)) continue;
-    const QColor shade =
-        line.rig < 0 ? look.ink : shadeOfRig(telling::slotOfRig(picture, line.rig), look);
+    const QColor shade = line.rig < 0 ? (line.faint ? look.quietInk : look.ink)
+                                      : shadeOfRig(telling::slotOfRig(picture, line.rig), look);
     readings.push_back({readOutOf(line, *value, w), at, shade});
     width = std::max(width, metrics.horizontalAdvance(readings.back().text));
   }

@@ -33,6 +33,7 @@ class Recovery {
   void forget(const Leftover& leftover);
 
   static QString usualFolder();
+  QString folder() const { return folder_; }
 
  private:
   QString folder_;

@@ -34,21 +34,24 @@ rigs::Told whatWentWrong(const std::exception_ptr& error) {
   }
 }
 
+bool beginThread(std::thread& thread, std::function<void()> work) {
+  if (thread.joinable()) return true;
+  try {
+    thread = std::thread(std::move(work));
+  } catch (const std::system_error&) {
+    return false;
+  }
+  return true;
+}
+
 Solver::Solver(QObject* parent) : QObject(parent) {
   qRegisterMetaType<SolutionPtr>("gui::SolutionPtr");
   qRegisterMetaType<rigs::Problems>("rigs::Problems");
   beginWork();
 }
 
-// False without a thread to be had; the next plan tries again.
 bool Solver::beginWork() {
-  if (worker_.joinable()) return true;
-  try {
-    worker_ = std::thread([this] { work(); });
-  } catch (const std::system_error&) {
-    return false;
-  }
-  return true;
+  return beginThread(worker_, [this] { work(); });
 }
 
 Solver::~Solver() {

@@ -8,6 +8,7 @@
 #include <atomic>
 #include <condition_variable>
 #include <exception>
+#include <functional>
 #include <memory>
 #include <mutex>
 #include <optional>
@@ -84,6 +85,8 @@ class Solver : public QObject {
   std::thread worker_;
 };
 
+// Unless it runs. False without a thread to be had; the next call tries again.
+bool beginThread(std::thread& thread, std::function<void()> work);
 // Of what a thread caught, for a person.
 rigs::Told whatWentWrong(const std::exception_ptr& error);
 

@@ -10,12 +10,14 @@
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QScopedValueRollback>
+#include <QShortcut>
 #include <QSplitter>
 #include <algorithm>
 #include <utility>
 
 #include "gui/telling/learned.hpp"
 #include "gui/telling/learned_picture.hpp"
+#include "gui/telling/strip.hpp"
 #include "gui/window/words/reader.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/documents/file_errors.hpp"
@@ -56,6 +58,9 @@ ReadingsWindow::ReadingsWindow(PlanDocument& document, const QString& folder, QW
   all->addWidget(sides, 1);
   foot_ = new CautionsFoot(this);
   all->addWidget(foot_);
+  // Of the plan; in the lines these keys are the lines' own.
+  new QShortcut(QKeySequence::Undo, this, [this] { document_.undoStack().undo(); });
+  new QShortcut(QKeySequence::Redo, this, [this] { document_.undoStack().redo(); });
   connect(&rests_, &QTimer::timeout, this, [this] {
     keepDraft();
     ask();
@@ -64,7 +69,7 @@ ReadingsWindow::ReadingsWindow(PlanDocument& document, const QString& folder, QW
   connect(&document_, &PlanDocument::changed, this, &ReadingsWindow::planChanged);
   connect(&document_, &PlanDocument::fileChanged, this, &ReadingsWindow::planChanged);
   planPath_ = document_.path();
-  listRigs();
+  planText_ = document_.text();
   takeDraft();
   retranslate();
   resize(64 * fontMetrics().height(), 40 * fontMetrics().height());
@@ -172,11 +177,7 @@ void ReadingsWindow::retranslate() {
   foot_->setLetters(quiet);
   foot_->retranslate();
   listRigs();
-  if (found_) {
-    take(found_);
-  } else {
-    ask();
-  }
+  if (found_) take(found_);
 }
 
 // --- The plan.
@@ -197,14 +198,17 @@ void ReadingsWindow::listRigs() {
   rigs_->setVisible(rigs_->count() > 1);
 }
 
+// While a hand drags a value the page's own pictures come first; out of sight nothing is asked.
 void ReadingsWindow::planChanged() {
   if (document_.path() != planPath_) {
     keepDraft();
     planPath_ = document_.path();
-    takeDraft();
+    // The same plan under another name takes its lines along, unless that name has some.
+    if (document_.text() != planText_ || QFileInfo::exists(draft())) takeDraft();
   }
+  planText_ = document_.text();
   listRigs();
-  ask();
+  if (isVisible()) rests_.start();
 }
 
 // --- What is typed is not lost.
@@ -240,6 +244,11 @@ void ReadingsWindow::keepDraft() {
     problems_->setText(tr("What is typed here could not be kept: %1.").arg(told(error.told())));
     problems_->show();
   }
+}
+
+void ReadingsWindow::showEvent(QShowEvent* event) {
+  if (!isOfToday()) ask();
+  QWidget::showEvent(event);
 }
 
 void ReadingsWindow::hideEvent(QHideEvent* event) {
@@ -289,6 +298,12 @@ void ReadingsWindow::complain(const QString& what, const QString& why) {
 }
 
 // --- What they say.
+
+bool ReadingsWindow::isOfToday() const {
+  return found_ && found_->of.plan == document_.plan() &&
+         found_->of.rig == static_cast<std::size_t>(rigs_->currentIndex()) &&
+         found_->of.text == lines_->toPlainText().toStdString();
+}
 
 bool ReadingsWindow::isSettled() const { return !rests_.isActive() && work_.isIdle(); }
 
@@ -382,20 +397,20 @@ void ReadingsWindow::showAnswer() {
     shownTables_[i]->fill(shown.tables[i]);
     shownTables_[i]->setAccessibleName(tr("The same numbers as a table"));
   }
-  foot_->show(shown.allCautions().value(0), shown.allCautions());
+  const rigs::Solution alone = telling::ofThisRigAlone(solution, rig);
+  foot_->show(told(telling::stripOf({alone, alone.plan, reader, {}}), reader), shown.allCautions());
   foot_->setVisible(!shown.allCautions().isEmpty());
 }
 
 void ReadingsWindow::keepWithKettle() {
-  if (!found_ || !found_->learned || !isSettled()) return;
-  const std::string& text = found_->of.text;
+  if (!isSettled() || !isOfToday() || !found_->learned) return;
   rigs::Problems problems;
   auto kept =
       rigs::withLearned(document_.text(), found_->solution->plan, found_->of.rig, *found_->learned,
                         {.name = "readings",
                          .lines = found_->read.readings.size(),
                          .day = QDate::currentDate().toString(Qt::ISODate).toStdString(),
-                         .text = text},
+                         .text = found_->of.text},
                         problems);
   if (kept) rigs::readPlan(kept->document, document_.folder(), problems);
   if (!kept || rigs::hasErrors(problems)) {

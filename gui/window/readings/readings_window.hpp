@@ -43,6 +43,7 @@ class ReadingsWindow : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void hideEvent(QHideEvent* event) override;
 
  private:
@@ -54,6 +55,7 @@ class ReadingsWindow : public QWidget {
   void takeDraft();
   void keepDraft();
   void ask();
+  bool isOfToday() const;  // what is shown is of the plan and the lines as they are
   void take(const ReadingsFoundPtr& found);
   void showAnswer();
   void showProblems();
@@ -65,7 +67,8 @@ class ReadingsWindow : public QWidget {
 
   PlanDocument& document_;
   QString folder_;
-  QString planPath_;  // whose readings these are
+  QString planPath_;      // whose readings these are
+  std::string planText_;  // as it was last
   ReadingsWork work_;
   QTimer rests_;
   ReadingsFoundPtr found_;

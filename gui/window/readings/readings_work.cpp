@@ -2,41 +2,23 @@
 #include "gui/window/readings/readings_work.hpp"
 
 #include <QMetaObject>
-#include <system_error>
 #include <utility>
 
 #include "gui/window/questions/solver.hpp"
 #include "rigs/answers/answers.hpp"
-#include "rigs/answers/begins.hpp"
-#include "rigs/documents/problem_words.hpp"
-#include "rigs/readings/readings_reader.hpp"
+#include "rigs/answers/kept.hpp"
+#include "rigs/answers/read_setting.hpp"
 
 namespace gui {
 namespace {
 
 using rigs::Told;
 
-// The plan as this rig's day of it began. With a problem where that day is solved backwards and
-// has no beginning.
-rigs::Plan begun(const rigs::Plan& plan, std::size_t rig, rigs::Problems& problems) {
-  rigs::Plan own = rigs::asBegun(plan, rig);
-  if (!plan.ready) return own;
-  if (const auto start = own.start()) {
-    own.startOfDay = rigs::clockOfDay(*start);
-  } else {
-    problems.push_back({rigs::Severity::Error, "/ready",
-                        Told(TOLD("Terminal",
-                                  "%1 never comes to what is to be ready, so nobody knows when the "
-                                  "day of these readings began"),
-                             rigs::Quoted{plan.rigs[rig].name})});
-  }
-  return own;
-}
-
 // False where `stop` said so before anything was found.
 bool find(ReadingsFound& found, const std::function<bool()>& stop) {
   const std::size_t rig = found.of.rig;
-  rigs::Plan plan = begun(*found.of.plan, rig, found.problems);
+  rigs::Plan plan = rigs::begunToBeRead(*found.of.plan, rig, found.problems);
+  rigs::tellWhereCountedTwice(plan, rig, found.of.text, {}, found.problems);
   found.read =
       rigs::readings::readLines(found.of.text, rigs::settingOf(plan, rig, {}),
                                 {.leaveOutBadRows = found.of.leaveOutBadRows}, found.problems);
@@ -69,19 +51,8 @@ ReadingsWork::~ReadingsWork() {
   if (worker_.joinable()) worker_.join();
 }
 
-// False without a thread to be had; what is asked next tries again.
-bool ReadingsWork::beginWork() {
-  if (worker_.joinable()) return true;
-  try {
-    worker_ = std::thread([this] { work(); });
-  } catch (const std::system_error&) {
-    return false;
-  }
-  return true;
-}
-
 void ReadingsWork::learn(ReadingsJob job) {
-  if (!beginWork()) {
+  if (!beginThread(worker_, [this] { work(); })) {
     tell({.of = std::move(job),
           .problems = {},
           .failed = Told(TOLD("gui::Solver", "the system had no thread left for it"))});

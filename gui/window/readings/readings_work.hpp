@@ -16,6 +16,7 @@
 #include "rigs/answers/read_course.hpp"
 #include "rigs/answers/solution.hpp"
 #include "rigs/documents/problems.hpp"
+#include "rigs/readings/readings_reader.hpp"
 
 namespace gui {
 
@@ -56,7 +57,6 @@ class ReadingsWork : public QObject {
 
  private:
   void work();
-  bool beginWork();
   void tell(ReadingsFound found);
 
   mutable std::mutex mutex_;

@@ -31,6 +31,9 @@ TEST(ReadCourse, IsNarrowerWithReadingsAndPassesThem) {
   const auto width = [](const rigs::BandCoursePoint& point) {
     return inKelvins(*point.wort.high - *point.wort.low);
   };
+  ASSERT_TRUE(course.stage);  // ten hours from when it was unplugged
+  EXPECT_DOUBLE_EQ(inSeconds(course.stage->from), inSeconds(read.front().at - plan.startOfDay));
+  EXPECT_NEAR(inSeconds(course.stage->until - course.stage->from), 36000.0, 1.0);
   const Time morning = read.back().at - plan.startOfDay;
   for (std::size_t i = 0; i + 1 < course.after.size(); ++i) {
     if (course.after[i].time > morning || course.after[i + 1].time < morning) continue;
@@ -39,6 +42,17 @@ TEST(ReadCourse, IsNarrowerWithReadingsAndPassesThem) {
     EXPECT_GT(*course.after[i].wort.high, celsius(49.4));
     EXPECT_LT(*course.after[i].wort.middle, *course.before[i].wort.middle);
   }
+}
+
+TEST(ReadCourse, IsNoBandWhereOnlyTheLikeliestDayIsKnown) {
+  const rigs::Plan plan = test_support::startedPlan("night-unplugged");
+  const auto planned = rigs::plannedCourses(plan, 1).value();
+  rigs::Learned learned;
+  EXPECT_TRUE(rigs::readCourse(plan, planned, {}, learned).after.empty());
+  learned.courses = {planned.front()};
+  const rigs::ReadCourse course = rigs::readCourse(plan, planned, {}, learned);
+  EXPECT_FALSE(course.isSure);
+  EXPECT_FALSE(course.after.empty());
 }
 
 TEST(ReadCourse, LetsTheLawsOwnErrorGrowInOverHours) {

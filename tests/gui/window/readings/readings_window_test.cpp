@@ -83,11 +83,16 @@ TEST_F(TheReadings, SayWhatANightTellsAndAreKeptAsAStepThatUndoTakesBack) {
   EXPECT_LT(at(picture.washes[0].low), picture.marks.back().at.y);
   EXPECT_GT(at(picture.washes[0].high), picture.marks.back().at.y);
 
+  // Of this rig's night, and of no other's.
+  const QString strip = readings_->findChild<gui::CautionsFoot*>()->findChild<QLabel*>()->text();
+  EXPECT_TRUE(strip.contains(QStringLiteral("below 57 °C"))) << strip.toStdString();
+  EXPECT_FALSE(strip.contains(QStringLiteral("(a)"))) << strip.toStdString();
+
   auto& keep = part<QPushButton>("keep");
   ASSERT_TRUE(keep.isEnabled());
   QTest::mouseClick(&keep, Qt::LeftButton);
   EXPECT_TRUE(QString::fromStdString(document().text()).contains(QStringLiteral("measured")));
-  document().undoStack().undo();
+  undo();  // where the hand is: on that button
   EXPECT_FALSE(QString::fromStdString(document().text()).contains(QStringLiteral("measured")));
 }
 
@@ -103,6 +108,29 @@ TEST_F(TheReadings, NameTheLinesThatAreWrongAndLoseNone) {
   ASSERT_TRUE(settles());
   readings_ = &window().showReadings();
   EXPECT_TRUE(part<QPlainTextEdit>("lines").toPlainText().contains(QStringLiteral("warmish")));
+}
+
+TEST_F(TheReadings, GoAlongWithAPlanThatIsSavedUnderAnotherName) {
+  begin();
+  typeLines("20:49 66.6\n");
+  ASSERT_TRUE(window().savePlanAs(fileIn(QStringLiteral("copy.json"))));
+  EXPECT_EQ(part<QPlainTextEdit>("lines").toPlainText(), QStringLiteral("20:49 66.6\n"));
+  test_support::writeFile(fileIn(QStringLiteral("other.json")), *rigs::planStartText("one-kettle"));
+  ASSERT_TRUE(window().openPlan(fileIn(QStringLiteral("other.json"))));
+  EXPECT_EQ(part<QPlainTextEdit>("lines").toPlainText(), QString()) << "these are of another plan";
+}
+
+TEST_F(TheReadings, CountTwiceWhereTheyWereKeptAndThatIsTold) {
+  begin();
+  chooseSecondRig();
+  typeLines(kNight);
+  ASSERT_TRUE(works());
+  ASSERT_TRUE(QTest::qWaitFor([this] { return part<QPushButton>("keep").isEnabled(); }, 5000));
+  EXPECT_EQ(problems(), QString());
+  QTest::mouseClick(&part<QPushButton>("keep"), Qt::LeftButton);
+  ASSERT_TRUE(
+      QTest::qWaitFor([this] { return problems().contains(QStringLiteral("twice")); }, 20000))
+      << problems().toStdString();
 }
 
 TEST_F(TheReadings, AreOpenedAndSavedAsFiles) {
