@@ -37,6 +37,8 @@ Answer answered(Question question, const Case& of) {
       return helpsMost(of);
     case Question::HowChills:
       return howLongChills(of);
+    case Question::WortChanges:
+      return howWortChanges(of);
     case Question::HowSure:
       return howSure(of);
   }
@@ -66,6 +68,7 @@ rigs::About aboutOf(Question question) {
     case Question::Room:
       return rigs::About::Room;
     case Question::HowChills:
+    case Question::WortChanges:
       return rigs::About::Chilling;
   }
   return rigs::About::Everything;
@@ -131,6 +134,8 @@ rigs::Depth depthOf(Question question) {
       return rigs::Depth::Room;
     case Question::HowChills:
       return rigs::Depth::Chill;
+    case Question::WortChanges:
+      return rigs::Depth::Wort;
   }
   return rigs::Depth::Everything;
 }
@@ -157,6 +162,7 @@ rigs::Searches neededBy(Question question, const QuestionView& view) {
     case Question::WhatCost:
     case Question::HowFarCools:
     case Question::HowChills:
+    case Question::WortChanges:
     case Question::Room:
       return {};
   }

@@ -37,6 +37,8 @@ constexpr std::array kEntries{
           "helps-most"},
     Entry{Question::HowChills, TOLD("Answer", "How long does it take to chill?"),
           TOLD("Answer", "Chills how fast?"), "chilling"},
+    Entry{Question::WortChanges, TOLD("Answer", "What do time and heat do to the wort?"),
+          TOLD("Answer", "What of the wort?"), "wort"},
     Entry{Question::HowSure, TOLD("Answer", "How sure is this?"), TOLD("Answer", "How sure?"),
           "how-sure"}};
 

@@ -27,6 +27,7 @@ enum class Question {
   Room,          // What happens to the room?
   HelpsMost,     // What helps most?
   HowChills,     // How long does it take to chill?
+  WortChanges,   // What do time and heat do to the wort?
   HowSure        // How sure is this?
 };
 // In the order in which they are offered.

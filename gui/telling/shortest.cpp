@@ -12,6 +12,7 @@
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/sure.hpp"
 #include "gui/telling/words.hpp"
+#include "gui/telling/wort.hpp"
 #include "rigs/answers/figures.hpp"
 
 namespace gui::telling {
@@ -164,6 +165,13 @@ Told chillShortly(const Case& of, std::size_t i) {
   return Told(TOLD("Answer", "%1 to %2"), chillSpanText(*span), chilledToText(*chill));
 }
 
+Told wortShortly(const Case& of, std::size_t i) {
+  const rigs::WortAnswer* wort = wortOf(of, i);
+  return wort ? Told(TOLD("Answer", "boil worth %1 at 100 °C"),
+                     rigs::roughly(wort->boiled.boil.worth.iso))
+              : Told();
+}
+
 Told sureShortly(const Case& of, std::size_t i) {
   const auto& bands = of.rig(i).bands;
   return bands ? rollsOnText(bands->rolls) : Told();
@@ -195,6 +203,8 @@ Told shortTextOf(Question question, const Case& of, std::size_t i) {
       return helpsShortly(of, i);
     case Question::HowChills:
       return chillShortly(of, i);
+    case Question::WortChanges:
+      return wortShortly(of, i);
     case Question::HowSure:
       return sureShortly(of, i);
   }

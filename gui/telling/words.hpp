@@ -51,6 +51,7 @@ Answer howFarCools(const Case& of);
 Answer roomChanges(const Case& of);
 Answer helpsMost(const Case& of);
 Answer howLongChills(const Case& of);
+Answer howWortChanges(const Case& of);
 Answer howSure(const Case& of);
 
 }  // namespace gui::telling

@@ -134,6 +134,8 @@ rigs::Depth depthOf(Command command) {
       return rigs::Depth::Room;
     case Command::Chill:
       return rigs::Depth::Chill;
+    case Command::Wort:
+      return rigs::Depth::Wort;
     default:
       return rigs::Depth::Day;
   }
@@ -165,6 +167,8 @@ std::vector<Question> questionsOf(Command command) {
       return {Question::Room};
     case Command::Chill:
       return {Question::HowChills};
+    case Command::Wort:
+      return {Question::WortChanges};
     case Command::Helps:
       return {Question::HelpsMost};
     case Command::Sure:

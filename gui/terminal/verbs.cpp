@@ -36,6 +36,9 @@ constexpr std::array<Text, 2> kRoom{"heatledger room my-plan.json",
 constexpr std::array<Text, 3> kChill{"heatledger chill my-plan.json",
                                      "heatledger chill my-plan.json --rig b",
                                      "heatledger chill my-plan.json --csv > chill.csv"};
+constexpr std::array<Text, 3> kWort{"heatledger wort my-plan.json",
+                                    "heatledger wort my-plan.json --altitude \"1600 m\"",
+                                    "heatledger wort my-plan.json --csv > wort.csv"};
 constexpr std::array<Text, 3> kHelps{"heatledger helps my-plan.json",
                                      "heatledger helps my-plan.json --wish sooner --rig b",
                                      "heatledger helps my-plan.json --together all"};
@@ -105,6 +108,8 @@ constexpr std::array kVerbs{
          TOLD("Terminal",
               "how long the wort takes to its pitching temperature, and the water for it"),
          kChill},
+    Verb{Command::Wort, "wort", "[PLAN]",
+         TOLD("Terminal", "what time and heat do to the wort: hops and DMS"), kWort},
     Verb{Command::Helps, "helps", "[PLAN]",
          TOLD("Terminal", "the one change that helps most, and the few together"), kHelps},
     Verb{Command::Sure, "sure", "[PLAN]",

@@ -21,6 +21,7 @@ enum class Command {
   Circuit,
   Room,
   Chill,
+  Wort,
   Helps,
   Sure,
   Safety,

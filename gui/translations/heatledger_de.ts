@@ -2942,6 +2942,206 @@
         <source>To be ready by %1 on 9 of 10 such days, begin by %2; if chilling takes no longer than told.</source>
         <translation>Um an 9 von 10 solchen Tagen bis %1 fertig zu sein, beginnen Sie bis %2; sofern das Kühlen nicht länger dauert als angegeben.</translation>
     </message>
+    <message>
+        <source>%1 at 100 °C is what a boil of %2 is worth for hops with %3: the least.</source>
+        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert mit %3: am wenigsten.</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what a boil of %2 is worth for hops with %3: the most.</source>
+        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert mit %3: am meisten.</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what a boil of %2 is worth for hops, whichever rig.</source>
+        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert, mit jeder der Anlagen.</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what a boil of %2 is worth for hops, with %3.</source>
+        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert, mit %3.</translation>
+    </message>
+    <message>
+        <source>%1 boils off with %2: too little to carry DMS away.</source>
+        <translation>%1 verdampfen mit %2: zu wenig, um DMS fortzutragen.</translation>
+    </message>
+    <message>
+        <source>%1 boils off, which carries DMS away about as fast as it forms; what forms after the boil stays.</source>
+        <translation>%1 verdampfen, was DMS etwa so schnell fortträgt, wie es entsteht; was nach dem Kochen entsteht, bleibt.</translation>
+    </message>
+    <message>
+        <source>%1 boils off: below about 5 %/h DMS that forms mostly stays in the wort.</source>
+        <translation>%1 verdampfen: unter etwa 5 %/h bleibt entstehendes DMS größtenteils in der Würze.</translation>
+    </message>
+    <message>
+        <source>%1 boils off: from about 5 to 8 %/h it hangs on more than these figures whether DMS is noticed.</source>
+        <translation>%1 verdampfen: von etwa 5 bis 8 %/h hängt es an mehr als diesen Zahlen, ob man DMS bemerkt.</translation>
+    </message>
+    <message>
+        <source>%1: worth %2 at 100 °C</source>
+        <translation>%1: so viel wie %2 bei 100 °C</translation>
+    </message>
+    <message>
+        <source>Along the temperatures of the day and of its chilling; wort that waits for a counterflow chiller counts as long as it waits.</source>
+        <translation>Entlang der Temperaturen des Tages und seines Kühlens; Würze, die auf einen Gegenstromkühler wartet, zählt, solange sie wartet.</translation>
+    </message>
+    <message>
+        <source>Below 80 °C bitter acids still form slowly, but bitterness no longer follows them: no units of it should be reckoned from there.</source>
+        <translation>Unter 80 °C entstehen Bittersäuren noch langsam, aber die Bittere folgt ihnen nicht mehr: Bittereinheiten sollte man von dort keine errechnen.</translation>
+    </message>
+    <message>
+        <source>DMS after the boil</source>
+        <translation>DMS nach dem Kochen</translation>
+    </message>
+    <message>
+        <source>DMS if left to cool by itself</source>
+        <translation>DMS, wenn sie von selbst abkühlt</translation>
+    </message>
+    <message>
+        <source>DMS leaves with the vapour by 63.5 times the share of the wort that evaporates, from 0.18 a minute at 17 %/h (Wilson &amp; Booer 1979; derived); laboratory kettles kept more (Desobgo et al. 2015). After the boil it is taken to stay, as under a lid (Anness &amp; Bamforth 1982). How much precursor malt brings is not known here.</source>
+        <translation>DMS geht mit dem Dampf um das 63,5-Fache des Anteils der Würze, der verdampft, aus 0,18 je Minute bei 17 %/h (Wilson &amp; Booer 1979; abgeleitet); Laborkessel behielten mehr (Desobgo et al. 2015). Nach dem Kochen wird angenommen, dass es bleibt, wie unter einem Deckel (Anness &amp; Bamforth 1982). Wie viel Vorläufer das Malz mitbringt, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>DMS once it is chilled</source>
+        <translation>DMS nach dem Kühlen</translation>
+    </message>
+    <message>
+        <source>For DMS to form, as minutes at 100 °C</source>
+        <translation>Für die Bildung von DMS, als Minuten bei 100 °C</translation>
+    </message>
+    <message>
+        <source>For hops about %1 at that are worth what %2 at sea level are.</source>
+        <translation>Für Hopfen sind dabei etwa %1 so viel wert wie %2 auf Meereshöhe.</translation>
+    </message>
+    <message>
+        <source>For hops, as minutes at 100 °C</source>
+        <translation>Für Hopfen, als Minuten bei 100 °C</translation>
+    </message>
+    <message>
+        <source>Hops: alpha acids to iso-alpha acids by Malowicki &amp; Shellhammer 2005, measured at 90 to 130 °C and pH 5.2; colder that is extended. Precursor of DMS: S-methyl methionine, half of it in 35 min at 100 °C (Wilson &amp; Booer 1979) and in twice that 6 °C cooler (Fix 1999).</source>
+        <translation>Hopfen: Alphasäuren zu Iso-Alphasäuren nach Malowicki &amp; Shellhammer 2005, gemessen bei 90 bis 130 °C und pH 5,2; kälter ist das fortgesetzt. Vorläufer von DMS: S-Methylmethionin, die Hälfte in 35 min bei 100 °C (Wilson &amp; Booer 1979) und in der doppelten Zeit bei 6 °C weniger (Fix 1999).</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, as planned, it gets about %1 more for late hops and %2 more for DMS.</source>
+        <translation>Wie geplant sich selbst überlassen, kommen etwa %1 für späten Hopfen und %2 für DMS dazu.</translation>
+    </message>
+    <message>
+        <source>Minutes at 100 °C add up, and compare one rig or day with another. They are no bitterness: what stays on hops, in trub and yeast and goes with foam, a quarter to a half, is not in them.</source>
+        <translation>Minuten bei 100 °C addieren sich und vergleichen eine Anlage oder einen Tag mit einem anderen. Sie sind keine Bittere: Was an Hopfen, in Trub und Hefe bleibt und mit dem Schaum geht, ein Viertel bis die Hälfte, ist nicht darin.</translation>
+    </message>
+    <message>
+        <source>Minutes at 100 °C that it is worth, %1</source>
+        <translation>Minuten bei 100 °C, die es wert ist, %1</translation>
+    </message>
+    <message>
+        <source>Of DMS&apos;s precursor about %1 is left after the boil. Once it is chilled about %2 of what it could have become is DMS in the wort; left to cool by itself, about %3.</source>
+        <translation>Vom Vorläufer des DMS sind nach dem Kochen etwa %1 übrig. Nach dem Kühlen sind etwa %2 dessen, was daraus hätte werden können, als DMS in der Würze; sich selbst überlassen etwa %3.</translation>
+    </message>
+    <message>
+        <source>Of DMS&apos;s precursor about %1 is left after the boil. Once it is cold about %2 of what it could have become is DMS in the wort.</source>
+        <translation>Vom Vorläufer des DMS sind nach dem Kochen etwa %1 übrig. Ist die Würze kalt, sind etwa %2 dessen, was daraus hätte werden können, als DMS in ihr.</translation>
+    </message>
+    <message>
+        <source>Of the precursor before it is heated up</source>
+        <translation>Vom Vorläufer vor dem Aufheizen</translation>
+    </message>
+    <message>
+        <source>The boil of %1 at %2 is worth %3 at 100 °C for hops and %4 for DMS to form; heating up to it adds %5 and %6.</source>
+        <translation>Das Kochen von %1 bei %2 ist %3 bei 100 °C für Hopfen wert und %4 für die Bildung von DMS; das Aufheizen dahin bringt %5 und %6 dazu.</translation>
+    </message>
+    <message>
+        <source>The hot stand adds %1 for hops and %2 for DMS.</source>
+        <translation>Das Heißhalten bringt %1 für Hopfen und %2 für DMS dazu.</translation>
+    </message>
+    <message>
+        <source>There is no finished wort of which anything could be told.</source>
+        <translation>Es gibt keine fertige Würze, von der sich etwas sagen ließe.</translation>
+    </message>
+    <message>
+        <source>What do time and heat do to the wort?</source>
+        <translation>Was machen Zeit und Hitze mit der Würze?</translation>
+    </message>
+    <message>
+        <source>What of the wort?</source>
+        <translation>Und die Würze?</translation>
+    </message>
+    <message>
+        <source>What stands for the boil, %1 at up to %2, is worth %3 at 100 °C for hops and %4 for DMS to form; heating up to it adds %5 and %6.</source>
+        <translation>Was für das Kochen steht, %1 bei bis zu %2, ist %3 bei 100 °C für Hopfen wert und %4 für die Bildung von DMS; das Aufheizen dahin bringt %5 und %6 dazu.</translation>
+    </message>
+    <message>
+        <source>What the day is worth for DMS to form</source>
+        <translation>Was der Tag für die Bildung von DMS wert ist</translation>
+    </message>
+    <message>
+        <source>What the day is worth for hops</source>
+        <translation>Was der Tag für Hopfen wert ist</translation>
+    </message>
+    <message>
+        <source>a boil worth as much as at sea level</source>
+        <translation>ein Kochen, so viel wert wie auf Meereshöhe</translation>
+    </message>
+    <message>
+        <source>all of it</source>
+        <translation>alles zusammen</translation>
+    </message>
+    <message>
+        <source>boil worth %1 at 100 °C</source>
+        <translation>Kochen so viel wie %1 bei 100 °C</translation>
+    </message>
+    <message>
+        <source>chilling</source>
+        <translation>Kühlen</translation>
+    </message>
+    <message>
+        <source>heating up</source>
+        <translation>Aufheizen</translation>
+    </message>
+    <message>
+        <source>hot stand</source>
+        <translation>Heißhalten</translation>
+    </message>
+    <message>
+        <source>left to cool by itself, instead</source>
+        <translation>stattdessen von selbst abgekühlt</translation>
+    </message>
+    <message>
+        <source>of that left by itself, below 80 °C</source>
+        <translation>davon, von selbst abgekühlt, unter 80 °C</translation>
+    </message>
+    <message>
+        <source>precursor left after the boil</source>
+        <translation>Vorläufer, der nach dem Kochen übrig ist</translation>
+    </message>
+    <message>
+        <source>still wort at worst, instead</source>
+        <translation>stattdessen ruhende Würze, schlimmstenfalls</translation>
+    </message>
+    <message>
+        <source>the boil</source>
+        <translation>das Kochen</translation>
+    </message>
+    <message>
+        <source>It steams without rolling: %1 evaporates. That carries less DMS off than a boil, and nothing stirs what is below the surface: more may stay than is told here.</source>
+        <translation>Es dampft, ohne zu wallen: %1 verdunsten. Das trägt weniger DMS fort als ein Kochen, und nichts rührt, was unter der Oberfläche ist: Es kann mehr bleiben, als hier steht.</translation>
+    </message>
+    <message>
+        <source>Chilling adds %1 for late hops and %2 for DMS; left to cool by itself instead it would be about %3 and %4.</source>
+        <translation>Das Kühlen bringt %1 für späten Hopfen und %2 für DMS dazu; stattdessen sich selbst überlassen wären es etwa %3 und %4.</translation>
+    </message>
+    <message>
+        <source>That is colder than the hops&apos; rate was measured, from %1 up.</source>
+        <translation>Das ist kälter, als die Rate des Hopfens gemessen wurde, ab %1.</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>bis zu %1</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>about %1 to %2</source>
+        <translation>etwa %1 bis %2</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -4129,6 +4329,18 @@
     <message>
         <source>In water within some 10 K, in a mash a guess; where bubbles begin within 30 % of what the skin is above boiling, and later on smooth new rods. Scale on it is left out.</source>
         <translation>In Wasser auf etwa 10 K, in einer Maische eine Schätzung; wo Blasen beginnen auf 30 % dessen, was die Oberfläche über dem Siedepunkt liegt, und später an glatten neuen Stäben. Kalk darauf bleibt außen vor.</translation>
+    </message>
+    <message>
+        <source>Hops: Malowicki &amp; Shellhammer 2005; SMM: 35 min to the half at 100 °C (Wilson &amp; Booer 1979), twice that 6 °C cooler (Fix 1999); DMS with the steam after Wilson &amp; Booer 1979</source>
+        <translation>Hopfen: Malowicki &amp; Shellhammer 2005; SMM: 35 min bis zur Hälfte bei 100 °C (Wilson &amp; Booer 1979), doppelt so lang bei 6 °C weniger (Fix 1999); DMS mit dem Dampf nach Wilson &amp; Booer 1979</translation>
+    </message>
+    <message>
+        <source>Made for comparing: measured at 90 to 130 °C and pH 5.2 for hops. Bitterness is a quarter to a half less than these rates alone give, by hops, filter, yeast and foam.</source>
+        <translation>Zum Vergleichen gemacht: für Hopfen gemessen bei 90 bis 130 °C und pH 5,2. Die Bittere ist um ein Viertel bis die Hälfte geringer, als diese Raten allein ergeben, durch Hopfen, Filter, Hefe und Schaum.</translation>
+    </message>
+    <message>
+        <source>Minutes at 100 °C = ∫ k(T) / k(100 °C) dt along the day&apos;s own temperature, k of the first order: one sum for hops, another for S-methyl methionine (SMM), which turns to DMS. DMS leaves by 63.5 times the share of the wort that evaporates.</source>
+        <translation>Minuten bei 100 °C = ∫ k(T) / k(100 °C) dt entlang der Temperatur des Tages, k erster Ordnung: eine Summe für Hopfen, eine andere für S-Methylmethionin (SMM), das zu DMS wird. DMS geht um das 63,5-Fache des Anteils der Würze, der verdampft.</translation>
     </message>
 </context>
 <context>
@@ -11436,6 +11648,10 @@
     <message>
         <source>%1 is the plan; readings are in a file of their own</source>
         <translation>%1 ist der Plan; Ablesungen stehen in einer eigenen Datei</translation>
+    </message>
+    <message>
+        <source>what time and heat do to the wort: hops and DMS</source>
+        <translation>was Zeit und Hitze mit der Würze machen: Hopfen und DMS</translation>
     </message>
 </context>
 <context>

@@ -146,8 +146,9 @@ void MainWindow::buildViewMenu() {
   int number = 0;
   for (const telling::Question question : telling::allQuestions()) {
     const QKeySequence keys =
-        question == telling::Question::Overview    ? QKeySequence(Qt::ALT | Qt::Key_Home)
-        : question == telling::Question::HowChills ? QKeySequence(Qt::ALT | Qt::Key_PageDown)
+        question == telling::Question::Overview      ? QKeySequence(Qt::ALT | Qt::Key_Home)
+        : question == telling::Question::HowChills   ? QKeySequence(Qt::ALT | Qt::Key_PageDown)
+        : question == telling::Question::WortChanges ? QKeySequence(Qt::ALT | Qt::Key_PageUp)
         : question == telling::Question::HowSure
             ? QKeySequence(Qt::ALT | Qt::Key_End)
             : QKeySequence(QStringLiteral("Ctrl+%1").arg(number % 10));

@@ -6,6 +6,7 @@
 #include "rigs/answers/begins.hpp"
 #include "rigs/answers/chilling.hpp"
 #include "rigs/answers/pool.hpp"
+#include "rigs/answers/wort.hpp"
 
 namespace rigs {
 namespace {
@@ -49,11 +50,11 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   RigAnswer one;
   one.name = rigPlan.name;
   physics::SimulationOptions options;
-  options.curves = curves || depth == Depth::Room;
+  options.curves = curves || depth == Depth::Room || depth == Depth::Wort;
   one.day = physics::simulate(rigPlan.rig, plan.batch, plan.place, options);
   const bool solved = plan.ready && plan.ready->what == Milestone::Pitching;
   const bool stated = depth != Depth::Figures && statesChilling(plan, rigPlan);
-  if (depth == Depth::Chill || curves || stated || solved)
+  if (depth == Depth::Chill || depth == Depth::Wort || curves || stated || solved)
     one.chill = chillAnswer(rigPlan, plan, one.day, depth == Depth::Chill);
   one.begins = beginsAt(plan, one.day, one.chill.get());
   one.cost = dayCost(one.day, plan.tariff, one.begins);
@@ -75,11 +76,11 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
     one.night = nightAnswer(rigPlan, plan, one.day, one.jacket, curves || depth == Depth::Night);
   const bool everythingDrawn = curves && depth == Depth::Everything;
   one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit || everythingDrawn);
-  if (depth == Depth::Room || curves) {
-    one.room = roomAnswer(plan, one.day);
-    if (!curves)
-      for (physics::Stage& stage : one.day.stages) stage.curve.clear();
-  }
+  if (depth == Depth::Room || curves) one.room = roomAnswer(plan, one.day);
+  if (depth == Depth::Wort || curves)
+    one.wort = wortAnswer(plan, one.day, one.chill.get(), depth == Depth::Wort);
+  if (!curves)
+    for (physics::Stage& stage : one.day.stages) stage.curve.clear();
   if (depth == Depth::Everything) {
     one.sizing = powersNeeded(rigPlan, plan);
     addLargestBatches(*one.sizing, rigPlan, plan);

@@ -21,6 +21,7 @@
 namespace rigs {
 
 struct ChillAnswer;  // rigs/answers/chilling.hpp
+struct WortAnswer;   // rigs/answers/wort.hpp
 
 struct SizingAnswer {
   physics::ElectricalLoad asIs;  // the rig's element on the rig's supply
@@ -67,6 +68,7 @@ struct RigAnswer {
   std::shared_ptr<const Bands> bands = {};        // where somebody waited for them
   std::shared_ptr<const SureAnswer> sure = {};    // where somebody asked; then with bands
   std::shared_ptr<const ChillAnswer> chill = {};  // if asked for or stated, of a finished day
+  std::shared_ptr<const WortAnswer> wort = {};    // if asked for, of a finished day
 };
 
 struct Answers {
@@ -77,8 +79,8 @@ struct Answers {
 // Figures: the day alone, without advice on what would help it, for who asks for thousands of days.
 // Night: with its curve, whatever `curves` says. Circuit: the inverse questions about circuits too.
 // Room: the room's air over the day. Chill: chilling after the boil, of plans that say nothing of
-// it too.
-enum class Depth { Figures, Day, DayAndJacket, Night, Circuit, Room, Chill, Everything };
+// it too. Wort: that, and what time and heat do to the wort.
+enum class Depth { Figures, Day, DayAndJacket, Night, Circuit, Room, Chill, Wort, Everything };
 
 // Curves fill the stages' time series, and with them the room's; with everything, they are for the
 // pictures of every question, those about circuits too. Preconditions: a plan from readPlan without

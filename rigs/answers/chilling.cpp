@@ -227,7 +227,9 @@ std::shared_ptr<const ChillAnswer> chillAnswer(const RigPlan& rig, const Plan& p
   const auto covered = [&](const Rig& one) {
     return chillingKettleOf(one, plan.place, one.vessel.open.mash);
   };
-  const HotWort wort = standHot(boiled, covered(rig.rig), plan.chilling.hotStand).last;
+  ChillCourse stood = standHot(boiled, covered(rig.rig), plan.chilling.hotStand);
+  const HotWort wort = stood.last;
+  answer.stood = std::move(stood.curve);
   answer.begins = wort.at;
   addChiller(answer, rig, plan, wort);
   const auto byAir = [&](const Rig& one) {

@@ -54,6 +54,8 @@ struct ChillAnswer {
   physics::Temperature goal;  // the pitching temperature, or the floor where that is above it
   physics::Temperature boiled, begins;  // at the end of the boil, and of the hot stand
   physics::Volume wort;                 // at 20 C
+  std::vector<physics::ChillPoint>
+      stood;  // the hot stand, from the end of the boil; one point without
   std::optional<ChillWay> stirred, still, stillAtWorst;  // of a coil; `still` by the law
   std::optional<ExchangerPass> pass;
   ChillWay air;  // as the rig is planned, lid as in the mash

@@ -10,6 +10,7 @@
 #include "rigs/answers/figures.hpp"
 #include "rigs/answers/nameplate.hpp"
 #include "rigs/answers/surely_begins.hpp"
+#include "rigs/answers/wort.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/results/cautions.hpp"
 #include "rigs/results/circuit_words.hpp"
@@ -333,6 +334,7 @@ Json rig(const RigPlan& plan, const RigAnswer& answer, const Plan& whole,
   // Only where somebody asked or the plan states it: it is no part of the day.
   if (answer.chill && (answer.chill->asked || answer.chill->isStated))
     object.put("chilling", chillJson(*answer.chill));
+  if (answer.wort && answer.wort->asked) object.put("wort", wortJson(*answer.wort));
   if (answer.sizing) object.put("sizing", sizing(whole, plan, *answer.sizing));
   object.put("circuit", circuitJson(answer.circuit));
   if (answer.room) object.put("room", roomJson(*answer.room));

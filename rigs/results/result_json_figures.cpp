@@ -89,6 +89,7 @@ Depth depthOf(std::string_view step) {
   if (step == "jacket" || step == "jacket_payback") return Depth::DayAndJacket;
   if (step == "night") return Depth::Night;
   if (step == "chilling") return Depth::Chill;
+  if (step == "wort") return Depth::Wort;
   if (step == "what_would_boil" || step == "on_the_edge") return Depth::Day;
   return Depth::Figures;
 }

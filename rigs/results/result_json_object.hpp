@@ -87,6 +87,7 @@ Json roomJson(const RoomAnswer& room);
 // `hasJacket`: what is supposed is the rig without it.
 Json nightJson(const NightAnswer& night, bool hasJacket);
 Json chillJson(const ChillAnswer& chill);
+Json wortJson(const WortAnswer& wort);
 std::string keyOf(Unknown what);
 // With what makes them wide where `sure` has it.
 Json bandsJson(const Bands& bands, const SureAnswer* sure);

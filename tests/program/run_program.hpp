@@ -34,8 +34,8 @@ std::string testedProgram();
 Ran runProgram(const std::vector<std::string>& arguments, const Stage& stage = {});
 
 // The commands that answer a plan with a page, the summary first.
-inline constexpr const char* kPages[] = {"answer", "day",  "size",    "insulate", "night",
-                                         "boil",   "cost", "circuit", "room",     "chill"};
+inline constexpr const char* kPages[] = {"answer", "day",     "size", "insulate", "night", "boil",
+                                         "cost",   "circuit", "room", "chill",    "wort"};
 
 // A folder of its own for one test, removed afterwards.
 class Folder {

@@ -360,9 +360,9 @@ class Schemas(unittest.TestCase):
             rig["supply"] = {"voltage": "208 V", "current": "15 A"}
             rig["element"] = {"power": "3 kW", "rated_voltage": "230 V", "top_height": "60 mm"}
         plans = {"demo": demo, "stalled": stalled, "two": two, "hours": hours, "tiers": tiers, "plain": plain}
-        commands = ["answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room", "sure", "chill"]
+        commands = ["answer", "day", "size", "insulate", "night", "boil", "cost", "circuit", "room", "sure", "chill", "wort"]
         for name, plan in plans.items():
-            for command in commands if name == "demo" else ["answer", "night", "circuit", "room", "cost", "sure", "chill"]:
+            for command in commands if name == "demo" else ["answer", "night", "circuit", "room", "cost", "sure", "chill", "wort"]:
                 with self.subTest(f"{command} {name}"):
                     result = result_of(command, plan)
                     self.accept(schema("result"), result, name)

@@ -111,12 +111,13 @@ rigs::Answers withoutCurves(const rigs::Solution& solution, rigs::Depth depth, Q
 }
 
 std::string resultText(const rigs::Solution& solution, Question question) {
-  const rigs::Depth depth = question == Question::Circuit     ? rigs::Depth::Circuit
-                            : question == Question::Room      ? rigs::Depth::Room
-                            : question == Question::HowChills ? rigs::Depth::Chill
-                            : question == Question::HelpsMost ? rigs::Depth::Day
-                            : question == Question::HowSure   ? rigs::Depth::Day
-                                                              : rigs::Depth::Everything;
+  const rigs::Depth depth = question == Question::Circuit       ? rigs::Depth::Circuit
+                            : question == Question::Room        ? rigs::Depth::Room
+                            : question == Question::HowChills   ? rigs::Depth::Chill
+                            : question == Question::WortChanges ? rigs::Depth::Wort
+                            : question == Question::HelpsMost   ? rigs::Depth::Day
+                            : question == Question::HowSure     ? rigs::Depth::Day
+                                                                : rigs::Depth::Everything;
   rigs::Answers answers = withoutCurves(solution, depth, question);
   // Only where that is asked: else it would depend on what was looked at before.
   if (question != Question::HelpsMost)

@@ -14,6 +14,7 @@
 
 #include "gui/telling/answer.hpp"
 #include "rigs/answers/chilling.hpp"
+#include "rigs/answers/wort.hpp"
 #include "rigs/results/result_json.hpp"
 
 namespace test_support {
@@ -59,6 +60,12 @@ inline int comparedWithResult(const gui::telling::Answer& answer, const rigs::So
     rigs::ChillAnswer chill = *rig.chill;
     chill.asked = true;
     rig.chill = std::make_shared<const rigs::ChillAnswer>(std::move(chill));
+  }
+  for (rigs::RigAnswer& rig : answers.rigs) {
+    if (!rig.wort) continue;
+    rigs::WortAnswer wort = *rig.wort;
+    wort.asked = true;
+    rig.wort = std::make_shared<const rigs::WortAnswer>(wort);
   }
   const auto result = nlohmann::json::parse(rigs::resultJson(solution.plan, answers));
   int compared = 0;

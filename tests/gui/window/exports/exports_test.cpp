@@ -275,12 +275,13 @@ TEST(NumbersFile, IsJsonWithTheTerminalsResultInside) {
   for (const Question question : gui::telling::allQuestions()) {
     // Three commands of the terminal go deeper than the rest, or elsewhere.
     const std::string terminal =
-        question == Question::Circuit     ? terminalOf(rigs::Depth::Circuit)
-        : question == Question::Room      ? terminalOf(rigs::Depth::Room)
-        : question == Question::HowChills ? terminalOf(rigs::Depth::Chill)
-        : question == Question::HelpsMost ? rigs::resultJson(solvedDemo()->plan, helped)
-        : question == Question::HowSure   ? rigs::resultJson(solvedDemo()->plan, sure)
-                                          : everything;
+        question == Question::Circuit       ? terminalOf(rigs::Depth::Circuit)
+        : question == Question::Room        ? terminalOf(rigs::Depth::Room)
+        : question == Question::HowChills   ? terminalOf(rigs::Depth::Chill)
+        : question == Question::WortChanges ? terminalOf(rigs::Depth::Wort)
+        : question == Question::HelpsMost   ? rigs::resultJson(solvedDemo()->plan, helped)
+        : question == Question::HowSure     ? rigs::resultJson(solvedDemo()->plan, sure)
+                                            : everything;
     const SeenAnswer seen = demoAnswer(question);
     const ShownAnswer answer = gui::shown(seen);
     SCOPED_TRACE(answer.title.toStdString());

@@ -30,6 +30,8 @@ TEST_F(TheWindow, AnswersEveryQuestionByItsKey) {
       press(Qt::Key_Home, Qt::AltModifier);
     } else if (question == gui::telling::Question::HowChills) {
       press(Qt::Key_PageDown, Qt::AltModifier);
+    } else if (question == gui::telling::Question::WortChanges) {
+      press(Qt::Key_PageUp, Qt::AltModifier);
     } else if (question == gui::telling::Question::HowSure) {
       press(Qt::Key_End, Qt::AltModifier);
     } else {

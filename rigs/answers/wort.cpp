@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "rigs/answers/wort.hpp"
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+#include "physics/wort.hpp"
+#include "rigs/answers/chilling.hpp"
+
+namespace rigs {
+namespace {
+
+using namespace physics;
+
+double extractOf(const BrewDay& day) {
+  return platoFromGravity(std::max(day.resultGravity, 1.0)) / 100.0;
+}
+
+// The wort at a stage's end, by what is left at the end of the day and what evaporates until then.
+Mass wortAfter(const BrewDay& day, const Stage& stage) {
+  Mass wort = day.resultCold * wortDensity(extractOf(day), celsius(20.0));
+  for (const Stage& later : day.stages)
+    if (later.begin >= stage.end && &later != &stage) wort += later.evaporated;
+  return wort;
+}
+
+HotCurve curveOf(const BrewDay& day, const Stage& stage) {
+  HotCurve curve;
+  Mass wort = wortAfter(day, stage) + stage.evaporated;
+  for (std::size_t i = 1; i < stage.curve.size(); ++i) {
+    const CurvePoint& from = stage.curve[i - 1];
+    const CurvePoint& to = stage.curve[i];
+    const Time lasts = to.time - from.time;
+    if (lasts <= seconds(0.0)) continue;
+    const Mass left = 0.5 * (from.vapour + to.vapour) * lasts;
+    curve.push_back({.lasts = lasts,
+                     .from = from.wort,
+                     .to = to.wort,
+                     .evaporated = std::clamp(static_cast<double>(left / wort), 0.0, 1.0)});
+    wort -= left;
+  }
+  return curve;
+}
+HotCurve curveOf(const BrewDay& day, StageKind kind) {
+  const Stage* stage = day.find(kind);
+  return stage ? curveOf(day, *stage) : HotCurve{};
+}
+HotCurve curveOf(const std::vector<ChillPoint>& points) {
+  HotCurve curve;
+  for (std::size_t i = 1; i < points.size(); ++i)
+    curve.push_back({.lasts = points[i].time - points[i - 1].time,
+                     .from = points[i - 1].wort,
+                     .to = points[i].wort});
+  return curve;
+}
+
+// What waits in the kettle while the rest is already through the exchanger: less and less of it.
+HotCurve waiting(const std::vector<ChillPoint>& kettle, Time all) {
+  HotCurve curve = curveOf(kettle);
+  Time since = seconds(0.0);
+  HotCurve waits;
+  for (HotPiece piece : curve) {
+    if (since >= all) break;
+    const Time left = all - since;
+    if (piece.lasts > left) {
+      piece.to = piece.from + static_cast<double>(left / piece.lasts) * (piece.to - piece.from);
+      piece.lasts = left;
+    }
+    piece.of = static_cast<double>((all - since - 0.5 * piece.lasts) / all);
+    since += piece.lasts;
+    waits.push_back(piece);
+  }
+  return waits;
+}
+
+struct Chilled {
+  HotCurve likely;
+  std::optional<HotCurve> atMost;
+};
+Chilled chilledBy(const ChillAnswer& chill) {
+  if (chill.pass) return {waiting(chill.air.curve, chill.pass->time), {}};
+  if (!chill.stirred) return {curveOf(chill.air.curve), {}};
+  if (chill.chiller.stirred) return {curveOf(chill.stirred->curve), {}};
+  return {curveOf(chill.still->curve), curveOf(chill.stillAtWorst->curve)};
+}
+
+HotStage staged(const HotCurve& curve) {
+  HotStage stage{.lasts = seconds(0.0), .worth = atHundred(curve)};
+  for (const HotPiece& piece : curve) stage.lasts += piece.lasts;
+  return stage;
+}
+
+void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day) {
+  const Temperature sea = boilingPoint(extractOf(day), pascals(101325.0));
+  const HotCurve there{{.lasts = plan.batch.boil, .from = sea, .to = sea}};
+  wort.atSeaLevel = atHundred(there).iso;
+  wort.forSeaLevel = plan.batch.boil * (isoFormation(sea) / isoFormation(wort.boiling));
+}
+
+}  // namespace
+
+CarriesOff carriesOff(double evaporatedPerHour) {
+  if (evaporatedPerHour < kLittleUntil) return CarriesOff::Little;
+  return evaporatedPerHour < kMuchFrom ? CarriesOff::Uncertain : CarriesOff::Much;
+}
+
+HotMinutes BoiledWort::whole() const {
+  HotMinutes all = heatingUp.worth;
+  all += boil.worth;
+  all += stand.worth;
+  all += chilling.worth;
+  return all;
+}
+
+std::shared_ptr<const WortAnswer> wortAnswer(const Plan& plan, const BrewDay& day,
+                                             const ChillAnswer* chill, bool asked) {
+  if (!chill || !day.boil) return nullptr;
+  WortAnswer answer{.asked = asked, .boiled = {}};
+  BoiledWort& wort = answer.boiled;
+  const HotCurve up = curveOf(day, StageKind::HeatingToBoil);
+  const HotCurve boil = curveOf(day, StageKind::Boil);
+  const HotCurve stand = curveOf(chill->stood);
+  const Chilled chilled = chilledBy(*chill);
+  const HotCurve byItself = curveOf(chill->air.curve);
+  wort.boiling = day.boil->temperature;
+  wort.heatingUp = staged(up);
+  wort.boil = staged(boil);
+  wort.stand = staged(stand);
+  wort.chilling = staged(chilled.likely);
+  if (chilled.atMost) wort.chillingAtMost = staged(*chilled.atMost);
+  wort.byItself = staged(byItself);
+  wort.isLeftByItself = !chill->pass && !chill->stirred;
+  compareWithSeaLevel(wort, plan, day);
+  wort.evaporatedPerHour = day.boil->shareOfPreBoilPerHour;
+  wort.boiled = after(after(Sulfide{}, up), boil);
+  const Sulfide stood = after(wort.boiled, stand);
+  wort.chilled = after(stood, chilled.likely);
+  wort.leftByItself = after(stood, byItself);
+  return std::make_shared<const WortAnswer>(std::move(answer));
+}
+
+}  // namespace rigs

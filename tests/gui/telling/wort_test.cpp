@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/wort.hpp"
+
+#include <gtest/gtest.h>
+
+#include "gui/telling/answer_to.hpp"
+#include "gui/telling/shortest.hpp"
+#include "tests/gui/telling/results.hpp"
+#include "tests/gui/telling/told_checks.hpp"
+
+namespace gui::telling {
+namespace {
+
+using rigs::inEnglish;
+using test_support::caseOf;
+using test_support::cell;
+using test_support::holds;
+using test_support::saidOf;
+
+const rigs::Solution& heated() {
+  static const rigs::Solution solution = [] {
+    const rigs::Plan plan = test_support::solvedDemo().plan;
+    return rigs::Solution{
+        .plan = plan, .answers = rigs::answer(plan, rigs::Depth::Wort), .sweeps = {}, .done = {}};
+  }();
+  return solution;
+}
+
+TEST(HowWortChanges, BeginsWithTheMinutesThatDecide) {
+  const Answer answer = howWortChanges(caseOf(heated()));
+  ASSERT_GE(answer.sentences.size(), 2U);
+  EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " min at 100 °C is what a boil of "));
+  EXPECT_TRUE(inEnglish(answer.sentences[0]).ends_with(": the least."));
+  EXPECT_TRUE(inEnglish(answer.sentences[1]).ends_with(": the most."));
+}
+
+TEST(HowWortChanges, TellsBoilAltitudeChillingAndDms) {
+  const Answer answer = howWortChanges(caseOf(heated()));
+  const std::string said = saidOf(answer, 1);
+  EXPECT_TRUE(holds(said, "for hops and ")) << said;
+  EXPECT_TRUE(holds(said, "at sea level are.")) << said;
+  EXPECT_TRUE(holds(said, "left to cool by itself instead it would be about ")) << said;
+  // A kettle that steams, at less than was measured.
+  const std::string steams = saidOf(answer, 0);
+  EXPECT_TRUE(holds(steams, "colder than the hops' rate was measured, from 90 °C up")) << steams;
+  EXPECT_TRUE(holds(steams, "It steams without rolling: ")) << steams;
+  EXPECT_FALSE(holds(steams, "sea level")) << steams;
+}
+
+TEST(HowWortChanges, SaysWhatMinutesAreNot) {
+  const Answer answer = answerTo(Question::WortChanges, heated(), {}, {});
+  std::string said;
+  for (const Block& block : answer.blocks)
+    if (const auto* sentence = std::get_if<Sentence>(&block)) said += inEnglish(sentence->text);
+  EXPECT_TRUE(holds(said, "They are no bitterness")) << said;
+  EXPECT_TRUE(holds(said, "Below 80 °C")) << said;
+  bool warm = false;
+  for (const rigs::Told& caution : answer.cautions)
+    warm = warm || holds(inEnglish(caution), "Never close a hot vessel");
+  for (const rigs::Told& caution : answer.furtherCautions)
+    warm = warm || holds(inEnglish(caution), "Never close a hot vessel");
+  EXPECT_TRUE(warm);
+}
+
+TEST(HowWortChanges, HasTheResultsFigures) {
+  const Answer answer = howWortChanges(caseOf(heated()));
+  EXPECT_GT(test_support::comparedWithResult(answer, heated()), 20);
+  const Table& table = *answer.tables().front();
+  EXPECT_EQ(cell(table, "a boil worth as much as at sea level", 0), "–");
+  EXPECT_EQ(cell(table, "hot stand", 1), "–");
+  ASSERT_EQ(answer.pictures.size(), 2U);
+  EXPECT_EQ(answer.pictures[0].stacks.size(), heated().plan.rigs.size());
+  EXPECT_TRUE(
+      holds(inEnglish(shortestOf(Question::WortChanges, caseOf(heated()), 1)), "at 100 °C"));
+}
+
+}  // namespace
+}  // namespace gui::telling

@@ -1,0 +1,120 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+// What a plan's day does to its wort: along which curves it is counted, and who gets it.
+#include "rigs/answers/wort.hpp"
+
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "rigs/answers/answers.hpp"
+#include "rigs/answers/chilling.hpp"
+#include "rigs/results/result_json.hpp"
+#include "tests/gui/terminal/plan_in_code.hpp"
+#include "tests/support/within.hpp"
+
+namespace {
+
+using namespace physics;
+using namespace rigs;
+using Json = nlohmann::ordered_json;
+
+class WortOf : public ::testing::Test {
+ protected:
+  Plan plan_ = test_support::planInCode();
+  RigAnswer first() const { return answer(plan_, Depth::Wort).rigs[0]; }
+};
+
+TEST_F(WortOf, CountsTheBoilAtItsOwnTemperature) {
+  const RigAnswer rig = first();
+  ASSERT_TRUE(rig.wort);
+  const BoiledWort& wort = rig.wort->boiled;
+  EXPECT_WITHIN(wort.boil.lasts, plan_.batch.boil, seconds(1.0));
+  // At boiling all the time: one rate.
+  const HotCurve held{{.lasts = plan_.batch.boil, .from = wort.boiling, .to = wort.boiling}};
+  EXPECT_WITHIN(wort.boil.worth.iso, atHundred(held).iso, 0.01 * plan_.batch.boil);
+  EXPECT_WITHIN(wort.boil.worth.sulfide, atHundred(held).sulfide, 0.01 * plan_.batch.boil);
+  EXPECT_GT(wort.heatingUp.worth.iso, seconds(0.0));
+  EXPECT_LT(wort.heatingUp.worth.iso, wort.heatingUp.lasts);
+  HotMinutes sum = wort.heatingUp.worth;
+  for (const HotStage* stage : {&wort.boil, &wort.stand, &wort.chilling}) sum += stage->worth;
+  EXPECT_WITHIN(wort.whole().iso, sum.iso, seconds(1e-9));
+  // The day keeps no curves for it.
+  for (const Stage& stage : rig.day.stages) EXPECT_TRUE(stage.curve.empty());
+}
+
+TEST_F(WortOf, NeedsALongerBoilHigherUpAndCountsAStand) {
+  const BoiledWort low = first().wort->boiled;
+  plan_.place.pressure = pascals(84500.0);  // about 1500 m
+  plan_.chilling.hotStand = minutes(20.0);
+  const BoiledWort high = first().wort->boiled;
+  EXPECT_LT(high.boil.worth.iso, 0.8 * low.boil.worth.iso);
+  EXPECT_WITHIN(high.forSeaLevel * (high.boil.worth.iso / high.boil.lasts), high.atSeaLevel,
+                0.01 * high.atSeaLevel);
+  EXPECT_EQ(low.stand.lasts, seconds(0.0));
+  EXPECT_WITHIN(high.stand.lasts, minutes(20.0), seconds(1.0));
+  EXPECT_GT(high.stand.worth.iso, minutes(5.0));
+  EXPECT_GT(high.stand.worth.iso, high.stand.worth.isoTooCold);
+}
+
+TEST_F(WortOf, ChillsAsThePlanStatesIt) {
+  plan_.rigs[0].chiller.isStated = true;
+  plan_.rigs[0].chiller.stirred = true;
+  const BoiledWort stirred = first().wort->boiled;
+  EXPECT_FALSE(stirred.chillingAtMost);
+  EXPECT_FALSE(stirred.isLeftByItself);
+  EXPECT_LT(stirred.chilling.worth.iso, 0.2 * stirred.byItself.worth.iso);
+  plan_.rigs[0].chiller.stirred = false;
+  const BoiledWort still = first().wort->boiled;
+  EXPECT_LT(stirred.chilling.worth.iso, still.chilling.worth.iso);
+  ASSERT_TRUE(still.chillingAtMost);
+  EXPECT_LT(still.chilling.worth.iso, still.chillingAtMost->worth.iso);
+  plan_.rigs[0].chiller.kind = Chiller::Kind::Counterflow;
+  const RigAnswer through = first();
+  const BoiledWort& pass = through.wort->boiled;
+  // It waits for half of the pass on average.
+  EXPECT_LT(pass.chilling.worth.iso, 0.6 * through.chill->pass->time);
+  EXPECT_GT(pass.chilling.worth.iso, 0.3 * through.chill->pass->time);
+  plan_.rigs[0].chiller.kind = Chiller::Kind::Air;
+  const BoiledWort air = first().wort->boiled;
+  EXPECT_TRUE(air.isLeftByItself);
+  EXPECT_EQ(air.chilling.worth.iso, air.byItself.worth.iso);
+  EXPECT_GT(air.chilled.dms, 2.0 * stirred.chilled.dms);
+}
+
+// What is lost of the precursor is DMS, or left with the steam.
+TEST_F(WortOf, MakesNoDmsOfNothing) {
+  const BoiledWort wort = first().wort->boiled;
+  EXPECT_LT(wort.boiled.precursor, 1.0);
+  for (const Sulfide& one : {wort.boiled, wort.chilled, wort.leftByItself}) {
+    EXPECT_GE(one.dms, 0.0);
+    EXPECT_LE(one.dms + one.precursor, 1.0);
+  }
+  EXPECT_LE(wort.boiled.dms, wort.chilled.dms);
+  EXPECT_LT(wort.chilled.dms, wort.leftByItself.dms);
+}
+
+TEST_F(WortOf, HasABandWhereDmsIsDoubtful) {
+  EXPECT_EQ(carriesOff(0.02), CarriesOff::Little);
+  EXPECT_EQ(carriesOff(0.05), CarriesOff::Uncertain);
+  EXPECT_EQ(carriesOff(0.079), CarriesOff::Uncertain);
+  EXPECT_EQ(carriesOff(0.10), CarriesOff::Much);
+}
+
+TEST_F(WortOf, IsInTheResultOnlyWhereAsked) {
+  const auto has = [&](Depth depth) {
+    return Json::parse(resultJson(plan_, answer(plan_, depth)))["rigs"][0].contains("wort");
+  };
+  EXPECT_TRUE(has(Depth::Wort));
+  EXPECT_FALSE(has(Depth::Everything));
+  EXPECT_FALSE(answer(plan_, Depth::Day).rigs[0].wort);
+  const Answers drawn = answer(plan_, Depth::Day, true);
+  ASSERT_TRUE(drawn.rigs[0].wort);
+  EXPECT_FALSE(Json::parse(resultJson(plan_, drawn))["rigs"][0].contains("wort"));
+}
+
+TEST_F(WortOf, IsNothingWithoutABoil) {
+  plan_.batch.boil = seconds(0.0);
+  EXPECT_FALSE(first().wort);
+}
+
+}  // namespace
