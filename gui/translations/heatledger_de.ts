@@ -8804,6 +8804,14 @@
         <source>add less of it</source>
         <translation>weniger davon zugeben</translation>
     </message>
+    <message>
+        <source>there is no boil for it to go into</source>
+        <translation>es gibt kein Kochen, in das sie kommen könnte</translation>
+    </message>
+    <message>
+        <source>state a boil, or leave this out</source>
+        <translation>ein Kochen angeben oder das hier weglassen</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>

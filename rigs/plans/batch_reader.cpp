@@ -160,6 +160,11 @@ bool isNoHotterThanBoiling(const JsonCursor& at, Temperature stated, const Place
 }
 
 bool isWithinTheBoil(const JsonCursor& at, Time before, Time boil) {
+  if (boil <= seconds(0.0)) {
+    at.error(advised(Told(TOLD("Problem", "there is no boil for it to go into")),
+                     Told(TOLD("Problem", "state a boil, or leave this out"))));
+    return false;
+  }
   if (before <= boil) return true;
   at.error("before_end",
            withExample(advised(Told(TOLD("Problem",

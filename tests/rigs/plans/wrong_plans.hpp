@@ -48,6 +48,10 @@ inline std::vector<Wrong> wrongAdditions() {
       {adding({{"mass", nullptr}}), kError, at, "\"mass\": \"500 g\""},
       {adding({{"mass", nullptr}, {"water", "2 L"}}), kError, at + "/extract",
        "water has no extract, but 100 % are stated"},
+      {demoWith({{"/batch/boil", "0 min"},
+                 {"/batch/additions",
+                  Json::array({{{"what", "water"}, {"water", "1 L"}, {"before_end", "0 min"}}})}}),
+       kError, at, "there is no boil for it to go into"},
       {adding({{"what", nullptr}}), kError, at + "/what", "missing"},
       {adding({{"mass", "90 kg"}, {"extract", "0 %"}}), kError, at, "does not fit"},
   };
