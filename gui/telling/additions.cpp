@@ -51,6 +51,7 @@ Told dipText(const Added& added) {
 
 Told backText(const Case& of, std::size_t rig, const Added& added) {
   if (!dips(added)) return {};
+  if (of.plan.batch.additions[added.which].beforeEnd <= physics::seconds(0.0)) return {};
   if (of.rig(rig).day.outcome != physics::Outcome::Done && !added.backIn) return {};
   if (!added.backIn) return Told(TOLD("Answer", "is not likely to roll again before the end"));
   const physics::Time left = of.plan.batch.additions[added.which].beforeEnd;
@@ -68,10 +69,13 @@ std::vector<Told> additionTexts(const Case& of, std::size_t rig) {
     const Told back = backText(of, rig, added);
     const Told effect =
         back.empty() ? dipText(added) : Told(TOLD("Answer", "%1, and %2"), dipText(added), back);
-    all.push_back(rigs::sentences(
-        {Told(TOLD("Answer", "With %1, %2 before the end, the wort %3."), additionInWords(addition),
-              rigs::asChosen(addition.beforeEnd), effect),
-         afterwards(added)}));
+    const Told what = additionInWords(addition);
+    const Told told = addition.beforeEnd > physics::seconds(0.0)
+                          ? Told(TOLD("Answer", "With %1, %2 before the end, the wort %3."), what,
+                                 rigs::asChosen(addition.beforeEnd), effect)
+                          : Told(TOLD("Answer", "With %1, when the boil ends, the wort %2."), what,
+                                 dipText(added));
+    all.push_back(rigs::sentences({told, afterwards(added)}));
   }
   return all;
 }

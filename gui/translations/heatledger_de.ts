@@ -2990,6 +2990,10 @@
         <source>may just roll again before the end</source>
         <translation>wallt vielleicht gerade noch vor dem Ende wieder</translation>
     </message>
+    <message>
+        <source>With %1, when the boil ends, the wort %2.</source>
+        <translation>Mit %1, am Ende des Kochens: Die Würze %2.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

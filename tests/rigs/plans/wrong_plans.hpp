@@ -36,8 +36,8 @@ inline std::vector<Wrong> wrongAdditions() {
   const std::string at = "/batch/additions/0";
   return {
       {adding({{"before_end", "2 h"}}), kError, at + "/before_end",
-       "2 h before the end is before the boil begins, which lasts 60 min; accepted is 0 min to 60 "
-       "min, e.g. \"before_end\": \"10 min\""},
+       "2 h before the end is before the boil begins, which lasts 1 h 10 min; accepted is 0 min to "
+       "1 h 10 min, e.g. \"before_end\": \"10 min\""},
       {adding({{"mass", "-1 kg"}}), kError, at + "/mass", "1 g to 500 kg"},
       {adding({{"mass", "900 kg"}}), kError, at + "/mass", "1 g to 500 kg"},
       {adding({{"extract", "120 %"}}), kError, at + "/extract", "100 %"},
