@@ -2,6 +2,7 @@
 // What is brewed, and where: the batch with its mash and boil, and the place it is brewed at.
 #pragma once
 
+#include <string>
 #include <variant>
 #include <vector>
 
@@ -43,6 +44,18 @@ struct WantedWort {
   bool operator==(const WantedWort&) const = default;
 };
 
+// Goes into the kettle while its wort boils: sugar, syrup, fruit, water. What of it is no extract
+// counts as water.
+struct Addition {
+  std::string what;  // in its brewer's words; nothing is computed from it
+  Mass mass;
+  double extract = 0.0;     // kg of extract per kg, 0-1
+  Temperature temperature;  // liquid water's, no hotter than where water boils
+  Time beforeEnd;           // of the boil, as long as that at most
+
+  bool operator==(const Addition&) const = default;
+};
+
 struct Batch {
   std::variant<PouredWater, WantedWort> size;
   Grain grain;                 // mass 0: no mash, straight to the boil
@@ -52,6 +65,7 @@ struct Batch {
   std::variant<HeldMash, UnpluggedMash> mash;
   Time mashingIn;  // grain going in, lid off, element off
   Time boil;
+  std::vector<Addition> additions = {};  // in any order
 
   bool mashes() const { return grain.mass > kilograms(0.0); }
   bool operator==(const Batch&) const = default;

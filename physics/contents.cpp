@@ -81,6 +81,22 @@ Temperature Contents::filled() const {
       [&](Temperature t) { return heatCapacity(t); });
 }
 
+Energy Contents::heatOf(const Addition& addition, Temperature t) const {
+  const Mass dissolves = addition.mass * addition.extract;
+  return (addition.mass - dissolves) * carried(t) +
+         dissolves * (extractEnthalpy(t) - coldExtractEnthalpy_);
+}
+
+Temperature Contents::take(const Addition& addition, Temperature t) {
+  const Energy goal = hotSide(t) + heatOf(addition, addition.temperature);
+  const Mass dissolves = addition.mass * addition.extract;
+  water += addition.mass - dissolves;
+  extract += dissolves;
+  return temperatureAtWhich(
+      goal, t, [&](Temperature at) { return hotSide(at); },
+      [&](Temperature at) { return heatCapacity(at); });
+}
+
 Temperature Contents::strikeFor(Temperature goal, const Grain& batchGrain) const {
   const Energy toGrain =
       batchGrain.mass * (batchGrain.specificHeat * (goal - coldGrain_) - batchGrain.slakingHeat);

@@ -32,6 +32,12 @@ class Contents {
   Volume volume(Temperature t) const;      // all that fills the vessel
   Volume wortVolume(Temperature t) const;  // liquid only
 
+  // Of the addition alone at t, above the cold start.
+  Energy heatOf(const Addition& addition, Temperature t) const;
+  // Takes it in, and tells the temperature at which wort at t, vessel and addition meet. Without
+  // the heat of solution of what dissolves, about 16 kJ/kg for sucrose (from memory).
+  Temperature take(const Addition& addition, Temperature t);
+
   // Temperature at which vessel and freshly poured water meet.
   Temperature filled() const;
   // How hot the water must be for the mash to settle at `goal` once the grain is in, and what

@@ -2,6 +2,7 @@
 // What a brew day came to, stage by stage.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -59,17 +60,28 @@ struct LevelsOff {
   Power atWanted;  // the least power that gets there
 };
 
+// What an addition to the boil did.
+struct Added {
+  std::size_t which;          // of Batch::additions
+  Time at;                    // from the start of the day
+  Temperature before, mixed;  // of the wort; mixed at once and wholly
+  Energy took;                // from its own temperature to `mixed`, out of the wort and its vessel
+  std::optional<Time> backIn;  // until the wort rolls again; nothing: not before the boil ends
+  Volume cold, hot;            // of the wort right after, at 20 C and as hot as it is
+  double gravity;              // 20/20
+};
+
 // Of whatever stands for the boil, whether it rolls or not.
 struct BoilFigures {
   Temperature temperature;       // at the end
   Power net;                     // supply less everything but evaporation, at the start
   MassFlow evaporation;          // mean over the boil
-  VolumeFlow coldBoilOff;        // by which the wort's volume at 20 C falls
+  VolumeFlow coldBoilOff;        // by which the wort's volume at 20 C falls, additions apart
   double shareOfPreBoilPerHour;  // of the cold volume before the boil
   HeatFlux netPerSurface;        // net over the whole mouth
   Time lasted;
   // Of which it was at boiling. A boil with hardly enough heat takes a while over the last fraction
-  // of a kelvin; one with too little may come to it as its level falls.
+  // of a kelvin; one with too little may come to it as its level falls; additions take it off.
   Time rolled;
 };
 
@@ -97,6 +109,7 @@ struct BrewDay {
   Volume fullest;  // the most that ever stood in the vessel
   Volume lowest;   // the least with the element on
   std::optional<BoilFigures> boil;
+  std::vector<Added> additions;  // in the order they went in
   // The least heat the vessel must get for its wort, as it is once the grain is lifted, to come to
   // the boil and roll from when its clock starts, lids as stated for either: the same whatever heat
   // it gets now. The day rolls if it gets that much.

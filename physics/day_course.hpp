@@ -3,7 +3,9 @@
 #pragma once
 
 #include <algorithm>
+#include <cstddef>
 #include <optional>
+#include <vector>
 
 #include "physics/batch.hpp"
 #include "physics/day.hpp"
@@ -71,6 +73,11 @@ class Day {
   bool heatToBoil();
   void startTheClock();
   bool boil();
+  // On with the boil until so long after its begin; the time it rolled is added to `rolled`.
+  PhaseEnd boilUntil(Time intoBoil, Stage& stage, Time& rolled);
+  // What goes in during the boil, in its order.
+  std::vector<std::size_t> additionsInOrder() const;
+  void take(std::size_t which, Stage& stage);
   void tellOutcome();
 
   void pour(Mass water);
@@ -124,6 +131,7 @@ class Day {
   const DayConditions conditions_;
   const SimulationOptions unwatched_;  // for what is tried and not told
   bool rolls_ = false;                 // once the clock of the boil has started
+  Volume addedCold_ = litres(0.0);     // by which additions raised the wort, at 20 C
   Moment now_;
   HeatLossModel losses_;  // of the stage that lossModel() was asked for last
   BrewDay day_;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The second half of the day: from lifting the grain to the end of the boil.
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 #include "physics/day_course.hpp"
@@ -12,6 +13,8 @@ namespace {
 
 // A wort that cools from boiling and comes back to it has got there when it is this much hotter.
 constexpr TemperatureDifference kBackAtTheBoil = kelvins(1e-9);
+// Additions as near to each other as this go in together.
+constexpr Time kSameMoment = seconds(1e-9);
 // To which share the least power to boil is found, and by how many heatings at most.
 constexpr double kLeastTolerance = 1e-7;
 constexpr int kMostHeatings = 8;
@@ -181,33 +184,89 @@ void Day::startTheClock() {
   day_.levelsOff->atWanted = *day_.leastToBoil;
 }
 
-bool Day::boil() {
-  Stage stage = begin(StageKind::Boil);
-  stage.goal = day_.boilingPoint;
+std::vector<std::size_t> Day::additionsInOrder() const {
+  std::vector<std::size_t> order(batch_.additions.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return batch_.additions[a].beforeEnd > batch_.additions[b].beforeEnd;
+  });
+  return order;
+}
+
+// Mixed at once. The boiling point stays what it was before the boil.
+void Day::take(std::size_t which, Stage& stage) {
+  const Addition& addition = batch_.additions[which];
+  Contents& contents = now_.contents;
+  const StoredHeat before = contents.storedHeat(now_.wort);
+  const Volume coldBefore = contents.wortVolume(kColdWort);
+  Added added{};
+  added.which = which;
+  added.at = now_.clock;
+  added.before = now_.wort;
+  Ledger account{};
+  account.brought = contents.heatOf(addition, addition.temperature);
+  now_.wort = contents.take(addition, now_.wort);
+  bookStored(account, before, contents.storedHeat(now_.wort));
+  stage.ledger += account;
+  added.mixed = now_.wort;
+  added.took = contents.heatOf(addition, now_.wort) - account.brought;
+  added.cold = contents.wortVolume(kColdWort);
+  added.hot = contents.wortVolume(now_.wort);
+  added.gravity = gravity();
+  addedCold_ += added.cold - coldBefore;
+  day_.fullest = std::max(day_.fullest, contents.volume(now_.wort));
+  day_.additions.push_back(added);
+}
+
+PhaseEnd Day::boilUntil(Time intoBoil, Stage& stage, Time& rolled) {
   const double share = conditions_.rig.boilPower;
-  const Power most = share * conditions_.full.delivered;
   HeatLossModel& losses = lossModel(boilLid());
-  const HeatFlows start = losses.flows(now_.wort, fill(now_.wort));
+  const Power lost = losses.flows(now_.wort, fill(now_.wort)).lost.total();
+  const auto left = [&] { return intoBoil - (now_.clock - stage.begin); };
   PhaseEnd ended = PhaseEnd::Event;
-  if (now_.wort < day_.boilingPoint || most < start.lost.total()) {
+  if (now_.wort < day_.boilingPoint || share * conditions_.full.delivered < lost) {
     // As hot as the power makes it, the surface evaporating by its law.
     ended = phase(stage, {.control = Control::Full,
                           .losses = losses,
-                          .longest = batch_.boil,
+                          .longest = left(),
                           .until = day_.boilingPoint + kBackAtTheBoil,
                           .share = share,
                           .spacedFor = batch_.boil});
     if (ended == PhaseEnd::Event) now_.wort = day_.boilingPoint;
   }
-  const Time rolls = now_.clock;
-  if (ended == PhaseEnd::Event) {
-    ended = phase(stage, {.control = Control::Boiling,
-                          .losses = losses,
-                          .longest = batch_.boil - (now_.clock - stage.begin),
-                          .share = share,
-                          .spacedFor = batch_.boil});
+  if (ended != PhaseEnd::Event) return ended;
+  for (Added& added : day_.additions) {
+    if (!added.backIn) added.backIn = now_.clock - added.at;
   }
-  tellBoil(stage, most - (start.lost.total() - start.lost[Path::Evaporation]), now_.clock - rolls);
+  const Time rolls = now_.clock;
+  ended = phase(stage, {.control = Control::Boiling,
+                        .losses = losses,
+                        .longest = left(),
+                        .share = share,
+                        .spacedFor = batch_.boil});
+  rolled += now_.clock - rolls;
+  return ended;
+}
+
+bool Day::boil() {
+  Stage stage = begin(StageKind::Boil);
+  stage.goal = day_.boilingPoint;
+  const HeatFlows start = lossModel(boilLid()).flows(now_.wort, fill(now_.wort));
+  const Power most = conditions_.rig.boilPower * conditions_.full.delivered;
+  Time rolled = seconds(0.0);
+  PhaseEnd ended = PhaseEnd::Elapsed;
+  const auto goOnUntil = [&](Time intoBoil) {
+    if (intoBoil - (now_.clock - stage.begin) > kSameMoment)
+      ended = boilUntil(intoBoil, stage, rolled);
+    return ended != PhaseEnd::Guard;
+  };
+  for (const std::size_t which : additionsInOrder()) {
+    if (!goOnUntil(batch_.boil - batch_.additions[which].beforeEnd)) break;
+    take(which, stage);
+    if (now_.contents.strength() >= kThickestWort) ended = PhaseEnd::Guard;
+  }
+  if (ended != PhaseEnd::Guard) goOnUntil(batch_.boil);
+  tellBoil(stage, most - (start.lost.total() - start.lost[Path::Evaporation]), rolled);
   if (ended == PhaseEnd::Guard) day_.outcome = Outcome::UncoversElement;
   end(stage);
   return ended != PhaseEnd::Guard;
@@ -216,7 +275,8 @@ bool Day::boil() {
 void Day::tellBoil(const Stage& stage, Power net, Time rolled) {
   const Time lasted = now_.clock - stage.begin;
   if (lasted <= seconds(0.0)) return;
-  const VolumeFlow off = (day_.preBoilCold - now_.contents.wortVolume(kColdWort)) / lasted;
+  const VolumeFlow off =
+      (day_.preBoilCold + addedCold_ - now_.contents.wortVolume(kColdWort)) / lasted;
   day_.boil =
       BoilFigures{.temperature = now_.wort,
                   .net = net,

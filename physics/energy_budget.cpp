@@ -18,6 +18,7 @@ Ledger& Ledger::operator+=(const Ledger& other) {
   cable += other.cable;
   pump += other.pump;
   slaking += other.slaking;
+  brought += other.brought;
   wort += other.wort;
   grain += other.grain;
   vessel += other.vessel;

@@ -17,6 +17,7 @@ struct Ledger {
   Energy cable;    // heat along the cable
   Energy pump;     // a pump's, where its heat is stated: what of it ended in the wort
   Energy slaking;  // given off by grain on wetting
+  Energy brought;  // came in with additions to the boil, above the cold start: negative if colder
 
   Energy wort;    // change stored in water, later wort
   Energy grain;   // change stored in grain while it is in the vessel
@@ -28,7 +29,7 @@ struct Ledger {
 
   Energy fromWall() const { return element + cable + pump; }
   // Into the vessel.
-  Energy supplied() const { return element + pump + slaking; }
+  Energy supplied() const { return element + pump + slaking + brought; }
   Energy stored() const { return wort + grain + vessel; }
   Energy accounted() const { return stored() + lifted + lost.total() + steam; }
   // Zero if every joule is accounted for.

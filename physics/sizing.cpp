@@ -141,6 +141,7 @@ std::optional<Power> leastForTheDay(const Rig& rig, const Batch& batch, const Pl
   // so not for long.
   Batch brief = poured(rig, batch, place);
   brief.boil = std::min(brief.boil, seconds(1.0));
+  brief.additions.clear();  // they come after what is asked
   const BrewDay strong = simulate(unlimited(rig, kStrongestElement), brief, place, kForSearching);
   if (!strong.leastToBoil) return std::nullopt;
   Days days(rig, batch, place);
@@ -214,6 +215,7 @@ Rig withDelivered(const Rig& rig, Power power) {
 Batch scaled(const Batch& batch, double factor) {
   Batch other = batch;
   other.grain.mass = factor * batch.grain.mass;
+  for (Addition& addition : other.additions) addition.mass *= factor;
   if (auto* water = std::get_if<PouredWater>(&other.size)) {
     water->atTwentyDegrees *= factor;
   } else {

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "gui/telling/additions.hpp"
 #include "gui/telling/curve.hpp"
 #include "gui/telling/element.hpp"
 #include "gui/telling/rig_rows.hpp"
@@ -290,7 +291,10 @@ Told boilInBrief(const Case& of, std::size_t i) {
 Answer boilsEnough(const Case& of) {
   Answer answer;
   answer.sentences = boilInShort(of);
-  for (std::size_t i = 0; i < of.count(); ++i) tellRig(answer, of, i);
+  for (std::size_t i = 0; i < of.count(); ++i) {
+    tellRig(answer, of, i);
+    for (Told& added : additionTexts(of, i)) answer.goOn(i, std::move(added));
+  }
   RigTable table("boil", of);
   addBoilRows(table, of);
   addWortRows(table, of);

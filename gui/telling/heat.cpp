@@ -149,7 +149,7 @@ std::vector<Part> partsInUse(const Case& of) {
 std::string pieceNote(const Case& of, std::size_t rig, const Part& part) {
   const Ledger& total = of.rig(rig).day.total;
   const Energy energy = part.energy(total);
-  const Energy in = total.fromWall() + total.slaking;
+  const Energy in = total.fromWall() + total.slaking + total.brought;
   if (in <= physics::joules(0.0)) return of.text(part.name);
   const auto share = static_cast<double>(energy / in);
   const rigs::Amount figure =
@@ -183,7 +183,7 @@ Picture energyBars(const Case& of) {
 
 Told wholeText(const Case& of, std::size_t rig) {
   const Ledger& total = of.rig(rig).day.total;
-  const Energy in = total.fromWall() + total.slaking;
+  const Energy in = total.fromWall() + total.slaking + total.brought;
   const auto share = [&](Energy part) {
     const double ofIn = in > physics::joules(0.0) ? static_cast<double>(part / in) : 0.0;
     return rigs::amount(ofIn, {.significantDigits = 2, .decimals = 0});
@@ -200,7 +200,7 @@ Told wholeText(const Case& of, std::size_t rig) {
 std::vector<Told> ofAllText(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const Ledger& total = of.rig(i).day.total;
-    const Energy in = total.fromWall() + total.slaking;
+    const Energy in = total.fromWall() + total.slaking + total.brought;
     if (in <= physics::joules(0.0)) return std::nullopt;
     const Energy steam = total.lost[Path::Evaporation] + total.steam;
     return static_cast<double>((in - steam - total.stored() - total.lifted) / in);
@@ -231,6 +231,11 @@ Table heatTable(const Case& of) {
   addEnergyRow(
       table, of, Told(TOLD("Answer", "from wetting the grain")),
       [](const Ledger& l) { return l.slaking; }, "grain_wetting");
+  if (!of.plan.batch.additions.empty()) {
+    addEnergyRow(
+        table, of, Told(TOLD("Answer", "with what was added")),
+        [](const Ledger& l) { return l.brought; }, "with_additions");
+  }
   addLedgerRows(table, of);
   return table.take();
 }

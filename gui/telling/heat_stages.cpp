@@ -73,6 +73,9 @@ void addLedger(StageTable& t) {
     t.energy(Told(TOLD("Answer", "of that, the pump's")), [](const Ledger& l) { return l.pump; });
   t.energy(Told(TOLD("Answer", "from wetting the grain")),
            [](const Ledger& l) { return l.slaking; });
+  if (!t.day().additions.empty())
+    t.energy(Told(TOLD("Answer", "with what was added")),
+             [](const Ledger& l) { return l.brought; });
   t.heading(Told(TOLD("Answer", "Stored")));
   t.energy(Told(TOLD("Answer", "in the wort")), [](const Ledger& l) { return l.wort; });
   t.energy(Told(TOLD("Answer", "in the grain")), [](const Ledger& l) { return l.grain; });

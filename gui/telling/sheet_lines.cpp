@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "gui/telling/additions.hpp"
 #include "gui/telling/begins.hpp"
 #include "gui/telling/chill.hpp"
 #include "gui/telling/sheet.hpp"
@@ -223,7 +224,23 @@ class DayLines {
       line.expected.push_back(std::move(one));
     line.toWrite = {volumeBox()};
     if (wort) line.toWrite.push_back(gravityBox());
+    for (const physics::Added& added : day_.additions) goesIn(added);
     if (day_.finished()) off(stage.end);
+  }
+
+  void goesIn(const physics::Added& added) {
+    const physics::Addition& addition = of_.plan.batch.additions[added.which];
+    SheetLine& line = add(added.at, Told(TOLD("Sheet", "In goes %1"), additionInWords(addition)),
+                          Told(TOLD("Sheet",
+                                    "element off first, slowly, stir till it is dissolved, "
+                                    "on again: it foams and splashes")));
+    const Told back = backText(of_, i_, added);
+    line.expected = {dipText(added)};
+    if (!back.empty()) line.expected.push_back(back);
+    const bool wort = added.gravity > 1.0005;
+    for (Told& one : expectedOf({added.cold, added.hot, added.gravity}, wort))
+      line.expected.push_back(std::move(one));
+    line.toWrite = {temperatureBox(), volumeBox()};
   }
 
   Told boilAction() const {

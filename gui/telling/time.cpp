@@ -5,6 +5,7 @@
 #include <limits>
 #include <utility>
 
+#include "gui/telling/additions.hpp"
 #include "gui/telling/begins.hpp"
 #include "gui/telling/rig_rows.hpp"
 #include "gui/telling/words.hpp"
@@ -217,6 +218,7 @@ Answer howLong(const Case& of) {
   for (std::size_t i = 0; i < of.count(); ++i) {
     answer.say(i, dayText(of, i));
     if (Told begins = beginsText(of, i); !begins.empty()) answer.goOn(i, std::move(begins));
+    for (Told& added : additionTexts(of, i)) answer.goOn(i, std::move(added));
   }
   answer.notes = beginsNotes(of);
   answer.show(dayTable(of));

@@ -3142,6 +3142,58 @@
         <source>about %1 to %2</source>
         <translation>etwa %1 bis %2</translation>
     </message>
+    <message>
+        <source>Sugar, or anything cold, makes boiling wort foam up, boil over and splash. Element off first, gloves on, stand back; add it slowly, stir until it has dissolved, and only then switch on again: sugar that sinks onto a hot element scorches (common practice, no source).</source>
+        <translation>Zucker oder Kaltes lässt kochende Würze aufschäumen, überkochen und spritzen. Erst den Heizstab aus, Handschuhe an, Abstand halten; langsam zugeben, rühren, bis es gelöst ist, und erst dann wieder einschalten: Zucker, der auf einen heißen Heizstab sinkt, brennt an (übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <source>with what was added</source>
+        <translation>mit dem, was zugegeben wurde</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>hardly dips</source>
+        <translation>kühlt kaum ab</translation>
+    </message>
+    <message>
+        <source>dips by about %1, to %2</source>
+        <translation>kühlt um etwa %1 ab, auf %2</translation>
+    </message>
+    <message>
+        <source>rolls again within about a minute</source>
+        <translation>wallt nach höchstens etwa einer Minute wieder</translation>
+    </message>
+    <message>
+        <source>rolls again after about %1</source>
+        <translation>wallt nach etwa %1 wieder</translation>
+    </message>
+    <message>
+        <source>%1, and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>With %1, %2 before the end, the wort %3.</source>
+        <translation>Mit %1, %2 vor dem Ende: Die Würze %3.</translation>
+    </message>
+    <message>
+        <source>Right after it: %1 cold, %2 hot, gravity %3.</source>
+        <translation>Gleich danach: %1 kalt, %2 heiß, Dichte %3.</translation>
+    </message>
+    <message>
+        <source>is not likely to roll again before the end</source>
+        <translation>wallt vor dem Ende wohl nicht wieder</translation>
+    </message>
+    <message>
+        <source>may just roll again before the end</source>
+        <translation>wallt vielleicht gerade noch vor dem Ende wieder</translation>
+    </message>
+    <message>
+        <source>With %1, when the boil ends, the wort %2.</source>
+        <translation>Mit %1, am Ende des Kochens: Die Würze %2.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -7326,6 +7378,62 @@
         <source>Clock time by which it is to be ready, such as 11:00.</source>
         <translation>Uhrzeit, bis zu der es fertig sein soll, etwa 11:00.</translation>
     </message>
+    <message>
+        <source>What goes into the kettle during the boil: sugar, syrup, fruit, water; 1 to 12.</source>
+        <translation>Was während des Kochens in den Kessel kommt: Zucker, Sirup, Obst, Wasser; 1 bis 12.</translation>
+    </message>
+    <message>
+        <source>Addition %1</source>
+        <translation>Zugabe %1</translation>
+    </message>
+    <message>
+        <source>What goes into the kettle during the boil, in your own words, up to 80 characters.</source>
+        <translation>Was während des Kochens in den Kessel kommt, in eigenen Worten, bis zu 80 Zeichen.</translation>
+    </message>
+    <message>
+        <source>Addition %1, mass</source>
+        <translation>Zugabe %1, Masse</translation>
+    </message>
+    <message>
+        <source>As weighed, 1 g to 500 kg; its extract is stated beside it. Water may be stated by volume instead.</source>
+        <translation>Wie gewogen, 1 g bis 500 kg; der Extrakt steht daneben. Wasser lässt sich stattdessen als Volumen angeben.</translation>
+    </message>
+    <message>
+        <source>or addition %1 as water</source>
+        <translation>oder Zugabe %1 als Wasser</translation>
+    </message>
+    <message>
+        <source>Water that is added, at 20 °C; 0.001 to 500 L. Stands instead of the mass.</source>
+        <translation>Zugegebenes Wasser, bei 20 °C; 0,001 bis 500 L. Steht anstelle der Masse.</translation>
+    </message>
+    <message>
+        <source>Addition %1, extract</source>
+        <translation>Zugabe %1, Extrakt</translation>
+    </message>
+    <message>
+        <source>Share of the mass that dissolves as sugar, 0 to 100 %; the rest counts as water. Dry sugar 100 %, syrup about 75 to 80 %, fruit about 10 %.</source>
+        <translation>Anteil der Masse, der sich als Zucker löst, 0 bis 100 %; der Rest zählt als Wasser. Trockener Zucker 100 %, Sirup etwa 75 bis 80 %, Obst etwa 10 %.</translation>
+    </message>
+    <message>
+        <source>Addition %1, temperature</source>
+        <translation>Zugabe %1, Temperatur</translation>
+    </message>
+    <message>
+        <source>0 to 100 °C and no hotter than boiling water here; as warm as the room if not stated.</source>
+        <translation>0 bis 100 °C und nicht heißer als hier kochendes Wasser; ohne Angabe so warm wie der Raum.</translation>
+    </message>
+    <message>
+        <source>Addition %1, before the end</source>
+        <translation>Zugabe %1, vor dem Ende</translation>
+    </message>
+    <message>
+        <source>How long before the end of the boil it goes in, by the boil&apos;s clock; no longer than the boil.</source>
+        <translation>Wie lange vor dem Ende des Kochens sie hineinkommt, nach der Uhr des Kochens; nicht länger als das Kochen.</translation>
+    </message>
+    <message>
+        <source>Additions to the boil</source>
+        <translation>Zugaben beim Kochen</translation>
+    </message>
 </context>
 <context>
     <name>Prior</name>
@@ -8892,6 +9000,62 @@
         <source>state the &quot;chiller&quot; of each rig</source>
         <translation>geben Sie bei jeder Anlage „chiller“ an</translation>
     </message>
+    <message>
+        <source>both &quot;mass&quot; and &quot;water&quot; of an addition are stated</source>
+        <translation>von einer Zugabe sind „mass“ und „water“ angegeben</translation>
+    </message>
+    <message>
+        <source>neither &quot;mass&quot; nor &quot;water&quot; of an addition is stated</source>
+        <translation>von einer Zugabe ist weder „mass“ noch „water“ angegeben</translation>
+    </message>
+    <message>
+        <source>water has no extract, but %1 are stated</source>
+        <translation>Wasser hat keinen Extrakt, angegeben sind aber %1</translation>
+    </message>
+    <message>
+        <source>write &quot;mass&quot; for &quot;water&quot;, or leave this out</source>
+        <translation>„mass“ statt „water“ schreiben oder das hier weglassen</translation>
+    </message>
+    <message>
+        <source>an addition at %1 is not possible: water boils at %2 here</source>
+        <translation>eine Zugabe mit %1 ist nicht möglich: Wasser kocht hier bei %2</translation>
+    </message>
+    <message>
+        <source>it may be as hot as that</source>
+        <translation>so heiß darf sie sein</translation>
+    </message>
+    <message>
+        <source>%1 before the end is before the boil begins, which lasts %2</source>
+        <translation>%1 vor dem Ende liegt vor dem Beginn des Kochens, das %2 dauert</translation>
+    </message>
+    <message>
+        <source>accepted is 0 min to %1</source>
+        <translation>zulässig ist 0 min bis %1</translation>
+    </message>
+    <message>
+        <source>%1 does not fit: with it %2 would stand in %3, which holds %4</source>
+        <translation>%1 passt nicht hinein: damit stünden %2 in %3, und %4 fasst das Gefäß</translation>
+    </message>
+    <message>
+        <source>add less of it, or take a smaller batch or a larger vessel</source>
+        <translation>weniger davon zugeben, einen kleineren Sud oder ein größeres Gefäß nehmen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 make a syrup of more than %3 extract, which burns on the element</source>
+        <translation>%1 von %2 ergeben einen Sirup mit mehr als %3 Extrakt, der am Heizstab anbrennt</translation>
+    </message>
+    <message>
+        <source>add less of it</source>
+        <translation>weniger davon zugeben</translation>
+    </message>
+    <message>
+        <source>there is no boil for it to go into</source>
+        <translation>es gibt kein Kochen, in das sie kommen könnte</translation>
+    </message>
+    <message>
+        <source>state a boil, or leave this out</source>
+        <translation>ein Kochen angeben oder das hier weglassen</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -10054,6 +10218,14 @@
     <message>
         <source>then %1</source>
         <translation>%1</translation>
+    </message>
+    <message>
+        <source>In goes %1</source>
+        <translation>Hinein: %1</translation>
+    </message>
+    <message>
+        <source>element off first, slowly, stir till it is dissolved, on again: it foams and splashes</source>
+        <translation>erst Heizstab aus, langsam, rühren, bis es gelöst ist, wieder an: es schäumt und spritzt</translation>
     </message>
 </context>
 <context>

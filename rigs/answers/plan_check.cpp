@@ -101,6 +101,41 @@ Told overfull(const BrewDay& day, const Batch& batch, Volume most, Volume holds)
                  Told(TOLD("Problem", "take a smaller batch or a larger vessel")));
 }
 
+// The addition that the vessel does not hold, where all before it fits.
+const Added* overflowingAddition(const BrewDay& day, const Batch& batch, Volume holds) {
+  if (day.water + batch.grain.mass * batch.displacement > holds) return nullptr;
+  for (const Stage& stage : day.stages) {
+    const bool boils = stage.kind == StageKind::Boil;
+    if (stage.hotFirst > holds || (!boils && stage.hotLast > holds)) return nullptr;
+  }
+  const auto found = std::find_if(day.additions.begin(), day.additions.end(),
+                                  [&](const Added& added) { return added.hot > holds; });
+  return found == day.additions.end() ? nullptr : &*found;
+}
+
+Told additionOverflows(const Addition& addition, const Added& added, const Rig& rig) {
+  return advised(
+      Told(TOLD("Problem", "%1 does not fit: with it %2 would stand in %3, which holds %4"),
+           Quoted{addition.what}, amount(added.hot), Quoted{rig.name},
+           amount(capacity(rig.vessel))),
+      Told(TOLD("Problem", "add less of it, or take a smaller batch or a larger vessel")));
+}
+
+Told additionMakesSyrup(const Addition& addition) {
+  return advised(Told(TOLD("Problem",
+                           "%1 of %2 make a syrup of more than %3 extract, which burns on the "
+                           "element"),
+                      amount(addition.mass), Quoted{addition.what}, amount(kThickestWort)),
+                 Told(TOLD("Problem", "add less of it")));
+}
+
+// Of a day that stops in the very moment it goes in.
+const Added* burningAddition(const BrewDay& day) {
+  if (day.outcome != Outcome::UncoversElement || day.additions.empty()) return nullptr;
+  const Added& last = day.additions.back();
+  return last.at == day.duration() ? &last : nullptr;
+}
+
 void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std::string& where,
               std::vector<TooWarm>& tooWarmFor, Problems& problems) {
   const auto error = [&problems](std::string at, Told message) {
@@ -110,11 +145,21 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
   const BrewDay day = simulate(rig, batch, place, {.curves = false, .relativeTolerance = 1e-6});
   const Volume holds = capacity(rig.vessel);
   const Volume most = fullest(day, batch);
+  const auto placeOf = [](const Added& added) {
+    return "/batch/additions/" + std::to_string(added.which);
+  };
+  if (const Added* over = overflowingAddition(day, batch, holds)) {
+    error(placeOf(*over), additionOverflows(batch.additions[over->which], *over, rig));
+    return;
+  }
   if (most > holds) {
     error(where + "/vessel", overfull(day, batch, most, holds));
     return;  // the rest of that day would flow over
   }
-  if (day.outcome == Outcome::UncoversElement) error(where + "/element", uncovered(day, rig));
+  if (const Added* burns = burningAddition(day))
+    error(placeOf(*burns), additionMakesSyrup(batch.additions[burns->which]));
+  else if (day.outcome == Outcome::UncoversElement)
+    error(where + "/element", uncovered(day, rig));
   if (day.outcome == Outcome::StrikeTooHot)
     error("/batch/mash",
           advised(

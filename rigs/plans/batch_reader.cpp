@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/plans/batch_reader.hpp"
 
+#include <algorithm>
+#include <utility>
 #include <variant>
+#include <vector>
 
+#include "physics/water.hpp"
 #include "physics/wort.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
@@ -100,6 +104,111 @@ std::optional<UnpluggedMash> readUnplugged(const JsonCursor& at, const Place& pl
   at.warnAboutKeysExcept(keysOf("/batch/mash/unplugged"));
   if (!temperature || !time || !isBelowBoiling(at, *temperature, place)) return std::nullopt;
   return UnpluggedMash{.start = *temperature, .duration = *time};
+}
+
+// How much of it; water has no extract.
+struct AmountAdded {
+  Mass mass;
+  double extract;
+};
+
+std::optional<AmountAdded> readAmountAdded(const JsonCursor& at) {
+  const bool weighed = at.has("mass");
+  if (weighed == at.has("water")) {
+    if (weighed)
+      at.error(
+          advised(Told(TOLD("Problem", "both \"mass\" and \"water\" of an addition are stated")),
+                  Told(TOLD("Problem", "keep one of them"))));
+    else
+      at.error(withExample(
+          advised(Told(TOLD("Problem", "neither \"mass\" nor \"water\" of an addition is stated")),
+                  Told(TOLD("Problem", "write one"))),
+          Verbatim{R"("mass": "500 g", "extract": "100 %")"}));
+    return std::nullopt;
+  }
+  if (weighed) {
+    const auto mass = at.quantity<Mass>("mass", {kilograms(0.001), kilograms(500.0)});
+    const auto extract = at.quantity<double>("extract", {0.0, 1.0});
+    return mass && extract ? std::optional(AmountAdded{*mass, *extract}) : std::nullopt;
+  }
+  const auto water = at.quantity<Volume>("water", {litres(0.001), litres(500.0)});
+  const auto extract = at.quantityIfGiven<double>("extract", {0.0, 1.0});
+  if (at.has("extract") && (!extract || *extract > 0.0)) {
+    if (extract)
+      at.error("extract",
+               advised(Told(TOLD("Problem", "water has no extract, but %1 are stated"),
+                            amount(*extract)),
+                       Told(TOLD("Problem", "write \"mass\" for \"water\", or leave this out"))));
+    return std::nullopt;
+  }
+  return water ? std::optional(AmountAdded{*water * waterDensity(celsius(20.0)), 0.0})
+               : std::nullopt;
+}
+
+// Nothing liquid is hotter in an open vessel.
+bool isNoHotterThanBoiling(const JsonCursor& at, Temperature stated, const Place& place) {
+  const Temperature boils = boilingPoint(0.0, place.pressure);
+  if (stated <= boils) return true;
+  at.error("temperature",
+           withExample(advised(Told(TOLD("Problem",
+                                         "an addition at %1 is not possible: water boils "
+                                         "at %2 here"),
+                                    amount(stated), amount(boils)),
+                               Told(TOLD("Problem", "it may be as hot as that"))),
+                       Verbatim{R"("temperature": "20 C")"}));
+  return false;
+}
+
+bool isWithinTheBoil(const JsonCursor& at, Time before, Time boil) {
+  if (boil <= seconds(0.0)) {
+    at.error(advised(Told(TOLD("Problem", "there is no boil for it to go into")),
+                     Told(TOLD("Problem", "state a boil, or leave this out"))));
+    return false;
+  }
+  if (before <= boil) return true;
+  at.error("before_end",
+           withExample(advised(Told(TOLD("Problem",
+                                         "%1 before the end is before the boil begins, "
+                                         "which lasts %2"),
+                                    amount(before), amount(boil)),
+                               Told(TOLD("Problem", "accepted is 0 min to %1"), amount(boil))),
+                       Verbatim{R"("before_end": "10 min")"}));
+  return false;
+}
+
+std::optional<Addition> readAddition(const JsonCursor& at, const Place& place,
+                                     std::optional<Time> boil) {
+  const auto what = at.text("what", 80);
+  const auto much = readAmountAdded(at);
+  const auto temperature = at.optionalQuantity<Temperature>(
+      "temperature", std::max(place.room, celsius(0.0)), {celsius(0.0), celsius(100.0)});
+  const auto before = at.quantity<Time>("before_end", {seconds(0.0), hours(12.0)});
+  at.warnAboutKeysExcept(keysOf("/batch/additions/*"));
+  const bool cool = temperature && isNoHotterThanBoiling(at, *temperature, place);
+  const bool timely = before && (!boil || isWithinTheBoil(at, *before, *boil));
+  if (!what || !much || !cool || !timely) return std::nullopt;
+  return Addition{.what = *what,
+                  .mass = much->mass,
+                  .extract = much->extract,
+                  .temperature = *temperature,
+                  .beforeEnd = *before};
+}
+
+// Nothing if one of them is wrong; none where none are stated.
+std::optional<std::vector<Addition>> readAdditions(const JsonCursor& batch, const Place& place,
+                                                   std::optional<Time> boil) {
+  std::vector<Addition> all;
+  if (!batch.has("additions")) return all;
+  const auto stated = batch.objects("additions", {1, 12});
+  if (!stated) return std::nullopt;
+  bool good = true;
+  for (const JsonCursor& at : *stated) {
+    if (auto addition = readAddition(at, place, boil))
+      all.push_back(std::move(*addition));
+    else
+      good = false;
+  }
+  return good ? std::optional(std::move(all)) : std::nullopt;
 }
 
 using Mash = std::variant<HeldMash, UnpluggedMash>;
@@ -224,8 +333,9 @@ std::optional<Batch> readBatch(const JsonCursor& at, const Place& place) {
   const auto mashingIn =
       at.optionalQuantity<Time>("mashing_in", minutes(5.0), {seconds(0.0), hours(1.0)});
   const auto boil = at.quantity<Time>("boil", {seconds(0.0), hours(12.0)});
+  auto additions = readAdditions(at, place, boil);
   at.warnAboutKeysExcept(keysOf("/batch"));
-  if (!good || !mashingIn || !boil) return std::nullopt;
+  if (!good || !mashingIn || !boil || !additions) return std::nullopt;
   Batch batch{.size = *size,
               .grain = {.mass = kilograms(0.0),
                         .temperature = place.room,
@@ -236,7 +346,8 @@ std::optional<Batch> readBatch(const JsonCursor& at, const Place& place) {
               .absorption = litresPerKilogram(0.8),
               .mash = *mash,
               .mashingIn = *mashingIn,
-              .boil = *boil};
+              .boil = *boil,
+              .additions = std::move(*additions)};
   if (grain) {
     batch.grain = grain->grain;
     batch.extractYield = grain->extract;

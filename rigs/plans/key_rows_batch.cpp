@@ -9,6 +9,9 @@ using enum QuantityKind;
 
 constexpr std::string_view kJacket = R"({"side": [{"material": "cork", "thickness": "10 mm"}]})";
 
+constexpr std::string_view kAdditions =
+    R"([{"what": "sugar", "mass": "500 g", "extract": "100 %", "before_end": "10 min"}])";
+
 Part plan() {
   return {
       .places = {""},
@@ -148,6 +151,12 @@ Part batch() {
            .example = "60 min",
            .label = TOLD("PlanFields", "Length of the boil"),
            .meaning = TOLD("PlanFields", "How long it is kept boiling, 0 to 12 h.")},
+          {.name = "additions",
+           .value = list("1", "12"),
+           .example = kAdditions,
+           .meaning = TOLD("PlanFields",
+                           "What goes into the kettle during the boil: sugar, syrup, fruit, water; "
+                           "1 to 12.")},
           {.name = "hot_stand",
            .value = quantity(Time, "0 h", "12 h"),
            .standard = "0 min",
@@ -163,6 +172,60 @@ Part batch() {
            .meaning = TOLD("PlanFields",
                            "Temperature the wort is chilled to, 2 to 50 °C; water brings it to "
                            "2 K above its own at best.")}}};
+}
+
+Part addition() {
+  return {
+      .places = {"/batch/additions/*"},
+      .rows = {
+          {.name = "what",
+           .value = text("80"),
+           .need = Need::Required,
+           .example = "sugar",
+           .label = TOLD("PlanFields", "Addition %1"),
+           .meaning = TOLD("PlanFields",
+                           "What goes into the kettle during the boil, in your own words, up to "
+                           "80 characters.")},
+          {.name = "mass",
+           .value = quantity(Mass, "1 g", "500 kg"),
+           .need = Need::OneOf,
+           .example = "500 g",
+           .label = TOLD("PlanFields", "Addition %1, mass"),
+           .meaning = TOLD("PlanFields",
+                           "As weighed, 1 g to 500 kg; its extract is stated beside it. Water may "
+                           "be stated by volume instead.")},
+          {.name = "water",
+           .value = quantity(Volume, "0.001 L", "500 L"),
+           .need = Need::OneOf,
+           .example = "2 L",
+           .label = TOLD("PlanFields", "or addition %1 as water"),
+           .meaning = TOLD("PlanFields",
+                           "Water that is added, at 20 °C; 0.001 to 500 L. Stands instead of the "
+                           "mass.")},
+          {.name = "extract",
+           .value = share("0 %", "100 %"),
+           .need = Need::Paired,
+           .example = "100 %",
+           .label = TOLD("PlanFields", "Addition %1, extract"),
+           .meaning = TOLD("PlanFields",
+                           "Share of the mass that dissolves as sugar, 0 to 100 %; the rest counts "
+                           "as water. Dry sugar 100 %, syrup about 75 to 80 %, fruit about 10 %.")},
+          {.name = "temperature",
+           .value = quantity(Temperature, "0 C", "100 C"),
+           .example = "20 °C",
+           .label = TOLD("PlanFields", "Addition %1, temperature"),
+           .meaning = TOLD("PlanFields",
+                           "0 to 100 °C and no hotter than boiling water here; as warm as the room "
+                           "if not stated."),
+           .otherwise = TOLD("PlanFields", "as the room")},
+          {.name = "before_end",
+           .value = quantity(Time, "0 h", "12 h"),
+           .need = Need::Required,
+           .example = "10 min",
+           .label = TOLD("PlanFields", "Addition %1, before the end"),
+           .meaning = TOLD("PlanFields",
+                           "How long before the end of the boil it goes in, by the boil's clock; "
+                           "no longer than the boil.")}}};
 }
 
 Part grain() {
@@ -287,7 +350,7 @@ Part unplugged() {
 }  // namespace
 
 std::vector<Part> batchParts() {
-  return {plan(), format(), ready(), batch(), grain(), mash(), rest(), unplugged()};
+  return {plan(), format(), ready(), batch(), addition(), grain(), mash(), rest(), unplugged()};
 }
 
 }  // namespace rigs::key_rows

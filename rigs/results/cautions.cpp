@@ -67,6 +67,15 @@ Caution unattended() {
                     "heating that nobody watches."))};
 }
 
+Caution goingIn() {
+  return {"additions",
+          Told(TOLD("Answer",
+                    "Sugar, or anything cold, makes boiling wort foam up, boil over and splash. "
+                    "Element off first, gloves on, stand back; add it slowly, stir until it has "
+                    "dissolved, and only then switch on again: sugar that sinks onto a hot element "
+                    "scorches (common practice, no source)."))};
+}
+
 }  // namespace
 
 std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* answers) {
@@ -89,6 +98,7 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* a
       {"scald",
        Told(TOLD("Answer",
                  "Hot wort and steam burn skin in a second. Keep children and pets away."))}};
+  if (!plan.batch.additions.empty()) all.push_back(goingIn());
   if (mayBeginAlone(plan)) all.push_back(unattended());
   if (leftAlone || hasOwnNight(plan)) all.push_back(leftWarm(plan, answers));
   return all;

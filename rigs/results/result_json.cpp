@@ -88,6 +88,7 @@ Json ledger(const physics::Ledger& l) {
       .set("cable", l.cable)
       .set("pump", l.pump)
       .set("grain_wetting", l.slaking)
+      .set("with_additions", l.brought)
       .set("in_wort", l.wort)
       .set("in_grain", l.grain)
       .set("in_vessel", l.vessel)
@@ -146,6 +147,24 @@ Json stage(const physics::BrewDay& day, const physics::Stage& s, std::optional<d
   return object.take();
 }
 
+Json additions(const std::vector<physics::Added>& added) {
+  Json all = Json::array();
+  for (const physics::Added& one : added) {
+    all.push_back(Object()
+                      .put("addition", one.which)
+                      .set("at", one.at)
+                      .set("before", one.before)
+                      .set("mixed", one.mixed)
+                      .set("took", one.took)
+                      .setIf("rolls_again_after", one.backIn)
+                      .set("cold_volume", one.cold)
+                      .set("hot_volume", one.hot)
+                      .set("gravity", one.gravity)
+                      .take());
+  }
+  return all;
+}
+
 Json day(const physics::BrewDay& d, const Tariff& tariff, std::optional<physics::Time> begins) {
   Json stages = Json::array();
   const std::vector<double> costs = stageCosts(d, tariff, begins);
@@ -195,6 +214,7 @@ Json day(const physics::BrewDay& d, const Tariff& tariff, std::optional<physics:
                                               : outcomeKey(d.outcome))
                            .take());
   }
+  if (!d.additions.empty()) object.put("additions", additions(d.additions));
   if (d.unmet) {
     object.put("unmet_wish", Object()
                                  .set("missing", d.unmet->missing)

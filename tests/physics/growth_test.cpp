@@ -16,7 +16,7 @@ namespace {
 
 using test_support::between;
 
-Temperature fahrenheit(double degrees) { return celsius((degrees - 32.0) / 1.8); }
+Temperature atFahrenheit(double degrees) { return celsius((degrees - 32.0) / 1.8); }
 
 // A kettle that cools by Newton's law, as one piece or as several.
 std::vector<WarmPiece> cooling(double from, double room, double timeConstant, double howLong,
@@ -41,7 +41,7 @@ TEST(FastestPathogen, DoublesInThePublishedHours) {
                          Row{75, 1.36}, Row{80, 1.12}, Row{85, 0.93}, Row{95, 0.68}, Row{100, 0.59},
                          Row{105, 0.52}, Row{115, 0.46}, Row{125, 3.10}}) {
     SCOPED_TRACE(row.degrees);
-    const double taken = 1.0 / inPerHour(fastestPathogen(fahrenheit(row.degrees)));
+    const double taken = 1.0 / inPerHour(fastestPathogen(atFahrenheit(row.degrees)));
     // The fit's own 0.8 %, and half a digit of what is printed.
     EXPECT_NEAR(taken, row.hours, 0.008 * row.hours + 0.005);
   }

@@ -24,6 +24,7 @@ std::size_t entriesAt(const rigs::Texts& texts, const std::string& list) {
 }
 
 constexpr std::size_t kMostRests = 12;
+constexpr std::size_t kMostAdditions = 12;
 constexpr std::size_t kMostLayers = 10;
 
 std::vector<std::string> daysOfWeek(std::string_view) { return {"weekday", "weekend"}; }
@@ -119,6 +120,30 @@ FieldSection mashSection(std::size_t rests) {
   return mash;
 }
 
+// The last one is empty: whoever fills it in adds one.
+FieldSection additionSection(std::size_t count) {
+  FieldSection section{PlanFields::tr("Additions to the boil"), {}};
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::string one = "/batch/additions/" + std::to_string(i);
+    section.fields.push_back({.place = one + "/what",
+                              .companions = {{one + "/mass", "500 g"},
+                                             {one + "/extract", "100 %"},
+                                             {one + "/before_end", "10 min"}},
+                              .removes = one});
+    section.fields.push_back({.place = one + "/mass",
+                              .conversion = converted<Mass>,
+                              .replaces = {one + "/water"},
+                              .companions = {{one + "/extract", "100 %"}}});
+    section.fields.push_back({.place = one + "/water",
+                              .conversion = converted<Volume>,
+                              .replaces = {one + "/mass", one + "/extract"}});
+    section.fields.push_back({.place = one + "/extract"});
+    section.fields.push_back({.place = one + "/temperature", .conversion = converted<Temperature>});
+    section.fields.push_back({.place = one + "/before_end"});
+  }
+  return section;
+}
+
 FieldSection grainSection() {
   return {PlanFields::tr("Grain"),
           {{.place = "/batch/grain/mass",
@@ -190,6 +215,7 @@ ListLengths listLengths(const rigs::Texts& texts, const std::vector<rigs::Texts>
     length = std::max(length, std::min(entriesAt(texts, list) + 1, kMostLayers));
   };
   lengths.rests = std::min(entriesAt(texts, "/batch/mash/rests") + 1, kMostRests);
+  lengths.additions = std::min(entriesAt(texts, "/batch/additions") + 1, kMostAdditions);
   layers("/jacket_to_compare/side", lengths.compared);
   layers("/jacket_to_compare/lid", lengths.comparedLid);
   for (std::size_t i = 0; i < inherited.size(); ++i) {
@@ -209,7 +235,9 @@ ListLengths listLengths(const rigs::Texts& texts, const std::vector<rigs::Texts>
 }
 
 std::vector<FieldSection> batchSections(const ListLengths& lengths) {
-  return inWords({sizeSection(), mashSection(lengths.rests), grainSection()}, "");
+  return inWords({sizeSection(), mashSection(lengths.rests), grainSection(),
+                  additionSection(lengths.additions)},
+                 "");
 }
 
 std::vector<FieldSection> placeSections(const ListLengths& lengths) {

@@ -14,6 +14,7 @@ namespace gui {
 // How many list entries the forms offer: those there are, and one to add.
 struct ListLengths {
   std::size_t rests = 1;
+  std::size_t additions = 1;
   std::size_t compared = 1, comparedLid = 1;
   RigLists ofRigs;  // the longest of all rigs
 

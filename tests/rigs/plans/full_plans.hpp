@@ -30,6 +30,9 @@ inline FullPlan fullBatch() {
               "specific_heat": "1600 J/(kg K)", "slaking_heat": "17 kJ/kg"},
     "mash": {"rests": [{"temperature": "65 C", "time": "50 min"},
                        {"temperature": "76 C", "time": "10 min"}]},
+    "additions": [{"what": "candy syrup", "mass": "600 g", "extract": "78 %",
+                   "temperature": "21 C", "before_end": "15 min"},
+                  {"what": "hot water", "water": "2 L", "before_end": "0 min"}],
     "mashing_in": "6 min", "boil": "70 min", "hot_stand": "10 min",
     "pitching_temperature": "19 C"
 })json");

@@ -20,6 +20,7 @@ using test_support::readChecked;
 using test_support::removed;
 using test_support::told;
 using test_support::Wrong;
+using test_support::wrongAdditions;
 using test_support::wrongBatches;
 using test_support::wrongPlaces;
 using test_support::wrongRigs;
@@ -45,6 +46,7 @@ void expectTold(const std::vector<Wrong>& cases) {
 }
 
 TEST(BadPlan, BatchIsToldWhere) { expectTold(wrongBatches()); }
+TEST(BadPlan, AdditionIsToldWhere) { expectTold(wrongAdditions()); }
 TEST(BadPlan, PlaceIsToldWhere) { expectTold(wrongPlaces()); }
 TEST(BadPlan, RigIsToldWhere) { expectTold(wrongRigs()); }
 

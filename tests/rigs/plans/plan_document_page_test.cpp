@@ -25,6 +25,7 @@ const std::map<std::string, std::vector<std::string>> kTables{
     {"## `ready`", {"/ready"}},
     {"## `batch`", {"/batch"}},
     {"`grain`:", {"/batch/grain"}},
+    {"An addition:", {"/batch/additions/*"}},
     {"`mash`:", {"/batch/mash"}},
     {"A rest:", {"/batch/mash/rests/*"}},
     {"`unplugged`:", {"/batch/mash/unplugged"}},

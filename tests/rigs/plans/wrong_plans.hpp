@@ -24,6 +24,39 @@ inline std::string readyBy(const Json& ready) {
   return demoWith({{"/day_starts", removed()}, {"/ready", ready}});
 }
 
+// 500 g of sugar 10 min before the end of the boil, but for what is said.
+inline std::string adding(const Json& changed) {
+  Json addition = {
+      {"what", "sugar"}, {"mass", "500 g"}, {"extract", "100 %"}, {"before_end", "10 min"}};
+  addition.merge_patch(changed);
+  return demoWith({{"/batch/additions", Json::array({addition})}});
+}
+
+inline std::vector<Wrong> wrongAdditions() {
+  const std::string at = "/batch/additions/0";
+  return {
+      {adding({{"before_end", "2 h"}}), kError, at + "/before_end",
+       "2 h before the end is before the boil begins, which lasts 1 h 10 min; accepted is 0 min to "
+       "1 h 10 min, e.g. \"before_end\": \"10 min\""},
+      {adding({{"mass", "-1 kg"}}), kError, at + "/mass", "1 g to 500 kg"},
+      {adding({{"mass", "900 kg"}}), kError, at + "/mass", "1 g to 500 kg"},
+      {adding({{"extract", "120 %"}}), kError, at + "/extract", "100 %"},
+      {adding({{"extract", nullptr}}), kError, at + "/extract", "missing"},
+      {adding({{"temperature", "99 C"}}), kError, at + "/temperature",
+       "an addition at 99 °C is not possible: water boils at 97 °C here"},
+      {adding({{"water", "2 L"}}), kError, at, "keep one"},
+      {adding({{"mass", nullptr}}), kError, at, "\"mass\": \"500 g\""},
+      {adding({{"mass", nullptr}, {"water", "2 L"}}), kError, at + "/extract",
+       "water has no extract, but 100 % are stated"},
+      {demoWith({{"/batch/boil", "0 min"},
+                 {"/batch/additions",
+                  Json::array({{{"what", "water"}, {"water", "1 L"}, {"before_end", "0 min"}}})}}),
+       kError, at, "there is no boil for it to go into"},
+      {adding({{"what", nullptr}}), kError, at + "/what", "missing"},
+      {adding({{"mass", "90 kg"}, {"extract", "0 %"}}), kError, at, "does not fit"},
+  };
+}
+
 inline std::vector<Wrong> wrongBatches() {
   return {
       {demoWith({{"/batch/wort", 23}}), kError, "/batch/wort", "\"23 L\""},

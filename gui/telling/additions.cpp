@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/telling/additions.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "physics/water.hpp"
+
+namespace gui::telling {
+namespace {
+
+using physics::Added;
+using rigs::amount;
+using rigs::Told;
+
+// Less is not seen.
+constexpr physics::TemperatureDifference kSeen = physics::kelvins(0.05);
+
+// Of the time that is left: what comes later may as well not come.
+constexpr double kSurelyBefore = 0.75;
+
+bool dips(const Added& added) { return added.before - added.mixed >= kSeen; }
+
+// Heat of solution, stirring and the brewer's hand scatter by more than a minute's tenths.
+rigs::Amount wholeMinutes(physics::Time time) {
+  return amount(physics::minutes(std::max(1.0, std::round(physics::inMinutes(time)))));
+}
+
+Told afterwards(const Added& added) {
+  return Told(TOLD("Answer", "Right after it: %1 cold, %2 hot, gravity %3."), amount(added.cold),
+              amount(added.hot), rigs::Number{added.gravity, {.decimals = 3}});
+}
+
+}  // namespace
+
+// What has no extract counts as water, and water is measured in litres.
+Told additionInWords(const physics::Addition& addition) {
+  const rigs::Verbatim what{addition.what};
+  if (addition.extract > 0.0) return Told(TOLD("Answer", "%1 of %2"), amount(addition.mass), what);
+  const physics::Volume water = addition.mass / physics::waterDensity(physics::celsius(20.0));
+  return Told(TOLD("Answer", "%1 of %2"), amount(water), what);
+}
+
+Told dipText(const Added& added) {
+  if (!dips(added)) return Told(TOLD("Answer", "hardly dips"));
+  return Told(TOLD("Answer", "dips by about %1, to %2"),
+              amount(added.before - added.mixed, {.significantDigits = 2, .decimals = {}}),
+              amount(added.mixed));
+}
+
+Told backText(const Case& of, std::size_t rig, const Added& added) {
+  if (!dips(added)) return {};
+  if (of.plan.batch.additions[added.which].beforeEnd <= physics::seconds(0.0)) return {};
+  if (of.rig(rig).day.outcome != physics::Outcome::Done && !added.backIn) return {};
+  if (!added.backIn) return Told(TOLD("Answer", "is not likely to roll again before the end"));
+  const physics::Time left = of.plan.batch.additions[added.which].beforeEnd;
+  if (*added.backIn > kSurelyBefore * left)
+    return Told(TOLD("Answer", "may just roll again before the end"));
+  if (*added.backIn < physics::minutes(1.0))
+    return Told(TOLD("Answer", "rolls again within about a minute"));
+  return Told(TOLD("Answer", "rolls again after about %1"), wholeMinutes(*added.backIn));
+}
+
+std::vector<Told> additionTexts(const Case& of, std::size_t rig) {
+  std::vector<Told> all;
+  for (const Added& added : of.rig(rig).day.additions) {
+    const physics::Addition& addition = of.plan.batch.additions[added.which];
+    const Told back = backText(of, rig, added);
+    const Told effect =
+        back.empty() ? dipText(added) : Told(TOLD("Answer", "%1, and %2"), dipText(added), back);
+    const Told what = additionInWords(addition);
+    const Told told = addition.beforeEnd > physics::seconds(0.0)
+                          ? Told(TOLD("Answer", "With %1, %2 before the end, the wort %3."), what,
+                                 rigs::asChosen(addition.beforeEnd), effect)
+                          : Told(TOLD("Answer", "With %1, when the boil ends, the wort %2."), what,
+                                 dipText(added));
+    all.push_back(rigs::sentences({told, afterwards(added)}));
+  }
+  return all;
+}
+
+}  // namespace gui::telling
