@@ -13222,6 +13222,22 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <source>Rig</source>
         <translation>Anlage</translation>
     </message>
+    <message>
+        <source>Goes in during the boil</source>
+        <translation>Kommt während des Kochens hinein</translation>
+    </message>
+    <message>
+        <source>%1, %2 before the end, at %3</source>
+        <translation>%1, %2 vor Schluss, mit %3</translation>
+    </message>
+    <message>
+        <source>Hot stand</source>
+        <translation>Heißhalten</translation>
+    </message>
+    <message>
+        <source>Pitching</source>
+        <translation>Anstellen</translation>
+    </message>
 </context>
 <context>
     <name>gui::ReportPages</name>

@@ -17,34 +17,50 @@ double extractOf(const BrewDay& day) {
   return platoFromGravity(std::max(day.resultGravity, 1.0)) / 100.0;
 }
 
-// The wort at a stage's end, by what is left at the end of the day and what evaporates until then.
-Mass wortAfter(const BrewDay& day, const Stage& stage) {
-  Mass wort = day.resultCold * wortDensity(extractOf(day), celsius(20.0));
-  for (const Stage& later : day.stages)
+struct Course {
+  const Plan& plan;
+  const BrewDay& day;
+};
+
+// What goes in later than that.
+Mass addedAfter(const Course& of, Time time) {
+  Mass all = kilograms(0.0);
+  for (const Added& added : of.day.additions)
+    if (added.at > time) all += of.plan.batch.additions[added.which].mass;
+  return all;
+}
+
+// All that ever is wort, as a stage begins: by what is left at the end of the day and what
+// evaporates from then on.
+Mass wortFrom(const Course& of, const Stage& stage) {
+  Mass wort = of.day.resultCold * wortDensity(extractOf(of.day), celsius(20.0)) + stage.evaporated;
+  for (const Stage& later : of.day.stages)
     if (later.begin >= stage.end && &later != &stage) wort += later.evaporated;
   return wort;
 }
 
-HotCurve curveOf(const BrewDay& day, const Stage& stage) {
+HotCurve curveOf(const Course& of, const Stage& stage) {
   HotCurve curve;
-  Mass wort = wortAfter(day, stage) + stage.evaporated;
+  Mass wort = wortFrom(of, stage);
   for (std::size_t i = 1; i < stage.curve.size(); ++i) {
     const CurvePoint& from = stage.curve[i - 1];
     const CurvePoint& to = stage.curve[i];
     const Time lasts = to.time - from.time;
     if (lasts <= seconds(0.0)) continue;
     const Mass left = 0.5 * (from.vapour + to.vapour) * lasts;
-    curve.push_back({.lasts = lasts,
-                     .from = from.wort,
-                     .to = to.wort,
-                     .evaporated = std::clamp(static_cast<double>(left / wort), 0.0, 1.0)});
+    curve.push_back(
+        {.lasts = lasts,
+         .from = from.wort,
+         .to = to.wort,
+         .evaporated =
+             std::clamp(static_cast<double>(left / (wort - addedAfter(of, from.time))), 0.0, 1.0)});
     wort -= left;
   }
   return curve;
 }
-HotCurve curveOf(const BrewDay& day, StageKind kind) {
-  const Stage* stage = day.find(kind);
-  return stage ? curveOf(day, *stage) : HotCurve{};
+HotCurve curveOf(const Course& of, StageKind kind) {
+  const Stage* stage = of.day.find(kind);
+  return stage ? curveOf(of, *stage) : HotCurve{};
 }
 HotCurve curveOf(const std::vector<ChillPoint>& points) {
   HotCurve curve;
@@ -118,12 +134,13 @@ std::shared_ptr<const WortAnswer> wortAnswer(const Plan& plan, const BrewDay& da
   if (!chill || !day.boil) return nullptr;
   WortAnswer answer{.asked = asked, .boiled = {}};
   BoiledWort& wort = answer.boiled;
-  const HotCurve up = curveOf(day, StageKind::HeatingToBoil);
-  const HotCurve boil = curveOf(day, StageKind::Boil);
+  const HotCurve up = curveOf({plan, day}, StageKind::HeatingToBoil);
+  const HotCurve boil = curveOf({plan, day}, StageKind::Boil);
   const HotCurve stand = curveOf(chill->stood);
   const Chilled chilled = chilledBy(*chill);
   const HotCurve byItself = curveOf(chill->air.curve);
-  wort.boiling = day.boil->temperature;
+  // What goes in last may have cooled a boil by its end.
+  wort.boiling = day.outcome == Outcome::Done ? day.boilingPoint : day.boil->temperature;
   wort.heatingUp = staged(up);
   wort.boil = staged(boil);
   wort.stand = staged(stand);

@@ -23,13 +23,13 @@ struct HotStage {
 // Whether a boil carries DMS off. Edges: about 5 and 8 % an hour, as the precursor's rate and what
 // vapour takes along have it for a boil of an hour (own); no kettle is that exact.
 enum class CarriesOff { Little, Uncertain, Much };
-inline constexpr double kLittleUntil = 0.04;
+inline constexpr double kLittleUntil = 0.05;
 inline constexpr double kMuchFrom = 0.08;
 CarriesOff carriesOff(double evaporatedPerHour);
 
 // From where the heating to the boil begins.
 struct BoiledWort {
-  physics::Temperature boiling;  // at the end of the boil, or of what stands for it
+  physics::Temperature boiling;  // or as hot as what stands for a boil gets by its end
   HotStage heatingUp, boil, stand, chilling;
   // Where a still coil may take longer than `chilling`.
   std::optional<HotStage> chillingAtMost;

@@ -82,6 +82,12 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
+bool saysHowItChills(const ReportInput& input) {
+  const rigs::Plan& plan = input.solution->plan;
+  return std::any_of(plan.rigs.begin(), plan.rigs.end(),
+                     [&](const rigs::RigPlan& rig) { return rigs::statesChilling(plan, rig); });
+}
+
 // All, but what helps most and how sure it is where nobody has searched for it, and how long it
 // chills where the plan says nothing of that.
 std::vector<Question> questionsOf(const ReportInput& input) {
@@ -90,16 +96,20 @@ std::vector<Question> questionsOf(const ReportInput& input) {
                                     [](const auto& rig) { return rig.helps != nullptr; });
   const bool sure = std::all_of(answered.begin(), answered.end(),
                                 [](const auto& rig) { return rig.sure != nullptr; });
-  const rigs::Plan& plan = input.solution->plan;
-  const bool chills =
-      std::any_of(plan.rigs.begin(), plan.rigs.end(),
-                  [&](const rigs::RigPlan& rig) { return rigs::statesChilling(plan, rig); });
+  const bool chills = saysHowItChills(input);
   std::vector<Question> all;
   for (const Question question : telling::allQuestions())
     if ((searched || question != Question::HelpsMost) && (sure || question != Question::HowSure) &&
         (chills || question != Question::HowChills))
       all.push_back(question);
   return all;
+}
+
+// The overview is the first page's; its picture is one of how long it takes. What a day does to its
+// wort is half of it chilling, and told in short where the plan says nothing of that.
+bool isToldAtLength(Question question, const ReportInput& input) {
+  if (question == Question::Overview) return false;
+  return question != Question::WortChanges || saysHowItChills(input);
 }
 
 // Stage by stage the heat fills a spreadsheet, not a page: paper has what the day comes to, and
@@ -207,9 +217,8 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
   sayRigs(pages, input);
   pages.table(dayInputs(plan, input.units));
   pages.table(marked(rigInputs(plan, input.units), input));
-  // The overview is the first page's; its picture is one of how long it takes.
   for (const Question question : questionsOf(input))
-    if (question != Question::Overview) addAnswer(pages, question, input);
+    if (isToldAtLength(question, input)) addAnswer(pages, question, input);
   pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());
   // The rest stands on the first pages, as every page's foot says.

@@ -4,6 +4,7 @@
 #include <QCoreApplication>
 #include <variant>
 
+#include "gui/telling/additions.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/tariff.hpp"
 #include "gui/telling/words.hpp"
@@ -71,6 +72,20 @@ void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
     addMash(rows, batch, units);
   }
   rows.add(InputWords::tr("Boil"), shown(batch.boil, units));
+  QStringList additions;
+  for (const physics::Addition& addition : batch.additions)
+    additions.push_back(InputWords::tr("%1, %2 before the end, at %3")
+                            .arg(told(telling::additionInWords(addition), readerOf(units)),
+                                 shown(addition.beforeEnd, units),
+                                 shown(addition.temperature, units)));
+  if (!additions.isEmpty())
+    rows.add(InputWords::tr("Goes in during the boil"), additions.join(QStringLiteral("; ")));
+}
+
+void addChilling(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
+  if (!plan.chilling.isStated) return;
+  rows.add(InputWords::tr("Hot stand"), shown(plan.chilling.hotStand, units));
+  rows.add(InputWords::tr("Pitching"), shown(plan.chilling.pitching, units));
 }
 
 void addPlace(Rows& rows, const rigs::Plan& plan, UnitSystem units) {
@@ -180,6 +195,7 @@ ShownTable dayInputs(const rigs::Plan& plan, UnitSystem units) {
   ShownTable table{.head = {InputWords::tr("Batch and place"), {}}, .marks = {}, .rows = {}};
   Rows rows(table);
   addBatch(rows, plan.batch, units);
+  addChilling(rows, plan, units);
   addPlace(rows, plan, units);
   rows.add(InputWords::tr("Price of electricity"), told(telling::tariffText(plan.tariff)));
   rows.add(InputWords::tr("Batches a year"), shownNumber(telling::brewsPerYear(plan)));

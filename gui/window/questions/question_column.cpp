@@ -15,9 +15,11 @@ namespace {
 
 // In ems of the desktop's own font, so that larger letters get a wider column.
 constexpr double kWidth = 20.0;
-constexpr double kBeside = 1.1;      // left and right of the words
-constexpr double kAbove = 0.5;       // and below
-constexpr double kAboveShort = 0.3;  // of short names, so that all of them are in sight
+constexpr double kBeside = 1.1;  // left and right of the words
+constexpr double kAbove = 0.5;   // and below
+// Of short names: closer where not all of them are in sight else.
+constexpr double kAboveShort = 0.3;
+constexpr double kAboveShortLeast = 0.05;
 constexpr double kSmall = 0.92;
 constexpr double kAnswer = 1.08;
 constexpr double kMark = 0.85;
@@ -145,7 +147,7 @@ QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row, bool folded, in
   const Entry& of = entries_[row];
   const int left = qRound(kBeside * em());
   const int width = std::max(1, wide - 2 * left);
-  int y = qRound((folded ? kAboveShort : kAbove) * em());
+  int y = folded ? aboveShort_ : qRound(kAbove * em());
   QVector<Piece> pieces;
   const auto add = [&](Piece::Kind kind, const QString& text, const QFont& font) {
     const int height = around(font, width, text).height();
@@ -190,6 +192,17 @@ int QuestionColumn::unfoldedHeight() const {
   return height;
 }
 
+// What is left of the height when every short name is set, above and below each.
+void QuestionColumn::spreadShortNames() {
+  aboveShort_ = 0;
+  int words = 0;
+  for (int row = 0; row < entries_.size(); ++row)
+    words += heightOf(piecesOf(row, true, viewport()->width()));
+  const auto rows = static_cast<int>(std::max<qsizetype>(entries_.size(), 1));
+  aboveShort_ = std::clamp((viewport()->height() - words) / (2 * rows),
+                           qRound(kAboveShortLeast * em()), qRound(kAboveShort * em()));
+}
+
 // As wide as the answers ask, or as the longest of the short names.
 void QuestionColumn::layOut() {
   int width = qRound(kWidth * em());
@@ -202,6 +215,7 @@ void QuestionColumn::layOut() {
   }
   // Room for the bar that scrolls, so that nothing is set anew when it comes.
   setFixedWidth(width + verticalScrollBar()->sizeHint().width());
+  spreadShortNames();
   scheduleDelayedItemsLayout();
   viewport()->update();
 }
@@ -222,6 +236,7 @@ void QuestionColumn::paintEvent(QPaintEvent* event) {
 
 void QuestionColumn::resizeEvent(QResizeEvent* event) {
   QListWidget::resizeEvent(event);
+  spreadShortNames();
   scheduleDelayedItemsLayout();
 }
 

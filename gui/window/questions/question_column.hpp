@@ -58,11 +58,13 @@ class QuestionColumn : public QListWidget {
   int em() const;
   QVector<Piece> piecesOf(int row, bool folded, int wide) const;
   int heightOf(const QVector<Piece>& pieces) const;
+  void spreadShortNames();
   void layOut();
 
   QVector<Entry> entries_;
   QString mark_;
   bool folded_ = false;
+  int aboveShort_ = 0;  // and below, px
 };
 
 }  // namespace gui

@@ -93,9 +93,31 @@ TEST_F(WortOf, MakesNoDmsOfNothing) {
   EXPECT_LT(wort.chilled.dms, wort.leftByItself.dms);
 }
 
+// More wort in the kettle gives a smaller share of itself to the same steam.
+TEST_F(WortOf, TakesWhatGoesInAlongTheWay) {
+  const BoiledWort alone = first().wort->boiled;
+  const Addition water{.what = "water",
+                       .mass = kilograms(3.0),
+                       .temperature = celsius(99.0),
+                       .beforeEnd = plan_.batch.boil};
+  plan_.batch.additions = {water};
+  const BoiledWort longer = first().wort->boiled;
+  EXPECT_GT(longer.boiled.dms, alone.boiled.dms);
+  EXPECT_WITHIN(longer.boil.lasts, alone.boil.lasts, seconds(1.0));
+  // In the moment the boil ends it changes what cools, not what has boiled.
+  plan_.batch.additions[0].beforeEnd = seconds(0.0);
+  plan_.batch.additions[0].temperature = celsius(10.0);
+  const RigAnswer cold = first();
+  EXPECT_LT(cold.day.boil->temperature, cold.day.boilingPoint - kelvins(5.0));
+  EXPECT_EQ(cold.wort->boiled.boiling, alone.boiling);
+  EXPECT_WITHIN(cold.wort->boiled.boil.worth.iso, alone.boil.worth.iso, seconds(1.0));
+  EXPECT_NEAR(cold.wort->boiled.boiled.dms, alone.boiled.dms, 1e-3);
+}
+
 TEST_F(WortOf, HasABandWhereDmsIsDoubtful) {
   EXPECT_EQ(carriesOff(0.02), CarriesOff::Little);
-  EXPECT_EQ(carriesOff(0.05), CarriesOff::Uncertain);
+  EXPECT_EQ(carriesOff(0.049), CarriesOff::Little);
+  EXPECT_EQ(carriesOff(0.051), CarriesOff::Uncertain);
   EXPECT_EQ(carriesOff(0.079), CarriesOff::Uncertain);
   EXPECT_EQ(carriesOff(0.10), CarriesOff::Much);
 }
