@@ -59,28 +59,8 @@ void addTarget(std::vector<OptionAbout>& all, Command command) {
       Told(TOLD("Terminal", "replaces whatever stands in --to FILE, but never the plan itself"))));
 }
 
-// Forms, and what of a page is shown.
-void addForms(std::vector<OptionAbout>& all, Command command) {
-  if (!mayWrite(command) && command != Command::New && command != Command::Schema)
-    all.push_back(flag(
-        "--json", Told(TOLD("Terminal", "for programs; always in SI, every key names its unit"))));
-  if (hasTable(command))
-    all.push_back(flag("--csv", Told(TOLD("Terminal", "the tables, for spreadsheets"))));
-  if (isAboutOneRig(command))
-    all.push_back({.option = "--rig",
-                   .value = "N",
-                   .about = Told(TOLD("Terminal", "one rig alone, by number or letter: 2 or b")),
-                   .choices = {}});
-  if (isExplained(command))
-    all.push_back(flag("--explain", Told(TOLD("Terminal",
-                                              "how the figures were computed, too: law, source "
-                                              "and how sure"))));
-  if (command == Command::Answer)
-    all.push_back(flag("--brief", Told(TOLD("Terminal", "one verdict a rig, and no more"))));
-  if (command == Command::Circuit)
-    all.push_back(
-        flag("--every-rule",
-             Told(TOLD("Terminal", "the rules that are kept too, each with clause and source"))));
+// What is supposed, wished for and tried out on a page.
+void addWishes(std::vector<OptionAbout>& all, Command command) {
   if (command == Command::Night || command == Command::Picture)
     all.push_back(flag("--suppose-jacket",
                        Told(TOLD("Terminal",
@@ -103,6 +83,31 @@ void addForms(std::vector<OptionAbout>& all, Command command) {
                                       "number of ways is told, and Ctrl-C keeps what was found"),
                                  rigs::Count{rigs::kUsualTogether}),
                    .choices = {}});
+}
+
+// Forms, and what of a page is shown.
+void addForms(std::vector<OptionAbout>& all, Command command) {
+  if (!mayWrite(command) && command != Command::New && command != Command::Schema)
+    all.push_back(flag(
+        "--json", Told(TOLD("Terminal", "for programs; always in SI, every key names its unit"))));
+  if (hasTable(command))
+    all.push_back(flag("--csv", Told(TOLD("Terminal", "the tables, for spreadsheets"))));
+  if (isAboutOneRig(command))
+    all.push_back({.option = "--rig",
+                   .value = "N",
+                   .about = Told(TOLD("Terminal", "one rig alone, by number or letter: 2 or b")),
+                   .choices = {}});
+  if (isExplained(command))
+    all.push_back(flag("--explain", Told(TOLD("Terminal",
+                                              "how the figures were computed, too: law, source "
+                                              "and how sure"))));
+  if (command == Command::Answer)
+    all.push_back(flag("--brief", Told(TOLD("Terminal", "one verdict a rig, and no more"))));
+  if (command == Command::Circuit)
+    all.push_back(
+        flag("--every-rule",
+             Told(TOLD("Terminal", "the rules that are kept too, each with clause and source"))));
+  addWishes(all, command);
   if (command == Command::Picture)
     all.push_back(chosen("--over", {"thickness", "power"},
                          Told(TOLD("Terminal", "what a jacket is drawn against"))));
@@ -163,15 +168,33 @@ std::vector<OptionAbout> variedOptions(const Verb& verb) {
   return all;
 }
 
+OptionAbout valued(std::string option, std::string value, Told about) {
+  return {.option = std::move(option),
+          .value = std::move(value),
+          .about = std::move(about),
+          .choices = {}};
+}
+
+// Which columns of a file mean what.
+void addColumns(std::vector<OptionAbout>& all) {
+  all.push_back(
+      valued("--time", "COLUMN",
+             Told(TOLD("Terminal", "the column of the time, by its head or its number"))));
+  all.push_back(valued("--temperature", "COLUMN",
+                       Told(TOLD("Terminal", "the column of the wort's temperature"))));
+  all.push_back(valued("--read-in", "UNIT",
+                       Told(TOLD("Terminal", "what its bare numbers are in: C, F or K"))));
+  all.push_back(chosen("--since-start", {"s", "min", "h"},
+                       Told(TOLD("Terminal", "what times without a clock count"))));
+  all.push_back(valued(
+      "--separator", "SIGN",
+      Told(TOLD("Terminal", "what stands between columns: comma, semicolon, tab or blank"))));
+  all.back().choices = {"comma", "semicolon", "tab", "blank"};
+}
+
 std::vector<OptionAbout> readingOptions(const Verb& verb) {
   const bool follows = verb.command == Command::Follow;
   if (verb.command != Command::Learn && !follows) return {};
-  const auto valued = [](std::string option, std::string value, Told about) {
-    return OptionAbout{.option = std::move(option),
-                       .value = std::move(value),
-                       .about = std::move(about),
-                       .choices = {}};
-  };
   std::vector<OptionAbout> all{
       valued(
           "--readings", "FILE",
@@ -179,20 +202,14 @@ std::vector<OptionAbout> readingOptions(const Verb& verb) {
                     "what was read: lines such as \"21:05 66.3 °C\", or the CSV of a logger; - for "
                     "standard input"))),
       flag("--leave-out",
-           Told(TOLD("Terminal", "leaves out lines that are wrong, instead of stopping there"))),
-      valued("--time", "COLUMN",
-             Told(TOLD("Terminal", "the column of the time, by its head or its number"))),
-      valued("--temperature", "COLUMN",
-             Told(TOLD("Terminal", "the column of the wort's temperature"))),
-      valued("--read-in", "UNIT",
-             Told(TOLD("Terminal", "what its bare numbers are in: C, F or K"))),
-      chosen("--since-start", {"s", "min", "h"},
-             Told(TOLD("Terminal", "what times without a clock count"))),
-      valued("--separator", "SIGN",
-             Told(TOLD("Terminal", "what stands between columns: comma, semicolon, tab or blank"))),
+           Told(TOLD("Terminal", "leaves out lines that are wrong, instead of stopping there")))};
+  all.front().isFile = true;
+  addColumns(all);
+  all.push_back(
       flag("--checked",
-           Told(TOLD("Terminal", "the thermometer was held into ice or boiling water before"))),
-      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated")))};
+           Told(TOLD("Terminal", "the thermometer was held into ice or boiling water before"))));
+  all.push_back(
+      flag("--unstirred", Told(TOLD("Terminal", "nobody stirred before reading while it heated"))));
   if (follows) {
     all.push_back(flag("--once", Told(TOLD("Terminal",
                                            "tells how it stands now and ends, instead of watching "
@@ -204,9 +221,6 @@ std::vector<OptionAbout> readingOptions(const Verb& verb) {
                                            "writes what is learned of the kettle into the plan, "
                                            "for every later day"))));
   }
-  all.front().isFile = true;
-  for (OptionAbout& one : all)
-    if (one.option == "--separator") one.choices = {"comma", "semicolon", "tab", "blank"};
   return all;
 }
 

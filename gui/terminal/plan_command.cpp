@@ -204,6 +204,66 @@ rigs::List wishes() {
   return all;
 }
 
+// All that the command asks of one plan: how it is seen, and its page so far.
+struct Asked {
+  const Request& request;
+  const rigs::Solution& solution;
+  const rigs::Reader& reader;
+  telling::QuestionView view;
+};
+
+// Who asks for a jacket's worth asks for what is supposed.
+bool supposesOf(const Request& request) {
+  return request.supposed || request.command == Command::Insulate;
+}
+
+void addAnswers(Page& page, const Asked& asked) {
+  std::vector<telling::Explanation> explanations;
+  for (const Question question : questionsOf(asked.request.command)) {
+    const telling::Answer answer =
+        telling::answerTo(question, asked.solution, asked.reader, asked.view);
+    if (asked.request.explained)
+      for (telling::Explanation& one : telling::explanationsOf(question, answer))
+        explanations.push_back(std::move(one));
+    page.add(answer);
+  }
+  if (asked.request.explained) telling::explain(explanations, page.answer);
+}
+
+// Which options show more of it.
+void addFurther(Page& page, const Asked& asked) {
+  const Command command = asked.request.command;
+  if (command == Command::Night && !supposesOf(asked.request) && supposes(asked.solution)) {
+    page.answer.heading(Told(TOLD("Terminal", "What if?")));
+    page.answer.say(Told(TOLD("Terminal",
+                              "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
+                              "that has one, what it would be without.")));
+  }
+  if (command == Command::Helps && !asked.view.only && asked.solution.plan.rigs.size() > 1) {
+    page.answer.heading(Told(TOLD("Terminal", "And then?")));
+    page.answer.say(Told(TOLD("Terminal",
+                              "\"--rig\" with a rig's letter shows all of its changes, and "
+                              "\"--wish\" ranks them by another wish: %1."),
+                         wishes()));
+  }
+}
+
+void addSafety(Page& page, const Asked& asked) {
+  telling::Answer all;
+  all.lettered = page.answer.lettered;
+  telling::addOverloads(all, {asked.solution, asked.solution.plan, asked.reader, asked.view});
+  telling::addCautions(all, rigs::About::Everything, asked.solution);
+  page.add(all);
+}
+
+void addSummary(Page& page, const Asked& asked) {
+  const telling::Case of{asked.solution, asked.solution.plan, asked.reader, asked.view};
+  for (std::size_t i = 0; i < of.count(); ++i) page.verdicts.push_back(telling::verdictText(of, i));
+  page.vital = vitalCautions(asked.solution);
+  telling::Answer all = telling::summary(of);
+  page.add(asked.view.only ? telling::aboutRig(std::move(all), *asked.view.only) : all);
+}
+
 Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::Reader& reader,
             std::optional<std::size_t> rig) {
   Page page = pageAbout(solution.plan, reader, rig);
@@ -212,54 +272,24 @@ Page pageOf(const Request& request, const rigs::Solution& solution, const rigs::
         page.opening.begin(),
         Told(TOLD("Terminal",
                   "The bundled example. \"heatledger new my-plan.json\" writes you a copy.")));
-  // All rigs, as a picture of which no rig was asked for.
-  // Who asks for a jacket's worth asks for what is supposed.
-  const bool supposed = request.supposed || request.command == Command::Insulate;
-  const telling::QuestionView view{.rig = static_cast<int>(rig.value_or(0)),
-                                   .asBars = true,
-                                   .supposed = supposed,
-                                   .allFigures = request.form == Form::Csv,
-                                   .everyRule = request.everyRule,
-                                   .wish = request.wish,
-                                   .everyRig = !rig,
-                                   .only = rig};
-  const std::vector<Question> questions = questionsOf(request.command);
-  std::vector<telling::Explanation> explanations;
-  for (const Question question : questions) {
-    const telling::Answer answer = telling::answerTo(question, solution, reader, view);
-    if (request.explained)
-      for (telling::Explanation& one : telling::explanationsOf(question, answer))
-        explanations.push_back(std::move(one));
-    page.add(answer);
-  }
-  if (request.explained) telling::explain(explanations, page.answer);
-  if (request.command == Command::Night && !supposed && supposes(solution)) {
-    page.answer.heading(Told(TOLD("Terminal", "What if?")));
-    page.answer.say(Told(TOLD("Terminal",
-                              "\"--suppose-jacket\" adds what a jacket would change, and of a rig "
-                              "that has one, what it would be without.")));
-  }
-  if (request.command == Command::Helps && !rig && solution.plan.rigs.size() > 1) {
-    page.answer.heading(Told(TOLD("Terminal", "And then?")));
-    page.answer.say(Told(TOLD("Terminal",
-                              "\"--rig\" with a rig's letter shows all of its changes, and "
-                              "\"--wish\" ranks them by another wish: %1."),
-                         wishes()));
-  }
-  if (request.command == Command::Safety) {
-    telling::Answer all;
-    all.lettered = page.answer.lettered;
-    telling::addOverloads(all, {solution, solution.plan, reader, view});
-    telling::addCautions(all, rigs::About::Everything, solution);
-    page.add(all);
-  } else if (questions.empty()) {
-    const telling::Case of{solution, solution.plan, reader, view};
-    for (std::size_t i = 0; i < of.count(); ++i)
-      page.verdicts.push_back(telling::verdictText(of, i));
-    page.vital = vitalCautions(solution);
-    telling::Answer all = telling::summary(of);
-    page.add(rig ? telling::aboutRig(std::move(all), *rig) : all);
-  }
+  const Asked asked{.request = request,
+                    .solution = solution,
+                    .reader = reader,
+                    // All rigs, as a picture of which no rig was asked for.
+                    .view = {.rig = static_cast<int>(rig.value_or(0)),
+                             .asBars = true,
+                             .supposed = supposesOf(request),
+                             .allFigures = request.form == Form::Csv,
+                             .everyRule = request.everyRule,
+                             .wish = request.wish,
+                             .everyRig = !rig,
+                             .only = rig}};
+  addAnswers(page, asked);
+  addFurther(page, asked);
+  if (request.command == Command::Safety)
+    addSafety(page, asked);
+  else if (questionsOf(request.command).empty())
+    addSummary(page, asked);
   return page;
 }
 

@@ -13,8 +13,11 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "gui/telling/answer_to.hpp"
 #include "gui/window/exports/report_inputs.hpp"
+#include "gui/window/questions/shown_answer.hpp"
 #include "gui/window/words/language.hpp"
+#include "gui/window/words/reader.hpp"
 #include "rigs/documents/files.hpp"
 #include "tests/gui/window/report_child.hpp"
 #include "tests/gui/window/solved_demo.hpp"
@@ -120,6 +123,15 @@ TEST_F(Report, TellsHowLongItChillsWhereThePlanStatesIt) {
   const QString text = squeezed(textOf(input));
   EXPECT_TRUE(text.contains(title));
   EXPECT_TRUE(text.contains(squeezed(QStringLiteral("Never close a hot vessel"))));
+  // With it, at length, what all of that does to the wort.
+  const gui::ShownAnswer wort =
+      gui::shown(gui::telling::answerTo(gui::telling::Question::WortChanges, *input.solution,
+                                        gui::readerOf(input.units), {.everyRig = true}),
+                 gui::rigNamesOf(*input.solution), gui::readerOf(input.units));
+  EXPECT_GT(wort.tables.first().rows.size(), 10);
+  for (const auto& row : wort.tables.first().rows)
+    for (const QString& cell : row.cells)
+      EXPECT_TRUE(text.contains(squeezed(cell))) << cell.toStdString();
 }
 
 TEST_F(Report, TellsWhatHelpsEachRigAndOfOneAloneItsTable) {
@@ -147,7 +159,9 @@ TEST_F(Report, HasEveryNumberOfEveryTable) {
   for (const gui::telling::Question question : gui::telling::allQuestions()) {
     // Of several rigs paper has what helps each in short, and its picture.
     if (question == gui::telling::Question::HelpsMost) continue;
+    // Of chilling the demo says nothing: what it does to the wort is told in short.
     if (question == gui::telling::Question::HowChills) continue;
+    if (question == gui::telling::Question::WortChanges) continue;
     gui::ShownAnswer answer = test_support::shownDemo(question, {.everyRig = true});
     ASSERT_FALSE(answer.tables.isEmpty());
     // Between what each day comes to and how heat flows stand the ledgers stage by stage, which a
@@ -194,9 +208,9 @@ TEST_F(Report, BeginsWithAnOverloadOnItsFirstPage) {
   EXPECT_EQ(inShort.count(warning), 0);
   EXPECT_GT(inShort.count(QStringLiteral("(b)Newelement,kitchen[▲overload]")), 1);
   EXPECT_FALSE(inShort.contains(QStringLiteral("(c)Newelement,jacketandlid[")));
-  // Each question begins with it, once more; the overview stands right below it, and of chilling
-  // this plan says nothing.
-  EXPECT_EQ(text.count(warning), static_cast<qsizetype>(gui::telling::allQuestions().size()) - 1);
+  // Each question begins with it, once more; the overview stands right below it, and of chilling,
+  // and so at length of the wort, this plan says nothing.
+  EXPECT_EQ(text.count(warning), static_cast<qsizetype>(gui::telling::allQuestions().size()) - 2);
   // The heads of what was put in and of every question's table.
   EXPECT_GT(text.mid(to).count(QStringLiteral("▲overload(")) +
                 text.mid(to).count(QStringLiteral("kitchen▲overload")),
