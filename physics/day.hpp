@@ -73,7 +73,7 @@ struct Added {
 
 // Of whatever stands for the boil, whether it rolls or not.
 struct BoilFigures {
-  Temperature temperature;       // at the end
+  Temperature temperature;       // at the end, what additions take of it apart
   Power net;                     // supply less everything but evaporation, at the start
   MassFlow evaporation;          // mean over the boil
   VolumeFlow coldBoilOff;        // by which the wort's volume at 20 C falls, additions apart

@@ -98,7 +98,12 @@ class Day {
   };
   Power leastAfterHeating(const HeatingDone& done, Power guess);
   std::optional<Power> leastByNodes(const HeatingDone& done, Power& guess);
-  void tellBoil(const Stage& stage, Power net, Time rolled);
+  struct Boiled {
+    Temperature temperature;
+    Power net;
+    Time rolled;
+  };
+  void tellBoil(const Stage& stage, const Boiled& boiled);
 
   // One phase with one control, as a part of the stage.
   PhaseEnd phase(Stage& stage, const PhaseOrder& order);

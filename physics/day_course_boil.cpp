@@ -260,32 +260,39 @@ bool Day::boil() {
       ended = boilUntil(intoBoil, stage, rolled);
     return ended != PhaseEnd::Guard;
   };
+  // What goes in cools the wort, not the boil.
+  std::optional<Temperature> boiled;
   for (const std::size_t which : additionsInOrder()) {
-    if (!goOnUntil(batch_.boil - batch_.additions[which].beforeEnd)) break;
+    const Time beforeEnd = batch_.additions[which].beforeEnd;
+    if (!goOnUntil(batch_.boil - beforeEnd)) break;
+    if (rolls_) boiled = day_.boilingPoint;
+    if (beforeEnd <= kSameMoment && !boiled) boiled = now_.wort;
     take(which, stage);
     if (now_.contents.strength() >= kThickestWort) ended = PhaseEnd::Guard;
   }
   if (ended != PhaseEnd::Guard) goOnUntil(batch_.boil);
-  tellBoil(stage, most - (start.lost.total() - start.lost[Path::Evaporation]), rolled);
+  tellBoil(stage, {.temperature = boiled.value_or(now_.wort),
+                   .net = most - (start.lost.total() - start.lost[Path::Evaporation]),
+                   .rolled = rolled});
   if (ended == PhaseEnd::Guard) day_.outcome = Outcome::UncoversElement;
   end(stage);
   return ended != PhaseEnd::Guard;
 }
 
-void Day::tellBoil(const Stage& stage, Power net, Time rolled) {
+void Day::tellBoil(const Stage& stage, const Boiled& boiled) {
   const Time lasted = now_.clock - stage.begin;
   if (lasted <= seconds(0.0)) return;
   const VolumeFlow off =
       (day_.preBoilCold + addedCold_ - now_.contents.wortVolume(kColdWort)) / lasted;
   day_.boil =
-      BoilFigures{.temperature = now_.wort,
-                  .net = net,
+      BoilFigures{.temperature = boiled.temperature,
+                  .net = boiled.net,
                   .evaporation = stage.evaporated / lasted,
                   .coldBoilOff = off,
                   .shareOfPreBoilPerHour = static_cast<double>(off * hours(1.0) / day_.preBoilCold),
-                  .netPerSurface = net / conditions_.crossSection,
+                  .netPerSurface = boiled.net / conditions_.crossSection,
                   .lasted = lasted,
-                  .rolled = rolled};
+                  .rolled = boiled.rolled};
 }
 
 void Day::tellOutcome() {

@@ -219,21 +219,35 @@ class DayLines {
     SheetLine& line =
         add(stage.begin, boilAction(), comma({boilLid(), boilPower(), boilOff(), foam()}));
     if (day_.outcome == Outcome::Done) line.band = clocks(bandOf(&rigs::Bands::boilBegins));
-    line.expected = {courseOf(stage)};
+    line.expected = {!day_.additions.empty() && day_.boil ? readsAs(day_.boil->temperature)
+                                                          : courseOf(stage)};
     for (Told& one : expectedOf({day_.preBoilCold, day_.preBoilHot, day_.preBoilGravity}, wort))
       line.expected.push_back(std::move(one));
     line.toWrite = {volumeBox()};
     if (wort) line.toWrite.push_back(gravityBox());
-    for (const physics::Added& added : day_.additions) goesIn(added);
+    for (const physics::Added& added : day_.additions)
+      if (!isTopUp(added)) goesIn(added);
     if (day_.finished()) off(stage.end);
   }
 
+  const physics::Addition& planned(const physics::Added& added) const {
+    return of_.plan.batch.additions[added.which];
+  }
+  // Goes in when the element is off anyway.
+  bool isTopUp(const physics::Added& added) const {
+    return planned(added).beforeEnd <= physics::seconds(0.0);
+  }
+  Told goingIn(const physics::Added& added) const {
+    if (isTopUp(added)) return Told(TOLD("Sheet", "slowly, and stir: it foams and splashes"));
+    return Told(TOLD("Sheet",
+                     "element off first, slowly, stir till it is dissolved, on again: it foams and "
+                     "splashes"));
+  }
+
   void goesIn(const physics::Added& added) {
-    const physics::Addition& addition = of_.plan.batch.additions[added.which];
-    SheetLine& line = add(added.at, Told(TOLD("Sheet", "In goes %1"), additionInWords(addition)),
-                          Told(TOLD("Sheet",
-                                    "element off first, slowly, stir till it is dissolved, "
-                                    "on again: it foams and splashes")));
+    SheetLine& line =
+        add(added.at, Told(TOLD("Sheet", "In goes %1"), additionInWords(planned(added))),
+            goingIn(added));
     const Told back = backText(of_, i_, added);
     line.expected = {dipText(added)};
     if (!back.empty()) line.expected.push_back(back);
@@ -287,10 +301,14 @@ class DayLines {
     SheetLine& line = add(at, Told(TOLD("Sheet", "Element off")), Told(TOLD("Sheet", "unplug")));
     line.stage = day_.stages.size();
     line.band = clocks(bandOf(&rigs::Bands::over));
-    line.expected = expectedOf({day_.resultCold, day_.resultHot, day_.resultGravity}, wort);
+    const auto topUp = std::find_if(day_.additions.begin(), day_.additions.end(),
+                                    [&](const physics::Added& one) { return isTopUp(one); });
+    if (topUp == day_.additions.end())
+      line.expected = expectedOf({day_.resultCold, day_.resultHot, day_.resultGravity}, wort);
     line.toWrite = {volumeBox()};
     if (wort) line.toWrite.push_back(gravityBox());
     line.toWrite.push_back(meterBox());
+    std::for_each(topUp, day_.additions.end(), [&](const physics::Added& one) { goesIn(one); });
     chill(at);
   }
 

@@ -10227,6 +10227,10 @@
         <source>element off first, slowly, stir till it is dissolved, on again: it foams and splashes</source>
         <translation>erst Heizstab aus, langsam, rühren, bis es gelöst ist, wieder an: es schäumt und spritzt</translation>
     </message>
+    <message>
+        <source>slowly, and stir: it foams and splashes</source>
+        <translation>langsam, und umrühren: es schäumt und spritzt</translation>
+    </message>
 </context>
 <context>
     <name>Start</name>

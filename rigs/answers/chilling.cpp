@@ -216,7 +216,7 @@ std::shared_ptr<const ChillAnswer> chillAnswer(const RigPlan& rig, const Plan& p
   answer.isStated = statesChilling(plan, rig);
   answer.pitching = plan.chilling.pitching;
   answer.water = plan.chilling.water.value_or(plan.place.water);
-  answer.boiled = day.boil->temperature;
+  answer.boiled = day.stages.back().last;
   answer.wort = day.resultCold;
   answer.inJacket = rig.hasJacket;
   answer.chiller = rig.chiller;

@@ -31,7 +31,7 @@ std::optional<NoChill> noChill(const Rig& rig, const BrewDay& day, const Place& 
   const Time constant = stored * (half - place.room) / lost;
   return NoChill{
       .timeConstant = constant,
-      .toHotHolding = coolingTime(constant, day.boil->temperature, celsius(57.0), place.room),
+      .toHotHolding = coolingTime(constant, day.stages.back().last, celsius(57.0), place.room),
       .toTwentyOne = coolingTime(constant, celsius(57.0), celsius(21.0), place.room),
       .toFive = coolingTime(constant, celsius(57.0), celsius(5.0), place.room)};
 }

@@ -139,8 +139,7 @@ std::shared_ptr<const WortAnswer> wortAnswer(const Plan& plan, const BrewDay& da
   const HotCurve stand = curveOf(chill->stood);
   const Chilled chilled = chilledBy(*chill);
   const HotCurve byItself = curveOf(chill->air.curve);
-  // What goes in last may have cooled a boil by its end.
-  wort.boiling = day.outcome == Outcome::Done ? day.boilingPoint : day.boil->temperature;
+  wort.boiling = day.boil->temperature;
   wort.heatingUp = staged(up);
   wort.boil = staged(boil);
   wort.stand = staged(stand);

@@ -108,7 +108,9 @@ TEST_F(WortOf, TakesWhatGoesInAlongTheWay) {
   plan_.batch.additions[0].beforeEnd = seconds(0.0);
   plan_.batch.additions[0].temperature = celsius(10.0);
   const RigAnswer cold = first();
-  EXPECT_LT(cold.day.boil->temperature, cold.day.boilingPoint - kelvins(5.0));
+  EXPECT_EQ(cold.day.boil->temperature, cold.day.boilingPoint);
+  EXPECT_LT(cold.day.stages.back().last, cold.day.boilingPoint - kelvins(5.0));
+  EXPECT_EQ(cold.chill->boiled, cold.day.stages.back().last);
   EXPECT_EQ(cold.wort->boiled.boiling, alone.boiling);
   EXPECT_WITHIN(cold.wort->boiled.boil.worth.iso, alone.boil.worth.iso, seconds(1.0));
   EXPECT_NEAR(cold.wort->boiled.boiled.dms, alone.boiled.dms, 1e-3);
