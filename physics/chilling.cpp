@@ -178,8 +178,7 @@ double HotWort::strength() const { return extract / (water + extract); }
 
 Volume HotWort::volume() const { return mass() / wortDensity(strength(), at); }
 
-HotWort hotWort(Volume atTwenty, double gravity, Temperature at) {
-  const double extract = platoFromGravity(std::max(gravity, 1.0)) / 100.0;
+HotWort hotWort(Volume atTwenty, double extract, Temperature at) {
   const Mass mass = atTwenty * wortDensity(extract, celsius(20.0));
   return {.water = (1.0 - extract) * mass, .extract = extract * mass, .at = at};
 }

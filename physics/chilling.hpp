@@ -21,8 +21,8 @@ struct HotWort {
   Volume volume() const;
   Mass mass() const { return water + extract; }
 };
-// As measured cold: litres at 20 C with their specific gravity.
-HotWort hotWort(Volume atTwenty, double gravity, Temperature at);
+// As measured cold: litres at 20 C with their share of extract, 0-0.7 by mass.
+HotWort hotWort(Volume atTwenty, double extract, Temperature at);
 
 // The kettle it cools in, and the room that takes what the kettle loses meanwhile. `open` is the
 // share of the mouth without a lid.

@@ -209,6 +209,7 @@ void Day::tellResult() {
   day_.resultCold = now_.contents.wortVolume(kColdWort);
   day_.resultHot = now_.contents.wortVolume(now_.wort);
   day_.resultGravity = gravity();
+  day_.resultExtract = std::max(0.0, now_.contents.strength());
 }
 
 BrewDay Day::run(Mass water) {

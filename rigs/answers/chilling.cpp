@@ -223,7 +223,7 @@ std::shared_ptr<const ChillAnswer> chillAnswer(const RigPlan& rig, const Plan& p
   const bool air = rig.chiller.kind == Chiller::Kind::Air;
   answer.floor = (air ? plan.place.room : answer.water) + kNearestToCoolant;
   answer.goal = std::max(answer.pitching, answer.floor);
-  const HotWort boiled = hotWort(day.resultCold, day.resultGravity, answer.boiled);
+  const HotWort boiled = hotWort(day.resultCold, day.resultExtract, answer.boiled);
   const auto covered = [&](const Rig& one) {
     return chillingKettleOf(one, plan.place, one.vessel.open.mash);
   };

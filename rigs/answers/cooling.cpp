@@ -15,7 +15,7 @@ std::optional<NoChill> noChill(const Rig& rig, const BrewDay& day, const Place& 
   const Temperature half = celsius(39.0);
   if (!day.finished() || !day.boil || day.resultCold <= litres(0.0) || place.room >= half)
     return std::nullopt;
-  const double extract = platoFromGravity(std::max(day.resultGravity, 1.0)) / 100.0;
+  const double extract = day.resultExtract;
   const Mass wort = day.resultCold * wortDensity(extract, celsius(20.0));
   const HeatCapacity stored =
       wort * wortSpecificHeat(extract, half) + rig.vessel.mass * rig.vessel.specificHeat;

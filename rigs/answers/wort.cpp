@@ -13,10 +13,6 @@ namespace {
 
 using namespace physics;
 
-double extractOf(const BrewDay& day) {
-  return platoFromGravity(std::max(day.resultGravity, 1.0)) / 100.0;
-}
-
 struct Course {
   const Plan& plan;
   const BrewDay& day;
@@ -33,7 +29,8 @@ Mass addedAfter(const Course& of, Time time) {
 // All that ever is wort, as a stage begins: by what is left at the end of the day and what
 // evaporates from then on.
 Mass wortFrom(const Course& of, const Stage& stage) {
-  Mass wort = of.day.resultCold * wortDensity(extractOf(of.day), celsius(20.0)) + stage.evaporated;
+  Mass wort =
+      of.day.resultCold * wortDensity(of.day.resultExtract, celsius(20.0)) + stage.evaporated;
   for (const Stage& later : of.day.stages)
     if (later.begin >= stage.end && &later != &stage) wort += later.evaporated;
   return wort;
@@ -108,7 +105,7 @@ HotStage staged(const HotCurve& curve) {
 }
 
 void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day) {
-  const Temperature sea = boilingPoint(extractOf(day), pascals(101325.0));
+  const Temperature sea = boilingPoint(day.resultExtract, pascals(101325.0));
   const HotCurve there{{.lasts = plan.batch.boil, .from = sea, .to = sea}};
   wort.atSeaLevel = atHundred(there).iso;
   wort.forSeaLevel = plan.batch.boil * (isoFormation(sea) / isoFormation(wort.boiling));

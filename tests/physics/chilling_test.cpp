@@ -23,6 +23,8 @@ using test_support::between;
 using test_support::nearlyLossless;
 using test_support::steelKettle;
 
+double extractAt(double gravity) { return 0.01 * platoFromGravity(gravity); }
+
 ChillingKettle kettleOf(const Vessel& vessel, double room = 20.0, double open = 1.0) {
   return {.vessel = vessel,
           .room = {.air = moistAir(celsius(room), 0.5, pascals(101325.0)),
@@ -180,7 +182,7 @@ TEST(AirAlone, CoolsAPotAsSlowlyAsWasMeasured) {
   pot.mass = kilograms(3.0);
   const auto constant = [&](double open) {
     const ChillCourse course = chill(
-        hotWort(litres(20.8), 1.050, celsius(95.0)), kettleOf(pot, 20.0, open),
+        hotWort(litres(20.8), extractAt(1.050), celsius(95.0)), kettleOf(pot, 20.0, open),
         [](Temperature) { return watts(0.0); }, celsius(20.0), {celsius(80.0), celsius(40.0)});
     const double fall = std::log(60.0 / 20.0);
     return inHours(*course.passed[1] - *course.passed[0]) / fall;
@@ -193,8 +195,9 @@ TEST(AirAlone, TakesLongerInAJacket) {
   Vessel jacketed = steelKettle();
   jacketed.side.insulation = {test_support::layer(10.0, 0.04)};
   const auto hoursOf = [](const Vessel& vessel) {
-    return inHours(*chill(hotWort(litres(20.0), 1.050, celsius(99.0)), kettleOf(vessel, 20.0, 0.0),
-                          [](Temperature) { return watts(0.0); }, celsius(20.0), {celsius(25.0)})
+    return inHours(*chill(hotWort(litres(20.0), extractAt(1.050), celsius(99.0)),
+                          kettleOf(vessel, 20.0, 0.0), [](Temperature) { return watts(0.0); },
+                          celsius(20.0), {celsius(25.0)})
                         .passed[0]);
   };
   EXPECT_GT(hoursOf(jacketed), 1.3 * hoursOf(steelKettle()));
@@ -214,7 +217,7 @@ TEST(Chilling, ComesToRestWhereTheRoomGivesWhatTheWaterTakes) {
 
 TEST(HotStand, CoolsByItselfAndKeepsItsHeat) {
   const ChillingKettle kettle = kettleOf(steelKettle());
-  const HotWort wort = hotWort(litres(20.0), 1.050, celsius(99.0));
+  const HotWort wort = hotWort(litres(20.0), extractAt(1.050), celsius(99.0));
   const ChillCourse stood = standHot(wort, kettle, minutes(30.0));
   EXPECT_EQ(stood.lasted(), minutes(30.0));
   EXPECT_LT(stood.last.at, celsius(95.0));
@@ -237,13 +240,13 @@ struct AnyChill {
 };
 AnyChill someChill() {
   const double inlet = between(2.0, 28.0);
-  AnyChill any{
-      .wort = hotWort(litres(between(8.0, 35.0)), between(1.0, 1.1), celsius(between(85.0, 101.0))),
-      .kettle = kettleOf(steelKettle(), between(5.0, 30.0), between(0.0, 1.0)),
-      .coil = coilOf(between(6.0, 20.0), between(3.0, 25.0), between(15.0, 390.0)),
-      .water = litresPerMinute(between(1.0, 20.0)),
-      .inlet = celsius(inlet),
-      .goal = celsius(inlet + between(2.0, 20.0))};
+  AnyChill any{.wort = hotWort(litres(between(8.0, 35.0)), extractAt(between(1.0, 1.1)),
+                               celsius(between(85.0, 101.0))),
+               .kettle = kettleOf(steelKettle(), between(5.0, 30.0), between(0.0, 1.0)),
+               .coil = coilOf(between(6.0, 20.0), between(3.0, 25.0), between(15.0, 390.0)),
+               .water = litresPerMinute(between(1.0, 20.0)),
+               .inlet = celsius(inlet),
+               .goal = celsius(inlet + between(2.0, 20.0))};
   return any;
 }
 std::optional<Time> timeOf(const AnyChill& any, Stirring stirring) {

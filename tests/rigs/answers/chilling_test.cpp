@@ -6,6 +6,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "physics/water.hpp"
 #include "physics/wort.hpp"
 #include "rigs/answers/answers.hpp"
 #include "rigs/answers/cooling.hpp"
@@ -28,6 +29,24 @@ class ChillOf : public ::testing::Test {
     return answer(plan_, Depth::Chill).rigs[0].chill;
   }
 };
+
+// Beyond what a hydrometer's scale ends with, too.
+TEST_F(ChillOf, TakesAWortAsStrongAsSyrup) {
+  plan_.batch.additions = {{.what = "sugar",
+                            .mass = kilograms(14.0),
+                            .extract = 1.0,
+                            .temperature = celsius(20.0),
+                            .beforeEnd = minutes(5.0)}};
+  const RigAnswer rig = answer(plan_, Depth::Wort).rigs[0];
+  ASSERT_GT(rig.day.resultExtract, 0.36);
+  ASSERT_GT(rig.day.resultGravity, 1.15);
+  ASSERT_TRUE(rig.chill);
+  EXPECT_TRUE(rig.wort);
+  EXPECT_TRUE(noChill(plan_.rigs[0].rig, rig.day, plan_.place));
+  const HotWort syrup = hotWort(rig.day.resultCold, rig.day.resultExtract, celsius(20.0));
+  EXPECT_NEAR(syrup.mass() / (rig.day.resultCold * waterDensity(celsius(20.0))),
+              rig.day.resultGravity, 1e-9);
+}
 
 TEST_F(ChillOf, HasStirredAndStillAsAPairAndABand) {
   const auto chill = this->chill();
@@ -89,7 +108,8 @@ TEST_F(ChillOf, TellsWhatWouldDoItWhereTheWaterIsTooWarm) {
   EXPECT_EQ(chill->goal, chill->floor);
   EXPECT_WITHIN(chill->refused->warmestWater, celsius(16.0), kelvins(1e-9));
   // q/(334 + 4.19 T): 8 K of its wort at 4 kJ/(kg K), within what wort's heat differs by.
-  const double kilogram = inKilograms(hotWort(chill->wort, 1.05, celsius(20.0)).mass());
+  const double kilogram =
+      inKilograms(hotWort(chill->wort, 0.01 * platoFromGravity(1.05), celsius(20.0)).mass());
   EXPECT_NEAR(inKilograms(chill->refused->ice), kilogram * 4.0 * 8.0 / (334.0 + 4.19 * 18.0),
               0.04 * kilogram * 4.0 * 8.0 / 409.4);
   EXPECT_TRUE(chill->stirred->toGoal);
