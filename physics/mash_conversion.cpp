@@ -129,7 +129,8 @@ Dissolving dissolvedIn(const std::vector<Step>& steps, const Starch& starch) {
     if (waits || waited) all.hottest = std::max(all.hottest, step.at);
     if (waited && !waits) all.doneBy = step.ends;
   }
-  if (waits) all.doneBy.reset();
+  constexpr double kNearlyAll = 0.97;
+  if (waits || all.share < kNearlyAll) all.doneBy.reset();
   return all;
 }
 
@@ -233,8 +234,7 @@ MashConversion conversionOf(const HotCurve& curve) {
   all.limit = limitOf(attenuationLimit(dilute), attenuationLimit(thick), slow.hottest);
   if (all.limit && kTrimmingFrom < all.lasts && all.lasts <= kTrimmingTo) {
     const auto more = [&](std::size_t i) {
-      return std::max(attenuationLimit(dilute, i) - attenuationLimit(dilute),
-                      attenuationLimit(thick, i) - attenuationLimit(thick));
+      return attenuationLimit(dilute, i) - attenuationLimit(dilute);
     };
     all.trimming = {.probably = more(1), .atMost = more(2)};
   }
