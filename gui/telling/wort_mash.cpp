@@ -42,8 +42,8 @@ Told doneText(const MashConversion& mash) {
     return Told(TOLD("Answer", "The mash's starch is done after %1 at the latest."),
                 rigs::roughly(*mash.doneBy));
   return Told(
-      TOLD("Answer", "The mash ends before its starch is done: about %1 of it is dissolved."),
-      amount(mash.reached, kWhole));
+      TOLD("Answer", "The mash does not get all its starch: about %1 to %2 of it, by malt."),
+      rigs::numberAlone(mash.reachedAtLeast, kWhole), amount(mash.reached, kWhole));
 }
 
 Told limitText(const MashConversion& mash) {

@@ -3199,10 +3199,6 @@
         <translation>Die Stärke der Maische ist nach spätestens %1 verzuckert.</translation>
     </message>
     <message>
-        <source>The mash ends before its starch is done: about %1 of it is dissolved.</source>
-        <translation>Die Maische endet, bevor ihre Stärke verzuckert ist: Etwa %1 davon sind gelöst.</translation>
-    </message>
-    <message>
         <source>So cold nobody can tell how far its wort ferments.</source>
         <translation>Wie weit die Würze vergärt, kann bei so kühler Maische niemand sagen.</translation>
     </message>
@@ -3301,6 +3297,10 @@
     <message>
         <source>An uneven bed: by conduction alone, 34 cm wide and high, at 67 °C first and in a room of 15 °C, with 1 to 10 W/(m²K) all round (own). Loose coarse grain mixes itself more.</source>
         <translation>Ungleich warmes Malzbett: durch Wärmeleitung allein, 34 cm breit und hoch, anfangs 67 °C in einem Raum von 15 °C, ringsum 1 bis 10 W/(m²K) (eigene Rechnung). Lockeres, grobes Malz mischt sich stärker.</translation>
+    </message>
+    <message>
+        <source>The mash does not get all its starch: about %1 to %2 of it, by malt.</source>
+        <translation>Die Maische bekommt nicht alle Stärke: je nach Malz etwa %1 bis %2 davon.</translation>
     </message>
 </context>
 <context>

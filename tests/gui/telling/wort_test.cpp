@@ -94,6 +94,15 @@ TEST(HowWortChanges, WarnsOfAColdMash) {
   EXPECT_FALSE(holds(said, "starch is done")) << said;
 }
 
+// Above what is warned of it may still be too cold, or too short.
+TEST(HowWortChanges, SaysWhereStarchIsLeft) {
+  physics::Batch batch = heated().plan.batch;
+  batch.mash = physics::UnpluggedMash{physics::celsius(63.0), physics::hours(2.0)};
+  const std::string said = allSaid(howWortChanges(caseOf(mashedBy(batch))));
+  EXPECT_TRUE(holds(said, "The mash does not get all its starch: about ")) << said;
+  EXPECT_FALSE(holds(said, "never above")) << said;
+}
+
 TEST(HowWortChanges, SaysWhereAttenuationWasNotMeasured) {
   physics::Batch batch = heated().plan.batch;
   const auto at = [&](double degrees) {
