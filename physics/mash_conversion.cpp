@@ -38,7 +38,7 @@ struct Step {
 
 // Short where starch dissolves and beta-amylase is lost within minutes, longer later on.
 std::vector<Step> stepsOf(const HotCurve& curve) {
-  constexpr double kGrowth = 0.02;
+  constexpr double kGrowth = 0.03;
   const Time shortest = seconds(3.0);
   const TemperatureDifference warmth = kelvins(0.5);
   std::vector<Step> steps;
@@ -147,10 +147,12 @@ std::optional<AttenuationLimit> limitOf(double one, double other, Temperature ho
 }  // namespace
 
 ReactionRate starchDissolution(Temperature t) {
-  const ReactionRate cold = arrhenius(kPerMinute * 5.7e31, 220600.0, t);
-  const ReactionRate hot = arrhenius(kPerMinute * 3.1e14, 108300.0, t);
-  const double along = std::clamp(inCelsius(t) - 59.0, 0.0, 1.0);
-  return cold * std::pow(static_cast<double>(hot / cold), along);
+  const auto cold = [&] { return arrhenius(kPerMinute * 5.7e31, 220600.0, t); };
+  const auto hot = [&] { return arrhenius(kPerMinute * 3.1e14, 108300.0, t); };
+  const double along = inCelsius(t) - 59.0;
+  if (along <= 0.0) return cold();
+  if (along >= 1.0) return hot();
+  return cold() * std::pow(static_cast<double>(hot() / cold()), along);
 }
 
 double starchAccessible(Temperature t) {
@@ -174,7 +176,8 @@ ReactionRate betaLossInMash(Temperature t) {
 }
 
 ReactionRate stableBetaLoss(Temperature t) {
-  return std::max(perMinute(0.0), firstBeta(t) - firstBeta(kSixtyFive));
+  if (t <= kSixtyFive) return perMinute(0.0);
+  return firstBeta(t) - firstBeta(kSixtyFive);
 }
 
 const MashLaw& diluteMash() {
