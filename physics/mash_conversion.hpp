@@ -52,8 +52,9 @@ struct MashLaw {
   ReactionRate byBeta, byAlpha;
 };
 // Fitted (own) to apparent attenuation of 82 % at 65 C and 50 % at 75 C (Chandrasekhar, second
-// hand) and to ten-minute yields; worst residuals 2 and 4 points. With the first set as in dilute
-// extract, and with the second set's alpha-amylase and the beta-amylase of a mash.
+// hand, taken as of an hour) and to ten-minute yields; worst residuals 2 and 4 points. With the
+// first set as in dilute extract, and with the second set's alpha-amylase and the beta-amylase of a
+// mash. That one was fitted before it had a stable part and not again: 79 % and 49 %.
 const MashLaw& diluteMash();
 const MashLaw& thickMash();
 

@@ -238,10 +238,10 @@ std::vector<Told> mashNotes() {
                 "much beta-amylase as Muller 1991 found in a mash, 7 % of it stable.")),
       Told(
           TOLD("Answer",
-               "Attenuation: both sets were fitted (own) to 82 % at 65 °C and 50 % at 75 °C, an "
-               "hour each (Chandrasekhar, second hand). Trimming: 0.001 a minute at 65 °C, at most "
-               "0.002, is an estimate; no measured overnight mash was found. Not in it: pH, "
-               "crush, how thick the mash is, what happens after the grain is lifted.")),
+               "Attenuation: both sets were fitted (own) to 82 % at 65 °C and 50 % at 75 °C, "
+               "taken as of an hour (Chandrasekhar, second hand). Trimming: 0.001 a minute at "
+               "65 °C, at most 0.002, is an estimate; no measured overnight mash was found. Not in "
+               "it: pH, crush, how thick the mash is, what happens after the grain is lifted.")),
       Told(TOLD("Answer",
                 "An uneven bed: by conduction alone, 34 cm wide and high, at 67 °C first and in a "
                 "room of 15 °C, with 1 to 10 W/(m²K) all round (own). Loose coarse grain mixes "

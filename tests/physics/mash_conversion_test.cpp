@@ -124,9 +124,12 @@ TEST(MashConversion, MakesWhatItsLawsMakeElsewhere) {
   EXPECT_NEAR(limitAt(diluteMash(), heldAt(67.0, 60.0)), .798, .002);
 }
 
-// Chandrasekhar (second hand): 82 % at 65 C, 50 % at 75 C, 90 % lager malt, 3 L/kg.
+// Chandrasekhar (second hand): 82 % at 65 C, 50 % at 75 C, 90 % lager malt, 3 L/kg; each law's
+// worst residual as its header has it.
 TEST(MashConversion, HoldsWhatWasMeasured) {
   for (const auto& [degrees, apparent] : {std::pair{65.0, .82}, {75.0, .50}}) {
+    EXPECT_NEAR(limitAt(diluteMash(), heldAt(degrees, 60.0)), apparent, .02) << degrees;
+    EXPECT_NEAR(limitAt(thickMash(), heldAt(degrees, 60.0)), apparent, .04) << degrees;
     const AttenuationLimit limit = conversionOf(heldAt(degrees, 60.0)).limit.value();
     EXPECT_LT(limit.least, apparent);
     EXPECT_GT(limit.most, apparent);
