@@ -167,9 +167,11 @@ Told chillShortly(const Case& of, std::size_t i) {
 
 Told wortShortly(const Case& of, std::size_t i) {
   const rigs::WortAnswer* wort = wortOf(of, i);
-  return wort ? Told(TOLD("Answer", "boil worth %1 at 100 °C"),
-                     rigs::roughly(wort->boiled.boil.worth.iso))
-              : Told();
+  if (!wort) return {};
+  if (wort->boiled)
+    return Told(TOLD("Answer", "boil worth %1 at 100 °C"),
+                rigs::roughly(wort->boiled->boil.worth.iso));
+  return mashLimitShortly(wort->mashed->conversion);
 }
 
 Told sureShortly(const Case& of, std::size_t i) {

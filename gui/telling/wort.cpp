@@ -21,7 +21,7 @@ constexpr Time kToldApart = physics::minutes(2.0);
 
 const BoiledWort* boiledOf(const Case& of, std::size_t i) {
   const rigs::WortAnswer* wort = wortOf(of, i);
-  return wort ? &wort->boiled : nullptr;
+  return wort && wort->boiled ? &*wort->boiled : nullptr;
 }
 
 // --- The headline.
@@ -186,16 +186,24 @@ Told sharesText(const BoiledWort& wort) {
 
 void sayWort(Answer& answer, const Case& of, std::size_t i) {
   const BoiledWort* wort = boiledOf(of, i);
+  Told mash = mashOfRigText(of, i);
   if (!wort) {
-    if (Told text = unfinishedText(of, i); !text.empty()) answer.say(i, std::move(text));
+    Told text = rigs::sentences({std::move(mash), unfinishedText(of, i)});
+    if (!text.empty()) answer.say(i, std::move(text));
     return;
   }
-  answer.say(i, rigs::sentences({boilText(of, i, *wort), seaLevelText(of, i, *wort),
-                                 standText(*wort), afterText(*wort)}));
+  const bool goesOn = !mash.empty();
+  if (goesOn) answer.say(i, std::move(mash));
+  const auto say = [&](Told text) {
+    goesOn ? answer.goOn(i, std::move(text)) : answer.say(i, std::move(text));
+  };
+  say(rigs::sentences(
+      {boilText(of, i, *wort), seaLevelText(of, i, *wort), standText(*wort), afterText(*wort)}));
   answer.goOn(i, rigs::sentences({carriesText(of, i, *wort), sharesText(*wort)}));
 }
 
-void addWortGeneral(Answer& answer) {
+void addWortGeneral(Answer& answer, const Case& of) {
+  if (Told certainty = mashCertaintyText(of); !certainty.empty()) answer.say(std::move(certainty));
   answer.say(
       Told(TOLD("Answer",
                 "Minutes at 100 °C add up, and compare one rig or day with another. They are "
@@ -232,9 +240,11 @@ Answer howWortChanges(const Case& of) {
   Answer answer;
   answer.sentences = boilsWorth(of);
   if (Told keeps = keepsSulfide(of); !keeps.empty()) answer.sentences.push_back(std::move(keeps));
+  sayMashOfAll(answer, of);
   for (std::size_t i = 0; i < of.count(); ++i) sayWort(answer, of, i);
-  addWortGeneral(answer);
-  answer.notes = wortNotes();
+  addWortGeneral(answer, of);
+  answer.notes = mashNotes();
+  for (Told& note : wortNotes()) answer.notes.push_back(std::move(note));
   answer.pictures = {wortHopsPicture(of), wortSulfidePicture(of)};
   answer.show(wortTable(of));
   return answer;

@@ -4,13 +4,14 @@
 
 #include <array>
 #include <cstddef>
+#include <vector>
 
 #include "gui/telling/case.hpp"
 #include "rigs/answers/wort.hpp"
 
 namespace gui::telling {
 
-// Null for a rig whose day has no finished wort, or where nobody asked.
+// Null for a rig that neither mashes to the end nor has finished wort, or where nobody asked.
 const rigs::WortAnswer* wortOf(const Case& of, std::size_t rig);
 
 // A part of the day from the mash's end on, in the order in which they come.
@@ -24,5 +25,14 @@ std::array<WortPart, 4> wortParts();
 Picture wortHopsPicture(const Case& of);
 Picture wortSulfidePicture(const Case& of);
 Table wortTable(const Case& of);
+
+// Of the mash: where all rigs' are alike said once, else of each; "" where there is none.
+bool isColdMash(const physics::MashConversion& mash);
+rigs::Told mashLimitShortly(const physics::MashConversion& mash);
+void sayMashOfAll(Answer& answer, const Case& of);
+rigs::Told mashOfRigText(const Case& of, std::size_t rig);
+rigs::Told mashCertaintyText(const Case& of);
+void addMashRows(RigTable& table, const Case& of);
+std::vector<rigs::Told> mashNotes();
 
 }  // namespace gui::telling

@@ -26,7 +26,7 @@ void wortRow(RigTable& table, const Case& of, Told label, const std::string& key
   table.row(std::move(label),
             [&](std::size_t i) -> Cell {
               const rigs::WortAnswer* wort = wortOf(of, i);
-              return wort ? cellOf(figure(wort->boiled)) : std::nullopt;
+              return wort && wort->boiled ? cellOf(figure(*wort->boiled)) : std::nullopt;
             },
             {.decimals = 0, .result = "/wort/" + key});
 }
@@ -78,7 +78,7 @@ Picture wortBars(const Case& of, Told title, Time HotMinutes::*which) {
     PictureStack stack{.rig = static_cast<int>(i), .name = of.name(i), .parts = {}};
     for (const WortPart& part : wortParts()) {
       const Time worth =
-          wort ? (wort->boiled.*part.stage).worth.*which : Time(physics::seconds(0.0));
+          wort && wort->boiled ? ((*wort->boiled).*part.stage).worth.*which : physics::seconds(0.0);
       stack.parts.push_back(of.axis(worth));
       stack.notes.push_back(
           of.text(Told(TOLD("Answer", "%1: worth %2 at 100 °C"), part.name, rigs::roughly(worth))));
@@ -107,6 +107,7 @@ Picture wortSulfidePicture(const Case& of) {
 
 Table wortTable(const Case& of) {
   RigTable table("wort", of);
+  addMashRows(table, of);
   table.heading(Told(TOLD("Answer", "For hops, as minutes at 100 °C")));
   addWorth(table, of, "iso_at_100_C_s", &HotMinutes::iso);
   wortRow(table, of, Told(TOLD("Answer", "of that left by itself, below 80 °C")),

@@ -109,7 +109,7 @@ constexpr std::array kVerbs{
               "how long the wort takes to its pitching temperature, and the water for it"),
          kChill},
     Verb{Command::Wort, "wort", "[PLAN]",
-         TOLD("Terminal", "what time and heat do to the wort: hops and DMS"), kWort},
+         TOLD("Terminal", "what time and heat do to the wort: mash, hops and DMS"), kWort},
     Verb{Command::Helps, "helps", "[PLAN]",
          TOLD("Terminal", "the one change that helps most, and the few together"), kHelps},
     Verb{Command::Sure, "sure", "[PLAN]",

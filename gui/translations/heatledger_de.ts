@@ -3194,6 +3194,114 @@
         <source>With %1, when the boil ends, the wort %2.</source>
         <translation>Mit %1, am Ende des Kochens: Die Würze %2.</translation>
     </message>
+    <message>
+        <source>The mash&apos;s starch is done after %1 at the latest.</source>
+        <translation>Die Stärke der Maische ist nach spätestens %1 verzuckert.</translation>
+    </message>
+    <message>
+        <source>So cold nobody can tell how far its wort ferments.</source>
+        <translation>Wie weit die Würze vergärt, kann bei so kühler Maische niemand sagen.</translation>
+    </message>
+    <message>
+        <source>Its wort can ferment to about %1 to %2, as apparent attenuation.</source>
+        <translation>Ihre Würze kann zu etwa %1 bis %2 vergären (scheinbarer Vergärungsgrad).</translation>
+    </message>
+    <message>
+        <source>Its wort might ferment to about %1 to %2, as apparent attenuation; that was measured from %3 to %4 only.</source>
+        <translation>Ihre Würze könnte zu etwa %1 bis %2 vergären (scheinbarer Vergärungsgrad); gemessen wurde das nur von %3 bis %4.</translation>
+    </message>
+    <message>
+        <source>The mash is never above %1, where starch of some malts does not swell yet (from %2 to %3 on): only %4 to %5 of it may be reached, and the gravity be lower than planned.</source>
+        <translation>Die Maische ist nie über %1, wo die Stärke mancher Malze noch nicht verkleistert (erst ab %2 bis %3): Womöglich werden nur %4 bis %5 davon erreicht, und die Stammwürze wird geringer als geplant.</translation>
+    </message>
+    <message>
+        <source>What enzymes go on trimming in so many hours nobody has measured, and nothing is told of it.</source>
+        <translation>Was Enzyme in so vielen Stunden weiter abbauen, hat niemand gemessen; dazu wird nichts gesagt.</translation>
+    </message>
+    <message>
+        <source>What enzymes go on trimming in so many hours nobody has measured: 0 to %1 points more, at most %2.</source>
+        <translation>Was Enzyme in so vielen Stunden weiter abbauen, hat niemand gemessen: 0 bis %1 Punkte mehr, höchstens %2.</translation>
+    </message>
+    <message>
+        <source>For %1 it is at %2 to %3. What enzymes go on trimming in such hours nobody has measured: 0 to %4 points more, at most %5.</source>
+        <translation>%1 lang hat sie %2 bis %3. Was Enzyme in solchen Stunden weiter abbauen, hat niemand gemessen: 0 bis %4 Punkte mehr, höchstens %5.</translation>
+    </message>
+    <message>
+        <source>After %1 that nobody stirs, the middle of the grain may be %2 to %3 warmer than its side; all this is told of the mean.</source>
+        <translation>Nach %1, in denen niemand rührt, kann die Mitte des Malzes %2 bis %3 wärmer sein als sein Rand; all dies gilt für das Mittel.</translation>
+    </message>
+    <message>
+        <source>attenuation limit, at least</source>
+        <translation>Endvergärungsgrad, mindestens</translation>
+    </message>
+    <message>
+        <source>attenuation limit, at most</source>
+        <translation>Endvergärungsgrad, höchstens</translation>
+    </message>
+    <message>
+        <source>long hours may add to it up to</source>
+        <translation>lange Stunden mögen zufügen bis zu</translation>
+    </message>
+    <message>
+        <source>long hours add to it at most</source>
+        <translation>lange Stunden fügen höchstens zu</translation>
+    </message>
+    <message>
+        <source>gravity before it ferments</source>
+        <translation>Dichte vor der Gärung</translation>
+    </message>
+    <message>
+        <source>gravity at the limit, at least</source>
+        <translation>Dichte endvergoren, mindestens</translation>
+    </message>
+    <message>
+        <source>gravity at the limit, at most</source>
+        <translation>Dichte endvergoren, höchstens</translation>
+    </message>
+    <message>
+        <source>ferments to about %1 to %2</source>
+        <translation>vergärt zu etwa %1 bis %2</translation>
+    </message>
+    <message>
+        <source>How far wort ferments is known to 4 points either way at best, by malt and by model; yeast may stop before.</source>
+        <translation>Wie weit Würze vergärt, ist bestenfalls auf 4 Punkte nach oben und unten bekannt, des Malzes und des Modells wegen; Hefe kann vorher aufhören.</translation>
+    </message>
+    <message>
+        <source>The mash</source>
+        <translation>Die Maische</translation>
+    </message>
+    <message>
+        <source>starch done after, at the latest</source>
+        <translation>Stärke verzuckert nach spätestens</translation>
+    </message>
+    <message>
+        <source>starch reached, with common malt</source>
+        <translation>erreichte Stärke, übliches Malz</translation>
+    </message>
+    <message>
+        <source>starch reached, with malt that swells late</source>
+        <translation>erreichte Stärke, spät verkleisterndes Malz</translation>
+    </message>
+    <message>
+        <source>time at 45 to 60 °C</source>
+        <translation>Zeit bei 45 bis 60 °C</translation>
+    </message>
+    <message>
+        <source>Mash: starch dissolves by Brandam et al. 2003 (from memory) as far as it is accessible, all of it at 63.4 °C and 3 °C sooner or later by malt (25 malts, Patindol et al. 2012). Two sets of constants for the enzymes, that one in dilute extract and one of the structure of Koljonen et al. 1995 (second hand) with as much beta-amylase as Muller 1991 found in a mash, 7 % of it stable.</source>
+        <translation>Maische: Stärke löst sich nach Brandam et al. 2003 (aus dem Gedächtnis), soweit sie zugänglich ist, ganz bei 63,4 °C, je nach Malz 3 °C früher oder später (25 Malze, Patindol et al. 2012). Zwei Sätze von Konstanten für die Enzyme: dieser, in verdünntem Auszug, und einer vom Aufbau von Koljonen et al. 1995 (aus zweiter Hand) mit so viel beta-Amylase, wie Muller 1991 in einer Maische fand, davon 7 % beständig.</translation>
+    </message>
+    <message>
+        <source>Attenuation: both sets were fitted (own) to 82 % at 65 °C and 50 % at 75 °C, taken as of an hour (Chandrasekhar, second hand). Trimming: 0.001 a minute at 65 °C, at most 0.002, is an estimate; no measured overnight mash was found. Not in it: pH, crush, how thick the mash is, what happens after the grain is lifted.</source>
+        <translation>Vergärungsgrad: Beide Sätze sind angepasst (eigene Anpassung) an 82 % bei 65 °C und 50 % bei 75 °C, als Stundenwerte genommen (Chandrasekhar, aus zweiter Hand). Weiterer Abbau: 0,001 je Minute bei 65 °C, höchstens 0,002, ist geschätzt; eine gemessene Maische über Nacht fand sich nicht. Nicht darin: pH-Wert, Schrotung, wie dick die Maische ist und was nach dem Herausheben des Malzes geschieht.</translation>
+    </message>
+    <message>
+        <source>An uneven bed: by conduction alone, 34 cm wide and high, at 67 °C first and in a room of 15 °C, with 1 to 10 W/(m²K) all round (own). Loose coarse grain mixes itself more.</source>
+        <translation>Ungleich warmes Malzbett: durch Wärmeleitung allein, 34 cm breit und hoch, anfangs 67 °C in einem Raum von 15 °C, ringsum 1 bis 10 W/(m²K) (eigene Rechnung). Lockeres, grobes Malz mischt sich stärker.</translation>
+    </message>
+    <message>
+        <source>The mash does not get all its starch: about %1 to %2 of it, by malt.</source>
+        <translation>Die Maische bekommt nicht alle Stärke: je nach Malz etwa %1 bis %2 davon.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -4393,6 +4501,18 @@
     <message>
         <source>Minutes at 100 °C = ∫ k(T) / k(100 °C) dt along the day&apos;s own temperature, k of the first order: one sum for hops, another for S-methyl methionine (SMM), which turns to DMS. DMS leaves by 63.5 times the share of the wort that evaporates.</source>
         <translation>Minuten bei 100 °C = ∫ k(T) / k(100 °C) dt entlang der Temperatur des Tages, k erster Ordnung: eine Summe für Hopfen, eine andere für S-Methylmethionin (SMM), das zu DMS wird. DMS geht um das 63,5-Fache des Anteils der Würze, der verdampft.</translation>
+    </message>
+    <message>
+        <source>Starch dissolves by dS/dt = k(T) (a(T) − S), a what is accessible at T. Of it dextrin becomes fermentable as fast as alpha- and beta-amylase are left, which heat destroys: all of the first order, along the mash&apos;s own temperature, by two sets of constants.</source>
+        <translation>Stärke löst sich nach dS/dt = k(T) (a(T) − S), a ist, was bei T zugänglich ist. Das Dextrin daraus wird so schnell vergärbar, wie alpha- und beta-Amylase übrig sind, die die Hitze zerstört: alles erster Ordnung, entlang der Temperatur dieser Maische, mit zwei Sätzen von Konstanten.</translation>
+    </message>
+    <message>
+        <source>Brandam et al. 2003 (from memory); a set of the structure of Koljonen et al. 1995 (second hand); beta-amylase of a mash after Muller 1991; both fitted (own) to 82 % at 65 °C and 50 % at 75 °C</source>
+        <translation>Brandam et al. 2003 (aus dem Gedächtnis); ein Satz vom Aufbau von Koljonen et al. 1995 (aus zweiter Hand); beta-Amylase einer Maische nach Muller 1991; beide angepasst (eigene Anpassung) an 82 % bei 65 °C und 50 % bei 75 °C</translation>
+    </message>
+    <message>
+        <source>Time to full conversion to 30 %, attenuation to 4 points either way at best; what long hours at 45 to 60 °C add nobody has measured.</source>
+        <translation>Die Zeit bis zur Verzuckerung auf 30 %, der Vergärungsgrad bestenfalls auf 4 Punkte nach oben und unten; was lange Stunden bei 45 bis 60 °C zufügen, hat niemand gemessen.</translation>
     </message>
 </context>
 <context>
@@ -11826,8 +11946,8 @@
         <translation>%1 ist der Plan; Ablesungen stehen in einer eigenen Datei</translation>
     </message>
     <message>
-        <source>what time and heat do to the wort: hops and DMS</source>
-        <translation>was Zeit und Hitze mit der Würze machen: Hopfen und DMS</translation>
+        <source>what time and heat do to the wort: mash, hops and DMS</source>
+        <translation>was Zeit und Hitze mit der Würze machen: Maische, Hopfen und DMS</translation>
     </message>
 </context>
 <context>

@@ -111,6 +111,68 @@ void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day)
   wort.forSeaLevel = plan.batch.boil * (isoFormation(sea) / isoFormation(wort.boiling));
 }
 
+BoiledWort boiledIn(const Plan& plan, const BrewDay& day, const ChillAnswer& chill) {
+  BoiledWort wort;
+  const HotCurve up = curveOf({plan, day}, StageKind::HeatingToBoil);
+  const HotCurve boil = curveOf({plan, day}, StageKind::Boil);
+  const HotCurve stand = curveOf(chill.stood);
+  const Chilled chilled = chilledBy(chill);
+  const HotCurve byItself = curveOf(chill.air.curve);
+  wort.boiling = day.boil->temperature;
+  wort.heatingUp = staged(up);
+  wort.boil = staged(boil);
+  wort.stand = staged(stand);
+  wort.chilling = staged(chilled.likely);
+  if (chilled.atMost) wort.chillingAtMost = staged(*chilled.atMost);
+  wort.byItself = staged(byItself);
+  wort.isLeftByItself = !chill.pass && !chill.stirred;
+  compareWithSeaLevel(wort, plan, day);
+  wort.evaporatedPerHour = day.boil->shareOfPreBoilPerHour;
+  wort.boiled = after(after(Sulfide{}, up), boil);
+  const Sulfide stood = after(wort.boiled, stand);
+  wort.chilled = after(stood, chilled.likely);
+  wort.leftByItself = after(stood, byItself);
+  return wort;
+}
+
+bool isOfTheMash(StageKind kind) {
+  return kind == StageKind::MashingIn || kind == StageKind::Ramp || kind == StageKind::Rest ||
+         kind == StageKind::UnpluggedRest;
+}
+
+std::optional<MashedWort::Gravity> gravityOf(const AttenuationLimit& limit, const Plan& plan,
+                                             const BrewDay& day) {
+  const auto isSugar = [](const Addition& added) { return added.extract > 0.0; };
+  const std::vector<Addition>& additions = plan.batch.additions;
+  if (!day.finished() || std::any_of(additions.begin(), additions.end(), isSugar)) return {};
+  // Where the brewers' scale ends.
+  if (day.resultExtract > 0.34) return {};
+  const double plato = 100.0 * day.resultExtract;
+  const auto fermented = [&](double share) {
+    return gravityFromPlato(plato * std::max(0.0, 1.0 - share));
+  };
+  return MashedWort::Gravity{.before = day.resultGravity,
+                             .afterLeast = fermented(limit.most),
+                             .afterMost = fermented(limit.least)};
+}
+
+// The grain is lifted once the mash is through.
+std::optional<MashedWort> mashedIn(const Plan& plan, const BrewDay& day) {
+  if (!plan.batch.mashes() || day.liftedCold <= litres(0.0)) return std::nullopt;
+  HotCurve curve;
+  for (const Stage& stage : day.stages)
+    if (isOfTheMash(stage.kind)) {
+      const HotCurve next = curveOf({plan, day}, stage);
+      curve.insert(curve.end(), next.begin(), next.end());
+    }
+  if (curve.empty()) return std::nullopt;
+  MashedWort mash{.conversion = conversionOf(curve),
+                  .isLeftAlone = std::holds_alternative<UnpluggedMash>(plan.batch.mash),
+                  .gravity = {}};
+  if (mash.conversion.limit) mash.gravity = gravityOf(*mash.conversion.limit, plan, day);
+  return mash;
+}
+
 }  // namespace
 
 CarriesOff carriesOff(double evaporatedPerHour) {
@@ -128,29 +190,12 @@ HotMinutes BoiledWort::whole() const {
 
 std::shared_ptr<const WortAnswer> wortAnswer(const Plan& plan, const BrewDay& day,
                                              const ChillAnswer* chill, bool asked) {
-  if (!chill || !day.boil) return nullptr;
-  WortAnswer answer{.asked = asked, .boiled = {}};
-  BoiledWort& wort = answer.boiled;
-  const HotCurve up = curveOf({plan, day}, StageKind::HeatingToBoil);
-  const HotCurve boil = curveOf({plan, day}, StageKind::Boil);
-  const HotCurve stand = curveOf(chill->stood);
-  const Chilled chilled = chilledBy(*chill);
-  const HotCurve byItself = curveOf(chill->air.curve);
-  wort.boiling = day.boil->temperature;
-  wort.heatingUp = staged(up);
-  wort.boil = staged(boil);
-  wort.stand = staged(stand);
-  wort.chilling = staged(chilled.likely);
-  if (chilled.atMost) wort.chillingAtMost = staged(*chilled.atMost);
-  wort.byItself = staged(byItself);
-  wort.isLeftByItself = !chill->pass && !chill->stirred;
-  compareWithSeaLevel(wort, plan, day);
-  wort.evaporatedPerHour = day.boil->shareOfPreBoilPerHour;
-  wort.boiled = after(after(Sulfide{}, up), boil);
-  const Sulfide stood = after(wort.boiled, stand);
-  wort.chilled = after(stood, chilled.likely);
-  wort.leftByItself = after(stood, byItself);
-  return std::make_shared<const WortAnswer>(std::move(answer));
+  const auto answer = std::make_shared<WortAnswer>();
+  answer->asked = asked;
+  answer->mashed = mashedIn(plan, day);
+  if (chill && day.boil) answer->boiled = boiledIn(plan, day, *chill);
+  if (!answer->mashed && !answer->boiled) return nullptr;
+  return answer;
 }
 
 }  // namespace rigs

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// What do time and heat do to the wort? To hops and to what smells of DMS, along the temperature
-// that the day already has; for comparing rigs and days, not for bitterness as such.
+// What do time and heat do to the wort? To malt's starch in the mash, to hops and to what smells of
+// DMS, along the temperature that the day already has; for comparing rigs and days, not for
+// bitterness as such.
 #pragma once
 
 #include <memory>
@@ -8,6 +9,7 @@
 
 #include "physics/brewday.hpp"
 #include "physics/hot_wort_changes.hpp"
+#include "physics/mash_conversion.hpp"
 #include "physics/units.hpp"
 #include "rigs/plans/plan.hpp"
 
@@ -44,13 +46,26 @@ struct BoiledWort {
   double evaporatedPerHour = 0.0;  // of the wort before the boil
 };
 
-struct WortAnswer {
-  bool asked = false;  // for itself; else for a picture beside others
-  BoiledWort boiled;
+// Until the grain is lifted.
+struct MashedWort {
+  physics::MashConversion conversion;
+  bool isLeftAlone = false;  // for hours, and nobody stirs
+  // Of the finished wort by the plan's yield, and once it has fermented as far as it can. Nothing
+  // where there is none, no limit, or extract that did not come from the mash.
+  struct Gravity {
+    double before, afterLeast, afterMost;
+  };
+  std::optional<Gravity> gravity;
 };
 
-// Null without chilling, that is for a day without finished wort. Needs the day's curves. After the
-// boil DMS is taken to stay, as under a lid.
+struct WortAnswer {
+  bool asked = false;                // for itself; else for a picture beside others
+  std::optional<MashedWort> mashed;  // of a batch that mashes, to the end
+  std::optional<BoiledWort> boiled;  // of finished wort
+};
+
+// Null where it would have neither. Needs the day's curves. After the boil DMS is taken to stay, as
+// under a lid.
 std::shared_ptr<const WortAnswer> wortAnswer(const Plan& plan, const physics::BrewDay& day,
                                              const ChillAnswer* chill, bool asked);
 

@@ -31,11 +31,30 @@ std::string_view carriesOffKey(CarriesOff carries) {
   return "";
 }
 
-}  // namespace
-
-Json wortJson(const WortAnswer& answer) {
-  const BoiledWort& wort = answer.boiled;
+Json mashedJson(const MashedWort& mash) {
+  const physics::MashConversion& found = mash.conversion;
   Object object;
+  object.set("lasts", found.lasts)
+      .set("hottest", found.hottest)
+      .set("starch_reached", found.reached)
+      .set("starch_reached_at_least", found.reachedAtLeast)
+      .setIf("starch_done_by", found.doneBy)
+      .set("at_45_to_60_C", found.betweenTrims);
+  if (found.limit)
+    object.set("attenuation_limit_low", found.limit->least)
+        .set("attenuation_limit_high", found.limit->most)
+        .set("attenuation_was_measured_so", found.limit->validity == physics::Validity::InRange);
+  if (found.trimming)
+    object.set("long_hours_add_up_to", found.trimming->probably)
+        .set("long_hours_add_at_most", found.trimming->atMost);
+  if (mash.gravity)
+    object.set("gravity_before", mash.gravity->before)
+        .set("gravity_fermented_low", mash.gravity->afterLeast)
+        .set("gravity_fermented_high", mash.gravity->afterMost);
+  return object.take();
+}
+
+void addBoiled(Object& object, const BoiledWort& wort) {
   object.set("boiling", wort.boiling)
       .put("heating_up", hotStageJson(wort.heatingUp))
       .put("boil", hotStageJson(wort.boil))
@@ -52,6 +71,14 @@ Json wortJson(const WortAnswer& answer) {
       .put("boiled_shares", sulfideJson(wort.boiled))
       .put("chilled_shares", sulfideJson(wort.chilled))
       .put("left_by_itself_shares", sulfideJson(wort.leftByItself));
+}
+
+}  // namespace
+
+Json wortJson(const WortAnswer& answer) {
+  Object object;
+  if (answer.mashed) object.put("mash", mashedJson(*answer.mashed));
+  if (answer.boiled) addBoiled(object, *answer.boiled);
   return object.take();
 }
 

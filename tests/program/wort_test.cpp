@@ -22,6 +22,8 @@ TEST(Wort, IsAPageASpreadsheetAndJson) {
   EXPECT_THAT(runProgram({"wort", "--csv"}).output, HasSubstr("heating up,min,"));
   const auto result = nlohmann::json::parse(runProgram({"wort", "--json"}).output);
   EXPECT_GT(result["rigs"][1]["wort"]["boil"]["iso_at_100_C_s"].get<double>(), 60.0);
+  EXPECT_THAT(page.output, HasSubstr("The mash's starch is done after "));
+  EXPECT_GT(result["rigs"][1]["wort"]["mash"]["attenuation_limit_low"].get<double>(), 0.5);
   EXPECT_THAT(runProgram({"wort", "--language", "de", "--width", "200"}).output,
               HasSubstr("Was machen Zeit und Hitze mit der Würze?"));
 }

@@ -27,7 +27,7 @@ class WortOf : public ::testing::Test {
 TEST_F(WortOf, CountsTheBoilAtItsOwnTemperature) {
   const RigAnswer rig = first();
   ASSERT_TRUE(rig.wort);
-  const BoiledWort& wort = rig.wort->boiled;
+  const BoiledWort& wort = rig.wort->boiled.value();
   EXPECT_WITHIN(wort.boil.lasts, plan_.batch.boil, seconds(1.0));
   // At boiling all the time: one rate.
   const HotCurve held{{.lasts = plan_.batch.boil, .from = wort.boiling, .to = wort.boiling}};
@@ -43,10 +43,10 @@ TEST_F(WortOf, CountsTheBoilAtItsOwnTemperature) {
 }
 
 TEST_F(WortOf, NeedsALongerBoilHigherUpAndCountsAStand) {
-  const BoiledWort low = first().wort->boiled;
+  const BoiledWort low = first().wort->boiled.value();
   plan_.place.pressure = pascals(84500.0);  // about 1500 m
   plan_.chilling.hotStand = minutes(20.0);
-  const BoiledWort high = first().wort->boiled;
+  const BoiledWort high = first().wort->boiled.value();
   EXPECT_LT(high.boil.worth.iso, 0.8 * low.boil.worth.iso);
   EXPECT_WITHIN(high.forSeaLevel * (high.boil.worth.iso / high.boil.lasts), high.atSeaLevel,
                 0.01 * high.atSeaLevel);
@@ -59,23 +59,23 @@ TEST_F(WortOf, NeedsALongerBoilHigherUpAndCountsAStand) {
 TEST_F(WortOf, ChillsAsThePlanStatesIt) {
   plan_.rigs[0].chiller.isStated = true;
   plan_.rigs[0].chiller.stirred = true;
-  const BoiledWort stirred = first().wort->boiled;
+  const BoiledWort stirred = first().wort->boiled.value();
   EXPECT_FALSE(stirred.chillingAtMost);
   EXPECT_FALSE(stirred.isLeftByItself);
   EXPECT_LT(stirred.chilling.worth.iso, 0.2 * stirred.byItself.worth.iso);
   plan_.rigs[0].chiller.stirred = false;
-  const BoiledWort still = first().wort->boiled;
+  const BoiledWort still = first().wort->boiled.value();
   EXPECT_LT(stirred.chilling.worth.iso, still.chilling.worth.iso);
   ASSERT_TRUE(still.chillingAtMost);
   EXPECT_LT(still.chilling.worth.iso, still.chillingAtMost->worth.iso);
   plan_.rigs[0].chiller.kind = Chiller::Kind::Counterflow;
   const RigAnswer through = first();
-  const BoiledWort& pass = through.wort->boiled;
+  const BoiledWort& pass = through.wort->boiled.value();
   // It waits for half of the pass on average.
   EXPECT_LT(pass.chilling.worth.iso, 0.6 * through.chill->pass->time);
   EXPECT_GT(pass.chilling.worth.iso, 0.3 * through.chill->pass->time);
   plan_.rigs[0].chiller.kind = Chiller::Kind::Air;
-  const BoiledWort air = first().wort->boiled;
+  const BoiledWort air = first().wort->boiled.value();
   EXPECT_TRUE(air.isLeftByItself);
   EXPECT_EQ(air.chilling.worth.iso, air.byItself.worth.iso);
   EXPECT_GT(air.chilled.dms, 2.0 * stirred.chilled.dms);
@@ -83,7 +83,7 @@ TEST_F(WortOf, ChillsAsThePlanStatesIt) {
 
 // What is lost of the precursor is DMS, or left with the steam.
 TEST_F(WortOf, MakesNoDmsOfNothing) {
-  const BoiledWort wort = first().wort->boiled;
+  const BoiledWort wort = first().wort->boiled.value();
   EXPECT_LT(wort.boiled.precursor, 1.0);
   for (const Sulfide& one : {wort.boiled, wort.chilled, wort.leftByItself}) {
     EXPECT_GE(one.dms, 0.0);
@@ -95,13 +95,13 @@ TEST_F(WortOf, MakesNoDmsOfNothing) {
 
 // More wort in the kettle gives a smaller share of itself to the same steam.
 TEST_F(WortOf, TakesWhatGoesInAlongTheWay) {
-  const BoiledWort alone = first().wort->boiled;
+  const BoiledWort alone = first().wort->boiled.value();
   const Addition water{.what = "water",
                        .mass = kilograms(3.0),
                        .temperature = celsius(99.0),
                        .beforeEnd = plan_.batch.boil};
   plan_.batch.additions = {water};
-  const BoiledWort longer = first().wort->boiled;
+  const BoiledWort longer = first().wort->boiled.value();
   EXPECT_GT(longer.boiled.dms, alone.boiled.dms);
   EXPECT_WITHIN(longer.boil.lasts, alone.boil.lasts, seconds(1.0));
   // In the moment the boil ends it changes what cools, not what has boiled.
@@ -111,9 +111,9 @@ TEST_F(WortOf, TakesWhatGoesInAlongTheWay) {
   EXPECT_EQ(cold.day.boil->temperature, cold.day.boilingPoint);
   EXPECT_LT(cold.day.stages.back().last, cold.day.boilingPoint - kelvins(5.0));
   EXPECT_EQ(cold.chill->boiled, cold.day.stages.back().last);
-  EXPECT_EQ(cold.wort->boiled.boiling, alone.boiling);
-  EXPECT_WITHIN(cold.wort->boiled.boil.worth.iso, alone.boil.worth.iso, seconds(1.0));
-  EXPECT_NEAR(cold.wort->boiled.boiled.dms, alone.boiled.dms, 1e-3);
+  EXPECT_EQ(cold.wort->boiled->boiling, alone.boiling);
+  EXPECT_WITHIN(cold.wort->boiled->boil.worth.iso, alone.boil.worth.iso, seconds(1.0));
+  EXPECT_NEAR(cold.wort->boiled->boiled.dms, alone.boiled.dms, 1e-3);
 }
 
 TEST_F(WortOf, HasABandWhereDmsIsDoubtful) {
@@ -136,9 +136,61 @@ TEST_F(WortOf, IsInTheResultOnlyWhereAsked) {
   EXPECT_FALSE(Json::parse(resultJson(plan_, drawn))["rigs"][0].contains("wort"));
 }
 
-TEST_F(WortOf, IsNothingWithoutABoil) {
+TEST_F(WortOf, IsTheMashAloneWithoutABoil) {
   plan_.batch.boil = seconds(0.0);
+  const RigAnswer rig = first();
+  ASSERT_TRUE(rig.wort);
+  EXPECT_FALSE(rig.wort->boiled);
+  EXPECT_TRUE(rig.wort->mashed);
+  plan_.batch.grain.mass = kilograms(0.0);
   EXPECT_FALSE(first().wort);
+}
+
+// A held mash is as warm as its plan says.
+TEST_F(WortOf, MashesAlongTheDaysOwnTemperature) {
+  const RigAnswer rig = first();
+  const MashedWort& mash = rig.wort->mashed.value();
+  const HotCurve held{{.lasts = minutes(65.0), .from = celsius(66.0), .to = celsius(66.0)}};
+  const MashConversion same = conversionOf(held);
+  // Mashing in, the hour, and the way back to 66 C between them.
+  EXPECT_GE(mash.conversion.lasts, minutes(65.0));
+  EXPECT_LT(mash.conversion.lasts, minutes(67.0));
+  EXPECT_NEAR(mash.conversion.limit->least, same.limit->least, .005);
+  EXPECT_WITHIN(mash.conversion.doneBy.value(), same.doneBy.value(), minutes(3.0));
+  EXPECT_FALSE(mash.isLeftAlone);
+  // Apparent attenuation is what gravity in degrees Plato loses by.
+  ASSERT_TRUE(mash.gravity);
+  EXPECT_EQ(mash.gravity->before, rig.day.resultGravity);
+  EXPECT_NEAR((mash.gravity->afterLeast - 1.0) / (mash.gravity->before - 1.0),
+              1.0 - mash.conversion.limit->most, .01);
+  EXPECT_LT(mash.gravity->afterLeast, mash.gravity->afterMost);
+}
+
+TEST_F(WortOf, MashesWithoutAnybodyNear) {
+  plan_.batch.mash = UnpluggedMash{celsius(67.0), hours(10.0)};
+  const RigAnswer rig = first();
+  const MashedWort& mash = rig.wort->mashed.value();
+  EXPECT_TRUE(mash.isLeftAlone);
+  ASSERT_TRUE(mash.conversion.trimming);
+  EXPECT_GT(mash.conversion.trimming->atMost, mash.conversion.trimming->probably);
+  EXPECT_GT(mash.conversion.betweenTrims, hours(1.0));
+}
+
+// Sugar of the boil ferments by laws of its own.
+TEST_F(WortOf, TellsNoGravityOfForeignSugar) {
+  plan_.batch.additions = {{.what = "sugar",
+                            .mass = kilograms(0.5),
+                            .extract = 1.0,
+                            .temperature = celsius(18.0),
+                            .beforeEnd = minutes(10.0)}};
+  EXPECT_FALSE(first().wort->mashed->gravity);
+}
+
+TEST_F(WortOf, TellsNoMashThatDidNotGetToItsEnd) {
+  plan_.batch.mash = HeldMash{{{celsius(98.0), minutes(60.0)}}};  // with strike water that boils
+  const RigAnswer rig = first();
+  ASSERT_FALSE(rig.day.finished());
+  EXPECT_FALSE(rig.wort && rig.wort->mashed);
 }
 
 }  // namespace
