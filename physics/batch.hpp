@@ -52,6 +52,7 @@ struct Addition {
   double extract = 0.0;     // kg of extract per kg, 0-1
   Temperature temperature;  // liquid water's, no hotter than where water boils
   Time beforeEnd;           // of the boil, as long as that at most
+  bool isPoured = false;    // water by its volume; all else is weighed
 
   bool operator==(const Addition&) const = default;
 };

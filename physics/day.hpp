@@ -66,6 +66,8 @@ struct Added {
   Time at;                    // from the start of the day
   Temperature before, mixed;  // of the wort; mixed at once and wholly
   Energy took;                // from its own temperature to `mixed`, out of the wort and its vessel
+  Volume coldBefore, hotBefore;
+  double gravityBefore;
   std::optional<Time> backIn;  // until the wort rolls again; nothing: not before the boil ends
   Volume cold, hot;            // of the wort right after, at 20 C and as hot as it is
   double gravity;              // 20/20

@@ -198,11 +198,13 @@ void Day::take(std::size_t which, Stage& stage) {
   const Addition& addition = batch_.additions[which];
   Contents& contents = now_.contents;
   const StoredHeat before = contents.storedHeat(now_.wort);
-  const Volume coldBefore = contents.wortVolume(kColdWort);
   Added added{};
   added.which = which;
   added.at = now_.clock;
   added.before = now_.wort;
+  added.coldBefore = contents.wortVolume(kColdWort);
+  added.hotBefore = contents.wortVolume(now_.wort);
+  added.gravityBefore = gravity();
   Ledger account{};
   account.brought = contents.heatOf(addition, addition.temperature);
   now_.wort = contents.take(addition, now_.wort);
@@ -213,7 +215,7 @@ void Day::take(std::size_t which, Stage& stage) {
   added.cold = contents.wortVolume(kColdWort);
   added.hot = contents.wortVolume(now_.wort);
   added.gravity = gravity();
-  addedCold_ += added.cold - coldBefore;
+  addedCold_ += added.cold - added.coldBefore;
   day_.fullest = std::max(day_.fullest, contents.volume(now_.wort));
   day_.additions.push_back(added);
 }

@@ -34,10 +34,9 @@ Told afterwards(const Added& added) {
 
 }  // namespace
 
-// What has no extract counts as water, and water is measured in litres.
 Told additionInWords(const physics::Addition& addition) {
   const rigs::Verbatim what{addition.what};
-  if (addition.extract > 0.0) return Told(TOLD("Answer", "%1 of %2"), amount(addition.mass), what);
+  if (!addition.isPoured) return Told(TOLD("Answer", "%1 of %2"), amount(addition.mass), what);
   const physics::Volume water = addition.mass / physics::waterDensity(physics::celsius(20.0));
   return Told(TOLD("Answer", "%1 of %2"), amount(water), what);
 }

@@ -65,8 +65,9 @@ Extremes chillExtremes(const Case& of) {
   const auto ordered = [&](bool enough) {
     return extremesOf(of, [&](std::size_t i) -> std::optional<double> {
       const ChillAnswer* chill = chillOf(of, i);
-      const auto span =
-          chill && (!enough || reachesGoal(*chill)) ? chillSpan(*chill) : std::nullopt;
+      const auto span = chill && !isColdAlready(*chill) && (!enough || reachesGoal(*chill))
+                            ? chillSpan(*chill)
+                            : std::nullopt;
       return span ? std::optional(physics::inSeconds(span->least)) : std::nullopt;
     });
   };
@@ -77,6 +78,25 @@ Extremes chillExtremes(const Case& of) {
 // Conductances of chillers are good to a quarter: times within it are the same.
 constexpr double kToldApart = 1.25;
 
+std::optional<std::size_t> firstCold(const Case& of) {
+  for (std::size_t i = 0; i < of.count(); ++i)
+    if (const ChillAnswer* chill = chillOf(of, i); chill && isColdAlready(*chill)) return i;
+  return std::nullopt;
+}
+
+Told coldText(const Case& of, std::size_t i) {
+  const ChillAnswer& chill = *chillOf(of, i);
+  if (chill.begins < chill.pitching - physics::kelvins(1.0))
+    return Told(TOLD("Answer",
+                     "%1 is what the wort of %2 has without chilling, by what goes in as the boil "
+                     "ends: colder than the %3 for pitching."),
+                amount(chill.begins), of.named(i), amount(chill.pitching));
+  return Told(TOLD("Answer",
+                   "%1 is what the wort of %2 has without chilling, by what goes in as the boil "
+                   "ends."),
+              amount(chill.begins), of.named(i));
+}
+
 std::vector<Told> chillInShort(const Case& of) {
   const Extremes e = chillExtremes(of);
   const auto said = [&](std::size_t i, const rigs::Template<4>& text) {
@@ -84,6 +104,7 @@ std::vector<Told> chillInShort(const Case& of) {
     return Told(text, chillSpanText(*chillSpan(chill)), chilledToText(chill), of.named(i),
                 wayWord(chill));
   };
+  if (const auto cold = firstCold(of); cold && e.counted == 0) return {coldText(of, *cold)};
   if (e.counted == 0)
     return {
         anyChill(of, [](const ChillAnswer&) { return true; })
@@ -186,6 +207,11 @@ Told jacketOffText(const ChillAnswer& chill) {
 Told airText(const Case& of, const ChillAnswer& chill) {
   const ChillWay& air = chill.air;
   const auto hold = amount(rigs::kWarmUpTo);
+  // What goes in last may leave it colder than that.
+  if (!air.toHotHolding && air.toGoal)
+    return Told(TOLD("Answer",
+                     "Left to cool by itself, its lid as in the mash, it is at %1 after about %2."),
+                amount(chill.pitching), chillTime(*air.toGoal));
   if (!air.toHotHolding) return {};
   if (!air.toGoal)
     return Told(
@@ -228,6 +254,10 @@ void sayChill(Answer& answer, const Case& of, std::size_t i) {
   const ChillAnswer* chill = chillOf(of, i);
   if (!chill) {
     if (Told text = unfinishedText(of, i); !text.empty()) answer.say(i, std::move(text));
+    return;
+  }
+  if (isColdAlready(*chill)) {
+    answer.say(i, coldText(of, i));
     return;
   }
   const Told byChiller = chill->stirred ? coilText(*chill)

@@ -333,6 +333,10 @@ class DayLines {
     const rigs::ChillAnswer* chill = of_.rig(i_).chill.get();
     if (!chill || !chill->chiller.isStated) return;
     const Time begins = boiled + of_.plan.chilling.hotStand;
+    if (isColdAlready(*chill)) {
+      add(begins, Told(TOLD("Sheet", "Pitch"))).expected = {readsAs(chill->begins)};
+      return;
+    }
     add(begins, chillAction(*chill), chillCare(*chill)).expected = {
         Told(TOLD("Sheet", "from %1 to %2"), amount(chill->begins), amount(chill->goal))};
     const auto span = rigs::chillSpanAsBrewed(*chill);

@@ -213,6 +213,7 @@ Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience
   // Without figures of one day among thousands; those of currents are in the rows.
   rigs::Plan anyOfThem;
   if (rigs::exists(sweep.document, "/ready")) anyOfThem.ready = rigs::Ready{};
+  if (rigs::exists(sweep.document, "/batch/additions")) anyOfThem.batch.additions = {{}};
   const auto cautions = rigs::cautionsFor(rigs::About::Answer, anyOfThem, {});
   write(json ? rigs::sweepEndLine(outcome.end, cautions)
              : csvEnd(sweep, outcome.end, cautions, audience.reader));

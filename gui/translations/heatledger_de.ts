@@ -48,8 +48,8 @@
         <translation>Die Ablesungen passen nicht zusammen, und welche davon falsch sind, lässt sich nicht sagen: Die Spannen sind deshalb weit.</translation>
     </message>
     <message>
-        <source>What was read last lies where the day has no such moment, so it tells nothing: is an event missing, such as &quot;heating&quot; or &quot;boil&quot;?</source>
-        <translation>Was zuletzt abgelesen wurde, liegt dort, wo der Tag keinen solchen Moment hat, und sagt daher nichts: Fehlt ein Ereignis, etwa „heizen“ oder „kocht“?</translation>
+        <source>What was read last lies where the day has no such moment, so it tells nothing: is an event missing, such as &quot;heating&quot; or &quot;boil&quot;, or did something go into the boil about then?</source>
+        <translation>Was zuletzt abgelesen wurde, liegt dort, wo der Tag keinen solchen Moment hat, und sagt daher nichts: Fehlt ein Ereignis, etwa „heizen“ oder „kocht“, oder kam da etwas ins Kochen hinein?</translation>
     </message>
     <message>
         <source>What was read last is %1 ahead of this clock: is its time right, or that of this clock?</source>
@@ -3302,6 +3302,22 @@
         <source>The mash does not get all its starch: about %1 to %2 of it, by malt.</source>
         <translation>Die Maische bekommt nicht alle Stärke: je nach Malz etwa %1 bis %2 davon.</translation>
     </message>
+    <message>
+        <source>What goes in last leaves the wort at %1, and it does not boil again: whatever lives in that is not killed. Boil such water first and let it cool covered, with its lid loose.</source>
+        <translation>Was zuletzt hineinkommt, lässt die Würze bei %1 zurück, und sie kocht nicht wieder: Was darin lebt, stirbt nicht ab. Solches Wasser vorher abkochen und zugedeckt abkühlen lassen, den Deckel lose.</translation>
+    </message>
+    <message>
+        <source>%1 is what the wort of %2 has without chilling, by what goes in as the boil ends: colder than the %3 for pitching.</source>
+        <translation>%1 hat die Würze von %2 ohne Kühlen, durch das, was zum Ende des Kochens hineinkommt: kälter als die %3 zum Anstellen.</translation>
+    </message>
+    <message>
+        <source>%1 is what the wort of %2 has without chilling, by what goes in as the boil ends.</source>
+        <translation>%1 hat die Würze von %2 ohne Kühlen, durch das, was zum Ende des Kochens hineinkommt.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, its lid as in the mash, it is at %1 after about %2.</source>
+        <translation>Sich selbst überlassen, den Deckel wie beim Maischen, ist sie nach etwa %2 bei %1.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -4676,6 +4692,10 @@
     <message>
         <source>At about %1: %2.</source>
         <translation>Um etwa %1: %2.</translation>
+    </message>
+    <message>
+        <source>What goes into the boil is not in this list: the sheet to brew by has it, with what it does.</source>
+        <translation>Was ins Kochen hineinkommt, steht nicht in dieser Liste: Das Blatt zum Brauen hat es, mit dem, was es bewirkt.</translation>
     </message>
 </context>
 <context>
@@ -6078,6 +6098,10 @@
     <message>
         <source>No hours after the boil are counted here: how long it takes to chill is a question of its own. Food service allows 2 h from %1 to %2 and 6 h to %3 (FDA Food Code 3-501.14). Cool quickly and pitch promptly.</source>
         <translation>Stunden nach dem Kochen sind hier nicht gezählt: Wie lange das Kühlen dauert, ist eine eigene Frage. Die Lebensmittelaufsicht erlaubt 2 h von %1 auf %2 und 6 h auf %3 (FDA Food Code 3-501.14). Kühlen Sie rasch und stellen Sie zügig an.</translation>
+    </message>
+    <message>
+        <source>What goes in as the boil ends leaves wort below %1 at once, where bacteria grow in it until yeast has taken over. Food service allows 2 h from there to %2, and 6 h to %3 (FDA Food Code 3-501.14). Cool quickly and pitch promptly.</source>
+        <translation>Was zum Ende des Kochens hineinkommt, lässt Würze sofort unter %1 zurück, wo Bakterien darin wachsen, bis Hefe überhandgenommen hat. Die Gastronomie darf sich 2 h von dort bis %2 nehmen, und 6 h bis %3 (FDA Food Code 3-501.14). Rasch kühlen und bald anstellen.</translation>
     </message>
 </context>
 <context>
@@ -9166,7 +9190,7 @@
     </message>
     <message>
         <source>add less of it</source>
-        <translation>weniger davon zugeben</translation>
+        <translation>geben Sie weniger davon zu</translation>
     </message>
     <message>
         <source>there is no boil for it to go into</source>
@@ -9175,6 +9199,14 @@
     <message>
         <source>state a boil, or leave this out</source>
         <translation>ein Kochen angeben oder das hier weglassen</translation>
+    </message>
+    <message>
+        <source>with %1 of %2 too little of the %3 that are wanted is left to boil</source>
+        <translation>mit %1 %2 bleibt von den gewünschten %3 zu wenig zum Kochen</translation>
+    </message>
+    <message>
+        <source>add less of it, or ask for more wort</source>
+        <translation>geben Sie weniger davon zu oder verlangen Sie mehr Würze</translation>
     </message>
 </context>
 <context>

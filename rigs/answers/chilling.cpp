@@ -46,7 +46,7 @@ ChillWay followed(const HotWort& wort, const ChillingKettle& kettle, const Chill
                                                                   {goal, &way.toGoal}};
   const Temperature nearest = coldest + kNearestToCoolant - kelvins(1e-9);
   std::erase_if(marks, [&](const auto& mark) {
-    return mark.first < nearest || (!beyond && mark.first < goal);
+    return mark.first < nearest || mark.first >= wort.at || (!beyond && mark.first < goal);
   });
   std::stable_sort(marks.begin(), marks.end(),
                    [](const auto& a, const auto& b) { return a.first > b.first; });
@@ -181,6 +181,7 @@ std::optional<Time> ChillWay::throughTheDanger() const {
 }
 
 std::optional<ChillSpan> chillSpan(const ChillAnswer& chill) {
+  if (isColdAlready(chill)) return ChillSpan{seconds(0.0), seconds(0.0)};
   if (chill.pass) return ChillSpan{chill.pass->time, chill.pass->time};
   if (chill.stirred && chill.chiller.stirred)
     return chill.stirred->toGoal
@@ -203,6 +204,8 @@ std::optional<ChillSpan> chillSpanAsBrewed(const ChillAnswer& chill) {
 bool isTooWarmToPitch(const ChillAnswer& chill) {
   return chill.pass && chill.pass->likely.hotOut > chill.goal;
 }
+
+bool isColdAlready(const ChillAnswer& chill) { return chill.begins <= chill.goal; }
 
 bool statesChilling(const Plan& plan, const RigPlan& rig) {
   return plan.chilling.isStated || rig.chiller.isStated;

@@ -76,6 +76,9 @@ std::optional<ChillSpan> chillSpanAsBrewed(const ChillAnswer& chill);
 // All of it is through the exchanger, and still above the goal.
 bool isTooWarmToPitch(const ChillAnswer& chill);
 
+// What went in as the boil ended has done it; no way has times to anything warmer.
+bool isColdAlready(const ChillAnswer& chill);
+
 // Whether plan or rig say anything of chilling.
 bool statesChilling(const Plan& plan, const RigPlan& rig);
 

@@ -29,11 +29,13 @@ std::optional<NoChill> noChill(const Rig& rig, const BrewDay& day, const Place& 
                          .lost.total();
   if (lost <= watts(0.0)) return std::nullopt;
   const Time constant = stored * (half - place.room) / lost;
-  return NoChill{
-      .timeConstant = constant,
-      .toHotHolding = coolingTime(constant, day.stages.back().last, celsius(57.0), place.room),
-      .toTwentyOne = coolingTime(constant, celsius(57.0), celsius(21.0), place.room),
-      .toFive = coolingTime(constant, celsius(57.0), celsius(5.0), place.room)};
+  const Temperature last = day.stages.back().last;
+  return NoChill{.timeConstant = constant,
+                 .toHotHolding = last <= celsius(57.0)
+                                     ? std::optional(seconds(0.0))
+                                     : coolingTime(constant, last, celsius(57.0), place.room),
+                 .toTwentyOne = coolingTime(constant, celsius(57.0), celsius(21.0), place.room),
+                 .toFive = coolingTime(constant, celsius(57.0), celsius(5.0), place.room)};
 }
 
 }  // namespace rigs

@@ -15,7 +15,8 @@ struct NoChill {
   // element off and the lid as in the mash. Hotter wort loses more per kelvin and colder less, so
   // one constant is an estimate: the way down to 57 C is quicker, the end slower.
   physics::Time timeConstant;
-  std::optional<physics::Time> toHotHolding;  // from the boil to 57 C
+  // From the boil to 57 C; 0 where what goes in as it ends has left the wort colder than that.
+  std::optional<physics::Time> toHotHolding;
   // Food service (FDA Food Code 3-501.14(A)): from 57 to 21 C within 2 h, to 5 C within 6 h. Empty
   // where the room is too warm for it.
   std::optional<physics::Time> toTwentyOne, toFive;

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "physics/vessel.hpp"
+#include "physics/water.hpp"
 #include "physics/wort.hpp"
 #include "rigs/answers/circuit_check.hpp"
 #include "rigs/documents/problem_words.hpp"
@@ -129,6 +130,25 @@ Told additionMakesSyrup(const Addition& addition) {
                  Told(TOLD("Problem", "add less of it")));
 }
 
+// The largest, where additions are most of the wort that is wanted.
+const Addition* displacingAddition(const Batch& batch) {
+  const auto* wanted = std::get_if<WantedWort>(&batch.size);
+  if (!wanted || batch.additions.empty()) return nullptr;
+  Mass all = kilograms(0.0);
+  for (const Addition& one : batch.additions) all += one.mass;
+  if (all < 0.5 * wanted->atTwentyDegrees * waterDensity(celsius(20.0))) return nullptr;
+  return &*std::max_element(batch.additions.begin(), batch.additions.end(),
+                            [](const Addition& a, const Addition& b) { return a.mass < b.mass; });
+}
+
+Told leavesTooLittle(const Addition& addition, const Batch& batch) {
+  return advised(
+      Told(TOLD("Problem", "with %1 of %2 too little of the %3 that are wanted is left to boil"),
+           amount(addition.mass), Quoted{addition.what},
+           amount(std::get<WantedWort>(batch.size).atTwentyDegrees)),
+      Told(TOLD("Problem", "add less of it, or ask for more wort")));
+}
+
 // Of a day that stops in the very moment it goes in.
 const Added* burningAddition(const BrewDay& day) {
   if (day.outcome != Outcome::UncoversElement || day.additions.empty()) return nullptr;
@@ -158,6 +178,10 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
   }
   if (const Added* burns = burningAddition(day))
     error(placeOf(*burns), additionMakesSyrup(batch.additions[burns->which]));
+  else if (const Addition* big =
+               day.outcome == Outcome::UncoversElement ? displacingAddition(batch) : nullptr)
+    error("/batch/additions/" + std::to_string(big - batch.additions.data()),
+          leavesTooLittle(*big, batch));
   else if (day.outcome == Outcome::UncoversElement)
     error(where + "/element", uncovered(day, rig));
   if (day.outcome == Outcome::StrikeTooHot)

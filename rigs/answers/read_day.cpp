@@ -27,6 +27,9 @@ double along(const std::vector<CurvePoint>& curve, Time at, const Of& of) {
   return of(before) + share * (of(*after) - of(before));
 }
 
+// Before what goes in, and after the wort rolls again.
+constexpr Time kAroundAnAddition = minutes(10.0);
+
 }  // namespace
 
 std::optional<StageKind> stageOf(readings::Event event) {
@@ -92,7 +95,7 @@ const Stage* ReadDay::stageAt(Time at) const {
 
 std::optional<Temperature> ReadDay::wort(Time at) const {
   const Stage* stage = stageAt(at);
-  if (!stage) return std::nullopt;
+  if (!stage || isAroundAnAddition(at)) return std::nullopt;
   return kelvin(along(stage->curve, at, [](const CurvePoint& one) { return inKelvin(one.wort); }));
 }
 
@@ -115,13 +118,43 @@ std::optional<Energy> ReadDay::meter(Time at) const {
   return fromWallPerElement_ * (sum + within);
 }
 
+bool ReadDay::isAroundAnAddition(Time at) const {
+  return std::any_of(day_.additions.begin(), day_.additions.end(), [&](const Added& added) {
+    const Time over = added.backIn ? added.at + *added.backIn : day_.duration();
+    return added.at - kAroundAnAddition < at && at < over + kAroundAnAddition;
+  });
+}
+
+// By straight lines between what is known.
+std::optional<ReadDay::InTheBoil> ReadDay::inTheBoil(const Stage& stage, Time at) const {
+  if (stage.kind != StageKind::Boil || day_.additions.empty()) return std::nullopt;
+  InTheBoil from{stage.begin, day_.preBoilHot, day_.preBoilCold, day_.preBoilGravity};
+  InTheBoil to{stage.end, day_.resultHot, day_.resultCold, day_.resultGravity};
+  for (const Added& added : day_.additions) {
+    if (at < added.at) {
+      to = {added.at, added.hotBefore, added.coldBefore, added.gravityBefore};
+      break;
+    }
+    from = {added.at, added.hot, added.cold, added.gravity};
+  }
+  const double lasts = inSeconds(to.at - from.at);
+  const double share = lasts > 0.0 ? std::clamp(inSeconds(at - from.at) / lasts, 0.0, 1.0) : 0.0;
+  return InTheBoil{at, from.hot + share * (to.hot - from.hot),
+                   from.cold + share * (to.cold - from.cold),
+                   from.gravity + share * (to.gravity - from.gravity)};
+}
+
 std::optional<Volume> ReadDay::hot(Time at) const {
   const Stage* stage = stageAt(at);
   if (!stage) return std::nullopt;
+  if (const auto boil = inTheBoil(*stage, at)) return boil->hot;
   return stage->hotFirst + shareOf(*stage, at) * (stage->hotLast - stage->hotFirst);
 }
 
 std::optional<Volume> ReadDay::cold(Time at) const {
+  const Stage* stage = stageAt(at);
+  if (!stage) return std::nullopt;
+  if (const auto boil = inTheBoil(*stage, at)) return boil->cold;
   const auto all = hot(at);
   if (!all || day_.preBoilHot <= litres(0.0)) return std::nullopt;
   return *all * (day_.preBoilCold / day_.preBoilHot);
@@ -130,6 +163,7 @@ std::optional<Volume> ReadDay::cold(Time at) const {
 std::optional<double> ReadDay::gravity(Time at) const {
   const Stage* stage = stageAt(at);
   if (!stage) return std::nullopt;
+  if (const auto boil = inTheBoil(*stage, at)) return boil->gravity;
   const bool boils = stage->kind == StageKind::Boil;
   if (!boils && stage->kind != StageKind::HeatingToBoil) return std::nullopt;
   const double first = boils ? day_.preBoilGravity : day_.liftedGravity;

@@ -29,6 +29,7 @@ class ReadDay {
   explicit ReadDay(const physics::BrewDay& day);
 
   std::optional<physics::Time> timeOf(const ReadAt& when) const;  // since this day began
+  // Nothing around what goes into the boil: nobody knows to the minute when it went in.
   std::optional<physics::Temperature> wort(physics::Time at) const;
   // Taken from the wall so far.
   std::optional<physics::Energy> meter(physics::Time at) const;
@@ -38,7 +39,17 @@ class ReadDay {
   std::optional<double> gravity(physics::Time at) const;
 
  private:
+  // Of the wort in the boil, before and after all that goes in.
+  struct InTheBoil {
+    physics::Time at;
+    physics::Volume hot, cold;
+    double gravity;
+  };
+
   const physics::Stage* stageAt(physics::Time at) const;
+  bool isAroundAnAddition(physics::Time at) const;
+  // Nothing in another stage, or where nothing goes in.
+  std::optional<InTheBoil> inTheBoil(const physics::Stage& stage, physics::Time at) const;
 
   const physics::BrewDay& day_;
   double fromWallPerElement_;

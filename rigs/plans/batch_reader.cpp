@@ -145,10 +145,12 @@ std::optional<AmountAdded> readAmountAdded(const JsonCursor& at) {
                : std::nullopt;
 }
 
-// Nothing liquid is hotter in an open vessel.
+// Nothing liquid is hotter in an open vessel. What boils by its words, 100 C where water boils at
+// 99.97, may go in as hot as that.
+constexpr TemperatureDifference kSameInWords = kelvins(0.1);
 bool isNoHotterThanBoiling(const JsonCursor& at, Temperature stated, const Place& place) {
   const Temperature boils = boilingPoint(0.0, place.pressure);
-  if (stated <= boils) return true;
+  if (stated <= boils + kSameInWords) return true;
   at.error("temperature",
            withExample(advised(Told(TOLD("Problem",
                                          "an addition at %1 is not possible: water boils "
@@ -190,8 +192,9 @@ std::optional<Addition> readAddition(const JsonCursor& at, const Place& place,
   return Addition{.what = *what,
                   .mass = much->mass,
                   .extract = much->extract,
-                  .temperature = *temperature,
-                  .beforeEnd = *before};
+                  .temperature = std::min(*temperature, boilingPoint(0.0, place.pressure)),
+                  .beforeEnd = *before,
+                  .isPoured = at.has("water")};
 }
 
 // Nothing if one of them is wrong; none where none are stated.

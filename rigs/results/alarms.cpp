@@ -138,7 +138,8 @@ Told alarmText(const Alarm& alarm, Time now) {
     case AlarmOf::EventMissing:
       return Told(TOLD("Alarms",
                        "What was read last lies where the day has no such moment, so it tells "
-                       "nothing: is an event missing, such as \"heating\" or \"boil\"?"));
+                       "nothing: is an event missing, such as \"heating\" or \"boil\", or did "
+                       "something go into the boil about then?"));
     case AlarmOf::FromTheFuture:
       break;
   }

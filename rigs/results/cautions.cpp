@@ -76,6 +76,25 @@ Caution goingIn() {
                     "scorches (common practice, no source)."))};
 }
 
+// Hot enough for long enough to count as heated through, were it only for a while.
+constexpr physics::Temperature kStillHot = physics::celsius(80.0);
+
+// What goes in late and cold is in the beer as it came.
+std::optional<Caution> unboiled(const Answers& answers) {
+  const physics::Added* coldest = nullptr;
+  for (const RigAnswer& rig : answers.rigs)
+    for (const physics::Added& added : rig.day.additions)
+      if (!added.backIn && added.mixed < kStillHot && (!coldest || added.mixed < coldest->mixed))
+        coldest = &added;
+  if (!coldest) return std::nullopt;
+  return Caution{"unboiled",
+                 Told(TOLD("Answer",
+                           "What goes in last leaves the wort at %1, and it does not boil again: "
+                           "whatever lives in that is not killed. Boil such water first and let it "
+                           "cool covered, with its lid loose."),
+                      amount(coldest->mixed))};
+}
+
 }  // namespace
 
 std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* answers) {
@@ -99,6 +118,7 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* a
        Told(TOLD("Answer",
                  "Hot wort and steam burn skin in a second. Keep children and pets away."))}};
   if (!plan.batch.additions.empty()) all.push_back(goingIn());
+  if (auto cold = answers ? unboiled(*answers) : std::nullopt) all.push_back(std::move(*cold));
   if (mayBeginAlone(plan)) all.push_back(unattended());
   if (leftAlone || hasOwnNight(plan)) all.push_back(leftWarm(plan, answers));
   return all;
@@ -137,6 +157,13 @@ Told coolingText(const std::string& name, const NoChill& cool, const Plan& plan)
                        : Told(TOLD("Phrases", "the slowest (%1)"), Verbatim{name});
   const Number grown{growth(physics::hours(2.0), physics::minutes(20.0))};
   const auto needed = timeConstantForFood(plan.place.room);
+  if (cool.toHotHolding == physics::seconds(0.0))
+    return Told(TOLD("Phrases",
+                     "What goes in as the boil ends leaves wort below %1 at once, where bacteria "
+                     "grow in it until yeast has taken over. Food service allows 2 h from there to "
+                     "%2, and 6 h to %3 (FDA Food Code 3-501.14). Cool quickly and pitch "
+                     "promptly."),
+                degrees(57.0), degrees(21.0), degrees(5.0));
   // Air too warm for 21 °C is too warm for 5 °C.
   if (!cool.toTwentyOne || !cool.toHotHolding || !needed) {
     return Told(TOLD("Phrases",

@@ -15,6 +15,7 @@ using test_support::Ran;
 using test_support::runProgram;
 using ::testing::AllOf;
 using ::testing::HasSubstr;
+using ::testing::Not;
 using Json = nlohmann::json;
 
 // Honey late in the boil, and water to fill up with when the element is off.
@@ -56,6 +57,34 @@ TEST(Additions, AreOnPageSheetAndInTheResult) {
   EXPECT_LT(at("In goes 1.2 kg of honey"), at("Element off; unplug")) << sheet;
   EXPECT_LT(at("Element off; unplug"), at("In goes 3 L of brewing water")) << sheet;
   EXPECT_THAT(sheet, HasSubstr("slowly, and stir: it foams and splashes"));
+}
+
+// Less is boiled than is wanted, and cold water makes it up.
+TEST(Additions, ThatCoolTheWortAreToldAsThat) {
+  const Folder folder;
+  Json plan = Json::parse(honeyAle("10 min"));
+  plan["batch"]["pitching_temperature"] = "50 C";
+  plan["batch"]["additions"][1]["water"] = "14 L";
+  plan["batch"]["additions"][1]["temperature"] = "4 C";
+  plan["batch"]["grain"]["mass"] = "2 kg";
+  const std::string file = folder.write("part.json", plan.dump());
+  const std::string chill = runProgram({"chill", file, "--width", "250"}).output;
+  EXPECT_THAT(chill, HasSubstr("without chilling, by what goes in as the boil ends"));
+  EXPECT_THAT(chill, Not(HasSubstr("less than 1 min")));
+  EXPECT_THAT(runProgram({"sheet", file}).output, HasSubstr("Pitch"));
+  plan["batch"].erase("pitching_temperature");
+  const std::string safety =
+      runProgram({"safety", folder.write("part2.json", plan.dump()), "--width", "250"}).output;
+  EXPECT_THAT(safety, HasSubstr("leaves wort below 57 °C at once"));
+  EXPECT_THAT(safety, HasSubstr("What goes in last leaves the wort at "));
+}
+
+TEST(Additions, MayBeAsHotAsBoilingByItsWords) {
+  const Folder folder;
+  Json plan = Json::parse(honeyAle("10 min"));
+  plan["place"]["altitude"] = "0 m";
+  plan["batch"]["additions"][1]["temperature"] = "100 C";
+  EXPECT_EQ(runProgram({"boil", folder.write("hot.json", plan.dump())}).exitCode, 0);
 }
 
 TEST(Additions, BeforeTheBoilAreRefusedAndNothingIsWritten) {

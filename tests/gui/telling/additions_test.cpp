@@ -24,6 +24,8 @@ TEST(AdditionWords, WeighSugarAndMeasureWater) {
   water.what = "cold water";
   water.mass = physics::kilograms(2.9946);
   water.extract = 0.0;
+  EXPECT_EQ(rigs::inEnglish(additionInWords(water)), "2.99 kg of cold water");
+  water.isPoured = true;
   EXPECT_EQ(rigs::inEnglish(additionInWords(water)), "3 L of cold water");
 }
 

@@ -48,6 +48,26 @@ TEST_F(ChillOf, TakesAWortAsStrongAsSyrup) {
               rig.day.resultGravity, 1e-9);
 }
 
+// Half of the wort comes cold as the boil ends: nothing is left to chill.
+TEST_F(ChillOf, HasNoTimesToWhatIsWarmerThanTheWort) {
+  plan_.batch.additions = {{.what = "water",
+                            .mass = kilograms(30.0),
+                            .temperature = celsius(5.0),
+                            .beforeEnd = seconds(0.0)}};
+  plan_.chilling.pitching = celsius(50.0);
+  const auto cold = chill();
+  ASSERT_TRUE(cold);
+  ASSERT_LT(cold->begins, celsius(50.0));
+  EXPECT_TRUE(isColdAlready(*cold));
+  EXPECT_FALSE(cold->air.toSixty || cold->air.toHotHolding || cold->air.toGoal);
+  EXPECT_FALSE(cold->stirred->toGoal);
+  ASSERT_TRUE(chillSpan(*cold));
+  EXPECT_EQ(chillSpan(*cold)->most, seconds(0.0));
+  plan_.chilling.pitching = celsius(20.0);
+  EXPECT_FALSE(isColdAlready(*chill()));
+  EXPECT_TRUE(chill()->stirred->toGoal);
+}
+
 TEST_F(ChillOf, HasStirredAndStillAsAPairAndABand) {
   const auto chill = this->chill();
   ASSERT_TRUE(chill && chill->stirred && chill->still && chill->stillAtWorst);

@@ -51,6 +51,21 @@ TEST_F(NoChillOf, IsNearWhatAKettleLeftAloneDoes) {
   EXPECT_WITHIN(cool->timeConstant, constant, 0.35 * constant);
 }
 
+// Cold water as the boil ends may leave the wort anywhere down to its own temperature.
+TEST_F(NoChillOf, CountsFromWhatGoesInLast) {
+  for (const double litres : {0.0, 5.0, 20.0, 80.0, 400.0}) {
+    plan_.batch.additions = {{.what = "water",
+                              .mass = kilograms(litres),
+                              .temperature = celsius(2.0),
+                              .beforeEnd = seconds(0.0)}};
+    const auto cool = noChill(plan_.rigs[0].rig, dayOf(0), plan_.place);
+    if (!cool) continue;
+    ASSERT_TRUE(cool->toHotHolding);
+    EXPECT_GE(*cool->toHotHolding, seconds(0.0)) << litres;
+    EXPECT_EQ(*cool->toHotHolding == seconds(0.0), litres > 15.0) << litres;
+  }
+}
+
 TEST_F(NoChillOf, TakesLongerUnderAJacketAndNeverInAWarmRoom) {
   const BrewDay day = dayOf(0);
   const auto bare = noChill(plan_.rigs[0].bare, day, plan_.place);
