@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <string>
 
 #include "physics/water.hpp"
 
@@ -77,6 +78,42 @@ std::vector<Told> additionTexts(const Case& of, std::size_t rig) {
     all.push_back(rigs::sentences({told, afterwards(added)}));
   }
   return all;
+}
+
+void addAdditionRows(RigTable& table, const Case& of) {
+  std::size_t most = 0;
+  for (std::size_t i = 0; i < of.count(); ++i)
+    most = std::max(most, of.rig(i).day.additions.size());
+  for (std::size_t k = 0; k < most; ++k) {
+    // All rigs take them in the same order, and one may stop before the last.
+    const auto added = [&](std::size_t i) -> const Added* {
+      const auto& all = of.rig(i).day.additions;
+      return k < all.size() ? &all[k] : nullptr;
+    };
+    const auto row = [&](Told label, const std::string& key, const auto& figure) {
+      table.row(std::move(label),
+                [&](std::size_t i) -> Cell {
+                  const Added* one = added(i);
+                  return one ? figure(*one) : std::nullopt;
+                },
+                {.result = "/day/additions/" + std::to_string(k) + "/" + key});
+    };
+    for (std::size_t i = 0; i < of.count(); ++i)
+      if (const Added* one = added(i)) {
+        const physics::Addition& planned = of.plan.batch.additions[one->which];
+        table.heading(Told(TOLD("Answer", "%1, %2 before the end"), additionInWords(planned),
+                           rigs::asChosen(planned.beforeEnd)));
+        break;
+      }
+    row(Told(TOLD("Answer", "wort right after it")), "mixed_C",
+        [](const Added& one) { return cellOf(one.mixed); });
+    row(Told(TOLD("Answer", "rolls again after")), "rolls_again_after_s",
+        [](const Added& one) { return cellOf(one.backIn); });
+    row(Told(TOLD("Answer", "wort then, cold")), "cold_volume_L",
+        [](const Added& one) { return cellOf(one.cold); });
+    row(Told(TOLD("Answer", "gravity then")), "gravity",
+        [](const Added& one) { return numberCell(one.gravity, 3); });
+  }
 }
 
 }  // namespace gui::telling

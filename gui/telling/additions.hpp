@@ -11,6 +11,8 @@ namespace gui::telling {
 
 // A sentence or two an addition, in the order they go in; none where none are planned.
 std::vector<rigs::Told> additionTexts(const Case& of, std::size_t rig);
+// Right after each of them, below a heading of its own; none where none are planned.
+void addAdditionRows(RigTable& table, const Case& of);
 // "500 g of sugar", "2 L of water"
 rigs::Told additionInWords(const physics::Addition& addition);
 // "dips by about 2 K, to 98 °C"

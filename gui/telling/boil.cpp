@@ -298,6 +298,7 @@ Answer boilsEnough(const Case& of) {
   RigTable table("boil", of);
   addBoilRows(table, of);
   addWortRows(table, of);
+  addAdditionRows(table, of);
   answer.show(table.take());
   answer.pictures = {boilOffPicture(of)};
   answer.notes = boilNotes();

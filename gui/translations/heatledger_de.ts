@@ -3318,6 +3318,26 @@
         <source>Left to cool by itself, its lid as in the mash, it is at %1 after about %2.</source>
         <translation>Sich selbst überlassen, den Deckel wie beim Maischen, ist sie nach etwa %2 bei %1.</translation>
     </message>
+    <message>
+        <source>wort right after it</source>
+        <translation>Würze gleich danach</translation>
+    </message>
+    <message>
+        <source>rolls again after</source>
+        <translation>wallt wieder nach</translation>
+    </message>
+    <message>
+        <source>wort then, cold</source>
+        <translation>Würze dann, kalt</translation>
+    </message>
+    <message>
+        <source>gravity then</source>
+        <translation>Dichte dann</translation>
+    </message>
+    <message>
+        <source>%1, %2 before the end</source>
+        <translation>%1, %2 vor Schluss</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

@@ -51,6 +51,9 @@ TEST(Additions, AreOnPageSheetAndInTheResult) {
   EXPECT_LT(day["additions"][1]["mixed_C"].get<double>(), 90.0);
   EXPECT_NEAR(day["result_cold_L"].get<double>(), 22.0, 1e-3);
 
+  const std::string csv = runProgram({"boil", plan, "--csv"}).output;
+  EXPECT_THAT(csv, AllOf(HasSubstr("wort right after it,°C,96"), HasSubstr("gravity then,,1.0")));
+
   // Filled up when the element is off, which is before it is chilled.
   const std::string sheet = runProgram({"sheet", plan, "--width", "200"}).output;
   const auto at = [&](const char* words) { return sheet.find(words); };
