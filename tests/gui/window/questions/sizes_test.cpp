@@ -137,6 +137,8 @@ void TheSizes::expectNothingCovered() {
   EXPECT_TRUE(QTest::qWaitFor(
       [&] { return inside->height() >= inside->layout()->totalHeightForWidth(inside->width()); },
       2000));
+  // The page scrolls downwards only.
+  EXPECT_LE(inside->width(), inside->parentWidget()->width()) << "a part of it is too wide";
   QVector<QRect> taken;
   for (const QWidget* widget : inside->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
     if (!widget->isVisible()) continue;
@@ -175,6 +177,22 @@ TEST_F(TheSizes, HaveRoomForEveryQuestionInBothLanguages) {
       }
       expectQuestionsInSight();
     }
+  }
+}
+
+// What stands beside the forms has the least room of all.
+TEST_F(TheSizes, HaveRoomBesideTheForms) {
+  window().setFormsShown(true);
+  gui::speak(QStringLiteral("de"));
+  wear(kScreens[4]);
+  using gui::telling::Question;
+  for (const auto question : {Question::Overview, Question::HowLong, Question::WortChanges}) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    window().setQuestion(question);
+    ASSERT_TRUE(settles());
+    QCoreApplication::processEvents();
+    expectTablesFit();
+    expectNothingCovered();
   }
 }
 
