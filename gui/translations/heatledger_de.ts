@@ -3003,16 +3003,8 @@
         <translation>DMS nach dem Kühlen</translation>
     </message>
     <message>
-        <source>For DMS to form, as minutes at 100 °C</source>
-        <translation>Für die Bildung von DMS, als Minuten bei 100 °C</translation>
-    </message>
-    <message>
         <source>For hops about %1 at that are worth what %2 at sea level are.</source>
         <translation>Für Hopfen sind dabei etwa %1 so viel wert wie %2 auf Meereshöhe.</translation>
-    </message>
-    <message>
-        <source>For hops, as minutes at 100 °C</source>
-        <translation>Für Hopfen, als Minuten bei 100 °C</translation>
     </message>
     <message>
         <source>Hops: alpha acids to iso-alpha acids by Malowicki &amp; Shellhammer 2005, measured at 90 to 130 °C and pH 5.2; colder that is extended. Precursor of DMS: S-methyl methionine, half of it in 35 min at 100 °C (Wilson &amp; Booer 1979) and in twice that 6 °C cooler (Fix 1999).</source>
@@ -3193,6 +3185,14 @@
     <message>
         <source>As much as at 100 °C, %1</source>
         <translation>So viel wie bei 100 °C, %1</translation>
+    </message>
+    <message>
+        <source>For hops, as much as at 100 °C</source>
+        <translation>Für Hopfen, so viel wie bei 100 °C</translation>
+    </message>
+    <message>
+        <source>For DMS to form, as much as at 100 °C</source>
+        <translation>Für die Bildung von DMS, so viel wie bei 100 °C</translation>
     </message>
 </context>
 <context>
@@ -12662,7 +12662,11 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>&amp;Copy picture</source>
-        <translation>Bild &amp;kopieren</translation>
+        <translation>&amp;Bild kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;How was this computed?</source>
+        <translation>&amp;Wie wurde das berechnet?</translation>
     </message>
 </context>
 <context>
