@@ -12778,7 +12778,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>&amp;Open a file ...</source>
-        <translation>Datei ö&amp;ffnen ...</translation>
+        <translation>&amp;Datei öffnen ...</translation>
     </message>
     <message>
         <source>&amp;Save the lines ...</source>

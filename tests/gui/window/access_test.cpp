@@ -216,6 +216,7 @@ TEST_P(InEveryLanguage, EveryStopIsCalledSomething) {
   EXPECT_TRUE(QTest::qWaitFor([&] { return start->kettle().isSettled(); }, 60000));
   start->reject();
   EXPECT_GT(expectStopsCalledSomething(window().showReadings()), 8);
+  EXPECT_GE(levelOf(window().showReadings()).count(), 6);
   window().showReadings().close();
   for (QAction* action : window().menuBar()->actions().last()->menu()->actions())
     if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_F1)) action->trigger();
