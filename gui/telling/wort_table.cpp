@@ -107,7 +107,7 @@ Picture wortSulfidePicture(const Case& of) {
 
 Table wortTable(const Case& of) {
   RigTable table("wort", of);
-  table.heading(Told(TOLD("Answer", "For hops, as much as at 100 °C")));
+  table.heading(Told(TOLD("Answer", "For hops, as minutes at 100 °C")));
   addWorth(table, of, "iso_at_100_C_s", &HotMinutes::iso);
   wortRow(table, of, Told(TOLD("Answer", "of that left by itself, below 80 °C")),
           "left_by_itself/iso_at_100_C_below_80_C_s",
@@ -117,7 +117,7 @@ Table wortTable(const Case& of) {
             if (w.boiling < physics::kIsoMeasuredFrom) return std::nullopt;
             return w.forSeaLevel;
           });
-  table.heading(Told(TOLD("Answer", "For DMS to form, as much as at 100 °C")));
+  table.heading(Told(TOLD("Answer", "For DMS to form, as minutes at 100 °C")));
   addWorth(table, of, "smm_at_100_C_s", &HotMinutes::sulfide);
   table.heading(Told(TOLD("Answer", "Of the precursor before it is heated up")));
   addShares(table, of);

@@ -3187,12 +3187,12 @@
         <translation>So viel wie bei 100 °C, %1</translation>
     </message>
     <message>
-        <source>For hops, as much as at 100 °C</source>
-        <translation>Für Hopfen, so viel wie bei 100 °C</translation>
+        <source>For hops, as minutes at 100 °C</source>
+        <translation>Für Hopfen, als Minuten bei 100 °C</translation>
     </message>
     <message>
-        <source>For DMS to form, as much as at 100 °C</source>
-        <translation>Für die Bildung von DMS, so viel wie bei 100 °C</translation>
+        <source>For DMS to form, as minutes at 100 °C</source>
+        <translation>Für die Bildung von DMS, als Minuten bei 100 °C</translation>
     </message>
 </context>
 <context>
