@@ -3003,8 +3003,16 @@
         <translation>DMS nach dem Kühlen</translation>
     </message>
     <message>
+        <source>For DMS to form, as minutes at 100 °C</source>
+        <translation>Für die Bildung von DMS, als Minuten bei 100 °C</translation>
+    </message>
+    <message>
         <source>For hops about %1 at that are worth what %2 at sea level are.</source>
         <translation>Für Hopfen sind dabei etwa %1 so viel wert wie %2 auf Meereshöhe.</translation>
+    </message>
+    <message>
+        <source>For hops, as minutes at 100 °C</source>
+        <translation>Für Hopfen, als Minuten bei 100 °C</translation>
     </message>
     <message>
         <source>Hops: alpha acids to iso-alpha acids by Malowicki &amp; Shellhammer 2005, measured at 90 to 130 °C and pH 5.2; colder that is extended. Precursor of DMS: S-methyl methionine, half of it in 35 min at 100 °C (Wilson &amp; Booer 1979) and in twice that 6 °C cooler (Fix 1999).</source>
@@ -3185,14 +3193,6 @@
     <message>
         <source>As much as at 100 °C, %1</source>
         <translation>So viel wie bei 100 °C, %1</translation>
-    </message>
-    <message>
-        <source>For hops, as minutes at 100 °C</source>
-        <translation>Für Hopfen, als Minuten bei 100 °C</translation>
-    </message>
-    <message>
-        <source>For DMS to form, as minutes at 100 °C</source>
-        <translation>Für die Bildung von DMS, als Minuten bei 100 °C</translation>
     </message>
 </context>
 <context>
