@@ -3027,6 +3027,10 @@
         <translation>Minuten bei 100 °C addieren sich und vergleichen eine Anlage oder einen Tag mit einem anderen. Sie sind keine Bittere: Was an Hopfen, in Trub und Hefe bleibt und mit dem Schaum geht, ein Viertel bis die Hälfte, ist nicht darin.</translation>
     </message>
     <message>
+        <source>As much as at 100 °C, %1</source>
+        <translation>So viel wie bei 100 °C, %1</translation>
+    </message>
+    <message>
         <source>Of DMS&apos;s precursor about %1 is left after the boil. Once it is chilled about %2 of what it could have become is DMS in the wort; left to cool by itself, about %3.</source>
         <translation>Vom Vorläufer des DMS sind nach dem Kochen etwa %1 übrig. Nach dem Kühlen sind etwa %2 dessen, was daraus hätte werden können, als DMS in der Würze; sich selbst überlassen etwa %3.</translation>
     </message>
@@ -3189,10 +3193,6 @@
     <message>
         <source>With %1, when the boil ends, the wort %2.</source>
         <translation>Mit %1, am Ende des Kochens: Die Würze %2.</translation>
-    </message>
-    <message>
-        <source>As much as at 100 °C, %1</source>
-        <translation>So viel wie bei 100 °C, %1</translation>
     </message>
 </context>
 <context>
