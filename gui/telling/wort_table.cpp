@@ -69,8 +69,8 @@ Picture wortBars(const Case& of, Told title, Time HotMinutes::*which) {
   picture.kind = Picture::Kind::StackedBars;
   picture.title = of.text(title);
   picture.xUnit = of.unit<Time>();
-  picture.xTitle = of.text(Told(TOLD("Answer", "Minutes at 100 °C that it is worth, %1"),
-                                rigs::Verbatim{picture.xUnit}));
+  picture.xTitle =
+      of.text(Told(TOLD("Answer", "As much as at 100 °C, %1"), rigs::Verbatim{picture.xUnit}));
   picture.totalDecimals = 0;
   for (const WortPart& part : wortParts()) picture.partNames.push_back(of.text(part.name));
   for (std::size_t i = 0; i < of.count(); ++i) {

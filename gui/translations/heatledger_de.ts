@@ -3027,8 +3027,8 @@
         <translation>Minuten bei 100 °C addieren sich und vergleichen eine Anlage oder einen Tag mit einem anderen. Sie sind keine Bittere: Was an Hopfen, in Trub und Hefe bleibt und mit dem Schaum geht, ein Viertel bis die Hälfte, ist nicht darin.</translation>
     </message>
     <message>
-        <source>Minutes at 100 °C that it is worth, %1</source>
-        <translation>Minuten bei 100 °C, die es wert ist, %1</translation>
+        <source>As much as at 100 °C, %1</source>
+        <translation>So viel wie bei 100 °C, %1</translation>
     </message>
     <message>
         <source>Of DMS&apos;s precursor about %1 is left after the boil. Once it is chilled about %2 of what it could have become is DMS in the wort; left to cool by itself, about %3.</source>
@@ -6524,7 +6524,7 @@
     </message>
     <message>
         <source>of the circuit</source>
-        <translation>des Stromkreises</translation>
+        <translation>Stromkreis</translation>
     </message>
     <message>
         <source>Breaker</source>
@@ -6736,7 +6736,7 @@
     </message>
     <message>
         <source>not judged</source>
-        <translation>nicht beurteilt</translation>
+        <translation>unbeurteilt</translation>
     </message>
     <message>
         <source>Feeds</source>
@@ -6748,7 +6748,7 @@
     </message>
     <message>
         <source>both told</source>
-        <translation>beides gesagt</translation>
+        <translation>beides</translation>
     </message>
     <message>
         <source>Other loads</source>
@@ -12838,7 +12838,11 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>&amp;Copy picture</source>
-        <translation>Bild &amp;kopieren</translation>
+        <translation>&amp;Bild kopieren</translation>
+    </message>
+    <message>
+        <source>&amp;How was this computed?</source>
+        <translation>&amp;Wie wurde das berechnet?</translation>
     </message>
 </context>
 <context>
@@ -12950,7 +12954,7 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     </message>
     <message>
         <source>&amp;Open a file ...</source>
-        <translation>Datei ö&amp;ffnen ...</translation>
+        <translation>&amp;Datei öffnen ...</translation>
     </message>
     <message>
         <source>&amp;Save the lines ...</source>

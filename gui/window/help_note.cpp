@@ -74,6 +74,12 @@ void explainFigure(AnswerTable& table, int row, telling::Question question,
   note->openAt(table.placeOf(row));
 }
 
+void explainQuestion(telling::Question question, const rigs::Reader& reader, QWidget& about) {
+  auto* note = new HelpNote(told(telling::titleOf(question), reader),
+                            explanationText(question, reader), about);
+  note->openAt({about.mapToGlobal(QPoint(0, 0)), about.size()});
+}
+
 QString explanationText(telling::Question question, const rigs::Reader& reader) {
   return asParagraphs(telling::explanationOf(question), reader);
 }

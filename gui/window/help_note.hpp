@@ -33,7 +33,8 @@ class HelpNote : public QFrame {
 // How the figure of that row was computed.
 void explainFigure(AnswerTable& table, int row, telling::Question question,
                    const rigs::Reader& reader);
-// The same of what a question is about.
+// The same of what a question is about, at what shows it.
+void explainQuestion(telling::Question question, const rigs::Reader& reader, QWidget& about);
 QString explanationText(telling::Question question, const rigs::Reader& reader);
 
 }  // namespace gui

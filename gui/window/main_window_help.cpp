@@ -54,9 +54,8 @@ void MainWindow::helpOnFocus() {
     }
     if (auto* cell = qobject_cast<FieldCell*>(at))
       return openNote(cell->field().label, focused->whatsThis(), *focused);
-    if (at == questions_)
-      return openNote(told(telling::titleOf(page_->question()), page_->reader()),
-                      explanationText(page_->question(), page_->reader()), *this);
+    if (at == questions_ || at == page_)
+      return explainQuestion(page_->question(), page_->reader(), at == page_ ? *focused : *this);
     const QString text = at->whatsThis().isEmpty() ? at->toolTip() : at->whatsThis();
     if (!text.isEmpty()) return openNote(focused->accessibleName(), text, *focused);
   }

@@ -27,6 +27,8 @@ namespace {
 
 using gui::telling::Question;
 
+const auto kLastQuestion = static_cast<int>(gui::telling::allQuestions().size()) - 1;
+
 const rigs::Plan& demo() {
   static const rigs::Plan plan = [] {
     rigs::Problems problems;
@@ -106,9 +108,15 @@ void editToPaintedPicture(benchmark::State& state, bool dragging,
   }
 }
 void EditToPaintedPicture(benchmark::State& state) { editToPaintedPicture(state, false, edited); }
-BENCHMARK(EditToPaintedPicture)->DenseRange(0, 8)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(EditToPaintedPicture)
+    ->DenseRange(0, kLastQuestion)
+    ->Unit(benchmark::kMillisecond)
+    ->UseRealTime();
 void DragToPaintedPicture(benchmark::State& state) { editToPaintedPicture(state, true, edited); }
-BENCHMARK(DragToPaintedPicture)->DenseRange(0, 8)->Unit(benchmark::kMillisecond)->UseRealTime();
+BENCHMARK(DragToPaintedPicture)
+    ->DenseRange(0, kLastQuestion)
+    ->Unit(benchmark::kMillisecond)
+    ->UseRealTime();
 void GoalDragToPaintedPicture(benchmark::State& state) {
   editToPaintedPicture(state, true, withGoal);
 }
@@ -166,7 +174,7 @@ void SolutionToPaintedPicture(benchmark::State& state) {
     shown.paint();
   }
 }
-BENCHMARK(SolutionToPaintedPicture)->DenseRange(0, 8)->Unit(benchmark::kMillisecond);
+BENCHMARK(SolutionToPaintedPicture)->DenseRange(0, kLastQuestion)->Unit(benchmark::kMillisecond);
 
 void CrossHairMove(benchmark::State& state) {
   gui::PlanChart chart;

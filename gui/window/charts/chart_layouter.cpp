@@ -216,7 +216,7 @@ void Layouter::bars() {
   for (std::size_t i = 0; i < picture_.stacks.size(); ++i) {
     const PictureStack& stack = picture_.stacks[i];
     const double top = plot.top() + static_cast<double>(i) * pitch;
-    const double thick = std::clamp(std::min(pitch - lineHeight_ - 8.0, 0.45 * pitch), 4.0, 56.0);
+    const double thick = std::clamp(std::min(pitch - lineHeight_ - 4.0, 0.45 * pitch), 4.0, 56.0);
     const double from = top + 0.5 * (pitch - lineHeight_ - thick) + lineHeight_;
     layout_.bars.push_back({stack.rig, from, from + thick});
     const QString name = rigInPicture(picture_, stack.rig, QString::fromStdString(stack.name));

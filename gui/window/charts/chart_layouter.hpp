@@ -82,7 +82,7 @@ class Layouter {
   double lineHeight_ = 0.0, xTitleTop_ = 0.0, yStep_ = 1.0, xStep_ = 1.0;
   int limitRows_ = 0;
   QVector<QRectF> taken_;
-  QVector<Points> pixels_;
+  Points traced_;  // along every line, from left to right
 };
 // Shared by the two sources of this class.
 inline constexpr double kLabelGap = 6.0;

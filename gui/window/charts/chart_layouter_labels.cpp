@@ -80,8 +80,9 @@ QRectF Layouter::endBox(QPointF end, QSizeF size, double from) const {
       const QRectF box(corner, size);
       if (!within.contains(box) || overlapsAny(box, taken_)) continue;
       const bool inside = corner.x() < end.x() && end.x() > layout_.plot.right() - 2.0;
-      const double cost =
-          2.0 * row + 20.0 * covered(box) + (inside ? 10.0 : 0.0) + (box.top() < from ? 30.0 : 0.0);
+      const double apart = 2.0 * row + (inside ? 10.0 : 0.0) + (box.top() < from ? 30.0 : 0.0);
+      if (apart >= least) continue;
+      const double cost = apart + 20.0 * covered(box);
       if (cost >= least) continue;
       least = cost;
       best = box;
@@ -138,30 +139,35 @@ void Layouter::bands() {
   taken_.push_back(box);
 }
 
+// Asked for hundreds of places of every name: only those side by side with the box are looked at.
 int Layouter::covered(const QRectF& box) const {
-  int count = 0;
-  for (const auto& run : pixels_) {
-    for (qsizetype i = 1; i < run.size(); ++i) {
-      const QPointF a = run[i - 1];
-      const QPointF b = run[i];
-      const int pieces =
-          std::max(1, static_cast<int>(std::hypot(b.x() - a.x(), b.y() - a.y()) / 4));
-      for (int k = 0; k <= pieces; ++k) {
-        if (box.contains(a + static_cast<double>(k) / pieces * (b - a))) ++count;
-      }
-    }
-  }
-  return count;
+  const auto from =
+      std::lower_bound(traced_.begin(), traced_.end(), box.left(),
+                       [](const QPointF& point, double left) { return point.x() < left; });
+  const auto to =
+      std::upper_bound(from, traced_.end(), box.right(),
+                       [](double right, const QPointF& point) { return right < point.x(); });
+  return static_cast<int>(std::count_if(from, to, [&](const QPointF& point) {
+    return box.top() <= point.y() && point.y() <= box.bottom();
+  }));
 }
 
 void Layouter::traceLines() {
+  constexpr double kApart = 4.0;  // px, about
   for (const PictureLine& line : picture_.lines) {
     for (const Points& run : clipped(pointsOf(line.points), layout_.window)) {
       Points at;
       for (const QPointF& p : thinned(run, layout_.scale(), 1.0)) at.push_back(layout_.at(p));
-      pixels_.push_back(at);
+      for (qsizetype i = 1; i < at.size(); ++i) {
+        const QPointF way = at[i] - at[i - 1];
+        const int pieces = std::max(1, static_cast<int>(std::hypot(way.x(), way.y()) / kApart));
+        for (int k = 0; k <= pieces; ++k)
+          traced_.push_back(at[i - 1] + static_cast<double>(k) / pieces * way);
+      }
     }
   }
+  std::sort(traced_.begin(), traced_.end(),
+            [](const QPointF& a, const QPointF& b) { return a.x() < b.x(); });
 }
 
 void Layouter::marks() {

@@ -69,7 +69,7 @@ class PlanChart : public QWidget {
   // This rig stands out of the others, or none does.
   void lift(std::optional<int> rig);
   std::optional<int> lifted() const;
-  // Zoom, the rigs that are drawn, and a copy: also for a menu of the window.
+  // Zoom, the rigs that are drawn, a copy and what explains it: also for a menu of the window.
   void fillMenu(QMenu& menu);
   void copyPicture();
 
@@ -87,6 +87,7 @@ class PlanChart : public QWidget {
   void rigPointed(int rig);   // it stands out now; -1: none
   void rigToggled(int rig);   // to be left out of pictures, or drawn again
   void pointedAt();           // with the mouse
+  void explanationWanted();   // of what it shows; offered where somebody has one
   void painted();             // after each paint, for measurements
 
  protected:

@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QContextMenuEvent>
 #include <QMenu>
+#include <QMetaMethod>
 #include <algorithm>
 
 #include "gui/window/charts/chart_legend.hpp"
@@ -42,6 +43,9 @@ void PlanChart::fillMenu(QMenu& menu) {
   fillRigs(menu);
   menu.addSeparator();
   menu.addAction(tr("&Copy picture"), this, &PlanChart::copyPicture);
+  if (isSignalConnected(QMetaMethod::fromSignal(&PlanChart::explanationWanted)))
+    menu.addAction(withKey(tr("&How was this computed?"), "F1"), this,
+                   &PlanChart::explanationWanted);
 }
 
 // A tick a rig, for whoever does not click its name.

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // The picture on the screen: drawn once and kept, so that a moving cross-hair costs nothing.
-#include <QAccessible>
+#include <QAccessibleWidget>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -15,8 +15,21 @@ namespace gui {
 using telling::Picture;
 using telling::PictureMark;
 
+namespace {
+
+// Asked for each class of an object, the most particular first.
+QAccessibleInterface* accessToPicture(const QString& ofClass, QObject* object) {
+  auto* widget = qobject_cast<QWidget*>(object);
+  return widget && ofClass == QLatin1String("gui::PlanChart")
+             ? new QAccessibleWidget(widget, QAccessible::Chart)
+             : nullptr;
+}
+
+}  // namespace
+
 PlanChart::PlanChart(QWidget* parent) : QWidget(parent), parts_(std::make_unique<Parts>()) {
   parts_->look = lookOf(palette(), font(), locale());
+  QAccessible::installFactory(accessToPicture);  // the same one is not installed twice
   setMouseTracking(true);
   setFocusPolicy(Qt::StrongFocus);
   setAttribute(Qt::WA_OpaquePaintEvent);
@@ -125,7 +138,8 @@ void PlanChart::clearCrosshair() {
 QStringList PlanChart::readOut() const { return parts_->readOut(); }
 
 QSize PlanChart::sizeHint() const { return {720, 400}; }
-QSize PlanChart::minimumSizeHint() const { return {320, 240}; }
+// Narrower than the narrowest page, of which it would else be cut.
+QSize PlanChart::minimumSizeHint() const { return {220, 180}; }
 
 bool PlanChart::event(QEvent* event) {
   // Arrow keys and zoom keys belong to the chart, not to the window's shortcuts.

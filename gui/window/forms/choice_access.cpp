@@ -19,7 +19,9 @@ class ChoiceAccess : public QAccessibleWidget {
   // The list, as Qt has it.
   int childCount() const override { return 1; }
   QAccessibleInterface* child(int index) const override {
-    return index == 0 ? QAccessible::queryAccessibleInterface(box().view()) : nullptr;
+    if (index != 0) return nullptr;
+    box().view()->setAccessibleName(widget()->accessibleName());
+    return QAccessible::queryAccessibleInterface(box().view());
   }
   int indexOfChild(const QAccessibleInterface* one) const override {
     return one && one->object() == box().view() ? 0 : -1;

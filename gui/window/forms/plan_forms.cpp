@@ -14,6 +14,7 @@
 #include "gui/telling/overload.hpp"
 #include "gui/window/forms/field_words.hpp"
 #include "gui/window/words/reader.hpp"
+#include "gui/window/words/text_access.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/quantities/digits.hpp"
 
@@ -82,6 +83,7 @@ PlanForms::PlanForms(PlanDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
   auto* rows = new QVBoxLayout(this);
   rows->setContentsMargins(0, 0, 0, 0);
+  speakTextsWhole();
   others_ = new QLabel;
   others_->setObjectName(QStringLiteral("other problems"));
   others_->setWordWrap(true);
@@ -119,6 +121,8 @@ void PlanForms::retranslate() {
   tabs_->setTabText(0, tr("&Rigs"));
   tabs_->setTabText(1, tr("&Batch"));
   tabs_->setTabText(2, tr("&Place and goals"));
+  for (int i = 0; i < tabs_->count(); ++i)
+    tabs_->widget(i)->setAccessibleName(tabs_->tabText(i).remove(QLatin1Char('&')));
   auto* add = qobject_cast<QToolButton*>(tabs_->cornerWidget());
   add->setText(tr("Add a rig"));
   add->setToolTip(tr("Add a rig from the catalogue"));

@@ -132,15 +132,14 @@ bool AnswerTable::setCell(int row, int column, const QString& text, bool strongl
 
 // All figures' columns alike: as wide as there is room, but never so wide that the eye loses the
 // way from a name to its figure.
-int AnswerTable::columnWidthFor(int room) const {
+int AnswerTable::columnWidthFor(int room, int narrowest) const {
   const int columns = columnCount() - 1;
-  if (columns < 1) return kNarrowestNumbers;
+  if (columns < 1) return narrowest;
   const int em = QFontInfo(font()).pixelSize();
   int wanted = kFiguresEms * em;
   for (int column = 1; column <= columns; ++column)
     wanted = std::max(wanted, std::min(sizeHintForColumn(column) + kHeadEdge, kWordsEms * em));
-  return std::max({kNarrowestNumbers, longestWord(1, columnCount()) + kHeadEdge,
-                   std::min(wanted, room / columns)});
+  return std::max(narrowest, std::min(wanted, room / columns));
 }
 
 // Of these columns, px: no line breaks in it.
@@ -177,11 +176,12 @@ void AnswerTable::fit() {
   if (columnCount() == 0) return;
   QHeaderView& head = *horizontalHeader();
   // Rather a label over more lines than a column out of sight.
-  const int beside = width() - (columnCount() - 1) * kNarrowestNumbers;
+  const int narrowest = std::max(kNarrowestNumbers, longestWord(1, columnCount()) + kHeadEdge);
+  const int beside = width() - (columnCount() - 1) * narrowest;
   const int most = std::clamp(beside, width() * 25 / 100, width() * 42 / 100);
   const int labels = std::min(sizeHintForColumn(0) + kHeadEdge, most);
   head.resizeSection(0, std::max({labels, longestWord(0, 1) + kHeadEdge, kNarrowestNumbers}));
-  const int each = columnWidthFor(width() - head.sectionSize(0));
+  const int each = columnWidthFor(width() - head.sectionSize(0), narrowest);
   for (int column = 1; column < columnCount(); ++column) head.resizeSection(column, each);
   resizeRowsToContents();
   const auto& ruled = static_cast<const RuledHeader&>(head);

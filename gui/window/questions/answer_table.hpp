@@ -46,7 +46,7 @@ class AnswerTable : public QTableWidget {
   bool setHead(int column, const QString& text, bool strongly, int look);
   bool setCell(int row, int column, const QString& text, bool strongly, Rule rule);
 
-  int columnWidthFor(int room) const;
+  int columnWidthFor(int room, int narrowest) const;
   int longestWord(int from, int to) const;
 
   QVector<ShownTable::Row> rows_;

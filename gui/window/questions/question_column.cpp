@@ -157,7 +157,10 @@ QVector<QuestionColumn::Piece> QuestionColumn::piecesOf(int row, bool folded, in
   if (folded) {
     add(Piece::Kind::Question, of.shortly, font());
   } else {
-    add(Piece::Kind::Question, of.question, sized(font(), kSmall, QFont::Normal));
+    // In one line: the list with its answers is to be in sight as a whole.
+    const QFont small = sized(font(), kSmall, QFont::Normal);
+    const bool wraps = QFontMetrics(small).horizontalAdvance(of.question) > width;
+    add(Piece::Kind::Question, wraps ? of.shortly : of.question, small);
     const QString answer = keptTogether(of.answer);
     if (!answer.isEmpty())
       add(Piece::Kind::Answer, answer, sized(font(), kAnswer, QFont::DemiBold));

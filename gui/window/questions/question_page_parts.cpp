@@ -19,6 +19,7 @@
 #include "gui/telling/strip.hpp"
 #include "gui/window/help_note.hpp"
 #include "gui/window/words/reader.hpp"
+#include "gui/window/words/text_access.hpp"
 
 namespace gui {
 
@@ -56,6 +57,7 @@ int linesOf(const QString& text, const QFont& font, int width) {
 
 // Whole sentences, which a person may copy.
 QLabel* QuestionPage::Parts::label() const {
+  speakTextsWhole();
   auto* made = new QLabel(page);
   made->setTextFormat(Qt::PlainText);
   made->setWordWrap(true);
@@ -157,6 +159,7 @@ void QuestionPage::Parts::writeNotes() {
 // Everything that is said in a language.
 void QuestionPage::Parts::relabel() {
   page->setAccessibleName(told(telling::titleOf(question)));
+  scroll->setAccessibleName(page->accessibleName());
   options->relabel(question);
   for (AnswerTable* table : tables) nameTable(*table);
   notes->setAccessibleName(

@@ -4,6 +4,7 @@
 #include <QMenu>
 #include <algorithm>
 
+#include "gui/window/help_note.hpp"
 #include "gui/window/questions/question_page_parts.hpp"
 #include "gui/window/words/reader.hpp"
 
@@ -105,6 +106,8 @@ PlanChart* QuestionPage::Parts::newChart() {
   });
   QObject::connect(chart, &PlanChart::rigToggled, page, [this](int rig) { toggleDrawn(rig); });
   QObject::connect(chart, &PlanChart::pointedAt, page, &QuestionPage::picturePointedAt);
+  QObject::connect(chart, &PlanChart::explanationWanted, page,
+                   [this, chart] { explainQuestion(question, page->reader(), *chart); });
   pictures->addWidget(chart, 1);
   if (!charts.empty()) QWidget::setTabOrder(charts.back(), chart);
   if (!tables.isEmpty()) QWidget::setTabOrder(chart, tables.front());

@@ -4,6 +4,7 @@
 #include <QApplication>
 #include <QFontMetrics>
 #include <QPainter>
+#include <QStyle>
 #include <algorithm>
 
 #include "gui/window/charts/rig_swatch.hpp"
@@ -42,11 +43,16 @@ void RuledDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
   painter->save();
   if ((option.state & QStyle::State_Selected) != 0)
     painter->fillRect(cell, palette.color(QPalette::AlternateBase));
-  QStyleOptionViewItem plain = option;
-  plain.state &= ~(QStyle::State_Selected | QStyle::State_HasFocus | QStyle::State_MouseOver);
-  plain.palette.setColor(QPalette::Text, ink);
-  if (ruled == Rule::SumEnds) plain.rect.setBottom(cell.bottom() - kBetweenRules);
-  QStyledItemDelegate::paint(painter, plain, index);
+  // A style breaks and shapes the words three times over; a hand drags a value meanwhile.
+  const int side =
+      1 + option.widget->style()->pixelMetric(QStyle::PM_FocusFrameHMargin, nullptr, option.widget);
+  QRect words = cell.adjusted(side, 0, -side, 0);
+  if (ruled == Rule::SumEnds) words.setBottom(cell.bottom() - kBetweenRules);
+  const QVariant own = index.data(Qt::FontRole);
+  painter->setFont(own.isValid() ? own.value<QFont>() : option.font);
+  painter->setPen(ink);
+  painter->drawText(words, index.data(Qt::TextAlignmentRole).toInt() | Qt::TextWordWrap,
+                    index.data(Qt::DisplayRole).toString());
   if (ruled == Rule::SumEnds) {
     rule(*painter, ink, 1.0, cell, cell.bottom() - kBetweenRules);
     rule(*painter, ink, 1.0, cell, cell.bottom());

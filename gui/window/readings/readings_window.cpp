@@ -18,7 +18,9 @@
 #include "gui/telling/learned.hpp"
 #include "gui/telling/learned_picture.hpp"
 #include "gui/telling/strip.hpp"
+#include "gui/window/forms/quantity_field.hpp"
 #include "gui/window/words/reader.hpp"
+#include "gui/window/words/text_access.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/documents/file_errors.hpp"
 #include "rigs/documents/files.hpp"
@@ -34,6 +36,7 @@ constexpr int kLinesEms = 22;
 constexpr int kPictureEms = 18;
 
 QLabel* textLabel(const QString& name) {
+  speakTextsWhole();
   auto* label = new QLabel;
   label->setObjectName(name);
   label->setTextFormat(Qt::PlainText);
@@ -83,7 +86,7 @@ QWidget* ReadingsWindow::linesSide() {
   rows->setContentsMargins(0, 0, 0, 0);
   auto* top = new QHBoxLayout;
   ofRig_ = new QLabel;
-  rigs_ = new QComboBox;
+  rigs_ = new PlanComboBox;
   rigs_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   ofRig_->setBuddy(rigs_);
   top->addWidget(ofRig_);
@@ -167,6 +170,7 @@ void ReadingsWindow::retranslate() {
   keep_->setToolTip(
       tr("Writes what was learned into the plan, for every later day; Undo takes it back."));
   sentence_->setAccessibleName(tr("Answer"));
+  scroll_->setAccessibleName(windowTitle());
   notes_->setAccessibleName(tr("What the readings say"));
   QFont large = font();
   large.setPointSizeF(font().pointSizeF() * kHeadline);

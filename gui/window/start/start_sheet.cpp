@@ -15,7 +15,7 @@ namespace gui {
 namespace {
 
 // Small enough for the smallest screen that the window itself is for.
-const QSize kUsualSize{1080, 570};
+const QSize kUsualSize{1080, 610};
 
 QString textOf(const std::string& name) {
   const auto start = rigs::planStartTold(name);

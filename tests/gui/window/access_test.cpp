@@ -6,6 +6,7 @@
 #include <QAbstractItemView>
 #include <QAccessible>
 #include <QApplication>
+#include <QDialog>
 #include <QLabel>
 #include <QMenu>
 #include <QMenuBar>
@@ -17,6 +18,8 @@
 #include <map>
 
 #include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/readings/readings_window.hpp"
+#include "gui/window/start/start_sheet.hpp"
 #include "gui/window/words/language.hpp"
 #include "gui/window/words/reader.hpp"
 #include "tests/gui/window/window_fixture.hpp"
@@ -171,6 +174,58 @@ TEST_P(InEveryLanguage, EveryInputIsCalledByItsLabel) {
   EXPECT_GT(others, 500);
 }
 
+// Whatever the Tab key or a click may stop at in this window.
+int expectStopsCalledSomething(const QWidget& top) {
+  int stops = 0;
+  for (QWidget* widget : top.findChildren<QWidget*>()) {
+    if (!widget->isVisible() || widget->window() != &top || widget->focusProxy() ||
+        widget->focusPolicy() == Qt::NoFocus ||
+        qobject_cast<QAbstractSpinBox*>(widget->parentWidget()))
+      continue;
+    ++stops;
+    QAccessibleInterface* told = QAccessible::queryAccessibleInterface(widget);
+    const QString name = told ? told->text(QAccessible::Name) : QString();
+    const auto* label = qobject_cast<QLabel*>(widget);
+    if (label && label->text().isEmpty()) continue;
+    EXPECT_FALSE(name.trimmed().isEmpty())
+        << widget->metaObject()->className() << ' ' << widget->objectName().toStdString() << " in "
+        << top.windowTitle().toStdString();
+    // What can be read is said: a warning too, and not only that it is one.
+    if (!label || label->textFormat() != Qt::PlainText) continue;
+    EXPECT_TRUE(name.endsWith(label->text())) << name.toStdString();
+  }
+  return stops;
+}
+
+TEST_P(InEveryLanguage, EveryStopIsCalledSomething) {
+  window().resize(1280, 720);
+  for (int tab = 0; tab < window().forms().tabs().count(); ++tab) {
+    window().forms().tabs().setCurrentIndex(tab);
+    window().setQuestion(gui::telling::allQuestions()[static_cast<std::size_t>(4 * tab)]);
+    ASSERT_TRUE(settles());
+    EXPECT_GT(expectStopsCalledSomething(window()), 20);
+  }
+  window().offerStart();
+  auto* start = window().findChild<gui::StartSheet*>();
+  ASSERT_NE(start, nullptr);
+  for (const auto way :
+       {gui::StartSheet::Way::Example, gui::StartSheet::Way::Kettle, gui::StartSheet::Way::Open}) {
+    start->setWay(way);
+    EXPECT_GE(expectStopsCalledSomething(*start), 4);
+  }
+  EXPECT_TRUE(QTest::qWaitFor([&] { return start->kettle().isSettled(); }, 60000));
+  start->reject();
+  EXPECT_GT(expectStopsCalledSomething(window().showReadings()), 8);
+  EXPECT_GE(levelOf(window().showReadings()).count(), 6);
+  window().showReadings().close();
+  for (QAction* action : window().menuBar()->actions().last()->menu()->actions())
+    if (action->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_F1)) action->trigger();
+  auto* keys = window().findChild<QDialog*>(QStringLiteral("keys"));
+  ASSERT_NE(keys, nullptr);
+  EXPECT_GE(expectStopsCalledSomething(*keys), 1);
+  keys->close();
+}
+
 INSTANTIATE_TEST_SUITE_P(Spoken, InEveryLanguage, testing::Values("en", "de"));
 
 // What a screen reader can do to it.
@@ -183,6 +238,7 @@ TEST_F(WindowTest, AChoiceOpensForAScreenReader) {
   EXPECT_TRUE(box->view()->isVisible());
   ASSERT_EQ(told->childCount(), 1);
   EXPECT_EQ(told->child(0)->object(), box->view());
+  EXPECT_EQ(told->child(0)->text(QAccessible::Name), told->text(QAccessible::Name));
   EXPECT_EQ(told->indexOfChild(told->child(0)), 0);
   actions->doAction(QAccessibleActionInterface::pressAction());
   EXPECT_FALSE(box->view()->isVisible());

@@ -8,12 +8,14 @@
 #include <QDialog>
 #include <QDir>
 #include <QLabel>
+#include <QMenu>
 #include <QMenuBar>
 #include <QTableWidget>
 #include <QTest>
 #include <QTimer>
 
 #include "gui/telling/explained.hpp"
+#include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/help_note.hpp"
 #include "gui/window/questions/answer_table.hpp"
 #include "gui/window/words/reader.hpp"
@@ -153,6 +155,23 @@ TEST_F(TheHelp, AtTheQuestionsSaysHowTheyAreAnswered) {
   window().findChild<QWidget*>(QStringLiteral("questions"))->setFocus();
   press(Qt::Key_F1, Qt::NoModifier);
   EXPECT_TRUE(note().startsWith(gui::told(explanationOf(Question::Room).formula)));
+  closeNote();
+}
+
+TEST_F(TheHelp, AtAPictureSaysHowWhatItShowsWasComputed) {
+  window().setQuestion(Question::HowLong);
+  ASSERT_TRUE(settles());
+  auto* picture = window().page().findChild<gui::PlanChart*>();
+  const QString formula = gui::told(explanationOf(Question::HowLong).formula);
+  picture->setFocus();
+  press(Qt::Key_F1, Qt::NoModifier);
+  EXPECT_TRUE(note().startsWith(formula)) << note().toStdString();
+  closeNote();
+  QMenu menu;
+  picture->fillMenu(menu);
+  ASSERT_TRUE(menu.actions().last()->text().startsWith(QStringLiteral("&How was this computed?")));
+  menu.actions().last()->trigger();
+  EXPECT_TRUE(note().startsWith(formula));
   closeNote();
 }
 

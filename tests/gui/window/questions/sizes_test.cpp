@@ -137,6 +137,8 @@ void TheSizes::expectNothingCovered() {
   EXPECT_TRUE(QTest::qWaitFor(
       [&] { return inside->height() >= inside->layout()->totalHeightForWidth(inside->width()); },
       2000));
+  // The page scrolls downwards only.
+  EXPECT_LE(inside->width(), inside->parentWidget()->width()) << "a part of it is too wide";
   QVector<QRect> taken;
   for (const QWidget* widget : inside->findChildren<QWidget*>(Qt::FindDirectChildrenOnly)) {
     if (!widget->isVisible()) continue;
@@ -174,7 +176,27 @@ TEST_F(TheSizes, HaveRoomForEveryQuestionInBothLanguages) {
         expectNothingCovered();
       }
       expectQuestionsInSight();
+      // In usual letters the list is the overview: every question with its answer.
+      if (screen.size.height() >= 680 && screen.points == 9) {
+        EXPECT_FALSE(column().isFolded()) << language << ' ' << screen.size.height();
+      }
     }
+  }
+}
+
+// What stands beside the forms has the least room of all.
+TEST_F(TheSizes, HaveRoomBesideTheForms) {
+  window().setFormsShown(true);
+  gui::speak(QStringLiteral("de"));
+  wear(kScreens[4]);
+  using gui::telling::Question;
+  for (const auto question : {Question::Overview, Question::HowLong, Question::WortChanges}) {
+    SCOPED_TRACE(gui::telling::identifierOf(question));
+    window().setQuestion(question);
+    ASSERT_TRUE(settles());
+    QCoreApplication::processEvents();
+    expectTablesFit();
+    expectNothingCovered();
   }
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The first minute of somebody new, as hands have it: every click and every typed value is counted.
+// The sheet with which somebody new begins.
 #include <gtest/gtest.h>
 
 #include <QAbstractButton>
@@ -57,13 +57,8 @@ class TheStart : public WindowTest {
   }
 
   // --- Hands.
-  void click(QWidget* widget) {
-    ++clicks_;
-    QTest::mouseClick(widget, Qt::LeftButton);
-  }
   // Into the field that has the focus, as a person types: what is there is replaced.
   void type(const char* keys) {
-    ++values_;
     QTest::keyClicks(QApplication::focusWidget(), QString::fromLatin1(keys));
   }
   void tabTo(const char* name) {
@@ -78,10 +73,9 @@ class TheStart : public WindowTest {
     auto* box = part<QComboBox>(name);
     const int index = box->findText(text);
     ASSERT_GE(index, 0) << text.toStdString();
-    click(box);
+    QTest::mouseClick(box, Qt::LeftButton);
     ASSERT_TRUE(QTest::qWaitFor([box] { return box->view()->isVisible(); }, 2000));
     QTest::qWait(QApplication::doubleClickInterval() + 50);  // a quicker one is no choice
-    ++clicks_;
     const QModelIndex item = box->model()->index(index, 0);
     box->view()->scrollTo(item);
     QTest::mouseMove(box->view()->viewport(), box->view()->visualRect(item).center());
@@ -90,66 +84,7 @@ class TheStart : public WindowTest {
     ASSERT_TRUE(QTest::qWaitFor([box] { return !box->view()->isVisible(); }, 2000));
     EXPECT_EQ(box->currentText(), text);
   }
-
-  int clicks_ = 0;
-  int values_ = 0;
 };
-
-// A bare kettle of 45 L with 2.2 kW at 230 V on 16 A: how long to the boil, would a jacket help,
-// can the circuit carry it?
-TEST_F(TheStart, AnswersTheFirstThreeQuestionsInAMinute) {
-  constexpr int kMostValues = 6;
-  constexpr int kMostClicks = 8;
-  begin();
-  EXPECT_EQ(QApplication::focusWidget(), part<QLineEdit>("start/volume"));
-  type("45");
-  tabTo("start/power");
-  type("2.2");
-  tabTo("start/voltage");
-  type("230");
-  choose("start/region", QStringLiteral("Europe"));
-  choose("start/circuit", QStringLiteral("230 V, 16 A wall socket"));
-  click(part<QWidget>("start/lid"));  // it has none
-  ASSERT_TRUE(answers());
-  EXPECT_LE(values_, kMostValues);
-  EXPECT_LE(clicks_, kMostClicks);
-
-  for (const char* name : {"start/headline", "start/circuit says", "start/jacket says"}) {
-    auto* label = part<QLabel>(name);
-    EXPECT_TRUE(label->isVisible()) << name;
-    EXPECT_FALSE(label->visibleRegion().isEmpty()) << name;
-  }
-  // Without a lid 2.2 kW are on the edge, which is said.
-  const QString headline = said("start/headline");
-  EXPECT_TRUE(headline.startsWith(QLatin1String("Nobody can say whether it rolls: perhaps after ")))
-      << headline.toStdString();
-  EXPECT_TRUE(said("start/circuit says").contains(QLatin1String("16 A circuit")));
-  EXPECT_TRUE(said("start/jacket says").contains(QLatin1String("It would save")));
-  EXPECT_TRUE(said("start/cautions").contains(QLatin1String("Mains current kills")));
-
-  click(part<QWidget>("start/take"));
-  EXPECT_LE(clicks_, kMostClicks);
-  EXPECT_TRUE(QTest::qWaitFor([this] { return sheet() == nullptr; }, 2000));
-  ASSERT_TRUE(settles());
-  ASSERT_NE(document().plan(), nullptr);
-  const rigs::Plan& plan = *document().plan();
-  ASSERT_EQ(plan.rigs.size(), 1U);
-  EXPECT_EQ(*plan.altitude, physics::metres(0.0));
-  EXPECT_EQ(plan.rigs[0].rig.element.rating, physics::watts(2200.0));
-  EXPECT_EQ(plan.rigs[0].circuit, "Europe 230 V 16 A");
-  EXPECT_FALSE(plan.rigs[0].hasLid);
-  EXPECT_TRUE(document().isModified());  // nobody has saved it
-  EXPECT_TRUE(document().path().isEmpty());
-  // What was told is what the engine says.
-  const auto& answer = window().page().newestSolution()->answers.rigs[0];
-  EXPECT_TRUE(answer.edge.has_value());
-  const auto* boil = answer.day.find(physics::StageKind::Boil);
-  ASSERT_NE(boil, nullptr);
-  const std::string after = rigs::inEnglish(rigs::Told::just(rigs::roughly(boil->begin)));
-  EXPECT_TRUE(headline.contains(QString::fromStdString(after))) << after;
-  EXPECT_EQ(document().text().find("Altbier"), std::string::npos);
-  document().startAnew(rigs::newPlanText());
-}
 
 TEST_F(TheStart, TellsWhenItRollsAsThePlanItselfDoes) {
   begin();
