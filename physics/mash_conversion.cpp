@@ -127,9 +127,8 @@ Dissolving dissolvedIn(const std::vector<Step>& steps, const Starch& starch) {
     const bool waited = waits;
     waits = starch.waitsAt(step.at, all.share) > kDone;
     if (waits || waited) all.hottest = std::max(all.hottest, step.at);
-    if (waited && !waits) all.doneBy = step.ends;
+    if (!waits && all.share >= kNearlyAllStarch && !all.doneBy) all.doneBy = step.ends;
   }
-  if (waits || all.share < kNearlyAllStarch) all.doneBy.reset();
   return all;
 }
 

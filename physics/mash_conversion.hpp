@@ -111,9 +111,9 @@ struct MashConversion {
   Time lasts;
   Temperature begins, hottest;
   double reachedAtLeast, reached;  // of the starch: malt that is late by kMaltsApart, and common
-  // Of common malt, and of malt that is late by kMaltsApart, both slow by kSlowerDissolving: but
-  // for 0.1 %. Nothing where that is not by the end, or where less than kNearlyAllStarch is
-  // reached.
+  // Of common malt, and of malt that is late by kMaltsApart, both slow by kSlowerDissolving: when
+  // kNearlyAllStarch is reached and all but 0.1 % of what can be so cold. Nothing where that is not
+  // by the end; what a later ramp adds to it does not count.
   std::optional<Time> doneBy, doneLateBy;
   std::optional<AttenuationLimit> limit;
   Time betweenTrims;  // from kTrimsFrom to kTrimsTo

@@ -127,13 +127,12 @@ Told bedText(const MashedWort& mash) {
   const Time lasts = mash.conversion.lasts;
   const auto bed = physics::unstirredBedAfter(lasts);
   if (!bed) return {};
-  const Time known = physics::kUnstirredBed.back().after;
-  if (lasts > known + physics::hours(2.0))
+  if (lasts > physics::kTrimmingTo)
     return Told(
         TOLD("Answer",
              "After %1 that nobody stirs, the middle of the grain may be %2 to %3 warmer than "
              "its side, and of longer no range is known; all this is told of the mean."),
-        rigs::asChosen(known), rigs::numberAlone(bed->least, {.decimals = 0}),
+        rigs::asChosen(bed->after), rigs::numberAlone(bed->least, {.decimals = 0}),
         amount(bed->most, {.decimals = 0}));
   return Told(
       TOLD("Answer",
