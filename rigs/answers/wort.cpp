@@ -120,7 +120,7 @@ void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day)
   const Temperature sea = boilingPoint(extractBoiled(day, plan.place.pressure), pascals(101325.0));
   const HotCurve there{{.lasts = plan.batch.boil, .from = sea, .to = sea}};
   wort.atSeaLevel = atHundred(there).iso;
-  if (wort.rolled)
+  if (wort.rolled && wort.boiling >= kIsoMeasuredFrom)
     wort.forSeaLevel = plan.batch.boil * (isoFormation(sea) / isoFormation(wort.boiling));
 }
 

@@ -106,6 +106,14 @@ TEST_F(WortOf, ComparesNoBoilThatDoesNotRoll) {
   EXPECT_TRUE(told.contains("boiled_shares"));
 }
 
+// Nor is one that is colder than the rate was measured.
+TEST_F(WortOf, ComparesNoBoilOfTheHighestPeaks) {
+  plan_.place.pressure = pascals(61640.0);  // about 4000 m
+  const BoiledWort wort = first().wort->boiled.value();
+  EXPECT_TRUE(wort.rolled);
+  EXPECT_FALSE(wort.forSeaLevel);
+}
+
 // Nobody mashed, so nobody knows of any precursor of DMS.
 TEST_F(WortOf, TellsNoDmsWithoutMalt) {
   plan_.batch.grain.mass = kilograms(0.0);
