@@ -43,8 +43,7 @@ struct BoiledWort {
   bool isLeftByItself = false;  // which is what is planned
   physics::HotMinutes whole() const;  // as planned
   // For hops: what the planned minutes at boiling at sea level would be worth, and how long a boil
-  // is worth that here; nothing of what does not roll, or
-  // colder than the hops' rate was measured.
+  // is worth that here; nothing of what does not roll, or rolls below kIsoMeasuredFrom.
   physics::Time atSeaLevel;
   std::optional<physics::Time> forSeaLevel;
   // Of the precursor that was in the wort as it began to be heated.
