@@ -52,7 +52,6 @@ double passedOn(double goes, double lost) {
 ReactionRate isoFormation(Temperature t) {
   return perMinute(7.9e11 * std::exp(-11858.0 / inKelvin(t)));
 }
-ReactionRate isoLoss(Temperature t) { return perMinute(4.1e12 * std::exp(-12994.0 / inKelvin(t))); }
 ReactionRate sulfideFormation(Temperature t) {
   return perMinute(0.0198 * std::exp(131600.0 / kGasConstant * (1.0 / 373.15 - 1.0 / inKelvin(t))));
 }
@@ -74,17 +73,6 @@ HotMinutes atHundred(const HotCurve& curve) {
       if (midpoint(piece.from, piece.to) < kBitternessFrom) all.isoTooCold += iso;
     }
   return all;
-}
-
-HopAcids after(HopAcids acids, const HotCurve& curve) {
-  for (const HotPiece& whole : curve)
-    for (const HotPiece& piece : divided(whole)) {
-      const double formed = turned(piece, isoFormation);
-      const double lost = turned(piece, isoLoss);
-      acids.iso = acids.iso * std::exp(-lost) + acids.alpha * passedOn(formed, lost);
-      acids.alpha *= std::exp(-formed);
-    }
-  return acids;
 }
 
 Sulfide after(Sulfide sulfide, const HotCurve& curve) {

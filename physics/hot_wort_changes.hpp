@@ -13,12 +13,10 @@ using ReactionRate = units_detail::Per<Quantity<si::dimensionless>, Time>;
 constexpr ReactionRate perMinute(double n) { return n / minutes(1.0); }
 inline double inPerMinute(ReactionRate r) { return static_cast<double>(r * minutes(1.0)); }
 
-// Alpha acids of hops to iso-alpha acids, and these to what is not bitter: 7.9e11 exp(-11858/T) and
-// 4.1e12 exp(-12994/T) a minute, T in K (Malowicki & Shellhammer, J. Agric. Food Chem. 53 (2005)
-// 4434). Measured from 90 to 130 C at pH 5.2; colder they are extended. Sugar, calcium and pH from
-// 4.8 to 6.0 did not change the first (Malowicki, thesis, 2004).
+// Alpha acids of hops to iso-alpha acids: 7.9e11 exp(-11858/T) a minute, T in K (Malowicki &
+// Shellhammer, J. Agric. Food Chem. 53 (2005) 4434). Measured from 90 to 130 C at pH 5.2; colder it
+// is extended. Sugar, calcium and pH from 4.8 to 6.0 did not change it (Malowicki, thesis, 2004).
 ReactionRate isoFormation(Temperature t);
-ReactionRate isoLoss(Temperature t);
 inline constexpr Temperature kIsoMeasuredFrom = celsius(90.0);
 // Iso-alpha acids still form below it, but bitterness no longer goes with them: wort hopped at 63 C
 // has half the bitterness units of a boil and few iso-alpha acids.
@@ -54,11 +52,6 @@ struct HotMinutes {
 // By Gauss quadrature over parts of no more than 2 K: within 1e-6.
 HotMinutes atHundred(const HotCurve& curve);
 
-// Shares of the alpha acids that were there at first.
-struct HopAcids {
-  double alpha = 1.0, iso = 0.0;
-};
-HopAcids after(HopAcids acids, const HotCurve& curve);
 // Shares of the S-methyl methionine that was there at first; DMS in molecules.
 struct Sulfide {
   double precursor = 1.0, dms = 0.0;

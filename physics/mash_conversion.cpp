@@ -127,10 +127,8 @@ Dissolving dissolvedIn(const std::vector<Step>& steps, const Starch& starch) {
     const bool waited = waits;
     waits = starch.waitsAt(step.at, all.share) > kDone;
     if (waits || waited) all.hottest = std::max(all.hottest, step.at);
-    if (waited && !waits) all.doneBy = step.ends;
+    if (!waits && all.share >= kNearlyAllStarch && !all.doneBy) all.doneBy = step.ends;
   }
-  constexpr double kNearlyAll = 0.97;
-  if (waits || all.share < kNearlyAll) all.doneBy.reset();
   return all;
 }
 
@@ -219,15 +217,17 @@ MashConversion conversionOf(const HotCurve& curve) {
   const std::vector<Step> steps = stepsOf(curve);
   assert(!steps.empty());
   const Dissolving slow = dissolvedIn(steps, {.slower = kSlowerDissolving});
-  MashConversion all{.lasts = steps.back().ends,
-                     .begins = curve.front().from,
-                     .hottest = curve.front().from,
-                     .reachedAtLeast = dissolvedIn(steps, {.later = kMaltsApart}).share,
-                     .reached = dissolvedIn(steps, {}).share,
-                     .doneBy = slow.doneBy,
-                     .limit = {},
-                     .betweenTrims = seconds(0.0),
-                     .trimming = {}};
+  MashConversion all{
+      .lasts = steps.back().ends,
+      .begins = curve.front().from,
+      .hottest = curve.front().from,
+      .reachedAtLeast = dissolvedIn(steps, {.later = kMaltsApart}).share,
+      .reached = dissolvedIn(steps, {}).share,
+      .doneBy = slow.doneBy,
+      .doneLateBy = dissolvedIn(steps, {.later = kMaltsApart, .slower = kSlowerDissolving}).doneBy,
+      .limit = {},
+      .betweenTrims = seconds(0.0),
+      .trimming = {}};
   for (const HotPiece& piece : curve) all.hottest = std::max({all.hottest, piece.from, piece.to});
   for (const Step& step : steps)
     if (kTrimsFrom <= step.at && step.at <= kTrimsTo) all.betweenTrims += step.lasts;

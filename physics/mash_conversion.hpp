@@ -100,6 +100,9 @@ inline constexpr Time kTrimmingTo = hours(14.0);
 inline constexpr Temperature kTrimsFrom = celsius(45.0);
 inline constexpr Temperature kTrimsTo = celsius(60.0);
 
+// What counts as all of the starch (own).
+inline constexpr double kNearlyAllStarch = 0.97;
+
 struct AttenuationLimit {
   double least, most;
   Validity validity;
@@ -108,9 +111,10 @@ struct MashConversion {
   Time lasts;
   Temperature begins, hottest;
   double reachedAtLeast, reached;  // of the starch: malt that is late by kMaltsApart, and common
-  // Of common malt, slow by kSlowerDissolving: but for 0.1 %. Nothing where that is not by the end,
-  // or where more than 3 % are not reached at all.
-  std::optional<Time> doneBy;
+  // Of common malt, and of malt that is late by kMaltsApart, both slow by kSlowerDissolving: when
+  // kNearlyAllStarch is reached and all but 0.1 % of what can be so cold. Nothing where that is not
+  // by the end; what a later ramp adds to it does not count.
+  std::optional<Time> doneBy, doneLateBy;
   std::optional<AttenuationLimit> limit;
   Time betweenTrims;  // from kTrimsFrom to kTrimsTo
   // More attenuation than `limit`, probably no more than and at most: by kTrimming and the first

@@ -29,6 +29,8 @@ Table wortTable(const Case& of);
 // Of the mash: where all rigs' are alike said once, else of each; "" where there is none.
 bool isColdMash(const physics::MashConversion& mash);
 rigs::Told mashLimitShortly(const physics::MashConversion& mash);
+// How far their wort ferments: the headline of a day without a boil. Nothing where nobody knows.
+std::vector<rigs::Told> mashInShort(const Case& of);
 void sayMashOfAll(Answer& answer, const Case& of);
 rigs::Told mashOfRigText(const Case& of, std::size_t rig);
 rigs::Told mashCertaintyText(const Case& of);

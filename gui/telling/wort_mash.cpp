@@ -26,7 +26,16 @@ rigs::Number points(double share) {
   return {100.0 * share, {.significantDigits = 2, .decimals = 0}};
 }
 
+// Less than half a percent of it is none that anybody would see.
+constexpr double kHardlyAny = 0.005;
+
 Told coldText(const MashConversion& mash) {
+  if (mash.reached < kHardlyAny)
+    return Told(TOLD("Answer",
+                     "The mash is never above %1: hardly any starch swells so cold (from %2 to %3 "
+                     "on, by malt), and there may be next to no sugar of it."),
+                amount(mash.hottest), rigs::numberAlone(physics::celsius(58.5), {.decimals = 1}),
+                amount(physics::celsius(64.3), {.decimals = 1}));
   return Told(
       TOLD("Answer",
            "The mash is never above %1, where starch of some malts does not swell yet (from %2 to "
@@ -36,11 +45,30 @@ Told coldText(const MashConversion& mash) {
       rigs::numberAlone(mash.reachedAtLeast, kWhole), amount(mash.reached, kWhole));
 }
 
+Told doneByText(const MashConversion& mash, Time doneBy) {
+  if (mash.doneLateBy && *mash.doneLateBy - doneBy < physics::minutes(1.0))
+    return Told(TOLD("Answer", "The mash's starch is done after %1 at the latest."),
+                rigs::roughly(*mash.doneLateBy));
+  if (mash.doneLateBy)
+    return Told(TOLD("Answer",
+                     "The mash's starch is done after about %1 with common malt, after %2 at the "
+                     "latest."),
+                rigs::roughly(doneBy), rigs::roughly(*mash.doneLateBy));
+  const double left = 1.0 - mash.reachedAtLeast;
+  if (left < 1.0 - physics::kNearlyAllStarch)
+    return Told(TOLD("Answer",
+                     "With common malt the starch is done after about %1; malt that swells late "
+                     "may take longer than this mash does."),
+                rigs::roughly(doneBy));
+  return Told(TOLD("Answer",
+                   "With common malt the starch is done after about %1; malt that swells late "
+                   "leaves up to %2."),
+              rigs::roughly(doneBy), amount(left, kWhole));
+}
+
 Told doneText(const MashConversion& mash) {
   if (isColdMash(mash)) return coldText(mash);
-  if (mash.doneBy)
-    return Told(TOLD("Answer", "The mash's starch is done after %1 at the latest."),
-                rigs::roughly(*mash.doneBy));
+  if (mash.doneBy) return doneByText(mash, *mash.doneBy);
   return Told(
       TOLD("Answer", "The mash does not get all its starch: about %1 to %2 of it, by malt."),
       rigs::numberAlone(mash.reachedAtLeast, kWhole), amount(mash.reached, kWhole));
@@ -61,9 +89,16 @@ Told limitText(const MashConversion& mash) {
               amount(physics::kAttenuationTo));
 }
 
+// Nothing is capped silently.
+Told publishedText(const MashConversion& mash) {
+  constexpr double kPublished = 0.07;
+  if (mash.trimming->atMost < kPublished + kHardlyAny) return {};
+  return Told(TOLD("Answer", "Published experience gives at most %1 points (own estimate)."),
+              points(kPublished));
+}
+
 // What nobody knows is told.
-Told longHoursText(const MashConversion& mash) {
-  if (mash.lasts <= physics::kTrimmingFrom || !mash.limit) return {};
+Told trimmingText(const MashConversion& mash) {
   if (!mash.trimming)
     return Told(
         TOLD("Answer",
@@ -82,10 +117,23 @@ Told longHoursText(const MashConversion& mash) {
               points(mash.trimming->atMost));
 }
 
+Told longHoursText(const MashConversion& mash) {
+  if (mash.lasts <= physics::kTrimmingFrom || !mash.limit) return {};
+  return rigs::sentences({trimmingText(mash), mash.trimming ? publishedText(mash) : Told()});
+}
+
 Told bedText(const MashedWort& mash) {
   if (!mash.isLeftAlone) return {};
-  const auto bed = physics::unstirredBedAfter(mash.conversion.lasts);
+  const Time lasts = mash.conversion.lasts;
+  const auto bed = physics::unstirredBedAfter(lasts);
   if (!bed) return {};
+  if (lasts > physics::kTrimmingTo)
+    return Told(
+        TOLD("Answer",
+             "After %1 that nobody stirs, the middle of the grain may be %2 to %3 warmer than "
+             "its side, and of longer no range is known; all this is told of the mean."),
+        rigs::asChosen(bed->after), rigs::numberAlone(bed->least, {.decimals = 0}),
+        amount(bed->most, {.decimals = 0}));
   return Told(
       TOLD("Answer",
            "After %1 that nobody stirs, the middle of the grain may be %2 to %3 warmer than "
@@ -108,8 +156,10 @@ bool sameMash(const MashConversion& a, const MashConversion& b) {
       !nearTime(a.betweenTrims, b.betweenTrims) || isColdMash(a) != isColdMash(b))
     return false;
   if (a.doneBy.has_value() != b.doneBy.has_value() || a.limit.has_value() != b.limit.has_value() ||
+      a.doneLateBy.has_value() != b.doneLateBy.has_value() ||
       a.trimming.has_value() != b.trimming.has_value())
     return false;
+  if (a.doneLateBy && !nearTime(*a.doneLateBy, *b.doneLateBy)) return false;
   if (a.doneBy && !nearTime(*a.doneBy, *b.doneBy)) return false;
   if (a.trimming && !near(a.trimming->probably, b.trimming->probably)) return false;
   return !a.limit || (near(a.limit->least, b.limit->least) && near(a.limit->most, b.limit->most) &&
@@ -125,6 +175,7 @@ std::optional<MashConversion> sameForAll(const Case& of) {
     const MashedWort* mash = mashedOf(of, i);
     if (!mash || !sameMash(first->conversion, mash->conversion)) return std::nullopt;
     all.doneBy = std::max(all.doneBy, mash->conversion.doneBy);
+    all.doneLateBy = std::max(all.doneLateBy, mash->conversion.doneLateBy);
   }
   return all;
 }
@@ -194,6 +245,33 @@ Told mashLimitShortly(const MashConversion& mash) {
               rigs::numberAlone(mash.limit->least, kWhole), amount(mash.limit->most, kWhole));
 }
 
+std::vector<Told> mashInShort(const Case& of) {
+  const auto limitIn = [&](std::size_t i) -> std::optional<physics::AttenuationLimit> {
+    const MashedWort* mash = mashedOf(of, i);
+    return mash ? mash->conversion.limit : std::nullopt;
+  };
+  const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
+    const auto limit = limitIn(i);
+    return limit ? std::optional(limit->least) : std::nullopt;
+  });
+  if (e.counted == 0) return {};
+  const auto tell = [&](std::size_t i, const rigs::Template<3>& text) {
+    return Told(text, rigs::numberAlone(limitIn(i)->least, kWhole),
+                amount(limitIn(i)->most, kWhole), of.named(i));
+  };
+  if (sameForAll(of))
+    return {
+        Told(TOLD("Answer", "%1 to %2 is about how far the mash's wort ferments, whichever rig."),
+             rigs::numberAlone(limitIn(e.least)->least, kWhole),
+             amount(limitIn(e.least)->most, kWhole))};
+  std::vector<Told> told{tell(
+      e.least, TOLD("Answer", "%1 to %2 is about how far the mash's wort ferments, with %3."))};
+  if (e.counted > 1)
+    told.push_back(tell(
+        e.most, TOLD("Answer", "%1 to %2 is about how far the mash's wort ferments, with %3.")));
+  return told;
+}
+
 void sayMashOfAll(Answer& answer, const Case& of) {
   if (const auto same = sameForAll(of)) answer.say(mashText(*same));
 }
@@ -215,15 +293,20 @@ Told mashCertaintyText(const Case& of) {
 
 void addMashRows(RigTable& table, const Case& of) {
   table.heading(Told(TOLD("Answer", "The mash")));
-  mashRow(table, of, Told(TOLD("Answer", "starch done after, at the latest")), "starch_done_by_s",
-          [](const MashedWort& m) { return cellOf(m.conversion.doneBy); });
+  mashRow(table, of, Told(TOLD("Answer", "starch done after, with common malt")),
+          "starch_done_by_s", [](const MashedWort& m) { return cellOf(m.conversion.doneBy); });
+  mashRow(table, of, Told(TOLD("Answer", "starch done after, with malt that swells late")),
+          "starch_done_late_by_s",
+          [](const MashedWort& m) { return cellOf(m.conversion.doneLateBy); });
   mashRow(table, of, Told(TOLD("Answer", "starch reached, with common malt")), "starch_reached",
           [](const MashedWort& m) { return shareCell(m.conversion.reached); });
   mashRow(table, of, Told(TOLD("Answer", "starch reached, with malt that swells late")),
           "starch_reached_at_least",
           [](const MashedWort& m) { return shareCell(m.conversion.reachedAtLeast); });
-  mashRow(table, of, Told(TOLD("Answer", "time at 45 to 60 °C")), "at_45_to_60_C_s",
-          [](const MashedWort& m) { return cellOf(m.conversion.betweenTrims); });
+  mashRow(table, of,
+          Told(TOLD("Answer", "time at %1 to %2"), rigs::numberAlone(physics::kTrimsFrom),
+               amount(physics::kTrimsTo)),
+          "at_45_to_60_C_s", [](const MashedWort& m) { return cellOf(m.conversion.betweenTrims); });
   addLimitRows(table, of);
   addGravityRows(table, of);
 }

@@ -31,6 +31,16 @@ void wortRow(RigTable& table, const Case& of, Told label, const std::string& key
             {.decimals = 0, .result = "/wort/" + key});
 }
 
+void addLeftTooCold(RigTable& table, const Case& of) {
+  wortRow(table, of,
+          Told(TOLD("Answer", "of that left by itself, below %1"),
+               rigs::amount(physics::kBitternessFrom)),
+          "left_by_itself/iso_at_100_C_below_80_C_s",
+          [](const BoiledWort& w) -> std::optional<Time> {
+            return w.isLeftByItself ? std::nullopt : std::optional(w.byItself.worth.isoTooCold);
+          });
+}
+
 void addWorth(RigTable& table, const Case& of, const std::string& what, Time HotMinutes::*which) {
   for (const WortPart& part : wortParts())
     wortRow(table, of, part.name, std::string(part.result) + "/" + what,
@@ -44,8 +54,7 @@ void addWorth(RigTable& table, const Case& of, const std::string& what, Time Hot
           });
   wortRow(table, of, Told(TOLD("Answer", "left to cool by itself, instead")),
           "left_by_itself/" + what, [&](const BoiledWort& w) -> std::optional<Time> {
-            if (w.isLeftByItself) return std::nullopt;
-            return w.byItself.worth.*which;
+            return w.isLeftByItself ? std::nullopt : std::optional(w.byItself.worth.*which);
           });
 }
 
@@ -110,14 +119,10 @@ Table wortTable(const Case& of) {
   addMashRows(table, of);
   table.heading(Told(TOLD("Answer", "For hops, as minutes at 100 °C")));
   addWorth(table, of, "iso_at_100_C_s", &HotMinutes::iso);
-  wortRow(table, of, Told(TOLD("Answer", "of that left by itself, below 80 °C")),
-          "left_by_itself/iso_at_100_C_below_80_C_s",
-          [](const BoiledWort& w) { return w.byItself.worth.isoTooCold; });
+  addLeftTooCold(table, of);
   wortRow(table, of, Told(TOLD("Answer", "a boil worth as much as at sea level")),
-          "boil_for_sea_level_s", [](const BoiledWort& w) -> std::optional<Time> {
-            if (w.boiling < physics::kIsoMeasuredFrom) return std::nullopt;
-            return w.forSeaLevel;
-          });
+          "boil_for_sea_level_s", [](const BoiledWort& w) { return w.forSeaLevel; });
+  if (!of.plan.batch.mashes()) return table.take();
   table.heading(Told(TOLD("Answer", "For DMS to form, as minutes at 100 °C")));
   addWorth(table, of, "smm_at_100_C_s", &HotMinutes::sulfide);
   table.heading(Told(TOLD("Answer", "Of the precursor before it is heated up")));

@@ -2943,22 +2943,6 @@
         <translation>Um an 9 von 10 solchen Tagen bis %1 fertig zu sein, beginnen Sie bis %2; sofern das Kühlen nicht länger dauert als angegeben.</translation>
     </message>
     <message>
-        <source>%1 at 100 °C is what a boil of %2 is worth for hops with %3: the least.</source>
-        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert mit %3: am wenigsten.</translation>
-    </message>
-    <message>
-        <source>%1 at 100 °C is what a boil of %2 is worth for hops with %3: the most.</source>
-        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert mit %3: am meisten.</translation>
-    </message>
-    <message>
-        <source>%1 at 100 °C is what a boil of %2 is worth for hops, whichever rig.</source>
-        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert, mit jeder der Anlagen.</translation>
-    </message>
-    <message>
-        <source>%1 at 100 °C is what a boil of %2 is worth for hops, with %3.</source>
-        <translation>%1 bei 100 °C ist ein Kochen von %2 für Hopfen wert, mit %3.</translation>
-    </message>
-    <message>
         <source>%1 boils off with %2: too little to carry DMS away.</source>
         <translation>%1 verdampfen mit %2: zu wenig, um DMS fortzutragen.</translation>
     </message>
@@ -2983,20 +2967,12 @@
         <translation>Entlang der Temperaturen des Tages und seines Kühlens; Würze, die auf einen Gegenstromkühler wartet, zählt, solange sie wartet.</translation>
     </message>
     <message>
-        <source>Below 80 °C bitter acids still form slowly, but bitterness no longer follows them: no units of it should be reckoned from there.</source>
-        <translation>Unter 80 °C entstehen Bittersäuren noch langsam, aber die Bittere folgt ihnen nicht mehr: Bittereinheiten sollte man von dort keine errechnen.</translation>
-    </message>
-    <message>
         <source>DMS after the boil</source>
         <translation>DMS nach dem Kochen</translation>
     </message>
     <message>
         <source>DMS if left to cool by itself</source>
         <translation>DMS, wenn sie von selbst abkühlt</translation>
-    </message>
-    <message>
-        <source>DMS leaves with the vapour by 63.5 times the share of the wort that evaporates, from 0.18 a minute at 17 %/h (Wilson &amp; Booer 1979; derived); laboratory kettles kept more (Desobgo et al. 2015). After the boil it is taken to stay, as under a lid (Anness &amp; Bamforth 1982). How much precursor malt brings is not known here.</source>
-        <translation>DMS geht mit dem Dampf um das 63,5-Fache des Anteils der Würze, der verdampft, aus 0,18 je Minute bei 17 %/h (Wilson &amp; Booer 1979; abgeleitet); Laborkessel behielten mehr (Desobgo et al. 2015). Nach dem Kochen wird angenommen, dass es bleibt, wie unter einem Deckel (Anness &amp; Bamforth 1982). Wie viel Vorläufer das Malz mitbringt, ist hier nicht bekannt.</translation>
     </message>
     <message>
         <source>DMS once it is chilled</source>
@@ -3013,14 +2989,6 @@
     <message>
         <source>For hops, as minutes at 100 °C</source>
         <translation>Für Hopfen, als Minuten bei 100 °C</translation>
-    </message>
-    <message>
-        <source>Hops: alpha acids to iso-alpha acids by Malowicki &amp; Shellhammer 2005, measured at 90 to 130 °C and pH 5.2; colder that is extended. Precursor of DMS: S-methyl methionine, half of it in 35 min at 100 °C (Wilson &amp; Booer 1979) and in twice that 6 °C cooler (Fix 1999).</source>
-        <translation>Hopfen: Alphasäuren zu Iso-Alphasäuren nach Malowicki &amp; Shellhammer 2005, gemessen bei 90 bis 130 °C und pH 5,2; kälter ist das fortgesetzt. Vorläufer von DMS: S-Methylmethionin, die Hälfte in 35 min bei 100 °C (Wilson &amp; Booer 1979) und in der doppelten Zeit bei 6 °C weniger (Fix 1999).</translation>
-    </message>
-    <message>
-        <source>Left to cool by itself, as planned, it gets about %1 more for late hops and %2 more for DMS.</source>
-        <translation>Wie geplant sich selbst überlassen, kommen etwa %1 für späten Hopfen und %2 für DMS dazu.</translation>
     </message>
     <message>
         <source>Minutes at 100 °C add up, and compare one rig or day with another. They are no bitterness: what stays on hops, in trub and yeast and goes with foam, a quarter to a half, is not in them.</source>
@@ -3043,10 +3011,6 @@
         <translation>Vom Vorläufer vor dem Aufheizen</translation>
     </message>
     <message>
-        <source>The boil of %1 at %2 is worth %3 at 100 °C for hops and %4 for DMS to form; heating up to it adds %5 and %6.</source>
-        <translation>Das Kochen von %1 bei %2 ist %3 bei 100 °C für Hopfen wert und %4 für die Bildung von DMS; das Aufheizen dahin bringt %5 und %6 dazu.</translation>
-    </message>
-    <message>
         <source>The hot stand adds %1 for hops and %2 for DMS.</source>
         <translation>Das Heißhalten bringt %1 für Hopfen und %2 für DMS dazu.</translation>
     </message>
@@ -3061,10 +3025,6 @@
     <message>
         <source>What of the wort?</source>
         <translation>Und die Würze?</translation>
-    </message>
-    <message>
-        <source>What stands for the boil, %1 at up to %2, is worth %3 at 100 °C for hops and %4 for DMS to form; heating up to it adds %5 and %6.</source>
-        <translation>Was für das Kochen steht, %1 bei bis zu %2, ist %3 bei 100 °C für Hopfen wert und %4 für die Bildung von DMS; das Aufheizen dahin bringt %5 und %6 dazu.</translation>
     </message>
     <message>
         <source>What the day is worth for DMS to form</source>
@@ -3103,10 +3063,6 @@
         <translation>stattdessen von selbst abgekühlt</translation>
     </message>
     <message>
-        <source>of that left by itself, below 80 °C</source>
-        <translation>davon, von selbst abgekühlt, unter 80 °C</translation>
-    </message>
-    <message>
         <source>precursor left after the boil</source>
         <translation>Vorläufer, der nach dem Kochen übrig ist</translation>
     </message>
@@ -3121,10 +3077,6 @@
     <message>
         <source>It steams without rolling: %1 evaporates. That carries less DMS off than a boil, and nothing stirs what is below the surface: more may stay than is told here.</source>
         <translation>Es dampft, ohne zu wallen: %1 verdunsten. Das trägt weniger DMS fort als ein Kochen, und nichts rührt, was unter der Oberfläche ist: Es kann mehr bleiben, als hier steht.</translation>
-    </message>
-    <message>
-        <source>Chilling adds %1 for late hops and %2 for DMS; left to cool by itself instead it would be about %3 and %4.</source>
-        <translation>Das Kühlen bringt %1 für späten Hopfen und %2 für DMS dazu; stattdessen sich selbst überlassen wären es etwa %3 und %4.</translation>
     </message>
     <message>
         <source>That is colder than the hops&apos; rate was measured, from %1 up.</source>
@@ -3271,20 +3223,12 @@
         <translation>Die Maische</translation>
     </message>
     <message>
-        <source>starch done after, at the latest</source>
-        <translation>Stärke verzuckert nach spätestens</translation>
-    </message>
-    <message>
         <source>starch reached, with common malt</source>
         <translation>erreichte Stärke, übliches Malz</translation>
     </message>
     <message>
         <source>starch reached, with malt that swells late</source>
         <translation>erreichte Stärke, spät verkleisterndes Malz</translation>
-    </message>
-    <message>
-        <source>time at 45 to 60 °C</source>
-        <translation>Zeit bei 45 bis 60 °C</translation>
     </message>
     <message>
         <source>Mash: starch dissolves by Brandam et al. 2003 (from memory) as far as it is accessible, all of it at 63.4 °C and 3 °C sooner or later by malt (25 malts, Patindol et al. 2012). Two sets of constants for the enzymes, that one in dilute extract and one of the structure of Koljonen et al. 1995 (second hand) with as much beta-amylase as Muller 1991 found in a mash, 7 % of it stable.</source>
@@ -3337,6 +3281,154 @@
     <message>
         <source>%1, %2 before the end</source>
         <translation>%1, %2 vor Schluss</translation>
+    </message>
+    <message>
+        <source>a boil of %1</source>
+        <translation>ein Kochen von %1</translation>
+    </message>
+    <message>
+        <source>a boil of %1, if it rolls,</source>
+        <translation>ein Kochen von %1, falls es wallt,</translation>
+    </message>
+    <message>
+        <source>%1 in place of a boil</source>
+        <translation>%1 anstelle eines Kochens</translation>
+    </message>
+    <message>
+        <source>%1 of boil or what stands for it</source>
+        <translation>%1 Kochen, oder was dafür steht,</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what %2 is worth for hops, whichever rig.</source>
+        <translation>%1 bei 100 °C ist %2 für Hopfen wert, mit jeder der Anlagen.</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what %2 is worth for hops, with %3.</source>
+        <translation>%1 bei 100 °C ist %2 für Hopfen wert, mit %3.</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what %2 is worth for hops with %3: the least.</source>
+        <translation>%1 bei 100 °C ist %2 für Hopfen wert mit %3: am wenigsten.</translation>
+    </message>
+    <message>
+        <source>%1 at 100 °C is what %2 is worth for hops with %3: the most.</source>
+        <translation>%1 bei 100 °C ist %2 für Hopfen wert mit %3: am meisten.</translation>
+    </message>
+    <message>
+        <source>The boil of %1 at %2, if it rolls,</source>
+        <translation>Das Kochen von %1 bei %2, falls es wallt,</translation>
+    </message>
+    <message>
+        <source>The boil of %1 at %2</source>
+        <translation>Das Kochen von %1 bei %2</translation>
+    </message>
+    <message>
+        <source>What stands for the boil, %1 at %2,</source>
+        <translation>Was für das Kochen steht, %1 bei %2,</translation>
+    </message>
+    <message>
+        <source>What stands for the boil, %1 falling from %2 to %3,</source>
+        <translation>Was für das Kochen steht, %1, von %2 auf %3 fallend,</translation>
+    </message>
+    <message>
+        <source>What stands for the boil, %1 rising from %2 to %3,</source>
+        <translation>Was für das Kochen steht, %1, von %2 auf %3 steigend,</translation>
+    </message>
+    <message>
+        <source>%1 is worth %2 at 100 °C for hops; heating up to it adds %3.</source>
+        <translation>%1 ist %2 bei 100 °C für Hopfen wert; das Aufheizen dahin bringt %3 dazu.</translation>
+    </message>
+    <message>
+        <source>%1 is worth %2 at 100 °C for hops and %3 for DMS to form; heating up to it adds %4 and %5.</source>
+        <translation>%1 ist %2 bei 100 °C für Hopfen wert und %3 für die Bildung von DMS; das Aufheizen dahin bringt %4 und %5 dazu.</translation>
+    </message>
+    <message>
+        <source>Part of that is colder than the hops&apos; rate was measured, from %1 up.</source>
+        <translation>Ein Teil davon ist kälter, als die Rate des Hopfens gemessen wurde (ab %1).</translation>
+    </message>
+    <message>
+        <source>The hot stand adds %1 for hops.</source>
+        <translation>Das Heißhalten bringt %1 für Hopfen dazu.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, as planned, it gets %1 more for late hops.</source>
+        <translation>Wie geplant sich selbst überlassen, kommen %1 für späten Hopfen dazu.</translation>
+    </message>
+    <message>
+        <source>Left to cool by itself, as planned, it gets %1 more for late hops and %2 more for DMS.</source>
+        <translation>Wie geplant sich selbst überlassen, kommen %1 für späten Hopfen und %2 für DMS dazu.</translation>
+    </message>
+    <message>
+        <source>Chilling adds %1 for late hops; left to cool by itself instead it would be %2.</source>
+        <translation>Das Kühlen bringt %1 für späten Hopfen dazu; stattdessen sich selbst überlassen wären es %2.</translation>
+    </message>
+    <message>
+        <source>Chilling adds %1 for late hops and %2 for DMS; left to cool by itself instead it would be %3 and %4.</source>
+        <translation>Das Kühlen bringt %1 für späten Hopfen und %2 für DMS dazu; stattdessen sich selbst überlassen wären es %3 und %4.</translation>
+    </message>
+    <message>
+        <source>%1 evaporates, whether it rolls or not, which nobody can say. If it only steams, that carries less DMS off than a boil, and more may stay than is told here.</source>
+        <translation>%1 verdunsten, ob es wallt oder nicht, was niemand sagen kann. Dampft es nur, trägt das weniger DMS fort als ein Kochen, und es kann mehr bleiben, als hier steht.</translation>
+    </message>
+    <message>
+        <source>Below %1 bitter acids still form slowly, but bitterness no longer follows them: no units of it should be reckoned from there.</source>
+        <translation>Unter %1 entstehen Bittersäuren noch langsam, aber die Bittere folgt ihnen nicht mehr: Bittereinheiten sollte man von dort keine errechnen.</translation>
+    </message>
+    <message>
+        <source>Hops: alpha acids to iso-alpha acids by Malowicki &amp; Shellhammer 2005, measured at 90 to 130 °C and pH 5.2; colder that is extended.</source>
+        <translation>Hopfen: Alphasäuren zu Iso-Alphasäuren nach Malowicki &amp; Shellhammer 2005, gemessen bei 90 bis 130 °C und pH 5,2; kälter ist das fortgesetzt.</translation>
+    </message>
+    <message>
+        <source>Precursor of DMS: S-methyl methionine, half of it in 35 min at 100 °C (Wilson &amp; Booer 1979) and in twice that 6 °C cooler (Fix 1999). DMS leaves with the vapour by 63.5 times the share of the wort that evaporates, from 0.18 a minute at 17 %/h (Wilson &amp; Booer 1979; derived); laboratory kettles kept more (Desobgo et al. 2015). After the boil it is taken to stay, as under a lid (Anness &amp; Bamforth 1982). How much precursor malt brings is not known here.</source>
+        <translation>Vorläufer von DMS: S-Methylmethionin, die Hälfte in 35 min bei 100 °C (Wilson &amp; Booer 1979) und in der doppelten Zeit bei 6 °C weniger (Fix 1999). DMS geht mit dem Dampf um das 63,5-Fache des Anteils der Würze, der verdampft, aus 0,18 je Minute bei 17 %/h (Wilson &amp; Booer 1979; abgeleitet); Laborkessel behielten mehr (Desobgo et al. 2015). Nach dem Kochen wird angenommen, dass es bleibt, wie unter einem Deckel (Anness &amp; Bamforth 1982). Wie viel Vorläufer das Malz mitbringt, ist hier nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>of that left by itself, below %1</source>
+        <translation>davon, von selbst abgekühlt, unter %1</translation>
+    </message>
+    <message>
+        <source>The mash is never above %1: hardly any starch swells so cold (from %2 to %3 on, by malt), and there may be next to no sugar of it.</source>
+        <translation>Die Maische ist nie über %1: So kalt verkleistert kaum Stärke (erst ab %2 bis %3, je nach Malz), und es wird womöglich fast kein Zucker daraus.</translation>
+    </message>
+    <message>
+        <source>The mash&apos;s starch is done after about %1 with common malt, after %2 at the latest.</source>
+        <translation>Die Stärke der Maische ist mit üblichem Malz nach etwa %1 verzuckert, spätestens nach %2.</translation>
+    </message>
+    <message>
+        <source>With common malt the starch is done after about %1; malt that swells late may take longer than this mash does.</source>
+        <translation>Mit üblichem Malz ist die Stärke nach etwa %1 verzuckert; spät verkleisterndes Malz braucht womöglich länger, als diese Maische dauert.</translation>
+    </message>
+    <message>
+        <source>With common malt the starch is done after about %1; malt that swells late leaves up to %2.</source>
+        <translation>Mit üblichem Malz ist die Stärke nach etwa %1 verzuckert; spät verkleisterndes Malz lässt bis zu %2 zurück.</translation>
+    </message>
+    <message>
+        <source>Published experience gives at most %1 points (own estimate).</source>
+        <translation>Veröffentlichte Erfahrung spricht für höchstens %1 Punkte (eigene Schätzung).</translation>
+    </message>
+    <message>
+        <source>After %1 that nobody stirs, the middle of the grain may be %2 to %3 warmer than its side, and of longer no range is known; all this is told of the mean.</source>
+        <translation>Nach %1, in denen niemand rührt, kann die Mitte des Malzes %2 bis %3 wärmer sein als sein Rand, und für länger ist keine Spanne bekannt; all dies gilt für das Mittel.</translation>
+    </message>
+    <message>
+        <source>starch done after, with common malt</source>
+        <translation>Stärke verzuckert nach, übliches Malz</translation>
+    </message>
+    <message>
+        <source>starch done after, with malt that swells late</source>
+        <translation>Stärke verzuckert nach, spät verkleisterndes Malz</translation>
+    </message>
+    <message>
+        <source>time at %1 to %2</source>
+        <translation>Zeit bei %1 bis %2</translation>
+    </message>
+    <message>
+        <source>%1 to %2 is about how far the mash&apos;s wort ferments, whichever rig.</source>
+        <translation>%1 bis %2 vergärt die Würze der Maische etwa, mit jeder der Anlagen.</translation>
+    </message>
+    <message>
+        <source>%1 to %2 is about how far the mash&apos;s wort ferments, with %3.</source>
+        <translation>%1 bis %2 vergärt die Würze der Maische etwa, mit %3.</translation>
     </message>
 </context>
 <context>

@@ -104,11 +104,24 @@ HotStage staged(const HotCurve& curve) {
   return stage;
 }
 
+// The extract by which the day's wort boils: that of the wort before its boil, whatever goes in
+// later.
+double extractBoiled(const BrewDay& day, Pressure pressure) {
+  double low = 0.0;
+  double high = kThickestWort;
+  for (int halved = 0; halved < 40; ++halved) {
+    const double middle = 0.5 * (low + high);
+    (boilingPoint(middle, pressure) < day.boilingPoint ? low : high) = middle;
+  }
+  return low;
+}
+
 void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day) {
-  const Temperature sea = boilingPoint(day.resultExtract, pascals(101325.0));
+  const Temperature sea = boilingPoint(extractBoiled(day, plan.place.pressure), pascals(101325.0));
   const HotCurve there{{.lasts = plan.batch.boil, .from = sea, .to = sea}};
   wort.atSeaLevel = atHundred(there).iso;
-  wort.forSeaLevel = plan.batch.boil * (isoFormation(sea) / isoFormation(wort.boiling));
+  if (wort.rolled && wort.boiling >= kIsoMeasuredFrom)
+    wort.forSeaLevel = plan.batch.boil * (isoFormation(sea) / isoFormation(wort.boiling));
 }
 
 BoiledWort boiledIn(const Plan& plan, const BrewDay& day, const ChillAnswer& chill) {
@@ -119,6 +132,9 @@ BoiledWort boiledIn(const Plan& plan, const BrewDay& day, const ChillAnswer& chi
   const Chilled chilled = chilledBy(chill);
   const HotCurve byItself = curveOf(chill.air.curve);
   wort.boiling = day.boil->temperature;
+  wort.begins = day.find(StageKind::Boil)->first;
+  wort.rolled = day.outcome == Outcome::Done;
+  wort.isOfMalt = plan.batch.mashes();
   wort.heatingUp = staged(up);
   wort.boil = staged(boil);
   wort.stand = staged(stand);
@@ -138,6 +154,13 @@ BoiledWort boiledIn(const Plan& plan, const BrewDay& day, const ChillAnswer& chi
 bool isOfTheMash(StageKind kind) {
   return kind == StageKind::MashingIn || kind == StageKind::Ramp || kind == StageKind::Rest ||
          kind == StageKind::UnpluggedRest;
+}
+
+// Whether a plan's extract may be taken at its word: common malt is through, and late malt leaves no
+// more than an hour at 65 C does (own; extract as stated is hardly surer than by a tenth).
+constexpr double kEnoughOfLateMalt = 0.9;
+bool getsItsStarch(const MashConversion& mash) {
+  return mash.doneBy && mash.reachedAtLeast >= kEnoughOfLateMalt;
 }
 
 std::optional<MashedWort::Gravity> gravityOf(const AttenuationLimit& limit, const Plan& plan,
@@ -169,7 +192,8 @@ std::optional<MashedWort> mashedIn(const Plan& plan, const BrewDay& day) {
   MashedWort mash{.conversion = conversionOf(curve),
                   .isLeftAlone = std::holds_alternative<UnpluggedMash>(plan.batch.mash),
                   .gravity = {}};
-  if (mash.conversion.limit) mash.gravity = gravityOf(*mash.conversion.limit, plan, day);
+  if (mash.conversion.limit && getsItsStarch(mash.conversion))
+    mash.gravity = gravityOf(*mash.conversion.limit, plan, day);
   return mash;
 }
 

@@ -31,7 +31,11 @@ CarriesOff carriesOff(double evaporatedPerHour);
 
 // From where the heating to the boil begins.
 struct BoiledWort {
-  physics::Temperature boiling;  // or as hot as what stands for a boil gets by its end
+  physics::Temperature boiling;  // or how hot what stands for a boil is by its end
+  physics::Temperature
+      begins;             // as its clock starts: what does not roll may fall or rise from there
+  bool rolled = false;    // from its start on
+  bool isOfMalt = false;  // mashed here: else nobody knows whether it has DMS's precursor
   HotStage heatingUp, boil, stand, chilling;
   // Where a still coil may take longer than `chilling`.
   std::optional<HotStage> chillingAtMost;
@@ -39,8 +43,9 @@ struct BoiledWort {
   bool isLeftByItself = false;  // which is what is planned
   physics::HotMinutes whole() const;  // as planned
   // For hops: what the planned minutes at boiling at sea level would be worth, and how long a boil
-  // is worth that here.
-  physics::Time atSeaLevel, forSeaLevel;
+  // is worth that here; nothing of what does not roll, or rolls below kIsoMeasuredFrom.
+  physics::Time atSeaLevel;
+  std::optional<physics::Time> forSeaLevel;
   // Of the precursor that was in the wort as it began to be heated.
   physics::Sulfide boiled, chilled, leftByItself;
   double evaporatedPerHour = 0.0;  // of the wort before the boil
@@ -51,7 +56,8 @@ struct MashedWort {
   physics::MashConversion conversion;
   bool isLeftAlone = false;  // for hours, and nobody stirs
   // Of the finished wort by the plan's yield, and once it has fermented as far as it can. Nothing
-  // where there is none, no limit, or extract that did not come from the mash.
+  // where there is none, no limit, extract that did not come from the mash, or starch of some malt
+  // that the mash does not get: the yield is not what was planned then.
   struct Gravity {
     double before, afterLeast, afterMost;
   };

@@ -6,13 +6,14 @@
 namespace rigs {
 namespace {
 
-Json hotStageJson(const HotStage& stage) {
-  return Object()
-      .set("lasts", stage.lasts)
+// What becomes of DMS's precursor only where there was malt.
+Json hotStageJson(const HotStage& stage, bool isOfMalt) {
+  Object object;
+  object.set("lasts", stage.lasts)
       .set("iso_at_100_C", stage.worth.iso)
-      .set("iso_at_100_C_below_80_C", stage.worth.isoTooCold)
-      .set("smm_at_100_C", stage.worth.sulfide)
-      .take();
+      .set("iso_at_100_C_below_80_C", stage.worth.isoTooCold);
+  if (isOfMalt) object.set("smm_at_100_C", stage.worth.sulfide);
+  return object.take();
 }
 
 Json sulfideJson(const physics::Sulfide& sulfide) {
@@ -39,6 +40,7 @@ Json mashedJson(const MashedWort& mash) {
       .set("starch_reached", found.reached)
       .set("starch_reached_at_least", found.reachedAtLeast)
       .setIf("starch_done_by", found.doneBy)
+      .setIf("starch_done_late_by", found.doneLateBy)
       .set("at_45_to_60_C", found.betweenTrims);
   if (found.limit)
     object.set("attenuation_limit_low", found.limit->least)
@@ -54,23 +56,30 @@ Json mashedJson(const MashedWort& mash) {
   return object.take();
 }
 
-void addBoiled(Object& object, const BoiledWort& wort) {
-  object.set("boiling", wort.boiling)
-      .put("heating_up", hotStageJson(wort.heatingUp))
-      .put("boil", hotStageJson(wort.boil))
-      .put("stand", hotStageJson(wort.stand))
-      .put("chilling", hotStageJson(wort.chilling));
-  if (wort.chillingAtMost) object.put("chilling_at_most", hotStageJson(*wort.chillingAtMost));
-  object.put("left_by_itself", hotStageJson(wort.byItself))
-      .set("whole_iso_at_100_C", wort.whole().iso)
-      .set("whole_smm_at_100_C", wort.whole().sulfide)
-      .set("boil_at_sea_level_iso_at_100_C", wort.atSeaLevel)
-      .set("boil_for_sea_level", wort.forSeaLevel)
-      .set("boil_off_share_per_h", wort.evaporatedPerHour)
+void addSulfide(Object& object, const BoiledWort& wort) {
+  object.set("whole_smm_at_100_C", wort.whole().sulfide)
       .set("carries_dms_off", carriesOffKey(carriesOff(wort.evaporatedPerHour)))
       .put("boiled_shares", sulfideJson(wort.boiled))
       .put("chilled_shares", sulfideJson(wort.chilled))
       .put("left_by_itself_shares", sulfideJson(wort.leftByItself));
+}
+
+void addBoiled(Object& object, const BoiledWort& wort) {
+  const auto stage = [&](const char* key, const HotStage& of) {
+    object.put(key, hotStageJson(of, wort.isOfMalt));
+  };
+  object.set("boiling", wort.boiling);
+  stage("heating_up", wort.heatingUp);
+  stage("boil", wort.boil);
+  stage("stand", wort.stand);
+  stage("chilling", wort.chilling);
+  if (wort.chillingAtMost) stage("chilling_at_most", *wort.chillingAtMost);
+  stage("left_by_itself", wort.byItself);
+  object.set("whole_iso_at_100_C", wort.whole().iso)
+      .set("boil_at_sea_level_iso_at_100_C", wort.atSeaLevel)
+      .setIf("boil_for_sea_level", wort.forSeaLevel)
+      .set("boil_off_share_per_h", wort.evaporatedPerHour);
+  if (wort.isOfMalt) addSulfide(object, wort);
 }
 
 }  // namespace

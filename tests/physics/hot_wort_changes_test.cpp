@@ -24,7 +24,22 @@ HotCurve cooled(double constantInHours) {
     curve.push_back({.lasts = minutes(1.0), .from = at(i), .to = at(i + 1)});
   return curve;
 }
-double isoAfter(const HotCurve& curve) { return after(HopAcids{}, curve).iso; }
+// The same paper's second step, of iso-alpha acids to what is not bitter: nothing is told of it.
+ReactionRate isoLoss(Temperature t) { return perMinute(4.1e12 * std::exp(-12994.0 / inKelvin(t))); }
+// Share of the alpha acids that is iso-alpha acids in the end.
+double isoAfter(const HotCurve& curve) {
+  double alpha = 1.0;
+  double iso = 0.0;
+  for (const HotPiece& piece : curve) {
+    const Temperature at = midpoint(piece.from, piece.to);
+    const double formed = inPerMinute(isoFormation(at)) * inMinutes(piece.lasts);
+    const double lost = inPerMinute(isoLoss(at)) * inMinutes(piece.lasts);
+    iso = iso * std::exp(-lost) +
+          alpha * formed / (lost - formed) * (std::exp(-formed) - std::exp(-lost));
+    alpha *= std::exp(-formed);
+  }
+  return iso;
+}
 
 // Malowicki & Shellhammer 2005, their constants put into their law; half-lives of SMM by Wilson &
 // Booer and Fix, as in the header. Tolerance: the last digit.

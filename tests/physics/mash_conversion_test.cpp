@@ -208,6 +208,19 @@ TEST(MashConversion, SaysWhatIsOutsideItsRange) {
   EXPECT_LT(stepped.doneBy.value(), minutes(45.0));
 }
 
+// Malt that swells late is done later, or not at all.
+TEST(MashConversion, KnowsWhenLateMaltIsDone) {
+  const MashConversion warm = conversionOf(heldAt(66.5, 60.0));
+  EXPECT_GT(warm.doneLateBy.value(), warm.doneBy.value() + minutes(2.0));
+  // The last percent or two, which a ramp sets free, are no matter.
+  const MashConversion ramped = conversionOf(together(heldAt(66.0, 60.0), heldAt(78.0, 10.0)));
+  EXPECT_LT(ramped.doneLateBy.value(), minutes(40.0));
+  const MashConversion cold = conversionOf(heldAt(63.0, 60.0));
+  EXPECT_TRUE(cold.doneBy);
+  EXPECT_LT(cold.reachedAtLeast, .9);
+  EXPECT_FALSE(cold.doneLateBy);
+}
+
 // Part of the starch waits for more heat, more of it with malt that begins later.
 TEST(MashConversion, DoesNotReachAllStarchInTheCold) {
   const MashConversion cold = conversionOf(heldAt(62.0, 60.0));

@@ -29,7 +29,8 @@ const rigs::Solution& heated() {
 TEST(HowWortChanges, BeginsWithTheMinutesThatDecide) {
   const Answer answer = howWortChanges(caseOf(heated()));
   ASSERT_GE(answer.sentences.size(), 2U);
-  EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " min at 100 °C is what a boil of "));
+  EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " min at 100 °C is what 1 h 10 min in place"));
+  EXPECT_TRUE(holds(inEnglish(answer.sentences[1]), " min at 100 °C is what a boil of "));
   EXPECT_TRUE(inEnglish(answer.sentences[0]).ends_with(": the least."));
   EXPECT_TRUE(inEnglish(answer.sentences[1]).ends_with(": the most."));
 }
@@ -42,6 +43,8 @@ TEST(HowWortChanges, TellsBoilAltitudeChillingAndDms) {
   EXPECT_TRUE(holds(said, "left to cool by itself instead it would be about ")) << said;
   // A kettle that steams, at less than was measured.
   const std::string steams = saidOf(answer, 0);
+  EXPECT_TRUE(holds(steams, "What stands for the boil, ")) << steams;
+  EXPECT_TRUE(holds(steams, " rising from ") || holds(steams, " falling from ")) << steams;
   EXPECT_TRUE(holds(steams, "colder than the hops' rate was measured, from 90 °C up")) << steams;
   EXPECT_TRUE(holds(steams, "It steams without rolling: ")) << steams;
   EXPECT_FALSE(holds(steams, "sea level")) << steams;
@@ -64,7 +67,8 @@ std::string allSaid(const Answer& answer) {
 
 TEST(HowWortChanges, TellsTheMashOfAllRigsOnce) {
   const std::string said = allSaid(howWortChanges(caseOf(heated())));
-  EXPECT_TRUE(said.starts_with("The mash's starch is done after ")) << said;
+  EXPECT_TRUE(said.starts_with("The mash's starch is done after about ")) << said;
+  EXPECT_TRUE(holds(said, "at the latest")) << said;
   EXPECT_EQ(said.find("starch is done"), said.rfind("starch is done")) << said;
   EXPECT_TRUE(holds(said, "Its wort can ferment to about ")) << said;
   EXPECT_TRUE(holds(said, "4 points either way at best")) << said;
@@ -92,6 +96,126 @@ TEST(HowWortChanges, WarnsOfAColdMash) {
   EXPECT_TRUE(holds(said, "The mash is never above 62 °C, where starch of some malts")) << said;
   EXPECT_TRUE(holds(said, "gravity be lower than planned")) << said;
   EXPECT_FALSE(holds(said, "starch is done")) << said;
+}
+
+rigs::Solution heldAt(double degrees) {
+  physics::Batch batch = heated().plan.batch;
+  batch.mash = physics::HeldMash{
+      {{.temperature = physics::celsius(degrees), .duration = physics::hours(1.0)}}};
+  return mashedBy(batch);
+}
+
+// Common malt is done; malt that swells late is not.
+TEST(HowWortChanges, PromisesNothingOfLateMalt) {
+  const rigs::Solution solution = heldAt(63.0);
+  const Answer answer = howWortChanges(caseOf(solution));
+  const std::string said = allSaid(answer);
+  EXPECT_TRUE(holds(said, "With common malt the starch is done after about ")) << said;
+  EXPECT_TRUE(holds(said, "malt that swells late leaves up to 16 %")) << said;
+  EXPECT_FALSE(holds(said, "at the latest")) << said;
+  const Table& table = *answer.tables().front();
+  EXPECT_NE(cell(table, "starch done after, with common malt", 0), "–");
+  EXPECT_EQ(cell(table, "gravity at the limit, at least", 0), "–");
+}
+
+TEST(HowWortChanges, HasWordsForHardlyAnyStarch) {
+  const std::string said = allSaid(howWortChanges(caseOf(heldAt(40.0))));
+  EXPECT_TRUE(holds(said, "hardly any starch swells so cold")) << said;
+  EXPECT_FALSE(holds(said, "0 to 0 %")) << said;
+}
+
+TEST(HowWortChanges, SaysHowLongARangeReaches) {
+  physics::Batch batch = heated().plan.batch;
+  batch.mash = physics::UnpluggedMash{physics::celsius(67.0), physics::hours(48.0)};
+  const std::string days = allSaid(howWortChanges(caseOf(mashedBy(batch))));
+  EXPECT_TRUE(holds(days, "and of longer no range is known")) << days;
+  batch.mash = physics::UnpluggedMash{physics::celsius(62.5), physics::hours(12.0)};
+  const std::string night = allSaid(howWortChanges(caseOf(mashedBy(batch))));
+  EXPECT_TRUE(holds(night, "Published experience gives at most 7 points")) << night;
+  EXPECT_FALSE(holds(night, "no range is known")) << night;
+}
+
+// The headline of a plan without a boil is its mash, and nothing of hops or DMS follows.
+TEST(HowWortChanges, BeginsWithTheMashWhereNothingBoils) {
+  physics::Batch batch = heated().plan.batch;
+  batch.boil = physics::seconds(0.0);
+  const Answer answer = howWortChanges(caseOf(mashedBy(batch)));
+  ASSERT_EQ(answer.sentences.size(), 1U);
+  EXPECT_TRUE(holds(inEnglish(answer.sentences[0]), " % is about how far the mash's wort ferments"))
+      << inEnglish(answer.sentences[0]);
+  const std::string said = allSaid(answer);
+  EXPECT_FALSE(holds(said, "bitter")) << said;
+  EXPECT_TRUE(answer.pictures.empty());
+  for (const rigs::Told& note : answer.notes) EXPECT_FALSE(holds(inEnglish(note), "DMS"));
+}
+
+TEST(HowWortChanges, TellsNoDmsWithoutMalt) {
+  physics::Batch batch = heated().plan.batch;
+  batch.grain.mass = physics::kilograms(0.0);
+  const rigs::Solution solution = mashedBy(batch);
+  const Answer answer = howWortChanges(caseOf(solution));
+  const std::string said = allSaid(answer);
+  EXPECT_TRUE(holds(said, " at 100 °C for hops; heating up to it adds ")) << said;
+  EXPECT_FALSE(holds(said, "DMS")) << said;
+  EXPECT_EQ(answer.pictures.size(), 1U);
+  for (const Row& row : answer.tables().front()->rows)
+    EXPECT_FALSE(holds(inEnglish(row.label), "DMS")) << inEnglish(row.label);
+  for (const rigs::Told& note : answer.notes) EXPECT_FALSE(holds(inEnglish(note), "DMS"));
+  EXPECT_GT(test_support::comparedWithResult(answer, solution), 5);
+}
+
+// Nobody can say whether it rolls, so nothing is told flatly.
+TEST(HowWortChanges, SaysIfItRollsOnTheEdge) {
+  rigs::Solution solution = heated();
+  solution.answers.rigs[1].edge = physics::EdgeOfTheBoil{};
+  const Answer answer = howWortChanges(caseOf(solution));
+  const std::string said = saidOf(answer, 1);
+  EXPECT_TRUE(holds(said, ", if it rolls, is worth ")) << said;
+  EXPECT_TRUE(holds(said, "evaporates, whether it rolls or not")) << said;
+}
+
+// A kettle that never boils is not said to.
+TEST(HowWortChanges, CallsNoBoilWhatIsNone) {
+  rigs::Solution solution = heated();
+  solution.answers.rigs.resize(1);
+  solution.plan.rigs.resize(1);
+  const Answer answer = howWortChanges(caseOf(solution));
+  const std::string headline = inEnglish(answer.sentences[0]);
+  EXPECT_TRUE(holds(headline, " in place of a boil is worth for hops")) << headline;
+  EXPECT_FALSE(holds(headline, "a boil of")) << headline;
+}
+
+TEST(HowWortChanges, SaysAboutOnce) {
+  rigs::Solution solution = heated();
+  rigs::WortAnswer wort = *solution.answers.rigs[1].wort;
+  wort.boiled->byItself.worth = {};
+  solution.answers.rigs[1].wort = std::make_shared<const rigs::WortAnswer>(wort);
+  const std::string said = saidOf(howWortChanges(caseOf(solution)), 1);
+  EXPECT_TRUE(holds(said, "it would be less than 1 min and less than 1 min")) << said;
+}
+
+TEST(HowWortChanges, FollowsTheReadersUnits) {
+  const rigs::Reader american{.units = rigs::UnitSystem::UsCustomary};
+  const Case of{heated(), heated().plan, american, {}};
+  const Answer answer = howWortChanges(of);
+  std::string labels;
+  for (const Row& row : answer.tables().front()->rows)
+    labels += rigs::tell(row.label, american) + '\n';
+  EXPECT_TRUE(holds(labels, "time at 113 to 140 °F")) << labels;
+  EXPECT_TRUE(holds(labels, "by itself, below 176 °F")) << labels;
+}
+
+// Both rows of what is left by itself have figures, or neither.
+TEST(HowWortChanges, AgreesOnWhatIsLeftByItself) {
+  rigs::Solution solution = heated();
+  rigs::WortAnswer wort = *solution.answers.rigs[1].wort;
+  wort.boiled->isLeftByItself = true;
+  solution.answers.rigs[1].wort = std::make_shared<const rigs::WortAnswer>(wort);
+  const Answer answer = howWortChanges(caseOf(solution));
+  for (const Row& row : answer.tables().front()->rows)
+    if (holds(row.result, "left_by_itself/")) {
+      EXPECT_FALSE(row.cells[1]) << row.result;
+    }
 }
 
 // Above what is warned of it may still be too cold, or too short.

@@ -48,7 +48,7 @@ TEST_F(WortOf, NeedsALongerBoilHigherUpAndCountsAStand) {
   plan_.chilling.hotStand = minutes(20.0);
   const BoiledWort high = first().wort->boiled.value();
   EXPECT_LT(high.boil.worth.iso, 0.8 * low.boil.worth.iso);
-  EXPECT_WITHIN(high.forSeaLevel * (high.boil.worth.iso / high.boil.lasts), high.atSeaLevel,
+  EXPECT_WITHIN(high.forSeaLevel.value() * (high.boil.worth.iso / high.boil.lasts), high.atSeaLevel,
                 0.01 * high.atSeaLevel);
   EXPECT_EQ(low.stand.lasts, seconds(0.0));
   EXPECT_WITHIN(high.stand.lasts, minutes(20.0), seconds(1.0));
@@ -79,6 +79,49 @@ TEST_F(WortOf, ChillsAsThePlanStatesIt) {
   EXPECT_TRUE(air.isLeftByItself);
   EXPECT_EQ(air.chilling.worth.iso, air.byItself.worth.iso);
   EXPECT_GT(air.chilled.dms, 2.0 * stirred.chilled.dms);
+}
+
+// The wort boils by what it was before the boil, whatever goes in later.
+TEST_F(WortOf, NeedsNoLongerBoilAtSeaLevel) {
+  plan_.place.pressure = pascals(101325.0);
+  plan_.batch.additions = {{.what = "sugar",
+                            .mass = kilograms(2.0),
+                            .extract = 1.0,
+                            .temperature = celsius(18.0),
+                            .beforeEnd = minutes(5.0)}};
+  EXPECT_WITHIN(first().wort->boiled->forSeaLevel.value(), plan_.batch.boil, seconds(1.0));
+}
+
+// What begins hot and falls is no boil that any other could be compared with.
+TEST_F(WortOf, ComparesNoBoilThatDoesNotRoll) {
+  plan_.rigs[0].rig.boilPower = 0.1;
+  const RigAnswer rig = first();
+  ASSERT_NE(rig.day.outcome, Outcome::Done);
+  const BoiledWort& wort = rig.wort->boiled.value();
+  EXPECT_FALSE(wort.rolled);
+  EXPECT_FALSE(wort.forSeaLevel);
+  EXPECT_GT(wort.begins, wort.boiling + kelvins(1.0));
+  const Json told = Json::parse(resultJson(plan_, answer(plan_, Depth::Wort)))["rigs"][0]["wort"];
+  EXPECT_FALSE(told.contains("boil_for_sea_level_s"));
+  EXPECT_TRUE(told.contains("boiled_shares"));
+}
+
+// Nor is one that is colder than the rate was measured.
+TEST_F(WortOf, ComparesNoBoilOfTheHighestPeaks) {
+  plan_.place.pressure = pascals(61640.0);  // about 4000 m
+  const BoiledWort wort = first().wort->boiled.value();
+  EXPECT_TRUE(wort.rolled);
+  EXPECT_FALSE(wort.forSeaLevel);
+}
+
+// Nobody mashed, so nobody knows of any precursor of DMS.
+TEST_F(WortOf, TellsNoDmsWithoutMalt) {
+  plan_.batch.grain.mass = kilograms(0.0);
+  const Json told = Json::parse(resultJson(plan_, answer(plan_, Depth::Wort)))["rigs"][0]["wort"];
+  ASSERT_TRUE(told.contains("boil"));
+  EXPECT_FALSE(told["boil"].contains("smm_at_100_C_s"));
+  for (const char* key : {"whole_smm_at_100_C_s", "carries_dms_off", "chilled_shares"})
+    EXPECT_FALSE(told.contains(key)) << key;
 }
 
 // What is lost of the precursor is DMS, or left with the steam.
@@ -183,6 +226,16 @@ TEST_F(WortOf, TellsNoGravityOfForeignSugar) {
                             .extract = 1.0,
                             .temperature = celsius(18.0),
                             .beforeEnd = minutes(10.0)}};
+  EXPECT_FALSE(first().wort->mashed->gravity);
+}
+
+// Nor of a wort that may be thinner than planned.
+TEST_F(WortOf, TellsNoGravityWhereStarchIsLeft) {
+  plan_.batch.mash = HeldMash{{{celsius(63.0), minutes(60.0)}}};  // late malt leaves some
+  EXPECT_TRUE(first().wort->mashed->conversion.doneBy);
+  EXPECT_FALSE(first().wort->mashed->gravity);
+  plan_.batch.mash = HeldMash{{{celsius(57.0), minutes(60.0)}}};
+  EXPECT_TRUE(first().wort->mashed->conversion.limit);
   EXPECT_FALSE(first().wort->mashed->gravity);
 }
 
