@@ -169,7 +169,8 @@ Told wortShortly(const Case& of, std::size_t i) {
   const rigs::WortAnswer* wort = wortOf(of, i);
   if (!wort) return {};
   if (wort->boiled)
-    return Told(TOLD("Answer", "boil worth %1 at 100 °C"),
+    return Told(wort->boiled->rolled ? rigs::Template<1>(TOLD("Answer", "boil worth %1 at 100 °C"))
+                                     : rigs::Template<1>(TOLD("Answer", "worth %1 at 100 °C")),
                 rigs::roughly(wort->boiled->boil.worth.iso));
   return mashLimitShortly(wort->mashed->conversion);
 }

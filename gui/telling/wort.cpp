@@ -74,9 +74,10 @@ std::vector<Told> boilsWorth(const Case& of) {
       if (std::vector<Told> ferments = mashInShort(of); !ferments.empty()) return ferments;
     return {Told(TOLD("Answer", "There is no finished wort of which anything could be told."))};
   }
-  if (e.counted == 1)
-    return {boilWorth(of, e.least,
-                      TOLD("Answer", "%1 at 100 °C is what %2 is worth for hops, with %3."))};
+  const std::size_t one = of.view.only && boiledOf(of, *of.view.only) ? *of.view.only : e.least;
+  if (e.counted == 1 || of.view.only)
+    return {
+        boilWorth(of, one, TOLD("Answer", "%1 at 100 °C is what %2 is worth for hops, with %3."))};
   const Time apart = boiledOf(of, e.most)->boil.worth.iso - boiledOf(of, e.least)->boil.worth.iso;
   if (apart < kToldApart) return {boilWorthWhicheverRig(of, e.least)};
   return {

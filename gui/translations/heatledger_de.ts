@@ -3430,6 +3430,10 @@
         <source>%1 to %2 is about how far the mash&apos;s wort ferments, with %3.</source>
         <translation>%1 bis %2 vergärt die Würze der Maische etwa, mit %3.</translation>
     </message>
+    <message>
+        <source>worth %1 at 100 °C</source>
+        <translation>%1 bei 100 °C wert</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

@@ -35,7 +35,8 @@ struct ReportWords {
 constexpr qreal kPictureHeight = 168.0;  // points
 // Below this much paper a question begins on a new page: title, sentence and first picture.
 constexpr qreal kQuestionBegins = 240.0;
-constexpr qreal kViewBegins = 250.0;  // another view of the same question, without a title
+constexpr qreal kInputsBegin = 120.0;  // title, the rigs in sentences and a table's first rows
+constexpr qreal kViewBegins = 250.0;   // another view of the same question, without a title
 
 QString titleOfPlan(const ReportInput& input) {
   const QString title = QString::fromStdString(input.solution->plan.title);
@@ -212,7 +213,7 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
     pages.strongParagraph(answer.title);
     pages.paragraph(answer.calmSentences().join(QLatin1Char(' ')));
   }
-  pages.keepTogether(kQuestionBegins);
+  pages.keepTogether(kInputsBegin);
   pages.heading(ReportWords::tr("What was put in"));
   sayRigs(pages, input);
   pages.table(dayInputs(plan, input.units));
