@@ -156,8 +156,8 @@ bool isOfTheMash(StageKind kind) {
          kind == StageKind::UnpluggedRest;
 }
 
-// Whether a plan's extract may be taken at its word: common malt is through, and late malt leaves no
-// more than an hour at 65 C does (own; extract as stated is hardly surer than by a tenth).
+// Whether a plan's extract may be taken at its word: common malt is through, and late malt leaves
+// no more than an hour at 65 C does (own; extract as stated is hardly surer than by a tenth).
 constexpr double kEnoughOfLateMalt = 0.9;
 bool getsItsStarch(const MashConversion& mash) {
   return mash.doneBy && mash.reachedAtLeast >= kEnoughOfLateMalt;
