@@ -5,13 +5,13 @@
 #include <cassert>
 #include <cmath>
 
+#include "physics/constants.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
 namespace {
 
 // ASHRAE Handbook - Fundamentals 2017, ch. 1.
-constexpr double kGasConstantOfDryAir = 287.042;  // J/(kg K)
 
 // Enthalpies of ASHRAE ch. 1 in kJ/kg; t in degrees Celsius.
 constexpr double kDryAirHeat = 1.006;
@@ -21,7 +21,7 @@ constexpr double kVapourAtZero = 2501.0;
 MoistAir withVapour(Temperature t, Pressure wanted, Pressure p) {
   const Pressure vapour = std::min(wanted, p);
   const double airPascals = inPascals(p - vapour);
-  const double gas = kGasConstantOfDryAir * inKelvin(t);  // J/kg
+  const double gas = kDryAirGasConstant * inKelvin(t);  // J/kg
   const double c = inCelsius(t);
   const double ratio = kMolarMassRatio * inPascals(vapour) / airPascals;
   return {
@@ -49,7 +49,7 @@ AirProperties dryAir(Temperature film, Pressure p) {
   // Through the 20, 60 and 100 C values at 1 atm of the equation of state of Lemmon et al.
   const double d = t - 293.15;
   const double specificHeat = 1006.14 + d * (0.030375 + d * 4.15625e-4);  // J/(kg K)
-  const double perDensity = kGasConstantOfDryAir * t / inPascals(p);      // m3/kg
+  const double perDensity = kDryAirGasConstant * t / inPascals(p);        // m3/kg
   return {.expansionScale = aboveAbsoluteZero(film),
           .momentum = squareMetresPerSecond(viscosity * perDensity),
           .heat = squareMetresPerSecond(conductivity * perDensity / specificHeat),

@@ -54,6 +54,7 @@ struct Addition {
   Time beforeEnd;           // of the boil, as long as that at most
   bool isPoured = false;    // water by its volume; all else is weighed
 
+  bool isAtTheEnd() const { return beforeEnd <= seconds(0.0); }
   bool operator==(const Addition&) const = default;
 };
 

@@ -108,9 +108,9 @@ struct BrewDay {
   Volume preBoilCold, preBoilHot;
   Volume resultCold, resultHot;
   double liftedGravity = 1.0, preBoilGravity = 1.0, resultGravity = 1.0;  // 20/20
-  double resultExtract = 0.0;  // mass fraction, up to kThickestWort
-  Volume fullest;              // the most that ever stood in the vessel
-  Volume lowest;               // the least with the element on
+  double liftedExtract = 0.0, resultExtract = 0.0;  // mass fractions, up to kThickestWort
+  Volume fullest;                                   // the most that ever stood in the vessel
+  Volume lowest;                                    // the least with the element on
   std::optional<BoilFigures> boil;
   std::vector<Added> additions;  // in the order they went in
   // The least heat the vessel must get for its wort, as it is once the grain is lifted, to come to

@@ -136,7 +136,6 @@ class Day {
   const DayConditions conditions_;
   const SimulationOptions unwatched_;  // for what is tried and not told
   bool rolls_ = false;                 // once the clock of the boil has started
-  Volume addedCold_ = litres(0.0);     // by which additions raised the wort, at 20 C
   Moment now_;
   HeatLossModel losses_;  // of the stage that lossModel() was asked for last
   BrewDay day_;

@@ -145,6 +145,7 @@ bool Day::heatToBoil() {
   day_.liftedCold = now_.contents.wortVolume(kColdWort);
   day_.liftedHot = now_.contents.wortVolume(now_.wort);
   day_.liftedGravity = gravity();
+  day_.liftedExtract = std::max(0.0, now_.contents.strength());
   day_.boilingPoint = wortBoils();
   stage.goal = day_.boilingPoint;
   const Moment ready = now_;
@@ -215,7 +216,6 @@ void Day::take(std::size_t which, Stage& stage) {
   added.cold = contents.wortVolume(kColdWort);
   added.hot = contents.wortVolume(now_.wort);
   added.gravity = gravity();
-  addedCold_ += added.cold - added.coldBefore;
   day_.fullest = std::max(day_.fullest, contents.volume(now_.wort));
   day_.additions.push_back(added);
 }
@@ -265,10 +265,10 @@ bool Day::boil() {
   // What goes in cools the wort, not the boil.
   std::optional<Temperature> boiled;
   for (const std::size_t which : additionsInOrder()) {
-    const Time beforeEnd = batch_.additions[which].beforeEnd;
-    if (!goOnUntil(batch_.boil - beforeEnd)) break;
+    const Addition& addition = batch_.additions[which];
+    if (!goOnUntil(batch_.boil - addition.beforeEnd)) break;
     if (rolls_) boiled = day_.boilingPoint;
-    if (beforeEnd <= kSameMoment && !boiled) boiled = now_.wort;
+    if (addition.isAtTheEnd() && !boiled) boiled = now_.wort;
     take(which, stage);
     if (now_.contents.strength() >= kThickestWort) ended = PhaseEnd::Guard;
   }
@@ -284,8 +284,9 @@ bool Day::boil() {
 void Day::tellBoil(const Stage& stage, const Boiled& boiled) {
   const Time lasted = now_.clock - stage.begin;
   if (lasted <= seconds(0.0)) return;
-  const VolumeFlow off =
-      (day_.preBoilCold + addedCold_ - now_.contents.wortVolume(kColdWort)) / lasted;
+  Volume withAdditions = day_.preBoilCold;
+  for (const Added& added : day_.additions) withAdditions += added.cold - added.coldBefore;
+  const VolumeFlow off = (withAdditions - now_.contents.wortVolume(kColdWort)) / lasted;
   day_.boil =
       BoilFigures{.temperature = boiled.temperature,
                   .net = boiled.net,

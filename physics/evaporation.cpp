@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 
+#include "physics/constants.hpp"
 #include "physics/roots.hpp"
 #include "physics/water.hpp"
 
@@ -13,8 +14,7 @@ namespace physics {
 namespace {
 
 // Of ideal gases, as in ASHRAE Handbook - Fundamentals 2017, ch. 1.
-constexpr double kDryAirGasConstant = 287.042;  // J/(kg K)
-constexpr double kVapourGasConstant = 287.042 / 0.621945;
+constexpr double kVapourGasConstant = kDryAirGasConstant / 0.621945;
 constexpr double kAirSpecificHeat = 1006.0;  // J/(kg K)
 
 // Between a wall and air a few kelvins warmer: natural convection gives 3 to 5 at kettle size.

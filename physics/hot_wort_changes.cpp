@@ -5,11 +5,12 @@
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
 
+#include "physics/constants.hpp"
+
 namespace physics {
 namespace {
 
 constexpr Temperature kHundred = celsius(100.0);
-constexpr double kGasConstant = 8.314462618;  // J/(mol K), CODATA 2018
 
 // Small enough that a rate is nearly a parabola over it, and one reaction hardly feeds the next.
 HotCurve divided(const HotPiece& piece) {
@@ -53,7 +54,8 @@ ReactionRate isoFormation(Temperature t) {
   return perMinute(7.9e11 * std::exp(-11858.0 / inKelvin(t)));
 }
 ReactionRate sulfideFormation(Temperature t) {
-  return perMinute(0.0198 * std::exp(131600.0 / kGasConstant * (1.0 / 373.15 - 1.0 / inKelvin(t))));
+  return perMinute(0.0198 *
+                   std::exp(131600.0 / kMolarGasConstant * (1.0 / 373.15 - 1.0 / inKelvin(t))));
 }
 
 HotMinutes& HotMinutes::operator+=(const HotMinutes& other) {

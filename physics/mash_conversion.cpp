@@ -6,19 +6,20 @@
 #include <cmath>
 #include <vector>
 
+#include "physics/constants.hpp"
+
 namespace physics {
 namespace {
 
-constexpr double kGasConstant = 8.314462618;  // J/(mol K), CODATA 2018
 constexpr Temperature kSixtyFive = celsius(65.0);
 
 // With a factor a minute, and J/mol.
 ReactionRate arrhenius(double factor, double energy, Temperature t) {
-  return perMinute(factor * std::exp(-energy / (kGasConstant * inKelvin(t))));
+  return perMinute(factor * std::exp(-energy / (kMolarGasConstant * inKelvin(t))));
 }
 // As a share of what it is at 65 C.
 double relativeTo65(double energy, Temperature t) {
-  return std::exp(energy / kGasConstant * (1.0 / inKelvin(kSixtyFive) - 1.0 / inKelvin(t)));
+  return std::exp(energy / kMolarGasConstant * (1.0 / inKelvin(kSixtyFive) - 1.0 / inKelvin(t)));
 }
 
 // What is a second in the source.

@@ -75,7 +75,7 @@ struct Mashed {
   }
 };
 // Step by step, each as if it had one temperature: within 5e-4 of RK4 in steps of a second.
-// `sparingly`: all the starch is accessible at any temperature, as the laws were fitted.
+// Everywhere: all the starch is accessible at any temperature, as the laws were fitted.
 enum class Access { ByTemperature, Everywhere };
 Mashed mashed(const MashLaw& law, const HotCurve& curve, Access access = Access::ByTemperature);
 

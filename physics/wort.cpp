@@ -5,6 +5,7 @@
 #include <cassert>
 #include <cmath>
 
+#include "physics/constants.hpp"
 #include "physics/water.hpp"
 
 namespace physics {
@@ -25,11 +26,10 @@ LogActivity logActivity(double extract) {
   constexpr double molarWater = 18.01528e-3;    // kg/mol
   constexpr double molarSucrose = 342.2965e-3;  // kg/mol
   constexpr double q = -17638.0;                // J/mol
-  constexpr double gasConstant = 8.314462618;   // J/(mol K)
   const double water = (1.0 - extract) / molarWater;
   const double sucrose = extract / molarSucrose;
   const double x = sucrose / (water + sucrose);
-  return {std::log1p(-x), q / gasConstant * x * x * (1.0 + x * (-1.0038 - 0.24653 * x))};
+  return {std::log1p(-x), q / kMolarGasConstant * x * x * (1.0 + x * (-1.0038 - 0.24653 * x))};
 }
 
 }  // namespace

@@ -42,6 +42,13 @@ Told additionInWords(const physics::Addition& addition) {
   return Told(TOLD("Answer", "%1 of %2"), amount(water), what);
 }
 
+Told plannedAdditionInWords(const physics::Addition& addition) {
+  if (addition.isAtTheEnd())
+    return Told(TOLD("Answer", "%1, when the boil ends"), additionInWords(addition));
+  return Told(TOLD("Answer", "%1, %2 before the end"), additionInWords(addition),
+              rigs::asChosen(addition.beforeEnd));
+}
+
 Told dipText(const Added& added) {
   if (!dips(added)) return Told(TOLD("Answer", "hardly dips"));
   return Told(TOLD("Answer", "dips by about %1, to %2"),
@@ -50,12 +57,11 @@ Told dipText(const Added& added) {
 }
 
 Told backText(const Case& of, std::size_t rig, const Added& added) {
-  if (!dips(added)) return {};
-  if (of.plan.batch.additions[added.which].beforeEnd <= physics::seconds(0.0)) return {};
+  const physics::Addition& addition = of.plan.batch.additions[added.which];
+  if (!dips(added) || addition.isAtTheEnd()) return {};
   if (of.rig(rig).day.outcome != physics::Outcome::Done && !added.backIn) return {};
   if (!added.backIn) return Told(TOLD("Answer", "is not likely to roll again before the end"));
-  const physics::Time left = of.plan.batch.additions[added.which].beforeEnd;
-  if (*added.backIn > kSurelyBefore * left)
+  if (*added.backIn > kSurelyBefore * addition.beforeEnd)
     return Told(TOLD("Answer", "may just roll again before the end"));
   if (*added.backIn < physics::minutes(1.0))
     return Told(TOLD("Answer", "rolls again within about a minute"));
@@ -69,12 +75,8 @@ std::vector<Told> additionTexts(const Case& of, std::size_t rig) {
     const Told back = backText(of, rig, added);
     const Told effect =
         back.empty() ? dipText(added) : Told(TOLD("Answer", "%1, and %2"), dipText(added), back);
-    const Told what = additionInWords(addition);
-    const Told told = addition.beforeEnd > physics::seconds(0.0)
-                          ? Told(TOLD("Answer", "With %1, %2 before the end, the wort %3."), what,
-                                 rigs::asChosen(addition.beforeEnd), effect)
-                          : Told(TOLD("Answer", "With %1, when the boil ends, the wort %2."), what,
-                                 dipText(added));
+    const Told told(TOLD("Answer", "With %1, the wort %2."), plannedAdditionInWords(addition),
+                    effect);
     all.push_back(rigs::sentences({told, afterwards(added)}));
   }
   return all;
@@ -100,9 +102,7 @@ void addAdditionRows(RigTable& table, const Case& of) {
     };
     for (std::size_t i = 0; i < of.count(); ++i)
       if (const Added* one = added(i)) {
-        const physics::Addition& planned = of.plan.batch.additions[one->which];
-        table.heading(Told(TOLD("Answer", "%1, %2 before the end"), additionInWords(planned),
-                           rigs::asChosen(planned.beforeEnd)));
+        table.heading(plannedAdditionInWords(of.plan.batch.additions[one->which]));
         break;
       }
     row(Told(TOLD("Answer", "wort right after it")), "mixed_C",

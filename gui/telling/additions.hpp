@@ -13,6 +13,8 @@ namespace gui::telling {
 std::vector<rigs::Told> additionTexts(const Case& of, std::size_t rig);
 // Right after each of them, below a heading of its own; none where none are planned.
 void addAdditionRows(RigTable& table, const Case& of);
+// "500 g of sugar, 10 min before the end"; "2 L of water, when the boil ends"
+rigs::Told plannedAdditionInWords(const physics::Addition& addition);
 // "500 g of sugar", "2 L of water"
 rigs::Told additionInWords(const physics::Addition& addition);
 // "dips by about 2 K, to 98 °C"

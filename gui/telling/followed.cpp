@@ -271,7 +271,9 @@ void tellComing(const Case& of, std::size_t rig, const Followed& followed, Answe
   if (all.empty())
     answer.say(Told(TOLD("Followed", "Nothing more: by the clock the day is over.")));
   for (Told& one : all) answer.say(std::move(one));
-  if (!of.plan.batch.additions.empty() && !all.empty())
+  const auto& additions = of.plan.batch.additions;
+  if (!all.empty() && std::any_of(additions.begin(), additions.end(),
+                                  [](const auto& one) { return !one.isAtTheEnd(); }))
     answer.say(
         Told(TOLD("Followed",
                   "What goes into the boil is not in this list: the sheet to brew by has it, "

@@ -146,10 +146,13 @@ std::vector<Part> partsInUse(const Case& of) {
 }
 
 // A piece of a bar where a person points: what of the heat that came in, and of the bill.
+// Also what the cable took of it.
+Energy cameIn(const Ledger& total) { return total.supplied() + total.cable; }
+
 std::string pieceNote(const Case& of, std::size_t rig, const Part& part) {
   const Ledger& total = of.rig(rig).day.total;
   const Energy energy = part.energy(total);
-  const Energy in = total.fromWall() + total.slaking + total.brought;
+  const Energy in = cameIn(total);
   if (in <= physics::joules(0.0)) return of.text(part.name);
   const auto share = static_cast<double>(energy / in);
   const rigs::Amount figure =
@@ -183,7 +186,7 @@ Picture energyBars(const Case& of) {
 
 Told wholeText(const Case& of, std::size_t rig) {
   const Ledger& total = of.rig(rig).day.total;
-  const Energy in = total.fromWall() + total.slaking + total.brought;
+  const Energy in = cameIn(total);
   const auto share = [&](Energy part) {
     const double ofIn = in > physics::joules(0.0) ? static_cast<double>(part / in) : 0.0;
     return rigs::amount(ofIn, {.significantDigits = 2, .decimals = 0});
@@ -200,7 +203,7 @@ Told wholeText(const Case& of, std::size_t rig) {
 std::vector<Told> ofAllText(const Case& of) {
   const Extremes e = extremesOf(of, [&](std::size_t i) -> std::optional<double> {
     const Ledger& total = of.rig(i).day.total;
-    const Energy in = total.fromWall() + total.slaking + total.brought;
+    const Energy in = cameIn(total);
     if (in <= physics::joules(0.0)) return std::nullopt;
     const Energy steam = total.lost[Path::Evaporation] + total.steam;
     return static_cast<double>((in - steam - total.stored() - total.lifted) / in);

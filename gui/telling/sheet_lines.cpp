@@ -234,11 +234,11 @@ class DayLines {
     return of_.plan.batch.additions[added.which];
   }
   // Goes in when the element is off anyway.
-  bool isTopUp(const physics::Added& added) const {
-    return planned(added).beforeEnd <= physics::seconds(0.0);
-  }
+  bool isTopUp(const physics::Added& added) const { return planned(added).isAtTheEnd(); }
   Told goingIn(const physics::Added& added) const {
     if (isTopUp(added)) return Told(TOLD("Sheet", "slowly, and stir: it foams and splashes"));
+    if (planned(added).isPoured)
+      return Told(TOLD("Sheet", "element off first, slowly, on again: it foams and splashes"));
     return Told(TOLD("Sheet",
                      "element off first, slowly, stir till it is dissolved, on again: it foams and "
                      "splashes"));

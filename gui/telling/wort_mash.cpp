@@ -22,9 +22,7 @@ const MashedWort* mashedOf(const Case& of, std::size_t i) {
 }
 
 constexpr rigs::FormatOptions kWhole{.significantDigits = 2, .decimals = 0};
-rigs::Number points(double share) {
-  return {100.0 * share, {.significantDigits = 2, .decimals = 0}};
-}
+rigs::Number points(double share) { return {100.0 * share, kWhole}; }
 
 // Less than half a percent of it is none that anybody would see.
 constexpr double kHardlyAny = 0.005;

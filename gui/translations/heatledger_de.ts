@@ -3127,10 +3127,6 @@
         <translation>%1 und %2</translation>
     </message>
     <message>
-        <source>With %1, %2 before the end, the wort %3.</source>
-        <translation>Mit %1, %2 vor dem Ende: Die Würze %3.</translation>
-    </message>
-    <message>
         <source>Right after it: %1 cold, %2 hot, gravity %3.</source>
         <translation>Gleich danach: %1 kalt, %2 heiß, Dichte %3.</translation>
     </message>
@@ -3141,10 +3137,6 @@
     <message>
         <source>may just roll again before the end</source>
         <translation>wallt vielleicht gerade noch vor dem Ende wieder</translation>
-    </message>
-    <message>
-        <source>With %1, when the boil ends, the wort %2.</source>
-        <translation>Mit %1, am Ende des Kochens: Die Würze %2.</translation>
     </message>
     <message>
         <source>The mash&apos;s starch is done after %1 at the latest.</source>
@@ -3280,7 +3272,7 @@
     </message>
     <message>
         <source>%1, %2 before the end</source>
-        <translation>%1, %2 vor Schluss</translation>
+        <translation>%1, %2 vor dem Ende</translation>
     </message>
     <message>
         <source>a boil of %1</source>
@@ -3433,6 +3425,14 @@
     <message>
         <source>worth %1 at 100 °C</source>
         <translation>%1 bei 100 °C wert</translation>
+    </message>
+    <message>
+        <source>With %1, the wort %2.</source>
+        <translation>Mit %1: Die Würze %2.</translation>
+    </message>
+    <message>
+        <source>%1, when the boil ends</source>
+        <translation>%1, am Ende des Kochens</translation>
     </message>
 </context>
 <context>
@@ -10499,6 +10499,10 @@
         <source>slowly, and stir: it foams and splashes</source>
         <translation>langsam, und umrühren: es schäumt und spritzt</translation>
     </message>
+    <message>
+        <source>element off first, slowly, on again: it foams and splashes</source>
+        <translation>erst Heizstab aus, langsam, wieder an: es schäumt und spritzt</translation>
+    </message>
 </context>
 <context>
     <name>Start</name>
@@ -13503,16 +13507,16 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Kommt während des Kochens hinein</translation>
     </message>
     <message>
-        <source>%1, %2 before the end, at %3</source>
-        <translation>%1, %2 vor Schluss, mit %3</translation>
-    </message>
-    <message>
         <source>Hot stand</source>
         <translation>Heißhalten</translation>
     </message>
     <message>
         <source>Pitching</source>
         <translation>Anstellen</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <translation>%1, mit %2</translation>
     </message>
 </context>
 <context>

@@ -25,6 +25,7 @@
 #include "gui/window/appearance.hpp"
 #include "gui/window/questions/search_bar.hpp"
 #include "gui/window/words/reader.hpp"
+#include "gui/window/words/text_access.hpp"
 #include "rigs/documents/json_edit.hpp"
 
 namespace gui {
@@ -64,6 +65,7 @@ QString singleFile(const QMimeData& data) {
 MainWindow::MainWindow(const QString& plan, const QString& recoveryFolder)
     : recovery_(recoveryFolder) {
   setAcceptDrops(true);
+  speakTextsWhole();  // of all that is made from here on
   document_.startWithUnits(unitsToStartWith());
   shownUnits_ = document_.units();
   QString complaint;

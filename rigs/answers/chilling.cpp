@@ -211,6 +211,11 @@ bool statesChilling(const Plan& plan, const RigPlan& rig) {
   return plan.chilling.isStated || rig.chiller.isStated;
 }
 
+bool statesChilling(const Plan& plan) {
+  return std::any_of(plan.rigs.begin(), plan.rigs.end(),
+                     [&](const RigPlan& rig) { return statesChilling(plan, rig); });
+}
+
 std::shared_ptr<const ChillAnswer> chillAnswer(const RigPlan& rig, const Plan& plan,
                                                const BrewDay& day, bool asked) {
   if (!day.finished() || !day.boil || day.resultCold <= litres(0.0)) return nullptr;

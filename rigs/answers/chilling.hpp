@@ -81,6 +81,7 @@ bool isColdAlready(const ChillAnswer& chill);
 
 // Whether plan or rig say anything of chilling.
 bool statesChilling(const Plan& plan, const RigPlan& rig);
+bool statesChilling(const Plan& plan);  // of any of its rigs
 
 // Null for a day without finished wort. A coil is chilled with the lid off. The coil is 60 % as
 // wide as the kettle, its tube 0.8 mm thick, and a counterflow exchanger's hose 7 mm wider than its

@@ -29,13 +29,13 @@ std::optional<NoChill> noChill(const Rig& rig, const BrewDay& day, const Place& 
                          .lost.total();
   if (lost <= watts(0.0)) return std::nullopt;
   const Time constant = stored * (half - place.room) / lost;
-  const Temperature last = day.stages.back().last;
+  const auto cools = [&](Temperature from, Temperature to) {
+    return coolingTime(constant, from, to, place.room);
+  };
   return NoChill{.timeConstant = constant,
-                 .toHotHolding = last <= celsius(57.0)
-                                     ? std::optional(seconds(0.0))
-                                     : coolingTime(constant, last, celsius(57.0), place.room),
-                 .toTwentyOne = coolingTime(constant, celsius(57.0), celsius(21.0), place.room),
-                 .toFive = coolingTime(constant, celsius(57.0), celsius(5.0), place.room)};
+                 .toHotHolding = cools(day.stages.back().last, celsius(57.0)),
+                 .toTwentyOne = cools(celsius(57.0), celsius(21.0)),
+                 .toFive = cools(celsius(57.0), celsius(5.0))};
 }
 
 }  // namespace rigs

@@ -37,6 +37,7 @@ std::optional<Scald> scaldAt(Temperature water) {
 
 std::optional<Time> coolingTime(Time timeConstant, Temperature from, Temperature to,
                                 Temperature surroundings) {
+  if (from <= to) return seconds(0.0);
   if (to <= surroundings) return std::nullopt;
   return timeConstant * std::log(inKelvins(from - surroundings) / inKelvins(to - surroundings));
 }

@@ -25,8 +25,8 @@ inline constexpr physics::Temperature kHottestTabledScald = physics::celsius(60.
 // Of all rigs' rests; nullopt where nothing is mashed.
 std::optional<physics::Temperature> hottestMash(const Answers& answers);
 
-// Newton's cooling with one time constant: how long from one temperature to another, nullopt where
-// the surroundings are not cold enough.
+// Newton's cooling with one time constant: how long from one temperature down to another, 0 where
+// it is as cold already, nullopt where the surroundings are not cold enough.
 std::optional<physics::Time> coolingTime(physics::Time timeConstant, physics::Temperature from,
                                          physics::Temperature to,
                                          physics::Temperature surroundings);

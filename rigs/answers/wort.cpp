@@ -104,20 +104,9 @@ HotStage staged(const HotCurve& curve) {
   return stage;
 }
 
-// The extract by which the day's wort boils: that of the wort before its boil, whatever goes in
-// later.
-double extractBoiled(const BrewDay& day, Pressure pressure) {
-  double low = 0.0;
-  double high = kThickestWort;
-  for (int halved = 0; halved < 40; ++halved) {
-    const double middle = 0.5 * (low + high);
-    (boilingPoint(middle, pressure) < day.boilingPoint ? low : high) = middle;
-  }
-  return low;
-}
-
+// The day's wort boils by what it is when the grain is lifted, whatever goes in later.
 void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day) {
-  const Temperature sea = boilingPoint(extractBoiled(day, plan.place.pressure), pascals(101325.0));
+  const Temperature sea = boilingPoint(day.liftedExtract, pascals(101325.0));
   const HotCurve there{{.lasts = plan.batch.boil, .from = sea, .to = sea}};
   wort.atSeaLevel = atHundred(there).iso;
   if (wort.rolled && wort.boiling >= kIsoMeasuredFrom)

@@ -218,11 +218,6 @@ std::optional<Caution> cooling(const Plan& plan, const Answers& answers) {
 }
 
 // Of a plan that does say how it is chilled.
-bool chillingIsStated(const Plan& plan) {
-  return plan.chilling.isStated ||
-         std::any_of(plan.rigs.begin(), plan.rigs.end(),
-                     [](const RigPlan& rig) { return rig.chiller.isStated; });
-}
 Caution chilledElsewhere() {
   return {"cooling",
           Told(TOLD("Phrases",
@@ -247,7 +242,7 @@ std::vector<Caution> cautionsFor(About about, const Plan& plan, const Answers& a
     return all;
   }
   const auto cool =
-      chillingIsStated(plan) ? std::optional(chilledElsewhere()) : cooling(plan, answers);
+      statesChilling(plan) ? std::optional(chilledElsewhere()) : cooling(plan, answers);
   const bool verdicts = about != About::Day && about != About::Room;
   if (verdicts) {
     // The last one will say more than this one does.

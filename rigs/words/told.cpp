@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/words/told.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
@@ -27,6 +28,12 @@ std::string filled(std::string_view text, const std::vector<Argument>& arguments
     result += tell(arguments[static_cast<std::size_t>(text[++i] - '1')], reader);
   }
   return result;
+}
+
+// Of a moment beyond any day, a slip of whoever typed it, as many as can be told.
+long wholeMinutes(physics::Time time) {
+  constexpr double kMost = 1e12;
+  return std::lround(std::clamp(physics::inMinutes(time), -kMost, kMost));
 }
 
 std::string twoDigits(long n) {
@@ -72,14 +79,14 @@ struct Teller {
     return withDecimalSign(moneyText(m), *reader.language);
   }
   std::string operator()(const HoursAndMinutes& t) const {
-    const long minutes = std::lround(physics::inMinutes(t.time));
+    const long minutes = wholeMinutes(t.time);
     return (minutes < 0 ? "-" : "") + std::to_string(std::abs(minutes) / 60) + ':' +
            twoDigits(std::abs(minutes) % 60);
   }
   std::string operator()(const Clock& c) const {
     if (c.counted)
       return tell(Told(TOLD("Words", "hour %1"), HoursAndMinutes{c.sinceMidnight}), reader);
-    const long minutes = std::lround(physics::inMinutes(c.sinceMidnight));
+    const long minutes = wholeMinutes(c.sinceMidnight);
     constexpr long kDay = 24L * 60L;
     const long days = (minutes < 0 ? minutes - (kDay - 1) : minutes) / kDay;
     const long left = minutes - days * kDay;

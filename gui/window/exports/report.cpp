@@ -83,12 +83,6 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
-bool saysHowItChills(const ReportInput& input) {
-  const rigs::Plan& plan = input.solution->plan;
-  return std::any_of(plan.rigs.begin(), plan.rigs.end(),
-                     [&](const rigs::RigPlan& rig) { return rigs::statesChilling(plan, rig); });
-}
-
 // All, but what helps most and how sure it is where nobody has searched for it, and how long it
 // chills where the plan says nothing of that.
 std::vector<Question> questionsOf(const ReportInput& input) {
@@ -97,7 +91,7 @@ std::vector<Question> questionsOf(const ReportInput& input) {
                                     [](const auto& rig) { return rig.helps != nullptr; });
   const bool sure = std::all_of(answered.begin(), answered.end(),
                                 [](const auto& rig) { return rig.sure != nullptr; });
-  const bool chills = saysHowItChills(input);
+  const bool chills = rigs::statesChilling(input.solution->plan);
   std::vector<Question> all;
   for (const Question question : telling::allQuestions())
     if ((searched || question != Question::HelpsMost) && (sure || question != Question::HowSure) &&
@@ -110,7 +104,7 @@ std::vector<Question> questionsOf(const ReportInput& input) {
 // wort is half of it chilling, and told in short where the plan says nothing of that.
 bool isToldAtLength(Question question, const ReportInput& input) {
   if (question == Question::Overview) return false;
-  return question != Question::WortChanges || saysHowItChills(input);
+  return question != Question::WortChanges || rigs::statesChilling(input.solution->plan);
 }
 
 // Stage by stage the heat fills a spreadsheet, not a page: paper has what the day comes to, and

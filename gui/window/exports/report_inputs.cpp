@@ -74,9 +74,8 @@ void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
   rows.add(InputWords::tr("Boil"), shown(batch.boil, units));
   QStringList additions;
   for (const physics::Addition& addition : batch.additions)
-    additions.push_back(InputWords::tr("%1, %2 before the end, at %3")
-                            .arg(told(telling::additionInWords(addition), readerOf(units)),
-                                 shown(addition.beforeEnd, units),
+    additions.push_back(InputWords::tr("%1, at %2")
+                            .arg(told(telling::plannedAdditionInWords(addition), readerOf(units)),
                                  shown(addition.temperature, units)));
   if (!additions.isEmpty())
     rows.add(InputWords::tr("Goes in during the boil"), additions.join(QStringLiteral("; ")));

@@ -14,7 +14,6 @@
 #include "gui/telling/overload.hpp"
 #include "gui/window/forms/field_words.hpp"
 #include "gui/window/words/reader.hpp"
-#include "gui/window/words/text_access.hpp"
 #include "rigs/plans/rig_letters.hpp"
 #include "rigs/quantities/digits.hpp"
 
@@ -83,7 +82,6 @@ PlanForms::PlanForms(PlanDocument& document, QWidget* parent)
     : QWidget(parent), document_(document) {
   auto* rows = new QVBoxLayout(this);
   rows->setContentsMargins(0, 0, 0, 0);
-  speakTextsWhole();
   others_ = new QLabel;
   others_->setObjectName(QStringLiteral("other problems"));
   others_->setWordWrap(true);

@@ -4,14 +4,11 @@
 #include <QHBoxLayout>
 #include <QVBoxLayout>
 
-#include "gui/window/words/text_access.hpp"
-
 namespace gui {
 namespace {
 
 // Whole sentences, which a person may copy.
 QLabel* sentences(const char* name, QWidget* parent) {
-  speakTextsWhole();
   auto* label = new QLabel(parent);
   label->setObjectName(QLatin1String(name));
   label->setTextFormat(Qt::PlainText);

@@ -19,7 +19,6 @@
 #include "gui/telling/strip.hpp"
 #include "gui/window/help_note.hpp"
 #include "gui/window/words/reader.hpp"
-#include "gui/window/words/text_access.hpp"
 
 namespace gui {
 
@@ -57,7 +56,6 @@ int linesOf(const QString& text, const QFont& font, int width) {
 
 // Whole sentences, which a person may copy.
 QLabel* QuestionPage::Parts::label() const {
-  speakTextsWhole();
   auto* made = new QLabel(page);
   made->setTextFormat(Qt::PlainText);
   made->setWordWrap(true);

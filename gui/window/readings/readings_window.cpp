@@ -20,7 +20,6 @@
 #include "gui/telling/strip.hpp"
 #include "gui/window/forms/quantity_field.hpp"
 #include "gui/window/words/reader.hpp"
-#include "gui/window/words/text_access.hpp"
 #include "rigs/answers/kept.hpp"
 #include "rigs/documents/file_errors.hpp"
 #include "rigs/documents/files.hpp"
@@ -36,7 +35,6 @@ constexpr int kLinesEms = 22;
 constexpr int kPictureEms = 18;
 
 QLabel* textLabel(const QString& name) {
-  speakTextsWhole();
   auto* label = new QLabel;
   label->setObjectName(name);
   label->setTextFormat(Qt::PlainText);

@@ -31,6 +31,9 @@ TEST(CoolingTime, MatchesTheCheckValues) {
   EXPECT_WITHIN(coolingTime(hours(8.0), celsius(100.0), celsius(57.0), celsius(20.0)).value(),
                 hours(6.17), hours(0.005));
   EXPECT_FALSE(coolingTime(hours(1.0), celsius(57.0), celsius(5.0), celsius(5.0)));
+  // As cold already, be it colder than the room.
+  EXPECT_EQ(coolingTime(hours(1.0), celsius(57.0), celsius(57.0), celsius(20.0)), seconds(0.0));
+  EXPECT_EQ(coolingTime(hours(1.0), celsius(8.0), celsius(57.0), celsius(20.0)), seconds(0.0));
   EXPECT_DOUBLE_EQ(growth(hours(4.0), minutes(20.0)), 4096.0);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "rigs/words/told.hpp"
 
+#include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
 #include <map>
@@ -93,6 +94,11 @@ TEST(Clock, SaysOnWhichDay) {
             "hour 2:05");
   EXPECT_EQ(tell(Argument(HoursAndMinutes{minutes(125.0)}), {}), "2:05");
   EXPECT_EQ(tell(Argument(HoursAndMinutes{minutes(-5.0)}), {}), "-0:05");
+  // Typed by a hand that slipped: nothing overflows.
+  for (const double moment : {2.4e22, -2.4e22, 1e300, -1e300}) {
+    EXPECT_THAT(tell(Argument(Clock{seconds(moment)}), {}), testing::HasSubstr("69444444"));
+    EXPECT_FALSE(tell(Argument(HoursAndMinutes{seconds(moment)}), {}).empty());
+  }
 }
 
 TEST(Gap, TellsNoDigitsOfRounding) {
