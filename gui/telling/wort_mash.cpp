@@ -87,14 +87,6 @@ Told limitText(const MashConversion& mash) {
               amount(physics::kAttenuationTo));
 }
 
-// Nothing is capped silently.
-Told publishedText(const MashConversion& mash) {
-  constexpr double kPublished = 0.07;
-  if (mash.trimming->atMost < kPublished + kHardlyAny) return {};
-  return Told(TOLD("Answer", "Published experience gives at most %1 points (own estimate)."),
-              points(kPublished));
-}
-
 // What nobody knows is told.
 Told trimmingText(const MashConversion& mash) {
   if (!mash.trimming)
@@ -117,7 +109,7 @@ Told trimmingText(const MashConversion& mash) {
 
 Told longHoursText(const MashConversion& mash) {
   if (mash.lasts <= physics::kTrimmingFrom || !mash.limit) return {};
-  return rigs::sentences({trimmingText(mash), mash.trimming ? publishedText(mash) : Told()});
+  return trimmingText(mash);
 }
 
 Told bedText(const MashedWort& mash) {

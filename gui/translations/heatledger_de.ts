@@ -3395,10 +3395,6 @@
         <translation>Mit üblichem Malz ist die Stärke nach etwa %1 verzuckert; spät verkleisterndes Malz lässt bis zu %2 zurück.</translation>
     </message>
     <message>
-        <source>Published experience gives at most %1 points (own estimate).</source>
-        <translation>Veröffentlichte Erfahrung spricht für höchstens %1 Punkte (eigene Schätzung).</translation>
-    </message>
-    <message>
         <source>After %1 that nobody stirs, the middle of the grain may be %2 to %3 warmer than its side, and of longer no range is known; all this is told of the mean.</source>
         <translation>Nach %1, in denen niemand rührt, kann die Mitte des Malzes %2 bis %3 wärmer sein als sein Rand, und für länger ist keine Spanne bekannt; all dies gilt für das Mittel.</translation>
     </message>
