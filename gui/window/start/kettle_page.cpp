@@ -120,7 +120,7 @@ void KettlePage::addKettle(QGridLayout& grid) {
 }
 
 void KettlePage::addCircuit(QGridLayout& grid) {
-  const auto choice = [this, &grid](const QString& text, const QString& name) {
+  const auto choice = [&grid](const QString& text, const QString& name) {
     auto* box = new PlanComboBox;
     box->setObjectName(name);
     box->setSizeAdjustPolicy(QComboBox::AdjustToContents);
