@@ -63,7 +63,8 @@ void addLines(Picture& picture, const Case& of) {
   picture.yTo = most;
   PictureLine rated{.rig = -1,
                     .name = of.text(Told(TOLD("Circuit", "what the circuit is rated for"))),
-                    .points = {}};
+                    .points = {},
+                    .limit = true};
   if (end > 0.0) rated.points = {{0.0, 100.0}, {end, 100.0}};
   picture.lines.push_back(std::move(rated));
 }

@@ -2,6 +2,7 @@
 #include "gui/telling/cooling.hpp"
 
 #include <algorithm>
+#include <limits>
 #include <string>
 #include <utility>
 
@@ -245,6 +246,29 @@ Table nightTable(const Case& of) {
   return table.take();
 }
 
+namespace {
+
+// Where a mash passes it or comes near; another's picture would only be the flatter for it.
+void addWarmLimit(Picture& picture, const Case& of) {
+  constexpr double kNear = 3.0;  // of the shown unit
+  const double limit = of.axis(rigs::kWarmUpTo);
+  double coldest = std::numeric_limits<double>::infinity();
+  double end = 0.0;
+  for (const PictureLine& line : picture.lines) {
+    for (const PicturePoint& point : line.points) {
+      coldest = std::min(coldest, point.y);
+      end = std::max(end, point.x);
+    }
+  }
+  if (end <= 0.0 || coldest > limit + kNear) return;
+  picture.lines.push_back({.rig = -1,
+                           .name = of.text(rigs::Argument(amount(rigs::kWarmUpTo))),
+                           .points = {{0.0, limit}, {end, limit}},
+                           .limit = true});
+}
+
+}  // namespace
+
 Picture coolingPicture(const Case& of) {
   Picture picture;
   picture.title = of.text(Told(TOLD("Answer", "A full mash left unplugged")));
@@ -277,6 +301,7 @@ Picture coolingPicture(const Case& of) {
     if (const Night* night = nightOf(of, i)) add(i, *night, false);
   for (std::size_t i = 0; i < of.count(); ++i)
     if (const Night* night = supposedOf(of, i)) add(i, *night, true);
+  addWarmLimit(picture, of);
   return picture;
 }
 

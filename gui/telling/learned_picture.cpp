@@ -50,6 +50,13 @@ void addDay(Picture& picture, const Case& of, std::size_t rig, const rigs::ReadC
   if (!line.points.empty()) picture.lines.push_back(std::move(line));
 }
 
+// Along the axis, whose degrees may be another's.
+double halfOfLastDigit(const Case& of, const rigs::readings::Reading& one) {
+  const auto* wort = std::get_if<Temperature>(&one.value);
+  if (!wort) return 0.0;
+  return 0.5 * (of.axis(*wort + physics::kelvins(one.step)) - of.axis(*wort));
+}
+
 void addReadings(Picture& picture, const Case& of, std::size_t rig,
                  const std::vector<rigs::readings::Reading>& read) {
   const std::size_t step = 1 + read.size() / kMostPoints;
@@ -59,7 +66,8 @@ void addReadings(Picture& picture, const Case& of, std::size_t rig,
           {.rig = static_cast<int>(rig),
            .at = {physics::inMinutes(read[i].at - of.plan.startOfDay), of.axis(*wort)},
            .label = {},
-           .event = of.text(Told(TOLD("Learned", "Read")))});
+           .event = of.text(Told(TOLD("Learned", "Read"))),
+           .rounding = halfOfLastDigit(of, read[i])});
 }
 
 // At first the stage that was read of: a mash's drift beside its heating to the boil is a flat
@@ -81,7 +89,10 @@ void showWhatWasReadOf(Picture& picture, const rigs::ReadCourse& course) {
   };
   for (const PictureLine& line : picture.lines)
     for (const PicturePoint& p : line.points) reach(p);
-  for (const PictureMark& mark : picture.marks) reach(mark.at);
+  for (const PictureMark& mark : picture.marks) {
+    reach({mark.at.x, mark.at.y - mark.rounding.value_or(0.0)});
+    reach({mark.at.x, mark.at.y + mark.rounding.value_or(0.0)});
+  }
   if (!(highest > lowest)) return;
   picture.xFrom = from;
   picture.xTo = until;

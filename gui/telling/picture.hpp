@@ -33,6 +33,8 @@ struct PictureLine {
   // A companion, such as the same rig without its jacket; of no rig's: what was thought before.
   bool faint = false;
   std::vector<PicturePhase> phases = {};
+  // Of no rig's: a bound that others are held against, named at its own end.
+  bool limit = false;
 };
 
 // What lies between two of the lines, as a wash of the first one's colour.
@@ -46,6 +48,9 @@ struct PictureMark {  // an event, an operating point
   PicturePoint at;
   std::string label;       // short; empty: a dot
   std::string event = {};  // what happens there: told where a person points, and beside such a dot
+  // Of what a person read: by how much its last digit leaves it open either way, along y; 0 or
+  // more.
+  std::optional<double> rounding = {};
 };
 
 struct PictureBand {  // a published range of y (or of x), with its source

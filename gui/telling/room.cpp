@@ -166,7 +166,7 @@ Told closedText(const rigs::RoomAnswer& room) {
 // --- Pictures.
 
 PictureLine level(std::string name, double y, double until) {
-  return {.rig = -1, .name = std::move(name), .points = {{0.0, y}, {until, y}}};
+  return {.rig = -1, .name = std::move(name), .points = {{0.0, y}, {until, y}}, .limit = true};
 }
 
 PictureLine humidityLine(const Case& of, std::size_t i, Picture& picture) {

@@ -24,7 +24,9 @@ struct ChartLayout {
     QPointF anchor = {};  // what it names
     QRectF sample = {};   // beside a legend's text
     LegendSample kind = LegendSample::None;
-    bool isOut = false;  // of a legend: its rig is not drawn
+    bool isOut = false;   // of a legend: its rig is not drawn
+    bool isRead = false;  // of a mark: a person's reading
+    double reach = 0.0;   // of such: up and down, as far as its last digit leaves open
   };
   struct Bar {
     int rig = 0;

@@ -47,6 +47,7 @@ ChartLayout Layouter::take() {
     limits(bottomOfHead);
     traceLines();
     lineEnds();
+    limitNames();
     marks();
     bands();
     areaNames();

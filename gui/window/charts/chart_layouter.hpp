@@ -57,6 +57,9 @@ class Layouter {
   void lineEnds();
   QRectF endBox(QPointF end, QSizeF size, double from) const;
   void bands();
+  // Of lines that others are held against, in their accent.
+  void limitNames();
+  void nameAlong(const std::string& name, double y, bool always);
   // How much of the lines a box would cover, in points of them.
   int covered(const QRectF& box) const;
   void traceLines();

@@ -116,27 +116,42 @@ void Layouter::bands() {
     taken_.push_back(box);
   }
   if (!picture_.draggable || picture_.draggableLabel.empty()) return;
-  const QString text = QString::fromStdString(picture_.draggableLabel);
-  const double y = layout_.at({0.0, *picture_.draggable}).y();
-  if (y < layout_.plot.top() || y > layout_.plot.bottom()) return;
+  nameAlong(picture_.draggableLabel, *picture_.draggable, false);
+}
+
+void Layouter::limitNames() {
+  for (const PictureLine& line : picture_.lines)
+    if (line.limit && !line.points.empty()) nameAlong(line.name, line.points.back().y, true);
+}
+
+// Above or below a level line, as far to its end as nothing else stands there.
+void Layouter::nameAlong(const std::string& name, double y, bool always) {
+  const QString text = QString::fromStdString(name);
+  const double height = layout_.at({0.0, y}).y();
+  if (height < layout_.plot.top() - 1.0 || height > layout_.plot.bottom() + 1.0) return;
   const double width = widthOf(text);
-  const double above = y - lineHeight_ - 1.0;
-  const double below = y + 2.0;
-  QRectF box;
-  for (const double x :
-       {layout_.plot.right() - width - kLabelGap, layout_.plot.center().x() - 0.5 * width,
-        layout_.plot.left() + 2.0 * kLabelGap}) {
-    for (const double top : {above, below}) {
-      const QRectF there(x, top, width, lineHeight_);
+  const double right = layout_.plot.right() - width - kLabelGap;
+  const double left = std::min(right, layout_.plot.left() + 2.0 * kLabelGap);
+  QRectF best;
+  double least = std::numeric_limits<double>::infinity();
+  for (const double share : {1.0, 0.75, 0.5, 0.25, 0.0}) {
+    for (const double top : {height - lineHeight_ - 1.0, height + 2.0}) {
+      const QRectF there(left + share * (right - left), top, width, lineHeight_);
       const bool inside = layout_.plot.top() <= top && there.bottom() <= layout_.plot.bottom();
-      if (box.isNull() && inside && !overlapsAny(there, taken_)) box = there;
+      if (!inside) continue;
+      const bool taken = overlapsAny(there, taken_);
+      if (taken && !always) continue;
+      const double cost = covered(there) + (1.0 - share) * 2.0 + (taken ? 1e6 : 0.0);
+      if (cost >= least) continue;
+      least = cost;
+      best = there;
     }
   }
-  if (box.isNull()) return;
-  Label label{text, box};
+  if (best.isNull()) return;
+  Label label{text, best};
   label.index = 3;
   layout_.titles.push_back(label);
-  taken_.push_back(box);
+  taken_.push_back(best);
 }
 
 // Asked for hundreds of places of every name: only those side by side with the box are looked at.
@@ -176,6 +191,10 @@ void Layouter::marks() {
     if (!layout_.plot.adjusted(-1, -1, 1, 1).contains(at)) continue;
     Label label{QString::fromStdString(mark.label), {}, mark.rig};
     label.anchor = at;
+    if (mark.rounding) {
+      label.isRead = true;
+      label.reach = *mark.rounding * layout_.scale().y();
+    }
     if (!label.text.isEmpty()) label.box = placeFor(label.text, at);
     layout_.marks.push_back(label);
   }

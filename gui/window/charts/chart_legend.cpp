@@ -59,7 +59,7 @@ QVector<LegendEntry> legendOf(const Picture& picture) {
   std::stable_sort(entries.begin(), entries.end(),
                    [](const LegendEntry& a, const LegendEntry& b) { return a.index < b.index; });
   for (const PictureLine& line : picture.lines) {
-    if (line.rig >= 0) continue;
+    if (line.rig >= 0 || line.limit) continue;  // a limit is named at its end
     entries.push_back(
         {QString::fromStdString(line.name), 0, line.faint ? Sample::Outline : Sample::PlainLine});
   }

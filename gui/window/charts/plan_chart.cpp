@@ -24,6 +24,7 @@
 #include <limits>
 
 #include "gui/telling/curve.hpp"
+#include "gui/window/charts/chart_labels.hpp"
 #include "gui/window/charts/chart_washes.hpp"
 #include "gui/window/charts/rig_swatch.hpp"
 
@@ -53,7 +54,8 @@ QPen flatPen(const QColor& color, double width) {
 }
 
 QPen penOf(const Picture& picture, const PictureLine& line, const ChartLook& look) {
-  if (line.rig < 0) return flatPen(line.faint ? look.quietInk : look.ink, kFaintWidth);
+  const QColor ofNone = line.limit ? look.accent : line.faint ? look.quietInk : look.ink;
+  if (line.rig < 0) return flatPen(ofNone, kFaintWidth);
   return flatPen(shadeOfRig(telling::slotOfRig(picture, line.rig), lookOfRig(line.rig, look)),
                  line.faint                ? kFaintWidth
                  : line.rig == look.lifted ? kLiftedWidth
@@ -102,14 +104,6 @@ QVector<Points> edgesOf(const Picture& picture, const ChartLayout& layout) {
   return edges;
 }
 
-void text(QPainter& painter, const Label& label, const QFont& font, const QColor& color,
-          int flags = Qt::AlignLeft | Qt::AlignVCenter) {
-  if (label.box.isEmpty()) return;
-  painter.setFont(font);
-  painter.setPen(color);
-  painter.drawText(label.box.adjusted(0, 0, 1, 0), flags, label.text);
-}
-
 void sampleOf(QPainter& painter, const Label& label, const Picture& picture,
               const ChartLook& look) {
   const QRectF& box = label.sample;
@@ -144,17 +138,6 @@ void sampleOf(QPainter& painter, const Label& label, const Picture& picture,
   drawRigSwatch(painter, slot, box, own, width, !faint);
 }
 
-// From what a label names to the label, where it could not stand right beside it.
-void leader(QPainter& painter, const Label& label, const QColor& color) {
-  constexpr double kBeside = 13.0;  // pixels
-  if (label.box.isEmpty()) return;
-  const QPointF near(std::clamp(label.anchor.x(), label.box.left(), label.box.right()),
-                     std::clamp(label.anchor.y(), label.box.top(), label.box.bottom()));
-  if (std::hypot(near.x() - label.anchor.x(), near.y() - label.anchor.y()) < kBeside) return;
-  painter.setPen(flatPen(color, 1.0));
-  painter.drawLine(label.anchor, near);
-}
-
 }  // namespace
 
 struct Plot::Parts {
@@ -178,7 +161,6 @@ struct Plot::Parts {
   void fill();
   void under(QPainter& painter) const;
   void over(QPainter& painter) const;
-  void marks(QPainter& painter) const;
   void veil(QPainter& painter) const;
   void limitLine(QPainter& painter, const Label& label) const;
   void paths(QPainter& painter) const;
@@ -365,16 +347,6 @@ void Plot::Parts::paths(QPainter& painter) const {
   }
 }
 
-void Plot::Parts::marks(QPainter& painter) const {
-  for (const Label& mark : layout.marks) leader(painter, mark, look.quietInk);
-  for (const Label& mark : layout.marks) {
-    const ChartLook own = lookOfRig(mark.index, look);
-    drawRigPoint(painter, telling::slotOfRig(picture, mark.index), mark.anchor, 4.0, own);
-    if (mark.box.isEmpty()) continue;
-    text(painter, mark, layout.smallFont, own.faded > 0.0 ? look.quietInk : look.ink);
-  }
-}
-
 // Over the bars of all rigs but the one that stands out.
 void Plot::Parts::veil(QPainter& painter) const {
   QColor paper = look.paper;
@@ -397,12 +369,12 @@ void Plot::Parts::over(QPainter& painter) const {
   if (bars && look.lifted) veil(painter);
   const int parts = static_cast<int>(picture.partNames.size());
   for (const Label& label : layout.parts) {
-    text(painter, label, layout.smallFont, inkOn(shadeOfPart(label.index, parts, look)),
-         Qt::AlignCenter);
+    drawLabel(painter, label, layout.smallFont, inkOn(shadeOfPart(label.index, parts, look)),
+              Qt::AlignCenter);
   }
   for (const Label& label : layout.limits) {
     if (!bars) limitLine(painter, label);
-    text(painter, label, layout.font, look.accent, Qt::AlignCenter);
+    drawLabel(painter, label, layout.font, look.accent, Qt::AlignCenter);
   }
   if (picture.draggable) {
     const double height = layout.at({0.0, *picture.draggable}).y();
@@ -415,37 +387,37 @@ void Plot::Parts::over(QPainter& painter) const {
     }
   }
   for (const Label& label : layout.bands) {
-    text(painter, label, layout.smallFont, look.quietInk);
+    drawLabel(painter, label, layout.smallFont, look.quietInk);
   }
-  marks(painter);
+  drawMarks(painter, picture, layout, look);
   for (const Label& label : layout.lineEnds) {
-    leader(painter, label, look.quietInk);
+    drawLeader(painter, label, look.quietInk);
     QFont strong = layout.font;
     strong.setBold(true);
-    text(painter, label, strong,
-         shadeOfRig(telling::slotOfRig(picture, label.index), lookOfRig(label.index, look)));
+    drawLabel(painter, label, strong,
+              shadeOfRig(telling::slotOfRig(picture, label.index), lookOfRig(label.index, look)));
   }
   for (const auto* labels : {&layout.xTicks, &layout.yTicks}) {
-    for (const Label& label : *labels) text(painter, label, layout.font, look.quietInk);
+    for (const Label& label : *labels) drawLabel(painter, label, layout.font, look.quietInk);
   }
   for (const Label& label : layout.barNames) {
     if (!layout.limits.isEmpty()) painter.fillRect(label.box, look.paper);
-    text(painter, label, layout.font, look.ink);
+    drawLabel(painter, label, layout.font, look.ink);
   }
   for (const Label& label : layout.titles) {
     const QColor color = label.index == 0   ? look.ink
                          : label.index == 3 ? look.accent
                                             : look.quietInk;
-    text(painter, label, label.index == 0 ? layout.titleFont : layout.font, color,
-         label.index == 2 || label.index == 3 ? Qt::AlignRight | Qt::AlignVCenter
-                                              : Qt::AlignLeft | Qt::TextWordWrap);
+    drawLabel(painter, label, label.index == 0 ? layout.titleFont : layout.font, color,
+              label.index == 2 || label.index == 3 ? Qt::AlignRight | Qt::AlignVCenter
+                                                   : Qt::AlignLeft | Qt::TextWordWrap);
   }
   for (const Label& label : layout.legend) {
     sampleOf(painter, label, picture, look);
     QFont font = layout.font;
     font.setStrikeOut(label.isOut);
-    text(painter, label, font, label.isOut ? look.quietInk : look.ink,
-         Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
+    drawLabel(painter, label, font, label.isOut ? look.quietInk : look.ink,
+              Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap);
   }
 }
 
@@ -454,8 +426,7 @@ void Plot::draw(QPainter& painter) const {
   painter.save();
   p.under(painter);
   painter.setRenderHint(QPainter::Antialiasing, true);
-  const QRectF whole = p.scene.sceneRect();
-  p.scene.render(&painter, whole, whole, Qt::IgnoreAspectRatio);
+  p.scene.render(&painter, p.scene.sceneRect(), p.scene.sceneRect(), Qt::IgnoreAspectRatio);
   if (p.vector) p.paths(painter);
   p.over(painter);
   painter.restore();

@@ -190,7 +190,7 @@ QStringList PlanChart::Parts::readOut() const {
       withUnit(readingText(*crosshair, w.width(), picture.xIsClock, look.locale), picture.xUnit);
   for (const PictureLine& line : picture.lines) {
     const auto value = telling::valueAt(line.points, *crosshair);
-    if (value) lines += readOutOf(line, *value, w);
+    if (value && !line.limit) lines += readOutOf(line, *value, w);
   }
   for (std::size_t i = picture.areas.size(); i-- > 0;) {
     const auto value = telling::valueAt(picture.areas[i], *crosshair);
@@ -263,7 +263,7 @@ void PlanChart::Parts::drawBeside(QPainter& painter, double x) const {
   double width = 0.0;
   for (const PictureLine& line : picture.lines) {
     const auto value = telling::valueAt(line.points, *crosshair);
-    if (!value) continue;
+    if (!value || line.limit) continue;
     const QPointF at = layout.at({*crosshair, *value});
     if (!layout.plot.adjusted(-1, -1, 1, 1).contains(at)) continue;
     const QColor shade = line.rig < 0 ? (line.faint ? look.quietInk : look.ink)

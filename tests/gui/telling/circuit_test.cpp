@@ -234,6 +234,7 @@ TEST(CircuitCarries, DrawsTheCurrentOfEachPartOfTheDay) {
   EXPECT_THAT(picture.bands[0].source, HasSubstr("United States, continuous load"));
   ASSERT_EQ(picture.lines.back().points.size(), 2u);
   EXPECT_DOUBLE_EQ(picture.lines.back().points[1].y, 100.0);
+  EXPECT_TRUE(picture.lines.back().limit);
   test_support::expectFiniteAscendingPoints(ofDemo());
 }
 

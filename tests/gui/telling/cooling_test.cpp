@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "gui/telling/curve.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/summary.hpp"
@@ -35,6 +37,11 @@ std::string allSaid(const Answer& answer) {
       for (const Row& row : table->rows) all += '|' + inEnglish(row.label);
   }
   return all;
+}
+
+std::ptrdiff_t linesOfRigs(const Picture& picture) {
+  return std::count_if(picture.lines.begin(), picture.lines.end(),
+                       [](const PictureLine& line) { return line.rig >= 0; });
 }
 
 TEST(HowFarCools, TellsEachRigAsItIs) {
@@ -95,8 +102,9 @@ TEST(HowFarCools, SupposesNothingThatWasNotAskedFor) {
     for (const char* never : {"with jacket", "without", "foam", "upposed", "if it"})
       EXPECT_FALSE(holds(allSaid(answer), never)) << never << '\n' << allSaid(answer);
     ASSERT_EQ(answer.pictures.size(), 1U);
-    ASSERT_EQ(answer.pictures[0].lines.size(), solution->answers.rigs.size());
+    ASSERT_EQ(linesOfRigs(answer.pictures[0]), std::ssize(solution->answers.rigs));
     for (const PictureLine& line : answer.pictures[0].lines) {
+      if (line.rig < 0) continue;  // what all are held against
       EXPECT_FALSE(line.faint);
       const auto& night = solution->answers.rigs.at(static_cast<std::size_t>(line.rig)).night;
       EXPECT_NEAR(line.points.back().y, physics::inCelsius(night->asItIs.morning), 1e-9);
@@ -115,7 +123,7 @@ TEST(HowFarCools, NamesWhatIsOnlySupposedAndDrawsItThin) {
   EXPECT_TRUE(holds(allSaid(answer), "|Supposed: if it had 13 mm closed-cell rubber foam on"));
   EXPECT_TRUE(holds(allSaid(answer), "|Supposed: if it were bare"));
   const Picture& picture = answer.pictures.at(0);
-  ASSERT_EQ(picture.lines.size(), 4U);
+  ASSERT_EQ(linesOfRigs(picture), 4);
   for (std::size_t k = 0; k < 4; ++k) EXPECT_EQ(picture.lines[k].faint, k >= 2);
   EXPECT_EQ(picture.lines[2].name, "if it had 13 mm closed-cell rubber foam on side and lid");
   EXPECT_EQ(picture.lines[3].name, "if it were bare");
@@ -166,6 +174,31 @@ TEST(HowFarCools, MeetsItsCurve) {
   }
 }
 
+// Where mash passes it or comes near; a picture of mash that stays far above needs no room for it.
+TEST(HowFarCools, DrawsTheLimitThatWarmMashPasses) {
+  const auto limitOf = [](const Picture& picture) {
+    return std::find_if(picture.lines.begin(), picture.lines.end(),
+                        [](const PictureLine& line) { return line.limit; });
+  };
+  const Picture night = coolingPicture(test_support::caseOf(overnight()));
+  const auto limit = limitOf(night);
+  ASSERT_NE(limit, night.lines.end());
+  EXPECT_EQ(limit->name, "57 °C");
+  EXPECT_EQ(limit->rig, -1);
+  EXPECT_DOUBLE_EQ(limit->points.front().y, 57.0);
+  EXPECT_DOUBLE_EQ(limit->points.front().x, 0.0);
+  EXPECT_DOUBLE_EQ(limit->points.back().x, night.lines[0].points.back().x);
+  // 57.5 C after an hour and a half: near enough.
+  const Picture hours = coolingPicture(demoCase());
+  EXPECT_NE(limitOf(hours), hours.lines.end());
+  rigs::Plan plan = solvedDemo().plan;
+  plan.goals.unplugged = physics::minutes(20.0);
+  const rigs::Solution soon = rigs::solve(plan, {});
+  const Picture minutes = coolingPicture(test_support::caseOf(soon));
+  ASSERT_EQ(linesOfRigs(minutes), 4);
+  EXPECT_EQ(limitOf(minutes), minutes.lines.end());
+}
+
 TEST(HowFarCools, AnswersWithoutAJacketToCompare) {
   rigs::Solution bare = solvedDemo();
   for (rigs::RigAnswer& rig : bare.answers.rigs) {
@@ -174,7 +207,7 @@ TEST(HowFarCools, AnswersWithoutAJacketToCompare) {
   }
   const Answer answer = howFarCools(test_support::caseOf(bare, {.supposed = true}));
   EXPECT_TRUE(holds(inShort(answer), " unplugged is where ")) << inShort(answer);
-  EXPECT_EQ(answer.pictures[0].lines.size(), 4U);
+  EXPECT_EQ(linesOfRigs(answer.pictures[0]), 4);
   for (rigs::RigAnswer& rig : bare.answers.rigs) rig.night.reset();
   EXPECT_EQ(inShort(howFarCools(test_support::caseOf(bare))),
             "No rig of this plan has a mash that could be left alone.");

@@ -6,6 +6,7 @@
 
 #include <string>
 
+#include "gui/telling/learned_picture.hpp"
 #include "rigs/readings/readings_reader.hpp"
 #include "tests/support/solved_demo.hpp"
 
@@ -43,6 +44,28 @@ TEST(LearnedTold, NamesTheReadingThatDoesNotFitByHowMuch) {
   const std::string told = toldOf(kHalfHour + "23:00 52.4\n02:00 57.6\n05:00 53.0\n06:00 51.6\n");
   EXPECT_THAT(told, HasSubstr("52.4 °C at 23:00 does not fit the others, by 10"));
   EXPECT_THAT(told, Not(HasSubstr("57.6 °C at +1 d 02:00 does not fit")));
+}
+
+// Half of the last digit that was typed, along an axis whose degrees may be another's.
+TEST(LearnedPicture, DrawsReadingsAsRoughAsTheyWereRead) {
+  const rigs::Plan plan = test_support::startedPlan("night-unplugged");
+  const rigs::Solution solution{
+      .plan = plan, .answers = rigs::answer(plan, rigs::Depth::Day), .sweeps = {}, .done = {}};
+  rigs::Problems problems;
+  const auto read = rigs::readings::readLines(
+      "20:48 unplugged\n20:49 66.6\n21:00 66\n21:10 150 °F\n",
+      {.name = "n", .startOfDay = plan.startOfDay, .boiling = physics::celsius(98.0)}, {},
+      problems);
+  for (const rigs::UnitSystem units : {rigs::UnitSystem::SI, rigs::UnitSystem::UsCustomary}) {
+    const double degree = units == rigs::UnitSystem::SI ? 1.0 : 1.8;
+    const rigs::Reader reader{.units = units};
+    const Picture picture =
+        learnedPicture({solution, solution.plan, reader, {}}, 1, {}, read.readings);
+    ASSERT_EQ(picture.marks.size(), 3U) << "the event is no temperature";
+    EXPECT_NEAR(picture.marks[0].rounding.value(), 0.05 * degree, 1e-9);
+    EXPECT_NEAR(picture.marks[1].rounding.value(), 0.5 * degree, 1e-9);
+    EXPECT_NEAR(picture.marks[2].rounding.value(), 0.5 / 1.8 * degree, 1e-9);
+  }
 }
 
 TEST(LearnedTold, AsksForTheOtherUnit) {

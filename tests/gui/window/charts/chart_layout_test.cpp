@@ -139,6 +139,7 @@ TEST(ChartLayout, NamesEverythingInTheLegend) {
       EXPECT_GT(label.sample.width(), 0.0);
     }
     for (const gui::telling::PictureLine& line : one.picture.lines) {
+      if (line.limit) continue;  // named at its end, see below
       EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(QString::fromStdString(line.name)))
           << line.name;
     }
@@ -152,6 +153,33 @@ TEST(ChartLayout, NamesEverythingInTheLegend) {
       EXPECT_TRUE(legend.join(QLatin1Char('\n')).contains(QString::fromStdString(band.source)));
     }
   }
+}
+
+// In the accent, right beside its line and within the frame, whatever else stands there.
+TEST(ChartLayout, NamesEveryLimitAlongItsLine) {
+  int limits = 0;
+  for (const Case& one : allPictures()) {
+    for (const auto& [width, height] : kSizes) {
+      SCOPED_TRACE(one.name + " " + std::to_string(width));
+      const ChartLayout layout = gui::layOut(one.picture, QSizeF(width, height), look(false, 13));
+      for (const gui::telling::PictureLine& line : one.picture.lines) {
+        if (!line.limit || line.points.empty()) continue;
+        ++limits;
+        const QString name = QString::fromStdString(line.name);
+        const auto label =
+            std::find_if(layout.titles.begin(), layout.titles.end(),
+                         [&](const ChartLayout::Label& title) { return title.text == name; });
+        ASSERT_NE(label, layout.titles.end()) << line.name;
+        EXPECT_EQ(label->index, 3);
+        EXPECT_TRUE(layout.plot.contains(label->box));
+        const double at = layout.at({0.0, line.points.back().y}).y();
+        EXPECT_LT(std::min(std::abs(label->box.bottom() - at), std::abs(label->box.top() - at)),
+                  4.0);
+        for (const auto& entry : layout.legend) EXPECT_NE(entry.text, name);
+      }
+    }
+  }
+  EXPECT_GT(limits, 20);
 }
 
 TEST(ChartLayout, NamesEveryLineAtItsEnd) {

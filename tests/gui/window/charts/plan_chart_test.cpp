@@ -15,6 +15,7 @@
 #include <QTest>
 #include <QToolButton>
 #include <QXmlStreamReader>
+#include <algorithm>
 #include <set>
 
 #include "gui/window/questions/question_page.hpp"
@@ -51,6 +52,33 @@ TEST(PictureImage, IsNotBlankAtAnySharpness) {
       EXPECT_TRUE(right);
     }
   }
+}
+
+// A bar as long as the last digit leaves open, on the picture's own scale; an event has none.
+TEST(PictureImage, DrawsReadingsWithTheirRounding) {
+  gui::telling::Picture picture;
+  picture.lettered = false;
+  picture.lines = {{.rig = 0, .name = "one", .points = {{0.0, 60.0}, {60.0, 60.0}}}};
+  picture.yFrom = 50.0;
+  picture.yTo = 70.0;
+  picture.marks = {{.rig = 0, .at = {15.0, 65.0}, .label = {}, .rounding = 2.0},
+                   {.rig = 0, .at = {45.0, 65.0}, .label = {}}};
+  const QSize size(640, 480);
+  const gui::ChartLook look = gui::paperLook();
+  const gui::ChartLayout layout = gui::layOut(picture, size, look);
+  const QImage image = gui::pictureImage(picture, size, look, 1.0);
+  const auto darkAt = [&](double x, double y) {
+    const QPoint at = layout.at({x, y}).toPoint();
+    int darkest = 255;
+    for (int off = -1; off <= 1; ++off)
+      darkest = std::min(darkest, qGray(image.pixel(at + QPoint(off, 0))));
+    return darkest < 120;
+  };
+  for (const double off : {-1.9, -1.0, 1.0, 1.9}) EXPECT_TRUE(darkAt(15.0, 65.0 + off)) << off;
+  for (const double off : {-2.5, 2.5}) EXPECT_FALSE(darkAt(15.0, 65.0 + off)) << off;
+  EXPECT_FALSE(darkAt(45.0, 66.0));
+  EXPECT_FALSE(darkAt(15.0, 65.0)) << "a reading's point is open";
+  EXPECT_TRUE(darkAt(45.0, 65.0)) << "an event's is filled";
 }
 
 // A stacked area covers the plot at its thickest, and nothing where nothing is lost.
