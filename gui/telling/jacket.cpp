@@ -239,6 +239,36 @@ Told worthItText(const JacketEffect& effect, bool withRule) {
                     theRule());
 }
 
+// Neither yes nor no: the laws of loss leave it open.
+Told onTheEdgeText(const JacketEffect& effect, bool withRule) {
+  const auto share = rigs::shareOfHeatingSaved(effect);
+  const auto toStrike = rigs::timeOf(effect.bare, StageKind::Strike);
+  const double ofStrike = toStrike && effect.savedToStrike
+                              ? static_cast<double>(*effect.savedToStrike / *toStrike)
+                              : 0.0;
+  const bool ofTheBoil = share && *share >= ofStrike;
+  const rigs::Amount saved = percent(ofTheBoil ? *share : ofStrike);
+  if (!withRule)
+    return ofTheBoil
+               ? Told(TOLD("Answer", "On the edge of worth it: %1 of the time from mash to boil."),
+                      saved)
+               : Told(TOLD("Answer", "On the edge of worth it: %1 of the time to strike."), saved);
+  return ofTheBoil
+             ? Told(TOLD("Answer",
+                         "On the edge of worth it: %1 of the time from mash to boil, where more "
+                         "than %2 counts as worth it, and losses are known to about a fifth."),
+                    saved, theRule())
+             : Told(TOLD("Answer",
+                         "On the edge of worth it: %1 of the time to strike, where more than %2 "
+                         "counts as worth it, and losses are known to about a fifth."),
+                    saved, theRule());
+}
+
+Told heldText(const JacketEffect& effect) {
+  return Told(TOLD("Answer", "But %1 instead of %2 after %3 unplugged."),
+              amount(effect.jacketedAfter), amount(effect.bareAfter), asChosen(effect.alone));
+}
+
 // --- The answer in short.
 
 Told savingText(const Case& of, std::size_t i) {
@@ -276,6 +306,16 @@ Told savingText(const Case& of, std::size_t i) {
     return Told(text, roughly(sign * *effect.savedToBoil), saved, named, jacketNamed(of, i),
                 theRule());
   };
+  const bool edge = rigs::isOnTheEdge(effect);
+  if (edge && effect.verdict == JacketVerdict::TimeNotWorthIt)
+    return tell(TOLD("Answer",
+                     "%1 from mash to boil and %2 a batch is what %4 saves with %3: on the edge of "
+                     "worth it for the time, about %5 of a heat-up, and worth it for the heat it "
+                     "holds."));
+  if (edge)
+    return tell(TOLD("Answer",
+                     "%1 from mash to boil and %2 a batch is what %4 saves with %3: on the edge of "
+                     "worth it, about %5 of a heat-up."));
   switch (effect.verdict) {
     case JacketVerdict::MakesItBoil:
     case JacketVerdict::GetsFurther:
@@ -402,6 +442,8 @@ Told jacketInBrief(const Case& of, std::size_t i) {
   const Told saving = saved.items.empty()       ? jacketSavingText(of, i)
                       : of.planned(i).hasJacket ? Told(TOLD("Answer", "It saves %1."), saved)
                                                 : Told(TOLD("Answer", "It would save %1."), saved);
+  if (rigs::isOnTheEdge(effect))
+    return rigs::sentences({saving, onTheEdgeText(effect, false), stillStops(effect)});
   if (effect.verdict != JacketVerdict::Worthwhile)
     return rigs::sentences({saving, jacketVerdictText(of, i)});
   return rigs::sentences({saving, worthItText(effect, false), stillStops(effect)});
@@ -409,6 +451,11 @@ Told jacketInBrief(const Case& of, std::size_t i) {
 
 Told jacketVerdictText(const Case& of, std::size_t i) {
   const JacketEffect& effect = effectOf(of, i);
+  if (rigs::isOnTheEdge(effect)) {
+    const bool holds = effect.verdict == JacketVerdict::TimeNotWorthIt;
+    return rigs::sentences(
+        {onTheEdgeText(effect, true), holds ? heldText(effect) : Told(), stillStops(effect)});
+  }
   switch (effect.verdict) {
     case JacketVerdict::MakesItBoil:
       if (!effect.bare.levelsOff)
@@ -421,11 +468,8 @@ Told jacketVerdictText(const Case& of, std::size_t i) {
     case JacketVerdict::Worthwhile:
       return rigs::sentences({worthItText(effect, true), stillStops(effect)});
     case JacketVerdict::TimeNotWorthIt:
-      return rigs::sentences(
-          {timeNotWorthItText(reasons(of.planned(i), effect)),
-           Told(TOLD("Answer", "But %1 instead of %2 after %3 unplugged."),
-                amount(effect.jacketedAfter), amount(effect.bareAfter), asChosen(effect.alone)),
-           stillStops(effect)});
+      return rigs::sentences({timeNotWorthItText(reasons(of.planned(i), effect)), heldText(effect),
+                              stillStops(effect)});
     case JacketVerdict::NotWorthIt:
       return rigs::sentences({notWorthItText(reasons(of.planned(i), effect)), stillStops(effect)});
   }

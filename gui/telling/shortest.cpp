@@ -100,6 +100,9 @@ Told boilShortly(const Case& of, std::size_t i) {
 Told jacketShortly(const Case& of, std::size_t i) {
   const auto& jacket = of.rig(i).jacket;
   if (!jacket) return Told(TOLD("Answer", "no jacket to compare"));
+  if (rigs::isOnTheEdge(*jacket))
+    return Told(TOLD("Answer", "on the edge, %1 sooner"),
+                rigs::roughly(jacket->savedToBoil.value_or(physics::seconds(0.0))));
   switch (jacket->verdict) {
     case physics::JacketVerdict::MakesItBoil:
       return Told(TOLD("Answer", "makes it boil"));

@@ -3430,6 +3430,34 @@
         <source>%1, when the boil ends</source>
         <translation>%1, am Ende des Kochens</translation>
     </message>
+    <message>
+        <source>On the edge of worth it: %1 of the time from mash to boil.</source>
+        <translation>Ob er sich lohnt, steht auf der Kippe: %1 der Zeit von der Maische bis zum Kochen.</translation>
+    </message>
+    <message>
+        <source>On the edge of worth it: %1 of the time to strike.</source>
+        <translation>Ob er sich lohnt, steht auf der Kippe: %1 der Zeit bis zum Einmaischen.</translation>
+    </message>
+    <message>
+        <source>On the edge of worth it: %1 of the time from mash to boil, where more than %2 counts as worth it, and losses are known to about a fifth.</source>
+        <translation>Ob er sich lohnt, steht auf der Kippe: %1 der Zeit von der Maische bis zum Kochen, wo mehr als %2 als lohnend gilt und Verluste auf etwa ein Fünftel bekannt sind.</translation>
+    </message>
+    <message>
+        <source>On the edge of worth it: %1 of the time to strike, where more than %2 counts as worth it, and losses are known to about a fifth.</source>
+        <translation>Ob er sich lohnt, steht auf der Kippe: %1 der Zeit bis zum Einmaischen, wo mehr als %2 als lohnend gilt und Verluste auf etwa ein Fünftel bekannt sind.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: on the edge of worth it for the time, about %5 of a heat-up, and worth it for the heat it holds.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Ob er sich der Zeit wegen lohnt, steht auf der Kippe, etwa %5 eines Aufheizens; für die Wärme, die er hält, lohnt er sich.</translation>
+    </message>
+    <message>
+        <source>%1 from mash to boil and %2 a batch is what %4 saves with %3: on the edge of worth it, about %5 of a heat-up.</source>
+        <translation>%1 von der Maische bis zum Kochen und %2 je Sud spart %4 mit %3: Ob er sich lohnt, steht auf der Kippe, etwa %5 eines Aufheizens.</translation>
+    </message>
+    <message>
+        <source>on the edge, %1 sooner</source>
+        <translation>knapp, %1 früher</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

@@ -127,6 +127,18 @@ std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect) {
   return static_cast<double>(*effect.savedToBoil / *bare);
 }
 
+bool isOnTheEdge(const physics::JacketEffect& effect) {
+  using physics::JacketVerdict;
+  if (effect.verdict == JacketVerdict::MakesItBoil || effect.verdict == JacketVerdict::GetsFurther)
+    return false;
+  double most = shareOfHeatingSaved(effect).value_or(0.0);
+  const auto toStrike = timeOf(effect.bare, physics::StageKind::Strike);
+  if (toStrike && effect.savedToStrike && *toStrike > physics::seconds(0.0))
+    most = std::max(most, static_cast<double>(*effect.savedToStrike / *toStrike));
+  const double ofTheRule = most / physics::kWorthwhileShareOfTime;
+  return ofTheRule * (1.0 + kJacketScatter) > 1.0 && ofTheRule < 1.0 + kJacketScatter;
+}
+
 double worstImbalance(const physics::BrewDay& day) {
   double worst = day.total.imbalance();
   for (const physics::Stage& stage : day.stages) worst = std::max(worst, stage.ledger.imbalance());

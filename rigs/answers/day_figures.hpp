@@ -75,6 +75,13 @@ std::optional<double> moneySaved(const physics::BrewDay& without, const physics:
 // What the jacket saves of the side's own loss when boiling is `atBoil.sideShareSaved()`; this is
 // the share of the bare rig's heating time saved by it.
 std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect);
+// What a jacket saves is the difference of two losses: the side's convection, the lid and the
+// boil's evaporation are each known to about a fifth (docs/physics.md).
+inline constexpr double kJacketScatter = 0.2;
+// Whether that could turn around what is said of the time: the larger share of a heat-up that is
+// saved, to strike or to the boil, lies so near to physics::kWorthwhileShareOfTime. Never where one
+// of the days does not come to its boil.
+bool isOnTheEdge(const physics::JacketEffect& effect);
 // Largest relative gap of any stage's ledger and the day's.
 double worstImbalance(const physics::BrewDay& day);
 

@@ -243,6 +243,7 @@ Json jacket(const physics::JacketEffect& effect, const Tariff& tariff,
             std::optional<physics::Time> begins) {
   Object object;
   object.set("verdict", word(effect.verdict))
+      .set("verdict_is_close", isOnTheEdge(effect))
       .put("reasons",
            Object()
                .set("strong_element_hides_losses", effect.reasons.strongElementHidesLosses)

@@ -10,6 +10,7 @@
 #include <stdexcept>
 
 #include "gui/telling/curve.hpp"
+#include "gui/telling/shortest.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
 #include "tests/gui/telling/asked.hpp"
@@ -59,6 +60,40 @@ TEST(JacketVerdictText, TellsHowMuchFurtherAJacketGets) {
     EXPECT_FALSE(holds(text, never)) << text;
 }
 
+// No flat yes or no where what is uncertain about losses could turn it around.
+TEST(JacketVerdictText, LeavesOpenWhatIsOnTheEdge) {
+  rigs::Plan plan = test_support::planInCode();
+  plan.rigs.resize(1);
+  OwnCase own(plan);
+  JacketEffect& effect = own.rig().jacket.emplace(compared(plan));
+  effect.savedToStrike.reset();
+  const Time toBoil = rigs::timeToBoil(effect.bare).value();
+  const auto all = [&](double share, JacketVerdict verdict) {
+    effect.savedToBoil = share * toBoil;
+    effect.verdict = verdict;
+    return inEnglish(jacketVerdictText(own.get(), 0)) + '\n' +
+           inEnglish(jacketInBrief(own.get(), 0)) + '\n' +
+           inEnglish(worthJacket(own.get()).sentences.at(0)) + '\n' +
+           inEnglish(shortestOf(Question::WorthJacket, own.get(), 0));
+  };
+  for (const double share : {0.045, 0.053}) {
+    for (const JacketVerdict verdict :
+         {JacketVerdict::Worthwhile, JacketVerdict::TimeNotWorthIt, JacketVerdict::NotWorthIt}) {
+      const std::string text = all(share, verdict);
+      EXPECT_TRUE(holds(text, "On the edge of worth it: ")) << text;
+      EXPECT_TRUE(holds(text, "known to about a fifth")) << text;
+      EXPECT_TRUE(holds(text, "on the edge, ")) << text;
+      for (const char* flat :
+           {"Worth it", "Not worth it", "hardly", "yes", "more than 5 % of a heat"})
+        EXPECT_FALSE(holds(text, flat)) << flat << '\n' << text;
+      EXPECT_EQ(holds(text, " for the heat it holds"), verdict == JacketVerdict::TimeNotWorthIt);
+      EXPECT_EQ(holds(text, "unplugged"), verdict == JacketVerdict::TimeNotWorthIt);
+    }
+  }
+  EXPECT_FALSE(holds(all(0.07, JacketVerdict::Worthwhile), "edge"));
+  EXPECT_FALSE(holds(all(0.03, JacketVerdict::NotWorthIt), "edge"));
+}
+
 TEST(JacketVerdictText, NamesTheMetalsEmissivityLikeAPerson) {
   rigs::Plan plan = test_support::planInCode();
   plan.rigs.resize(1);
@@ -67,6 +102,8 @@ TEST(JacketVerdictText, NamesTheMetalsEmissivityLikeAPerson) {
   own.plan().bare.vessel.side.emissivity = 0.16;
   JacketEffect& effect = own.rig().jacket.emplace(compared(plan));
   effect.verdict = JacketVerdict::NotWorthIt;
+  effect.savedToStrike.reset();
+  effect.savedToBoil = 0.02 * rigs::timeToBoil(effect.bare).value();  // far from the rule
   effect.reasons = {
       .strongElementHidesLosses = true, .skinRadiatesMore = true, .surfaceDominates = true};
   const auto text = [&] { return inEnglish(jacketVerdictText(own.get(), 0)); };

@@ -270,6 +270,34 @@ TEST(ShareOfHeatingSaved, IsOfTheBareRigsHeating) {
   EXPECT_NEAR(*rigs::shareOfHeatingSaved(effect), 0.15, 1e-12);
 }
 
+// Saved minutes of 100 from mash to boil, or to strike: a twentieth is the rule, and what is saved
+// is known to a fifth of itself.
+TEST(IsOnTheEdge, WhereAFifthTurnsTheVerdictAround) {
+  const auto effectOf = [](StageKind kind, double saved) {
+    JacketEffect effect{};
+    effect.verdict = saved > 5.0 ? JacketVerdict::Worthwhile : JacketVerdict::NotWorthIt;
+    effect.bare.stages.resize(1);
+    effect.bare.stages[0].kind = kind;
+    effect.bare.stages[0].end = minutes(100.0);
+    (kind == StageKind::Strike ? effect.savedToStrike : effect.savedToBoil) = minutes(saved);
+    return effect;
+  };
+  for (const StageKind kind : {StageKind::Strike, StageKind::HeatingToBoil}) {
+    for (const double far : {-5.0, 0.0, 2.0, 4.1, 6.1, 20.0})
+      EXPECT_FALSE(rigs::isOnTheEdge(effectOf(kind, far))) << far;
+    for (const double near : {4.2, 5.0, 5.9}) EXPECT_TRUE(rigs::isOnTheEdge(effectOf(kind, near)));
+  }
+  JacketEffect both = effectOf(StageKind::HeatingToBoil, 5.0);
+  both.bare.stages.push_back(both.bare.stages[0]);
+  both.bare.stages[1].kind = StageKind::Strike;
+  both.savedToStrike = minutes(20.0);
+  EXPECT_FALSE(rigs::isOnTheEdge(both)) << "worth it for the time to strike, whatever else";
+  both.savedToStrike.reset();
+  EXPECT_TRUE(rigs::isOnTheEdge(both));
+  both.verdict = JacketVerdict::MakesItBoil;
+  EXPECT_FALSE(rigs::isOnTheEdge(both));
+}
+
 TEST(WorstImbalance, IsTheWorstStagesOrTheDays) {
   const auto gap = [](double kWh) {  // of 1 kWh supplied, all but this stored
     Ledger ledger{};
