@@ -12180,6 +12180,33 @@
     </message>
 </context>
 <context>
+    <name>gui::ColumnChoices</name>
+    <message>
+        <source>The time is in</source>
+        <translation>Die Zeit steht in</translation>
+    </message>
+    <message>
+        <source>counted</source>
+        <translation>gezählt</translation>
+    </message>
+    <message>
+        <source>The wort&apos;s temperature is in</source>
+        <translation>Die Würzetemperatur steht in</translation>
+    </message>
+    <message>
+        <source>with bare numbers in</source>
+        <translation>bloße Zahlen in</translation>
+    </message>
+    <message>
+        <source>found nowhere</source>
+        <translation>nirgends gefunden</translation>
+    </message>
+    <message>
+        <source>as found: %1</source>
+        <translation>wie gefunden: %1</translation>
+    </message>
+</context>
+<context>
     <name>gui::Exports</name>
     <message>
         <source>%1 has an ending that is unknown here; .svg, .png, .csv or .json is accepted</source>

@@ -33,6 +33,8 @@ struct UnitOf {
   double shift = 0.0;
   bool hot = false;    // of a volume: "L hot"
   bool plato = false;  // not a factor: see gravityFromPlato()
+
+  bool operator==(const UnitOf&) const = default;
 };
 // "°C", "degF", "kWh", "L hot", "SG"; nothing where it is none of these.
 std::optional<UnitOf> unitFrom(std::string_view text);

@@ -283,32 +283,12 @@ void blankCells(std::string_view line, std::vector<std::string_view>& cells) {
   }
 }
 
-Told columnTold(const Column& column, std::size_t number) {
-  const rigs::Count which{static_cast<long long>(number)};
-  return column.head.empty() ? Told(TOLD("Readings", "column %1"), which)
-                             : Told(TOLD("Readings", "column %1, %2"), which, Quoted{column.head});
-}
-
 Told unitTold(const Column& column) {
   if (!column.unit || column.of != ColumnOf::Temperature) return {};
   const bool fahrenheit = column.unit->shift > 0.0 && column.unit->factor < 1.0;
   const Verbatim unit{fahrenheit ? "°F" : column.unit->shift > 0.0 ? "°C" : "K"};
   return column.unitIsGuessed ? Told(TOLD("Readings", "in %1, by their size"), unit)
                               : Told(TOLD("Readings", "in %1"), unit);
-}
-
-Told countTold(const Layout& layout) {
-  switch (layout.count) {
-    case Count::Clock:
-      return Told(TOLD("Readings", "by the clock"));
-    case Count::Seconds:
-      return Told(TOLD("Readings", "in seconds since the day began"));
-    case Count::Minutes:
-      return Told(TOLD("Readings", "in minutes since the day began"));
-    case Count::Hours:
-      break;
-  }
-  return Told(TOLD("Readings", "in hours since the day began"));
 }
 
 }  // namespace
@@ -356,6 +336,26 @@ Layout layoutOf(const std::vector<std::string_view>& lines, const Corrections& c
   return layout;
 }
 
+Told columnTold(const Column& column, std::size_t number) {
+  const rigs::Count which{static_cast<long long>(number)};
+  return column.head.empty() ? Told(TOLD("Readings", "column %1"), which)
+                             : Told(TOLD("Readings", "column %1, %2"), which, Quoted{column.head});
+}
+
+Told countTold(Count count) {
+  switch (count) {
+    case Count::Clock:
+      return Told(TOLD("Readings", "by the clock"));
+    case Count::Seconds:
+      return Told(TOLD("Readings", "in seconds since the day began"));
+    case Count::Minutes:
+      return Told(TOLD("Readings", "in minutes since the day began"));
+    case Count::Hours:
+      break;
+  }
+  return Told(TOLD("Readings", "in hours since the day began"));
+}
+
 Told layoutTold(const Layout& layout) {
   List parts{{}, Joint::Semicolon};
   for (std::size_t i = 0; i < layout.columns.size(); ++i) {
@@ -363,7 +363,8 @@ Told layoutTold(const Layout& layout) {
     const Told which = columnTold(column, i + 1);
     switch (column.of) {
       case ColumnOf::Time:
-        parts.items.emplace_back(Told(TOLD("Readings", "time: %1, %2"), which, countTold(layout)));
+        parts.items.emplace_back(
+            Told(TOLD("Readings", "time: %1, %2"), which, countTold(layout.count)));
         break;
       case ColumnOf::Temperature:
         parts.items.emplace_back(

@@ -38,6 +38,8 @@ struct Corrections {
   std::optional<UnitOf> temperatureUnit = {};
   std::optional<Count> count = {};
   bool leaveOutBadRows = false;
+
+  bool operator==(const Corrections&) const = default;
 };
 
 // The cells of a line. Between blanks, a unit stays with its number and words stay together.
@@ -48,6 +50,9 @@ void cellsOf(std::string_view line, char separator, std::vector<std::string_view
 Layout layoutOf(const std::vector<std::string_view>& lines, const Corrections& corrections,
                 const std::string& name, Problems& problems);
 
+// "column 3, "T wort""; `number` counts from 1.
+Told columnTold(const Column& column, std::size_t number);
+Told countTold(Count count);  // "in minutes since the day began"
 // "separator: semicolon; time: column 1, "Uhrzeit"; temperature: column 3 in °C": for a person to
 // check.
 Told layoutTold(const Layout& layout);

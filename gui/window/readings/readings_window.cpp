@@ -99,6 +99,9 @@ QWidget* ReadingsWindow::linesSide() {
   rows->addWidget(lines_, 1);
   problems_ = textLabel(QStringLiteral("problems"));
   rows->addWidget(problems_);
+  columns_ = new ColumnChoices;
+  rows->addWidget(columns_);
+  connect(columns_, &ColumnChoices::chosen, this, &ReadingsWindow::ask);
   checked_ = new QCheckBox;
   stirred_ = new QCheckBox;
   stirred_->setChecked(true);
@@ -151,6 +154,7 @@ QWidget* ReadingsWindow::answerSide() {
 void ReadingsWindow::retranslate() {
   setWindowTitle(tr("Does it match what I measured?"));
   ofRig_->setText(tr("Read o&f"));
+  columns_->retranslate();
   rigs_->setAccessibleName(tr("The rig that was read of"));
   how_->setText(
       tr("A line for each look: the time, then what was read. A logger's lines can be pasted as "
@@ -231,6 +235,7 @@ void ReadingsWindow::takeDraft() {
     // Unreadable is as good as gone.
   }
   lines_->setPlainText(text);
+  columns_->forget();
 }
 
 void ReadingsWindow::keepDraft() {
@@ -263,6 +268,7 @@ void ReadingsWindow::openReadings(const QString& path) {
     const std::string text = rigs::readText(path.toStdString(), kLargest);
     const QScopedValueRollback<bool> filling(fills_, true);
     lines_->setPlainText(QString::fromStdString(text));
+    columns_->forget();
   } catch (const rigs::FileError& error) {
     complain(tr("The readings were not opened."), told(error.told()));
     return;
@@ -304,7 +310,14 @@ void ReadingsWindow::complain(const QString& what, const QString& why) {
 bool ReadingsWindow::isOfToday() const {
   return found_ && found_->of.plan == document_.plan() &&
          found_->of.rig == static_cast<std::size_t>(rigs_->currentIndex()) &&
-         found_->of.text == lines_->toPlainText().toStdString();
+         found_->of.text == lines_->toPlainText().toStdString() &&
+         found_->of.corrections == corrections();
+}
+
+rigs::readings::Corrections ReadingsWindow::corrections() const {
+  rigs::readings::Corrections all = columns_->corrections();
+  all.leaveOutBadRows = leaveOut_->isChecked();
+  return all;
 }
 
 bool ReadingsWindow::isSettled() const { return !rests_.isActive() && work_.isIdle(); }
@@ -318,6 +331,7 @@ void ReadingsWindow::ask() {
     return;
   }
   if (text.trimmed().isEmpty()) {
+    columns_->forget();
     clearAnswer(tr("Nothing was read yet."));
     return;
   }
@@ -327,7 +341,7 @@ void ReadingsWindow::ask() {
                .thermometer = {.step = {},
                                .checked = checked_->isChecked(),
                                .stirred = stirred_->isChecked()},
-               .leaveOutBadRows = leaveOut_->isChecked()});
+               .corrections = corrections()});
 }
 
 void ReadingsWindow::clearAnswer(const QString& why) {
@@ -345,6 +359,8 @@ void ReadingsWindow::clearAnswer(const QString& why) {
 void ReadingsWindow::take(const ReadingsFoundPtr& found) {
   // Lines that were taken away, or a plan that went wrong, while it was worked out.
   if (lines_->toPlainText().trimmed().isEmpty() || !document_.plan()) return;
+  columns_->take(found->read.layout);
+  if (found->of.corrections != corrections()) return ask();  // a column chosen is there no more
   if (found->learned) {
     found_ = found;
     showAnswer();

@@ -17,6 +17,7 @@
 #include "gui/window/files/plan_document.hpp"
 #include "gui/window/questions/answer_table.hpp"
 #include "gui/window/questions/cautions_foot.hpp"
+#include "gui/window/readings/column_choices.hpp"
 #include "gui/window/readings/readings_work.hpp"
 
 namespace gui {
@@ -54,6 +55,7 @@ class ReadingsWindow : public QWidget {
   QString draft() const;  // the file that what is typed is kept in
   void takeDraft();
   void keepDraft();
+  rigs::readings::Corrections corrections() const;
   void ask();
   bool isOfToday() const;  // what is shown is of the plan and the lines as they are
   void take(const ReadingsFoundPtr& found);
@@ -78,6 +80,7 @@ class ReadingsWindow : public QWidget {
   QComboBox* rigs_ = nullptr;
   QLabel* how_ = nullptr;
   QPlainTextEdit* lines_ = nullptr;
+  ColumnChoices* columns_ = nullptr;
   QCheckBox* checked_ = nullptr;
   QCheckBox* stirred_ = nullptr;
   QCheckBox* leaveOut_ = nullptr;

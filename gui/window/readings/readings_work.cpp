@@ -19,9 +19,8 @@ bool find(ReadingsFound& found, const std::function<bool()>& stop) {
   const std::size_t rig = found.of.rig;
   rigs::Plan plan = rigs::begunToBeRead(*found.of.plan, rig, found.problems);
   rigs::tellWhereCountedTwice(plan, rig, found.of.text, {}, found.problems);
-  found.read =
-      rigs::readings::readLines(found.of.text, rigs::settingOf(plan, rig, {}),
-                                {.leaveOutBadRows = found.of.leaveOutBadRows}, found.problems);
+  found.read = rigs::readings::readLines(found.of.text, rigs::settingOf(plan, rig, {}),
+                                         found.of.corrections, found.problems);
   if (rigs::hasErrors(found.problems)) return true;
   found.solution = rigs::Solution{.plan = std::move(plan), .answers = {}, .sweeps = {}, .done = {}};
   found.solution->answers = rigs::answer(found.solution->plan, rigs::Depth::Day);

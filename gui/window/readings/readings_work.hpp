@@ -26,7 +26,7 @@ struct ReadingsJob {
   std::size_t rig = 0;
   std::string text;
   rigs::readings::Thermometer thermometer = {};
-  bool leaveOutBadRows = false;
+  rigs::readings::Corrections corrections = {};
 };
 
 // What came of it. Without readings that can be used there are only problems.

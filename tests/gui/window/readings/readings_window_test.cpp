@@ -4,6 +4,8 @@
 
 #include <QComboBox>
 #include <QTest>
+#include <array>
+#include <string>
 
 #include "gui/telling/curve.hpp"
 #include "rigs/plans/plan_starts.hpp"
@@ -131,6 +133,77 @@ TEST_F(TheReadings, CountTwiceWhereTheyWereKeptAndThatIsTold) {
   ASSERT_TRUE(
       QTest::qWaitFor([this] { return problems().contains(QStringLiteral("twice")); }, 20000))
       << problems().toStdString();
+}
+
+// A logger's columns show as they were found, and are corrected where the first thermometer hangs
+// in the shed. Lines typed by hand have no columns to choose.
+TEST_F(TheReadings, LetALoggersColumnsBeCorrected) {
+  begin();
+  chooseSecondRig();
+  auto& wort = part<QComboBox>("columns/temperature");
+  typeLines("20:48 unplugged\n20:49 66.6\n");
+  ASSERT_TRUE(works());
+  EXPECT_FALSE(wort.isVisible());
+
+  std::string log = "Time;Probe 1;Probe 2\n";
+  for (const auto& [clock, shed, inside] : {std::array{"20:49", "11.2", "66.6"},
+                                            {"21:00", "11.1", "66.2"},
+                                            {"21:10", "11.0", "65.8"},
+                                            {"21:19", "11.0", "65.5"},
+                                            {"06:30", "4.8", "49.4"}})
+    log += std::string(clock) + ';' + shed + ';' + inside + '\n';
+  test_support::writeFile(fileIn(QStringLiteral("log.csv")), log);
+  readings_->openReadings(fileIn(QStringLiteral("log.csv")));
+  ASSERT_TRUE(works());
+  ASSERT_TRUE(wort.isVisible());
+  EXPECT_TRUE(wort.currentText().startsWith(QStringLiteral("as found: column 2")))
+      << wort.currentText().toStdString();
+  EXPECT_EQ(part<QComboBox>("columns/time").currentText(),
+            QStringLiteral("as found: column 1, \"Time\""));
+  const auto firstRead = [this] { return readings_->chart().picture().marks.at(0).at.y; };
+  EXPECT_NEAR(firstRead(), 11.2, 1e-9);
+
+  wort.setFocus();
+  for (int i = 0; i < 3; ++i) QTest::keyClick(&wort, Qt::Key_Down);
+  ASSERT_TRUE(works());
+  EXPECT_EQ(wort.currentText(), QStringLiteral("column 3, \"Probe 2\""));
+  EXPECT_NEAR(firstRead(), 66.6, 1e-9);
+
+  auto& unit = part<QComboBox>("columns/unit");
+  EXPECT_EQ(unit.currentText(), QStringLiteral("as found: °C"));
+  unit.setFocus();
+  for (int i = 0; i < 2; ++i) QTest::keyClick(&unit, Qt::Key_Down);
+  ASSERT_TRUE(works());
+  EXPECT_EQ(unit.currentText(), QStringLiteral("°F"));
+  EXPECT_NEAR(firstRead(), (66.6 - 32.0) / 1.8, 1e-9);
+
+  // Other lines are found anew.
+  readings_->openReadings(fileIn(QStringLiteral("log.csv")));
+  ASSERT_TRUE(works());
+  EXPECT_TRUE(wort.currentText().startsWith(QStringLiteral("as found: column 2")));
+  EXPECT_NEAR(firstRead(), 11.2, 1e-9);
+}
+
+// What was chosen is not kept beyond the lines that have it.
+TEST_F(TheReadings, ForgetAColumnThatIsThereNoMore) {
+  begin();
+  chooseSecondRig();
+  test_support::writeFile(fileIn(QStringLiteral("log.csv")),
+                          "Time;Probe 1;Probe 2\n20:49;11.2;66.6\n21:00;11.1;66.2\n");
+  readings_->openReadings(fileIn(QStringLiteral("log.csv")));
+  ASSERT_TRUE(works());
+  auto& wort = part<QComboBox>("columns/temperature");
+  wort.setFocus();
+  for (int i = 0; i < 3; ++i) QTest::keyClick(&wort, Qt::Key_Down);
+  ASSERT_TRUE(works());
+  auto& lines = part<QPlainTextEdit>("lines");
+  lines.setFocus();
+  QTest::keySequence(&lines, QKeySequence::SelectAll);
+  typeLines("20:49 66.6\n21:00 66.2\n");
+  ASSERT_TRUE(works());
+  EXPECT_EQ(problems(), QString());
+  EXPECT_EQ(wort.currentIndex(), 0);
+  EXPECT_FALSE(wort.isVisible());
 }
 
 TEST_F(TheReadings, AreOpenedAndSavedAsFiles) {
