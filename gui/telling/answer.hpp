@@ -24,6 +24,7 @@ struct Sentence {
   bool goesOn = false;  // about the same rig as the one before: the letter is not said again
   // Of several rigs, or of what one would be: it names them itself. Empty: of all.
   std::vector<std::size_t> about = {};
+  bool ofTheOneBefore = false;  // what comes of it, and may stand behind it where room is short
 };
 using Block = std::variant<Heading, Sentence, Table>;
 

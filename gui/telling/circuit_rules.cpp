@@ -106,7 +106,10 @@ class ByRule {
         continue;
       }
       answer.sayAbout(rule.of.rigs(), std::move(title));
+      const std::size_t first = answer.blocks.size();
       rule.of.sayTo(answer);
+      for (std::size_t i = first; i < answer.blocks.size(); ++i)
+        if (auto* said = std::get_if<Sentence>(&answer.blocks[i])) said->ofTheOneBefore = true;
     }
   }
 

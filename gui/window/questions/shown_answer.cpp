@@ -80,9 +80,9 @@ void addSentence(QVector<ShownNote>& notes, const Answer& of, const Sentence& se
     notes.back().text += QLatin1Char(' ') + text;
   } else if (sentence.rig && of.lettered) {
     const QString letter = QString::fromStdString(of.letterOf(*sentence.rig));
-    notes.push_back({letter + QLatin1Char(' ') + text});
+    notes.push_back({letter + QLatin1Char(' ') + text, false, sentence.ofTheOneBefore});
   } else {
-    notes.push_back({text});
+    notes.push_back({text, false, sentence.ofTheOneBefore});
   }
 }
 

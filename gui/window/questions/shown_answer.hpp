@@ -38,6 +38,7 @@ struct ShownTable {
 struct ShownNote {
   QString text;
   bool isHeading = false;
+  bool ofTheOneBefore = false;  // may stand behind it where room is short
 
   bool operator==(const ShownNote&) const = default;
 };
