@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "gui/window/exports/column_flow.hpp"
+
+#include <algorithm>
+
+namespace gui {
+namespace {
+
+// Rounding must not push out what was measured to fit.
+constexpr qreal kHair = 0.01;
+
+bool holdsAll(const Strips& strips, std::size_t from, int columns, qreal height) {
+  for (int column = 0; column < columns && from < strips.size(); ++column)
+    from += fitting(strips, from, height);
+  return from >= strips.size();
+}
+
+}  // namespace
+
+qreal heightOf(const Strips& strips, std::size_t from, std::size_t count) {
+  qreal height = 0.0;
+  for (std::size_t i = from; i < from + count && i < strips.size(); ++i)
+    height += strips[i].height + (i > from ? strips[i].gap : 0.0);
+  return height;
+}
+
+std::size_t fitting(const Strips& strips, std::size_t from, qreal height) {
+  std::size_t to = from;
+  qreal used = 0.0;
+  while (to < strips.size()) {
+    used += strips[to].height + (to > from ? strips[to].gap : 0.0);
+    if (used > height + kHair) break;
+    ++to;
+  }
+  if (to == strips.size()) return to - from;
+  while (to > from && strips[to - 1].holdsNext) --to;
+  return to - from;
+}
+
+std::optional<qreal> balanced(const Strips& strips, std::size_t from, int columns, qreal most) {
+  if (!holdsAll(strips, from, columns, most)) return std::nullopt;
+  qreal low = 0.0;
+  qreal high = std::min(most, heightOf(strips, from, strips.size() - from));
+  while (high - low > 1.0) {
+    const qreal middle = 0.5 * (low + high);
+    (holdsAll(strips, from, columns, middle) ? high : low) = middle;
+  }
+  return high;
+}
+
+}  // namespace gui
