@@ -79,7 +79,7 @@ double Layouter::foot() {
   double x = 2.0;
   double y = 0.0;
   double rowHeight = lineHeight_;
-  for (const LegendEntry& entry : legendOf(picture_)) {
+  for (const LegendEntry& entry : look_.legend ? legendOf(picture_) : QVector<LegendEntry>()) {
     const double sample = entry.kind == LegendSample::Part ? 18.0 : kSampleWidth;
     const double most = size_.width() - 4.0 - sample - kLabelGap;
     const double wanted = widthOf(entry.text);

@@ -20,6 +20,7 @@ struct ChartLook {
   QFont font;
   QLocale locale;  // for the decimal sign of ticks and read-outs
   bool dark = false;
+  bool legend = true;         // else it stands beside another picture of the same things
   double faded = 0.0;         // of a rig's shade, towards the paper
   std::optional<int> lifted;  // the rig that stands out: the others are faded
 };

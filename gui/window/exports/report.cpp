@@ -57,9 +57,13 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
       for (int rig = 0; rig < rigs; ++rig) all.push_back(answer({.rig = rig}));
       break;
     case Question::WorthJacket:
+      // Over its thickness both days are seen and, between them, what it saves. Over the element's
+      // power they lie on each other: there what it saves is drawn alone.
       for (const bool savings : {false, true}) {
-        all.push_back(answer({.overThickness = true, .savings = savings}));
-        all.push_back(answer({.overThickness = false, .savings = savings}));
+        for (const bool overThickness : {true, false}) {
+          all.push_back(answer({.overThickness = overThickness, .savings = savings}));
+          if (overThickness == savings) all.back().pictures.clear();
+        }
       }
       break;
     case Question::HelpsMost:
@@ -146,6 +150,9 @@ class Answers {
         while (!all.isEmpty() && all.back().isHeading) all.pop_back();
       } else if (isSaid(below, note.text)) {
         continue;
+      } else if (goesOn(all, note)) {
+        all.back().text += u' ' + note.text;
+        continue;
       }
       all.push_back(note);
     }
@@ -164,6 +171,11 @@ class Answers {
       tabled_.push_back(table);
     }
     addNotes(answer);
+  }
+  // What comes of a rule stands behind it, rig by rig.
+  static bool goesOn(const QVector<ShownNote>& notes, const ShownNote& next) {
+    return !notes.isEmpty() && !notes.back().isHeading && notes.back().text.startsWith(u'·') &&
+           next.text.startsWith(u'(');
   }
   // And is from now on.
   bool isSaid(const QString& below, const QString& text) {

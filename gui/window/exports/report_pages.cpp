@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "gui/window/charts/chart_layouter.hpp"
+#include "gui/window/charts/chart_legend.hpp"
 #include "gui/window/charts/plan_chart.hpp"
 #include "gui/window/exports/report_table.hpp"
 #include "gui/window/exports/sheet_paper.hpp"
@@ -22,15 +23,18 @@ struct PageWords {
 };
 
 // Points.
-constexpr qreal kPageMargin = 40.0;
-constexpr qreal kFooter = 20.0;        // above the lower margin
+constexpr qreal kPageMargin = 36.0;
+constexpr qreal kFooter = 16.0;        // above the lower margin
 constexpr qreal kBelowHeading = 80.0;  // at the least: a heading is never alone at a page's foot
 constexpr qreal kTableBegins = 80.0;   // its head and its first rows
 constexpr qreal kLeastPiece = 40.0;    // of what goes on over a page's end
-constexpr qreal kCurvesHigh = 92.0;    // of a picture's plot
-constexpr qreal kAreasHigh = 74.0;
-constexpr qreal kBarHigh = 25.0;  // with its name
-constexpr qreal kManyBars = 21.0;
+// Of a picture's plot, where its font has 8.
+constexpr qreal kCurvesHigh = 86.0;
+constexpr qreal kAreasHigh = 56.0;
+constexpr qreal kBarHigh = 24.0;  // with its name, and room for the names of its parts
+constexpr qreal kPlainBarHigh = 19.0;
+constexpr qreal kLeastPlot = 0.75;  // of that, where a page has no more room
+constexpr qreal kPictureScale = kSmallestType / 8.0;
 
 constexpr qreal kGutter = 16.0 * kPoint;  // between two columns
 constexpr qreal kIndent = 8.0 * kPoint;
@@ -40,6 +44,16 @@ constexpr qreal kBetweenItems = 1.6 * kPoint;
 constexpr qreal kAboveNoteHeading = 4.0 * kPoint;
 // Of an item with as many lines, two at the least stay together.
 constexpr qsizetype kMayBreak = 4;
+
+QString legendText(const telling::Picture& picture) {
+  QStringList all;
+  for (const LegendEntry& entry : legendOf(picture))
+    all += QStringLiteral("%1 %2 %3")
+               .arg(static_cast<int>(entry.kind))
+               .arg(entry.index)
+               .arg(entry.text);
+  return all.join(u'\n');
+}
 
 }  // namespace
 
@@ -77,6 +91,7 @@ void ReportPages::newPage() {
   fine_ = device_.newPage() && fine_;
   ++number_;
   y_ = page_.top();
+  legends_.clear();
 }
 
 void ReportPages::keepTogether(qreal height) {
@@ -229,26 +244,40 @@ void ReportPages::framed(const QString& heading, const QStringList& items, bool 
 
 // --- Pictures, tables and the sheet.
 
-qreal ReportPages::pictureHeight(const telling::Picture& picture) const {
+ReportPages::PictureSize ReportPages::sizeOf(const telling::Picture& picture) const {
   using Kind = telling::Picture::Kind;
-  const int width = qFloor(page_.width() / kPoint);
   const auto bars = static_cast<qreal>(picture.stacks.size());
-  const qreal plot = picture.kind == Kind::Lines   ? kCurvesHigh
-                     : picture.kind == Kind::Areas ? kAreasHigh
-                     : bars > 4                    ? bars * kManyBars
-                                                   : qMax(1.0, bars) * kBarHigh;
-  return qMin(aroundPlot(picture, width, type_.look) + plot, page_.height() / kPoint);
+  const bool inParts = picture.partNames.size() > 1;
+  const qreal plot = picture.kind == Kind::Lines ? kCurvesHigh
+                     : picture.kind == Kind::Areas
+                         ? kAreasHigh
+                         : qMax(1.0, bars) * (inParts ? kBarHigh : kPlainBarHigh);
+  PictureSize size;
+  size.legend = !legends_.contains(legendText(picture));
+  ChartLook look = type_.look;
+  look.legend = size.legend;
+  const qreal around = aroundPlot(picture, qFloor(page_.width() / kPoint / kPictureScale), look);
+  size.height = (around + plot) * kPictureScale;
+  size.least = picture.kind == Kind::StackedBars ? size.height
+                                                 : (around + kLeastPlot * plot) * kPictureScale;
+  return size;
 }
 
 void ReportPages::picture(const telling::Picture& picture) {
-  const qreal height = pictureHeight(picture);
-  keepTogether(height * kPoint);
+  if (left() < sizeOf(picture).least * kPoint && !isFresh()) newPage();
+  const PictureSize size = sizeOf(picture);
+  const qreal height = qMax(size.least, qMin(size.height, left() / kPoint));
+  ChartLook look = type_.look;
+  look.legend = size.legend;
+  legends_.insert(legendText(picture));
   painter_.save();
   painter_.translate(page_.left(), y_);
-  painter_.scale(kPoint, kPoint);
-  drawPicture(painter_, QRectF(0.0, 0.0, page_.width() / kPoint, height), picture, type_.look);
+  painter_.scale(kPoint * kPictureScale, kPoint * kPictureScale);
+  drawPicture(painter_,
+              QRectF(0.0, 0.0, page_.width() / kPoint / kPictureScale, height / kPictureScale),
+              picture, look);
   painter_.restore();
-  gap(height + 5.0);
+  gap(height + 4.0);
 }
 
 void ReportPages::table(const ShownTable& table) {
@@ -283,7 +312,7 @@ void ReportPages::begin(const QString& title, const QString& sentences, const Sh
     const QStringList lines = linesOf(sentences, type_.strong, page_.width());
     height += heightOf(lines, type_.strong, kReportLeading) + 4.0 * kPoint;
   }
-  if (!answer.pictures.empty()) height += (pictureHeight(answer.pictures.front()) + 5.0) * kPoint;
+  if (!answer.pictures.empty()) height += (sizeOf(answer.pictures.front()).least + 4.0) * kPoint;
   if (!answer.tables.isEmpty() && answer.pictures.size() < 2) height += kTableBegins * kPoint;
   keepTogether(height);
   if (!title.isEmpty()) heading(title);

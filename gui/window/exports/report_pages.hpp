@@ -5,6 +5,7 @@
 
 #include <QPainter>
 #include <QRectF>
+#include <QSet>
 #include <QString>
 #include <QStringList>
 #include <functional>
@@ -42,7 +43,8 @@ class ReportPages {
   // In a frame, so that nobody overlooks it; it goes on over the page's end. `strongly` in heavier
   // letters over the whole width, for what is wrong with this very plan.
   void framed(const QString& heading, const QStringList& items, bool strongly = false);
-  // As high as it needs to be read.
+  // As high as it is read well, or a little less where it would not fit on the page. A legend that
+  // stands on the same page above another picture is not said again.
   void picture(const telling::Picture& picture);
   // More columns than fit follow in further groups, each with the first column.
   void table(const ShownTable& table);
@@ -69,7 +71,12 @@ class ReportPages {
   void flow(const Strips& strips, const Flow& how);
   void say(const QString& text, const QFont& font);
   qreal columnWidth(const Flow& how) const;
-  qreal pictureHeight(const telling::Picture& picture) const;  // points
+  // On the page as it stands; in points.
+  struct PictureSize {
+    qreal height = 0.0, least = 0.0;
+    bool legend = true;
+  };
+  PictureSize sizeOf(const telling::Picture& picture) const;
   // To the right of what stands before the first of them, where anything does.
   Strips linesIn(const QString& text, const QFont& font, qreal width,
                  const QString& before = {}) const;
@@ -81,6 +88,7 @@ class ReportPages {
   qreal y_ = 0.0;
   int number_ = 1;
   bool fine_ = false;
+  QSet<QString> legends_;  // that stand on this page
   QPainter painter_;  // last: ends first
 };
 

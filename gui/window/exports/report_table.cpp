@@ -3,7 +3,9 @@
 
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QRegularExpression>
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 #include "gui/window/charts/rig_swatch.hpp"
@@ -17,39 +19,76 @@ constexpr qreal kCellGap = 7.0 * kPoint;
 constexpr qreal kBelowRow = 0.9 * kPoint;  // to the rule, and from there to the next row
 constexpr qreal kAboveGroup = 3.0 * kPoint;
 constexpr qreal kSwatchWide = 26.0, kSwatchRow = 9.0;  // points
-constexpr qreal kWordsWide = 84.0 * kPoint;            // longer cells are broken
-constexpr qreal kLeastLabels = 62.0 * kPoint;          // beside figures in half a page
-constexpr qsizetype kLeastRows = 8;                    // below that halves are too short
-constexpr qreal kLabelsOfPair = 0.55;                  // of the width, beside one column of words
+constexpr qreal kLeastLabels = 62.0 * kPoint;
+constexpr qsizetype kLeastRows = 8;  // below that halves are too short
+constexpr qreal kWorthHalves = 0.8;  // of the height in one
 
 // Column by column from the left edge, the labels' first.
 using Widths = std::vector<qreal>;
+
+// Rows that stand together: from a heading to the next.
+struct Section {
+  qsizetype from = 0, to = 0;
+};
 
 class Setter {
  public:
   Setter(const ShownTable& table, const PaperType& type) : table_(table), type_(type) {
     const QFontMetricsF plain(type.small), bold(type.smallStrong);
     for (const ShownTable::Row& row : table.rows) {
-      if (row.isHeading) continue;  // takes the whole width
       const QFontMetricsF& of = row.isSum ? bold : plain;
-      labels_.push_back(of.horizontalAdvance(row.cells.value(0)));
-      widestLabel_ = qMax(widestLabel_, labels_.back());
-      for (const QString& cell : row.cells.mid(1))
-        widestCell_ = qMax(widestCell_, of.horizontalAdvance(cell));
+      std::vector<qreal> natural;
+      for (const QString& cell : row.cells) natural.push_back(of.horizontalAdvance(cell));
+      natural_.push_back(std::move(natural));
     }
   }
 
   std::vector<SetTable> take(qreal width, qreal gutter) {
-    if (count() < 1) return {};
-    if (const auto widths = halves(0.5 * (width - gutter)); !widths.empty())
-      return {set(1, count(), widths, 2)};
-    return wide(width);
+    std::vector<SetTable> all;
+    if (count() < 1) return all;
+    const qreal half = 0.5 * (width - gutter);
+    std::vector<std::pair<Section, bool>> runs;  // and whether it is set in halves
+    for (const Section& section : sections()) {
+      const bool inHalves = fitsHalf(section, half, width);
+      if (!runs.empty() && runs.back().second == inHalves)
+        runs.back().first.to = section.to;
+      else
+        runs.emplace_back(section, inHalves);
+    }
+    // A few rows in halves are not worth a head of their own.
+    for (auto& [run, inHalves] : runs)
+      if (run.to - run.from < kLeastRows) inHalves = false;
+    for (std::size_t i = 0; i < runs.size();) {
+      Section run = runs[i].first;
+      const bool inHalves = runs[i].second;
+      for (++i; i < runs.size() && runs[i].second == inHalves; ++i) run.to = runs[i].first.to;
+      const bool stillHalf = inHalves && fitsHalf(run, half, width);
+      for (SetTable& made : stillHalf ? halves(run, half) : wide(run, width))
+        all.push_back(std::move(made));
+    }
+    return all;
   }
 
  private:
+  struct Fit {
+    qreal label = 0.0, each = 0.0;
+    qreal lines = 0.0;  // of all rows; 0: they do not fit
+  };
+
   qsizetype count() const { return table_.head.size() - 1; }
   bool hasLetters() const {
     return std::any_of(table_.looks.begin(), table_.looks.end(), [](int at) { return at >= 0; });
+  }
+  // Headings that follow each other, as conditions below a table do, stay with what is above them.
+  std::vector<Section> sections() const {
+    std::vector<Section> all;
+    const auto& rows = table_.rows;
+    for (qsizetype i = 0; i < rows.size(); ++i) {
+      const bool begins = rows[i].isHeading && i + 1 < rows.size() && !rows[i + 1].isHeading;
+      if (all.empty() || begins) all.push_back({i, i});
+      all.back().to = i + 1;
+    }
+    return all;
   }
   // Of a rig in half a page: "(b)", and what must not be overlooked.
   QString headOf(qsizetype column, bool inShort) const {
@@ -58,58 +97,99 @@ class Setter {
     const QString letter = table_.head.value(column).section(u' ', 0, 0);
     return mark.isEmpty() ? letter : letter + u'\n' + mark;
   }
-  qreal widestWord(bool inShort) const {
+
+  qreal widestWord(const Section& of, bool inShort) const {
     const QFontMetricsF bold(type_.smallStrong);
+    QStringList texts;
+    for (qsizetype i = 1; i <= count(); ++i) texts += headOf(i, inShort);
+    for (qsizetype i = of.from; i < of.to; ++i)
+      if (!table_.rows[i].isHeading) texts += table_.rows[i].cells.mid(1);
     qreal widest = 0.0;
-    for (qsizetype i = 1; i <= count(); ++i)
-      for (const QString& line : headOf(i, inShort).split(u'\n'))
-        for (const QString& word : line.split(u' '))
-          widest = qMax(widest, bold.horizontalAdvance(word));
+    static const QRegularExpression kBetween(QStringLiteral("[ \n]"));
+    for (const QString& text : std::as_const(texts))
+      for (const QString& word : text.split(kBetween))
+        widest = qMax(widest, bold.horizontalAdvance(word));
     return widest;
   }
-
-  // Empty where the table needs the whole page: many labels would be broken, or few rows are left.
-  Widths halves(qreal width) const {
-    if (labels_.size() < kLeastRows) return {};
-    qreal each = qMax(widestCell_, widestWord(true)) + kCellGap;
-    if (count() == 1) each = qMin(each, 0.5 * width);
-    const qreal label = width - each * static_cast<qreal>(count());
-    if (label < kLeastLabels) return {};
-    const auto broken = std::count_if(labels_.begin(), labels_.end(),
-                                      [&](qreal one) { return one > label - kCellGap; });
-    if (4 * broken > static_cast<std::ptrdiff_t>(labels_.size())) return {};
-    Widths widths(static_cast<std::size_t>(count()) + 1, each);
-    widths.front() = label;
-    return widths;
+  qreal widestOf(const Section& of, bool labels) const {
+    qreal widest = 0.0;
+    for (qsizetype i = of.from; i < of.to; ++i) {
+      if (table_.rows[i].isHeading) continue;  // takes the whole width
+      const auto& natural = natural_[static_cast<std::size_t>(i)];
+      for (std::size_t k = labels ? 0 : 1; k < (labels ? 1 : natural.size()); ++k)
+        widest = qMax(widest, natural[k]);
+    }
+    return widest;
+  }
+  // About how many lines its rows take.
+  qreal linesAt(const Section& of, qreal label, qreal each) const {
+    qreal lines = 0.0;
+    for (qsizetype i = of.from; i < of.to; ++i) {
+      if (table_.rows[i].isHeading) continue;
+      qreal most = 1.0;
+      const auto& natural = natural_[static_cast<std::size_t>(i)];
+      for (std::size_t k = 0; k < natural.size(); ++k)
+        most = qMax(most, std::ceil(natural[k] / ((k == 0 ? label : each) - kCellGap)));
+      lines += most;
+    }
+    return lines;
+  }
+  // The widths at which the rows take the fewest lines.
+  Fit fitOf(const Section& of, qreal width, qsizetype columns, bool inShort) const {
+    const qreal least = widestWord(of, inShort) + kCellGap;
+    const qreal most = qMax(least, widestOf(of, false) + kCellGap);
+    Fit best;
+    constexpr int kSteps = 12;
+    for (int step = 0; step <= kSteps; ++step) {
+      const qreal each = most + (least - most) * step / kSteps;
+      const qreal label = width - each * static_cast<qreal>(columns);
+      if (label < kLeastLabels) continue;
+      const qreal lines = linesAt(of, label, each);
+      if (best.lines <= 0.0 || lines < best.lines) best = {label, each, lines};
+    }
+    return best;
   }
 
-  std::vector<SetTable> wide(qreal width) const {
-    const qreal least = qMax(qMin(widestCell_, kWordsWide), widestWord(false)) + kCellGap;
-    const qreal wanted = qMin(widestLabel_ + kCellGap, 0.5 * width);
-    const auto most =
-        qMax(qsizetype{1}, static_cast<qsizetype>((width - qMin(wanted, 0.3 * width)) / least));
+  // Whether it takes less of the page in two halves beside each other.
+  bool fitsHalf(const Section& of, qreal half, qreal width) const {
+    const Fit narrow = fitOf(of, half, count(), true);
+    if (narrow.lines <= 0.0) return false;
+    const Fit whole = fitOf(of, width, count(), false);
+    return whole.lines <= 0.0 || 0.5 * narrow.lines <= kWorthHalves * whole.lines;
+  }
+  std::vector<SetTable> halves(const Section& of, qreal half) const {
+    const Fit fit = fitOf(of, half, count(), true);
+    Widths widths(static_cast<std::size_t>(count()) + 1, fit.each);
+    widths.front() = fit.label;
+    return {set(of, 1, count(), widths, 2)};
+  }
+  std::vector<SetTable> wide(const Section& of, qreal width) const {
     // Groups of about the same size: 7 columns as 4 and 3, not as 6 and 1.
-    const qsizetype groups = (count() + most - 1) / most;
-    const qsizetype each = (count() + groups - 1) / groups;
+    qsizetype groups = 1;
+    while (groups < count() && fitOf(of, width, inEach(groups), false).lines <= 0.0) ++groups;
+    const qsizetype each = inEach(groups);
     std::vector<SetTable> all;
     for (qsizetype from = 1; from <= count(); from += each) {
       const qsizetype here = qMin(each, count() + 1 - from);
-      const auto columns = static_cast<qreal>(here);
-      const qreal label = count() == 1 ? qMin(wanted, kLabelsOfPair * width)
-                                       : qMax(0.2 * width, qMin(wanted, width - columns * least));
-      Widths widths(static_cast<std::size_t>(here) + 1, (width - label) / columns);
+      const Fit fit = fitOf(of, width, here, false);
+      // What labels do not need the columns share.
+      const qreal wanted = qMax(kLeastLabels, widestOf(of, true) + kCellGap);
+      const qreal label = qMin(fit.lines > 0.0 ? fit.label : 0.5 * width, wanted);
+      Widths widths(static_cast<std::size_t>(here) + 1, (width - label) / static_cast<qreal>(here));
       widths.front() = label;
-      all.push_back(set(from, here, widths, 1));
+      all.push_back(set(of, from, here, widths, 1));
     }
     return all;
   }
+  qsizetype inEach(qsizetype groups) const { return (count() + groups - 1) / groups; }
 
-  SetTable set(qsizetype from, qsizetype columns, const Widths& widths, int beside) const {
+  SetTable set(const Section& of, qsizetype from, qsizetype columns, const Widths& widths,
+               int beside) const {
     SetTable made{.columns = beside, .head = head(from, columns, widths, beside > 1), .rows = {}};
     const auto& rows = table_.rows;
-    for (qsizetype at = 0; at < rows.size(); ++at) {
-      const bool afterSum = at > 0 && rows[at - 1].isSum;
-      const bool beforeSum = at + 1 < rows.size() && rows[at + 1].isSum;
+    for (qsizetype at = of.from; at < of.to; ++at) {
+      const bool afterSum = at > of.from && rows[at - 1].isSum;
+      const bool beforeSum = at + 1 < of.to && rows[at + 1].isSum;
       if (rows[at].isHeading) {
         made.rows.push_back(group(rows[at].cells.value(0), widths));
         continue;
@@ -236,8 +316,7 @@ class Setter {
 
   const ShownTable& table_;
   const PaperType& type_;
-  std::vector<qreal> labels_;
-  qreal widestLabel_ = 0.0, widestCell_ = 0.0;
+  std::vector<std::vector<qreal>> natural_;  // widths of each row's cells, unbroken
 };
 
 }  // namespace
