@@ -13,8 +13,14 @@ QFont searchable(QFont font) {
   return font;
 }
 
+// As a condensed cut of it would be: the font is wider than most, and a page of figures is read
+// across.
+constexpr int kNarrow = 90;  // per cent
+
 QFont inTenths(const QFont& font, qreal points, bool strong = false) {
-  return searchable(sized(font, points * kPoint, strong));
+  QFont made = searchable(sized(font, points * kPoint, strong));
+  made.setStretch(kNarrow);
+  return made;
 }
 
 }  // namespace
@@ -28,6 +34,8 @@ PaperType::PaperType(const ChartLook& of)
       small(inTenths(of.font, kSmallestType)),
       smallStrong(inTenths(of.font, kSmallestType, true)) {
   look.font = searchable(sized(of.font, 8.0));
+  look.font.setStretch(kNarrow);
+  look.dense = true;
 }
 
 }  // namespace gui

@@ -144,19 +144,14 @@ class Answers {
   void addNotes(const ShownAnswer& answer) {
     QVector<ShownNote> all;
     QString below;
-    for (const ShownNote& note : answer.notes) {
-      if (note.isHeading) {
-        below = note.text;
-        while (!all.isEmpty() && all.back().isHeading) all.pop_back();
-      } else if (isSaid(below, note.text)) {
-        continue;
-      } else if (goesOn(all, note)) {
-        all.back().text += u' ' + note.text;
-        continue;
-      }
+    for (const ShownNote& note : runIn(answer.notes)) {
+      if (note.isHeading) below = note.text;
+      if (!note.isHeading && isSaid(below, note.text)) continue;
+      // A heading of what was all said before has nothing below it.
+      if (note.isHeading && !all.isEmpty() && all.back().isHeading) all.pop_back();
       all.push_back(note);
     }
-    while (!all.isEmpty() && all.back().isHeading) all.pop_back();
+    if (!all.isEmpty() && all.back().isHeading) all.pop_back();
     pages_.notes(all);
   }
 
@@ -172,10 +167,18 @@ class Answers {
     }
     addNotes(answer);
   }
-  // What comes of a rule stands behind it, rig by rig.
-  static bool goesOn(const QVector<ShownNote>& notes, const ShownNote& next) {
-    return !notes.isEmpty() && !notes.back().isHeading && notes.back().text.startsWith(u'·') &&
-           next.text.startsWith(u'(');
+  // What comes of a rule stands behind it, rig by rig, not below.
+  static QVector<ShownNote> runIn(const QVector<ShownNote>& notes) {
+    QVector<ShownNote> all;
+    for (const ShownNote& note : notes) {
+      const bool ofRule = !all.isEmpty() && !all.back().isHeading &&
+                          all.back().text.startsWith(u'·') && note.text.startsWith(u'(');
+      if (ofRule && !note.isHeading)
+        all.back().text += u' ' + note.text;
+      else
+        all.push_back(note);
+    }
+    return all;
   }
   // And is from now on.
   bool isSaid(const QString& below, const QString& text) {

@@ -39,7 +39,7 @@ constexpr qreal kPictureScale = kSmallestType / 8.0;
 constexpr qreal kGutter = 16.0 * kPoint;  // between two columns
 constexpr qreal kIndent = 8.0 * kPoint;
 constexpr qreal kFramePadding = 7.0 * kPoint;
-constexpr qreal kReportLeading = 1.03;
+constexpr qreal kReportLeading = 1.0;
 constexpr qreal kBetweenItems = 1.6 * kPoint;
 constexpr qreal kAboveNoteHeading = 4.0 * kPoint;
 // Of an item with as many lines, two at the least stay together.
@@ -172,7 +172,7 @@ void ReportPages::quietParagraph(const QString& text) {
 Strips ReportPages::linesIn(const QString& text, const QFont& font, qreal width,
                             const QString& before) const {
   const qreal indent = before.isEmpty() ? 0.0 : kIndent;
-  const QStringList lines = linesOf(text, font, width - indent);
+  const QStringList lines = linesOfFigures(text, font, width - indent);
   Strips strips;
   for (qsizetype i = 0; i < lines.size(); ++i) {
     const bool whole = lines.size() < kMayBreak && i + 1 < lines.size();
@@ -309,7 +309,7 @@ void ReportPages::begin(const QString& title, const QString& sentences, const Sh
   qreal height = 0.0;
   if (!title.isEmpty()) height += lineHeight(type_.heading) + 8.0 * kPoint;
   if (!sentences.isEmpty()) {
-    const QStringList lines = linesOf(sentences, type_.strong, page_.width());
+    const QStringList lines = linesOfFigures(sentences, type_.strong, page_.width());
     height += heightOf(lines, type_.strong, kReportLeading) + 4.0 * kPoint;
   }
   if (!answer.pictures.empty()) height += (sizeOf(answer.pictures.front()).least + 4.0) * kPoint;

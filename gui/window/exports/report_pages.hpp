@@ -89,7 +89,7 @@ class ReportPages {
   int number_ = 1;
   bool fine_ = false;
   QSet<QString> legends_;  // that stand on this page
-  QPainter painter_;  // last: ends first
+  QPainter painter_;       // last: ends first
 };
 
 }  // namespace gui

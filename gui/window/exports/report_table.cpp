@@ -21,6 +21,7 @@ constexpr qreal kAboveGroup = 3.0 * kPoint;
 constexpr qreal kSwatchWide = 26.0, kSwatchRow = 9.0;  // points
 constexpr qreal kLeastLabels = 62.0 * kPoint;
 constexpr qsizetype kLeastRows = 8;  // below that halves are too short
+constexpr qsizetype kFewOf = 7;      // one of so many is few
 constexpr qreal kWorthHalves = 0.8;  // of the height in one
 
 // Column by column from the left edge, the labels' first.
@@ -150,10 +151,25 @@ class Setter {
     return best;
   }
 
+  // Words in more than a few cells: they are read worse there than labels are.
+  bool breaksCells(const Section& of, qreal each) const {
+    const auto isBroken = [&](qsizetype row) {
+      const auto& natural = natural_[static_cast<std::size_t>(row)];
+      return std::any_of(natural.begin() + 1, natural.end(),
+                         [&](qreal one) { return one > each - kCellGap; });
+    };
+    qsizetype rows = 0, broken = 0;
+    for (qsizetype i = of.from; i < of.to; ++i) {
+      if (table_.rows[i].isHeading) continue;
+      ++rows;
+      if (isBroken(i)) ++broken;
+    }
+    return broken * kFewOf > rows;
+  }
   // Whether it takes less of the page in two halves beside each other.
   bool fitsHalf(const Section& of, qreal half, qreal width) const {
     const Fit narrow = fitOf(of, half, count(), true);
-    if (narrow.lines <= 0.0) return false;
+    if (narrow.lines <= 0.0 || breaksCells(of, narrow.each)) return false;
     const Fit whole = fitOf(of, width, count(), false);
     return whole.lines <= 0.0 || 0.5 * narrow.lines <= kWorthHalves * whole.lines;
   }
@@ -208,7 +224,8 @@ class Setter {
                                   const QFont& font) const {
     std::vector<QStringList> all;
     for (std::size_t i = 0; i < widths.size(); ++i)
-      all.push_back(linesOf(cells.value(static_cast<qsizetype>(i)), font, widths[i] - kCellGap));
+      all.push_back(
+          linesOfFigures(cells.value(static_cast<qsizetype>(i)), font, widths[i] - kCellGap));
     return all;
   }
   static qreal heightOf(const std::vector<QStringList>& cells, const QFont& font) {
@@ -277,7 +294,7 @@ class Setter {
 
   // Of the rows below it; it takes the first one along.
   Strip group(const QString& text, const Widths& widths) const {
-    const QStringList lines = linesOf(text, type_.smallStrong, sumOf(widths));
+    const QStringList lines = linesOfFigures(text, type_.smallStrong, sumOf(widths));
     return {.height = gui::heightOf(lines, type_.smallStrong, kTableLeading) + kBelowRow,
             .gap = kAboveGroup,
             .holdsNext = true,

@@ -26,6 +26,15 @@ QStringList linesOf(const QString& text, const QFont& font, qreal width) {
   return lines;
 }
 
+QStringList linesOfFigures(const QString& text, const QFont& font, qreal width) {
+  QString held = text;
+  for (qsizetype i = 1; i + 1 < held.size(); ++i)
+    if (held[i] == u' ' && held[i - 1].isDigit()) held[i] = QChar(QChar::Nbsp);
+  QStringList lines = linesOf(held, font, width);
+  for (QString& line : lines) line.replace(QChar(QChar::Nbsp), u' ');
+  return lines;
+}
+
 qreal lineHeight(const QFont& font, qreal leading) {
   return std::ceil(QFontMetricsF(font).height() * leading);
 }

@@ -14,6 +14,8 @@ namespace gui {
 
 // Words that are wider than a line are broken anywhere. Never empty.
 QStringList linesOf(const QString& text, const QFont& font, qreal width);
+// The same, with no number at a line's end whose unit would begin the next.
+QStringList linesOfFigures(const QString& text, const QFont& font, qreal width);
 // From one line to the next, in heights of the font.
 inline constexpr qreal kUsualLeading = 1.12;
 qreal lineHeight(const QFont& font, qreal leading = kUsualLeading);
