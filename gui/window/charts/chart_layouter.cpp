@@ -16,8 +16,10 @@ using telling::PictureLimit;
 using telling::PictureStack;
 
 constexpr double kSampleWidth = 34.0;
+constexpr double kShortSample = 28.0;
 constexpr double kBetweenEntries = 18.0;  // of a legend
-constexpr double kRightOfPlot = 60.0;     // at the most
+constexpr double kCloseEntries = 12.0;
+constexpr double kRightOfPlot = 60.0;  // at the most
 
 double sum(const std::vector<double>& parts) {
   return std::accumulate(parts.begin(), parts.end(), 0.0);
@@ -97,7 +99,9 @@ double Layouter::foot() {
   double y = 0.0;
   double rowHeight = lineHeight_;
   for (const LegendEntry& entry : look_.legend ? legendOf(picture_) : QVector<LegendEntry>()) {
-    const double sample = entry.kind == LegendSample::Part ? 18.0 : kSampleWidth;
+    const double sample = entry.kind == LegendSample::Part ? 18.0
+                          : look_.dense                    ? kShortSample
+                                                           : kSampleWidth;
     const double most = size_.width() - 4.0 - sample - kLabelGap;
     const double wanted = widthOf(entry.text);
     if (x > 2.0 && x + sample + kLabelGap + wanted > size_.width() - 2.0) {
@@ -117,7 +121,7 @@ double Layouter::foot() {
     label.isOut = entry.isOut;
     label.sample = {x, y, sample, lineHeight_};
     legend.push_back(label);
-    x = label.box.right() + kBetweenEntries;
+    x = label.box.right() + (look_.dense ? kCloseEntries : kBetweenEntries);
   }
   const double height = legend.isEmpty() ? 0.0 : y + rowHeight + 2.0;
   const double top = size_.height() - height;

@@ -57,12 +57,12 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
       for (int rig = 0; rig < rigs; ++rig) all.push_back(answer({.rig = rig}));
       break;
     case Question::WorthJacket:
-      // Over its thickness both days are seen and, between them, what it saves. Over the element's
-      // power they lie on each other: there what it saves is drawn alone.
+      // Over its thickness both days are seen and, between them, what it saves: that is drawn, and
+      // all the rest told.
       for (const bool savings : {false, true}) {
         for (const bool overThickness : {true, false}) {
           all.push_back(answer({.overThickness = overThickness, .savings = savings}));
-          if (overThickness == savings) all.back().pictures.clear();
+          if (savings || !overThickness) all.back().pictures.clear();
         }
       }
       break;
@@ -107,13 +107,20 @@ bool isToldAtLength(Question question, const ReportInput& input) {
   return question != Question::WortChanges || rigs::statesChilling(input.solution->plan);
 }
 
-// Stage by stage the heat fills a spreadsheet, not a page: paper has what the day comes to, and
-// when the heat of each rig flows.
-void leaveOutStages(QVector<ShownAnswer>& answers) {
+// Stage by stage the heat fills a spreadsheet, not a page: paper has what the days come to, when
+// the heat of each rig flows, and the stages of the last one.
+void leaveOutStages(QVector<ShownAnswer>& answers, const ReportInput& input) {
   for (ShownAnswer& answer : answers) {
     const bool bars = &answer == &answers.front();
-    answer.tables = bars ? answer.tables.first(1) : answer.tables.last(1);
+    const bool last = &answer == &answers.back();
+    answer.tables = bars ? answer.tables.first(1) : answer.tables.last(last ? 1 : 0);
   }
+  if (answers.size() < 2 || answers.back().tables.isEmpty()) return;
+  const rigs::Reader reader = readerOf(input.units);
+  const telling::Case of{*input.solution, input.solution->plan, reader, {}};
+  if (of.isAlone()) return;
+  answers.back().tables.front().head.front() =
+      QString::fromStdString(of.text(of.named(of.count() - 1)));
 }
 
 // What is said once is not said again further down, under whatever question it would stand.
@@ -123,9 +130,11 @@ class Answers {
 
   void add(Question question) {
     QVector<ShownAnswer> answers = answersTo(question, input_);
-    if (question == Question::WhereHeat) leaveOutStages(answers);
+    if (question == Question::WhereHeat) leaveOutStages(answers, input_);
     QStringList said;
-    for (const ShownAnswer& answer : answers) {
+    for (ShownAnswer& answer : answers) {
+      answer.tables.removeIf([&](const ShownTable& one) { return tabled_.contains(one); });
+      tabled_ += answer.tables;
       // What a question warns of it says once, whatever its views.
       const QString inShort =
           said.isEmpty() ? answer.headline() : answer.calmSentences().join(QLatin1Char(' '));
@@ -161,10 +170,7 @@ class Answers {
       pages_.picture(picture);
       isSaid({}, QString::fromStdString(picture.yTitle));
     }
-    for (const ShownTable& table : answer.tables) {
-      if (!tabled_.contains(table)) pages_.table(table);
-      tabled_.push_back(table);
-    }
+    for (const ShownTable& table : answer.tables) pages_.table(table);
     addNotes(answer);
   }
   // What comes of a rule stands behind it, rig by rig, not below.

@@ -39,7 +39,7 @@ constexpr qreal kPictureScale = kSmallestType / 8.0;
 constexpr qreal kGutter = 16.0 * kPoint;  // between two columns
 constexpr qreal kIndent = 8.0 * kPoint;
 constexpr qreal kFramePadding = 7.0 * kPoint;
-constexpr qreal kReportLeading = 1.0;
+constexpr qreal kReportLeading = 0.97;
 constexpr qreal kBetweenItems = 1.6 * kPoint;
 constexpr qreal kAboveNoteHeading = 4.0 * kPoint;
 // Of an item with as many lines, two at the least stay together.
@@ -282,7 +282,7 @@ void ReportPages::picture(const telling::Picture& picture) {
 
 void ReportPages::table(const ShownTable& table) {
   for (const SetTable& part : setTable(table, type_, page_.width(), kGutter)) {
-    flow(part.rows, {.columns = part.columns, .head = &part.head});
+    flow(part.rows, {.columns = part.columns, .head = part.head ? &*part.head : nullptr});
     gap(6.0);
   }
 }
@@ -308,15 +308,18 @@ void ReportPages::sheet(const telling::Sheet& sheet, const rigs::Reader& reader)
 void ReportPages::begin(const QString& title, const QString& sentences, const ShownAnswer& answer) {
   qreal height = 0.0;
   if (!title.isEmpty()) height += lineHeight(type_.heading) + 8.0 * kPoint;
+  const QFont& font = title.isEmpty() ? type_.body : type_.strong;
   if (!sentences.isEmpty()) {
-    const QStringList lines = linesOfFigures(sentences, type_.strong, page_.width());
-    height += heightOf(lines, type_.strong, kReportLeading) + 4.0 * kPoint;
+    const QStringList lines = linesOfFigures(sentences, font, page_.width());
+    height += heightOf(lines, font, kReportLeading) + 4.0 * kPoint;
   }
   if (!answer.pictures.empty()) height += (sizeOf(answer.pictures.front()).least + 4.0) * kPoint;
   if (!answer.tables.isEmpty() && answer.pictures.size() < 2) height += kTableBegins * kPoint;
   keepTogether(height);
   if (!title.isEmpty()) heading(title);
-  if (!sentences.isEmpty()) strongParagraph(sentences);
+  if (sentences.isEmpty()) return;
+  say(sentences, font);
+  gap(4.0);
 }
 
 }  // namespace gui

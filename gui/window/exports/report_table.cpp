@@ -14,7 +14,7 @@
 namespace gui {
 namespace {
 
-constexpr qreal kTableLeading = 1.0;  // the rules between rows keep them apart
+constexpr qreal kTableLeading = 0.95;  // the rules between rows keep them apart
 constexpr qreal kCellGap = 7.0 * kPoint;
 constexpr qreal kBelowRow = 0.9 * kPoint;  // to the rule, and from there to the next row
 constexpr qreal kAboveGroup = 3.0 * kPoint;
@@ -67,6 +67,8 @@ class Setter {
       for (SetTable& made : stillHalf ? halves(run, half) : wide(run, width))
         all.push_back(std::move(made));
     }
+    if (const Section below = conditions(); below.from < below.to)
+      all.push_back(legend(below, half));
     return all;
   }
 
@@ -80,11 +82,16 @@ class Setter {
   bool hasLetters() const {
     return std::any_of(table_.looks.begin(), table_.looks.end(), [](int at) { return at >= 0; });
   }
-  // Headings that follow each other, as conditions below a table do, stay with what is above them.
+  // What cells refer to by number, below all rows.
+  Section conditions() const {
+    Section last{table_.rows.size(), table_.rows.size()};
+    while (last.from > 0 && table_.rows[last.from - 1].isHeading) --last.from;
+    return last;
+  }
   std::vector<Section> sections() const {
     std::vector<Section> all;
     const auto& rows = table_.rows;
-    for (qsizetype i = 0; i < rows.size(); ++i) {
+    for (qsizetype i = 0; i < conditions().from; ++i) {
       const bool begins = rows[i].isHeading && i + 1 < rows.size() && !rows[i + 1].isHeading;
       if (all.empty() || begins) all.push_back({i, i});
       all.back().to = i + 1;
@@ -214,6 +221,19 @@ class Setter {
           QStringList{rows[at].cells.value(0)} + rows[at].cells.mid(from, columns);
       made.rows.push_back(rows[at].isSum ? sum(cells, widths, !afterSum, !beforeSum)
                                          : row(cells, widths, beforeSum));
+    }
+    return made;
+  }
+
+  SetTable legend(const Section& of, qreal width) const {
+    SetTable made{.columns = 2, .head = {}, .rows = {}};
+    for (qsizetype i = of.from; i < of.to; ++i) {
+      const QStringList lines = linesOfFigures(table_.rows[i].cells.value(0), type_.small, width);
+      made.rows.push_back({.height = gui::heightOf(lines, type_.small, kTableLeading),
+                           .gap = kBelowRow,
+                           .draw = [&type = type_, lines](QPainter& painter, QPointF at) {
+                             drawLines(painter, at, lines, type.small, Side::Left, kTableLeading);
+                           }});
     }
     return made;
   }

@@ -3,6 +3,7 @@
 // that fill the page.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "gui/window/exports/column_flow.hpp"
@@ -15,7 +16,7 @@ struct SetTable {
   // Of narrow figures two stand beside each other on a page, as in a ledger: the rows go on in the
   // second. There a rig's column has its letter alone.
   int columns = 1;
-  Strip head;  // again above each
+  std::optional<Strip> head;  // again above each; none of conditions that cells refer to
   Strips rows;
 };
 // Columns that do not fit beside each other follow in further tables, each with the labels. `type`
