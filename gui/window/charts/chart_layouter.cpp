@@ -16,9 +16,9 @@ using telling::PictureLimit;
 using telling::PictureStack;
 
 constexpr double kSampleWidth = 34.0;
-constexpr double kShortSample = 28.0;
+constexpr double kShortSample = 24.0;
 constexpr double kBetweenEntries = 18.0;  // of a legend
-constexpr double kCloseEntries = 12.0;
+constexpr double kCloseEntries = 10.0;
 constexpr double kRightOfPlot = 60.0;  // at the most
 
 double sum(const std::vector<double>& parts) {

@@ -131,16 +131,15 @@ class Answers {
   void add(Question question) {
     QVector<ShownAnswer> answers = answersTo(question, input_);
     if (question == Question::WhereHeat) leaveOutStages(answers, input_);
-    QStringList said;
+    QString said;
     for (ShownAnswer& answer : answers) {
       answer.tables.removeIf([&](const ShownTable& one) { return tabled_.contains(one); });
       tabled_ += answer.tables;
-      // What a question warns of it says once, whatever its views.
-      const QString inShort =
-          said.isEmpty() ? answer.headline() : answer.calmSentences().join(QLatin1Char(' '));
-      const bool isNew = !said.contains(answer.headline());
-      pages_.begin(said.isEmpty() ? answer.title : QString(), isNew ? inShort : QString(), answer);
-      said.push_back(answer.headline());
+      // What a question warns of it says once, whatever its views, and so what it answers.
+      QStringList sentences = said.isEmpty() ? answer.sentences : answer.calmSentences();
+      sentences.removeIf([&](const QString& one) { return said.contains(one); });
+      pages_.begin(said.isEmpty() ? answer.title : QString(), sentences.join(u' '), answer);
+      said += u'\n' + answer.headline();
       addFigures(answer);
     }
   }
@@ -214,12 +213,14 @@ void sayRigs(ReportPages& pages, const ReportInput& input) {
   const rigs::Solution& solution = *input.solution;
   const rigs::Reader reader = readerOf(input.units);
   const telling::Case of{solution, solution.plan, reader, {}};
+  QVector<ShownNote> all;
   for (std::size_t i = 0; i < of.count(); ++i) {
     QString text = QString::fromStdString(of.text(of.named(i))) + QStringLiteral(": ");
     for (const telling::SentencePiece& piece : telling::rigInPieces(solution.plan, i, reader))
       text += QString::fromStdString(piece.text);
-    pages.paragraph(text);
+    all.push_back({text});
   }
+  pages.notes(all);
 }
 
 // Of every view of every question.

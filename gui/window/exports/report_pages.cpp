@@ -23,25 +23,26 @@ struct PageWords {
 };
 
 // Points.
-constexpr qreal kPageMargin = 36.0;
-constexpr qreal kFooter = 16.0;        // above the lower margin
-constexpr qreal kBelowHeading = 80.0;  // at the least: a heading is never alone at a page's foot
-constexpr qreal kTableBegins = 80.0;   // its head and its first rows
-constexpr qreal kLeastPiece = 40.0;    // of what goes on over a page's end
+constexpr qreal kPageMargin = 32.0;
+constexpr qreal kFooter = 14.0;           // above the lower margin
+constexpr qreal kBelowHeading = 40.0;     // at the least: a heading is never alone at a page's foot
+constexpr qreal kMostBelowWords = 200.0;  // left empty where a picture goes on the next page
+constexpr qreal kTableBegins = 80.0;      // its head and its first rows
+constexpr qreal kLeastPiece = 40.0;       // of what goes on over a page's end
 // Of a picture's plot, where its font has 8.
 constexpr qreal kCurvesHigh = 86.0;
 constexpr qreal kAreasHigh = 56.0;
-constexpr qreal kBarHigh = 24.0;  // with its name, and room for the names of its parts
+constexpr qreal kBarHigh = 22.5;  // with its name, and room for the names of its parts
 constexpr qreal kPlainBarHigh = 19.0;
-constexpr qreal kLeastPlot = 0.75;  // of that, where a page has no more room
+constexpr qreal kLeastPlot = 0.7;  // of that, where a page has no more room
 constexpr qreal kPictureScale = kSmallestType / 8.0;
 
-constexpr qreal kGutter = 16.0 * kPoint;  // between two columns
+constexpr qreal kGutter = 14.0 * kPoint;  // between two columns
 constexpr qreal kIndent = 8.0 * kPoint;
 constexpr qreal kFramePadding = 7.0 * kPoint;
 constexpr qreal kReportLeading = 0.97;
-constexpr qreal kBetweenItems = 1.6 * kPoint;
-constexpr qreal kAboveNoteHeading = 4.0 * kPoint;
+constexpr qreal kBetweenItems = 1.2 * kPoint;
+constexpr qreal kAboveNoteHeading = 3.0 * kPoint;
 // Of an item with as many lines, two at the least stay together.
 constexpr qsizetype kMayBreak = 4;
 
@@ -203,6 +204,7 @@ void ReportPages::list(const QStringList& items) {
 }
 
 void ReportPages::notes(const QVector<ShownNote>& items) {
+  if (items.isEmpty()) return;
   const Flow how{.columns = 2};
   Strips all;
   for (const ShownNote& item : items) {
@@ -215,7 +217,7 @@ void ReportPages::notes(const QVector<ShownNote>& items) {
     all.insert(all.end(), lines.begin(), lines.end());
   }
   flow(all, how);
-  gap(5.0);
+  gap(4.0);
 }
 
 void ReportPages::framed(const QString& heading, const QStringList& items, bool strongly) {
@@ -283,7 +285,7 @@ void ReportPages::picture(const telling::Picture& picture) {
 void ReportPages::table(const ShownTable& table) {
   for (const SetTable& part : setTable(table, type_, page_.width(), kGutter)) {
     flow(part.rows, {.columns = part.columns, .head = part.head ? &*part.head : nullptr});
-    gap(6.0);
+    gap(4.0);
   }
 }
 
@@ -313,9 +315,16 @@ void ReportPages::begin(const QString& title, const QString& sentences, const Sh
     const QStringList lines = linesOfFigures(sentences, font, page_.width());
     height += heightOf(lines, font, kReportLeading) + 4.0 * kPoint;
   }
+  const qreal words = height;
   if (!answer.pictures.empty()) height += (sizeOf(answer.pictures.front()).least + 4.0) * kPoint;
   if (!answer.tables.isEmpty() && answer.pictures.size() < 2) height += kTableBegins * kPoint;
-  keepTogether(height);
+  if (getenv("HLDBG"))
+    fprintf(stderr, "%s need %.0f left %.0f page %d\n", title.toUtf8().constData(), height / 10,
+            left() / 10, number_);
+  // What is answered in words may stand at a page's foot, its figures on the next.
+  const bool wordsAlone = !title.isEmpty() && left() < height && left() >= words &&
+                          left() - words < kMostBelowWords * kPoint;
+  keepTogether(wordsAlone ? words : height);
   if (!title.isEmpty()) heading(title);
   if (sentences.isEmpty()) return;
   say(sentences, font);

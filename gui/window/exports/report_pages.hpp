@@ -50,8 +50,8 @@ class ReportPages {
   void table(const ShownTable& table);
   // On pages of its own, as somebody may take it to the kettle.
   void sheet(const telling::Sheet& sheet, const rigs::Reader& reader);
-  // Heading and sentences of an answer, or of another view of it ("": none), on a new page unless
-  // its first picture and where its table begins fit below them: together they are understood.
+  // Heading and sentences of an answer, or of another view of it ("": none). On a new page unless
+  // its first picture and where its table begins fit below them, too, or little room is left.
   void begin(const QString& heading, const QString& sentences, const ShownAnswer& answer);
 
  private:

@@ -16,8 +16,8 @@ namespace {
 
 constexpr qreal kTableLeading = 0.95;  // the rules between rows keep them apart
 constexpr qreal kCellGap = 7.0 * kPoint;
-constexpr qreal kBelowRow = 0.9 * kPoint;  // to the rule, and from there to the next row
-constexpr qreal kAboveGroup = 3.0 * kPoint;
+constexpr qreal kBelowRow = 0.7 * kPoint;  // to the rule, and from there to the next row
+constexpr qreal kAboveGroup = 2.5 * kPoint;
 constexpr qreal kSwatchWide = 26.0, kSwatchRow = 9.0;  // points
 constexpr qreal kLeastLabels = 62.0 * kPoint;
 constexpr qsizetype kLeastRows = 8;  // below that halves are too short
