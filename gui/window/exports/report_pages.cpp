@@ -24,17 +24,17 @@ struct PageWords {
 
 // Points.
 constexpr qreal kPageMargin = 32.0;
-constexpr qreal kFooter = 14.0;           // above the lower margin
+constexpr qreal kFooter = 16.0;           // above the lower margin
 constexpr qreal kBelowHeading = 40.0;     // at the least: a heading is never alone at a page's foot
-constexpr qreal kMostBelowWords = 200.0;  // left empty where a picture goes on the next page
-constexpr qreal kTableBegins = 80.0;      // its head and its first rows
+constexpr qreal kMostBelowWords = 160.0;  // left empty where a picture goes on the next page
+constexpr qreal kTableBegins = 40.0;      // its head and its first rows
 constexpr qreal kLeastPiece = 40.0;       // of what goes on over a page's end
 // Of a picture's plot, where its font has 8.
 constexpr qreal kCurvesHigh = 86.0;
-constexpr qreal kAreasHigh = 56.0;
-constexpr qreal kBarHigh = 22.5;  // with its name, and room for the names of its parts
+constexpr qreal kAreasHigh = 50.0;
+constexpr qreal kBarHigh = 24.0;  // with its name, and room for the names of its parts
 constexpr qreal kPlainBarHigh = 19.0;
-constexpr qreal kLeastPlot = 0.7;  // of that, where a page has no more room
+constexpr qreal kLeastPlot = 0.6;  // of that, where a page has no more room
 constexpr qreal kPictureScale = kSmallestType / 8.0;
 
 constexpr qreal kGutter = 14.0 * kPoint;  // between two columns
@@ -318,9 +318,6 @@ void ReportPages::begin(const QString& title, const QString& sentences, const Sh
   const qreal words = height;
   if (!answer.pictures.empty()) height += (sizeOf(answer.pictures.front()).least + 4.0) * kPoint;
   if (!answer.tables.isEmpty() && answer.pictures.size() < 2) height += kTableBegins * kPoint;
-  if (getenv("HLDBG"))
-    fprintf(stderr, "%s need %.0f left %.0f page %d\n", title.toUtf8().constData(), height / 10,
-            left() / 10, number_);
   // What is answered in words may stand at a page's foot, its figures on the next.
   const bool wordsAlone = !title.isEmpty() && left() < height && left() >= words &&
                           left() - words < kMostBelowWords * kPoint;
