@@ -250,6 +250,11 @@ Cautions cautionsOf(const ReportInput& input) {
   return sorted;
 }
 
+// Rigs have their names where they are introduced; the only one of a plan is known by the title.
+Beside besideOf(const ReportInput& input) {
+  return input.solution->plan.rigs.size() > 1 ? Beside::Never : Beside::WhereWorth;
+}
+
 // What decides, on the first page, behind what must not be run like that.
 void addFront(ReportPages& pages, Answers& answers, const ReportInput& input,
               const QStringList& cautions) {
@@ -264,7 +269,7 @@ void addFront(ReportPages& pages, Answers& answers, const ReportInput& input,
       answerOf(Question::Overview, input, {.rig = static_cast<int>(input.rig)});
   pages.heading(overview.title);
   pages.strongParagraph(overview.calmSentences().join(QLatin1Char(' ')));
-  if (!overview.tables.isEmpty()) pages.table(overview.tables.front());
+  if (!overview.tables.isEmpty()) pages.table(overview.tables.front(), besideOf(input));
   answers.addNotes(overview);
   pages.framed(ReportWords::tr("Take care"), cautions);
 }
@@ -285,7 +290,7 @@ void addInputs(ReportPages& pages, const ReportInput& input) {
   pages.heading(ReportWords::tr("What was put in"));
   sayRigs(pages, input);
   pages.table(dayInputs(input.solution->plan, input.units));
-  pages.table(marked(rigInputs(input.solution->plan, input.units), input));
+  pages.table(marked(rigInputs(input.solution->plan, input.units), input), besideOf(input));
 }
 
 }  // namespace

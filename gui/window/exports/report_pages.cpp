@@ -11,7 +11,6 @@
 #include "gui/window/charts/chart_layouter.hpp"
 #include "gui/window/charts/chart_legend.hpp"
 #include "gui/window/charts/plan_chart.hpp"
-#include "gui/window/exports/report_table.hpp"
 #include "gui/window/exports/sheet_paper.hpp"
 #include "gui/window/exports/text_flow.hpp"
 
@@ -282,8 +281,8 @@ void ReportPages::picture(const telling::Picture& picture) {
   gap(height + 4.0);
 }
 
-void ReportPages::table(const ShownTable& table) {
-  for (const SetTable& part : setTable(table, type_, page_.width(), kGutter)) {
+void ReportPages::table(const ShownTable& table, Beside halves) {
+  for (const SetTable& part : setTable(table, type_, page_.width(), kGutter, halves)) {
     flow(part.rows, {.columns = part.columns, .head = part.head ? &*part.head : nullptr});
     gap(4.0);
   }

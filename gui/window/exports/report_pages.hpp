@@ -13,6 +13,7 @@
 #include "gui/telling/sheet.hpp"
 #include "gui/window/exports/column_flow.hpp"
 #include "gui/window/exports/paper_type.hpp"
+#include "gui/window/exports/report_table.hpp"
 #include "gui/window/questions/shown_answer.hpp"
 #include "rigs/words/language.hpp"
 
@@ -47,7 +48,7 @@ class ReportPages {
   // stands on the same page above another picture is not said again.
   void picture(const telling::Picture& picture);
   // More columns than fit follow in further groups, each with the first column.
-  void table(const ShownTable& table);
+  void table(const ShownTable& table, Beside halves = Beside::WhereWorth);
   // On pages of its own, as somebody may take it to the kettle.
   void sheet(const telling::Sheet& sheet, const rigs::Reader& reader);
   // Heading and sentences of an answer, or of another view of it ("": none). On a new page unless

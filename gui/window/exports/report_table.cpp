@@ -44,13 +44,13 @@ class Setter {
     }
   }
 
-  std::vector<SetTable> take(qreal width, qreal gutter) {
+  std::vector<SetTable> take(qreal width, qreal gutter, Beside besides) {
     std::vector<SetTable> all;
     if (count() < 1) return all;
     const qreal half = 0.5 * (width - gutter);
     std::vector<std::pair<Section, bool>> runs;  // and whether it is set in halves
     for (const Section& section : sections()) {
-      const bool inHalves = fitsHalf(section, half, width);
+      const bool inHalves = besides != Beside::Never && fitsHalf(section, half, width);
       if (!runs.empty() && runs.back().second == inHalves)
         runs.back().first.to = section.to;
       else
@@ -359,8 +359,8 @@ class Setter {
 }  // namespace
 
 std::vector<SetTable> setTable(const ShownTable& table, const PaperType& type, qreal width,
-                               qreal gutter) {
-  return Setter(table, type).take(width, gutter);
+                               qreal gutter, Beside halves) {
+  return Setter(table, type).take(width, gutter, halves);
 }
 
 }  // namespace gui

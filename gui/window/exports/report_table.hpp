@@ -12,9 +12,10 @@
 
 namespace gui {
 
+// Of narrow figures two halves stand beside each other on a page, as in a ledger: the rows go on in
+// the second. There a rig's column has its letter alone.
+enum class Beside { WhereWorth, Never };
 struct SetTable {
-  // Of narrow figures two stand beside each other on a page, as in a ledger: the rows go on in the
-  // second. There a rig's column has its letter alone.
   int columns = 1;
   std::optional<Strip> head;  // again above each; none of conditions that cells refer to
   Strips rows;
@@ -22,6 +23,6 @@ struct SetTable {
 // Columns that do not fit beside each other follow in further tables, each with the labels. `type`
 // and `table` outlive what is returned; `width` of the page, `gutter` between two halves.
 std::vector<SetTable> setTable(const ShownTable& table, const PaperType& type, qreal width,
-                               qreal gutter);
+                               qreal gutter, Beside halves = Beside::WhereWorth);
 
 }  // namespace gui

@@ -33,11 +33,11 @@ using gui::telling::Question;
 using test_support::solvedDemo;
 using test_support::squeezed;
 
-QString squeezed(const rigs::Told& told) {
+QString pressed(const rigs::Told& told) {
   return squeezed(QString::fromStdString(rigs::inEnglish(told)));
 }
 
-QString readBy(const QString& program, const QStringList& arguments) {
+QString outputOf(const QString& program, const QStringList& arguments) {
   QProcess process;
   process.start(program, arguments);
   EXPECT_TRUE(process.waitForFinished(60000));
@@ -46,8 +46,8 @@ QString readBy(const QString& program, const QStringList& arguments) {
 }
 
 // A bundled plan with other values of some of its keys.
-gui::SolutionPtr solved(const std::string& name,
-                        const std::vector<std::pair<std::string, std::string>>& changes = {}) {
+gui::SolutionPtr solvedStart(const std::string& name,
+                             const std::vector<std::pair<std::string, std::string>>& changes = {}) {
   std::string text = rigs::planStartText(name).value();
   for (const auto& [place, json] : changes) text = rigs::withValue(text, place, json);
   rigs::Problems problems;
@@ -57,7 +57,7 @@ gui::SolutionPtr solved(const std::string& name,
 }
 // A night unplugged, sugar into the boil, and a chiller.
 const gui::SolutionPtr& aNight() {
-  static const gui::SolutionPtr solution = solved(
+  static const gui::SolutionPtr solution = solvedStart(
       "night-unplugged",
       {{"/batch/additions",
         R"([{"what": "sugar", "mass": "0.5 kg", "extract": "100 %", "before_end": "10 min"}])"},
@@ -66,7 +66,7 @@ const gui::SolutionPtr& aNight() {
   return solution;
 }
 const gui::SolutionPtr& oneKettle() {
-  static const gui::SolutionPtr solution = solved("one-kettle");
+  static const gui::SolutionPtr solution = solvedStart("one-kettle");
   return solution;
 }
 
@@ -83,9 +83,9 @@ class ReportOnPaper : public testing::Test {
   }
   // Without what stands at their foot.
   QStringList pages(const gui::SolutionPtr& solution, std::size_t rig = 0) {
-    const QString text = readBy(QStringLiteral("pdftotext"),
-                                {QStringLiteral("-enc"), QStringLiteral("UTF-8"),
-                                 QStringLiteral("-raw"), written(solution, rig), kToOut});
+    const QString text = outputOf(QStringLiteral("pdftotext"),
+                                  {QStringLiteral("-enc"), QStringLiteral("UTF-8"),
+                                   QStringLiteral("-raw"), written(solution, rig), kToOut});
     QStringList all = text.split(u'\f', Qt::SkipEmptyParts);
     for (QString& page : all)
       page = squeezed(page.left(page.indexOf(QStringLiteral("\nHeat Ledger 0"))));
@@ -95,8 +95,8 @@ class ReportOnPaper : public testing::Test {
   QTemporaryDir folder_;
 };
 
-ShownAnswer answered(Question question, const gui::SolutionPtr& solution,
-                     const gui::telling::QuestionView& view = {}) {
+ShownAnswer shownOf(Question question, const gui::SolutionPtr& solution,
+                    const gui::telling::QuestionView& view = {}) {
   const rigs::Reader reader = gui::readerOf(rigs::UnitSystem::SI);
   return gui::shown(gui::telling::answerTo(question, *solution, reader, view),
                     gui::rigNamesOf(*solution), reader);
@@ -118,7 +118,7 @@ QStringList allCautions(const gui::SolutionPtr& solution) {
   QStringList all;
   for (const Question question : gui::telling::allQuestions()) {
     if (question == Question::HowChills && !rigs::statesChilling(solution->plan)) continue;
-    const ShownAnswer answer = answered(question, solution);
+    const ShownAnswer answer = shownOf(question, solution);
     all += answer.cautions + answer.furtherCautions;
   }
   all.removeDuplicates();
@@ -133,7 +133,7 @@ TEST_F(ReportOnPaper, BeginsWithTitleDateVersionPlanAndTheFiguresThatDecide) {
       date +
       QStringLiteral(" · Heat Ledger %1 · Plan: my-plan.json").arg(QLatin1String(gui::kVersion)))))
       << first.left(200).toStdString();
-  const ShownAnswer overview = answered(Question::Overview, solvedDemo());
+  const ShownAnswer overview = shownOf(Question::Overview, solvedDemo());
   EXPECT_TRUE(first.contains(squeezed(overview.headline())));
   ASSERT_GT(overview.tables.front().rows.size(), 8);
   // Row by row, as the overview tells it, with what its differences are told against.
@@ -145,11 +145,11 @@ TEST_F(ReportOnPaper, BeginsWithTitleDateVersionPlanAndTheFiguresThatDecide) {
 
 TEST_F(ReportOnPaper, TellsTheOthersAgainstTheRigThatIsChosen) {
   const QStringList all = pages(solvedDemo(), 2);
-  const ShownAnswer overview = answered(Question::Overview, solvedDemo(), {.rig = 2});
+  const ShownAnswer overview = shownOf(Question::Overview, solvedDemo(), {.rig = 2});
   for (const auto& row : overview.tables.front().rows)
     EXPECT_TRUE(all.front().contains(squeezed(row.cells.join(QString()))));
-  EXPECT_TRUE(all.at(1).contains(squeezed(sheetIn(solvedDemo(), 2).rig)));
-  EXPECT_FALSE(all.at(1).contains(squeezed(sheetIn(solvedDemo(), 0).rig)));
+  EXPECT_TRUE(all.at(1).contains(pressed(sheetIn(solvedDemo(), 2).rig)));
+  EXPECT_FALSE(all.at(1).contains(pressed(sheetIn(solvedDemo(), 0).rig)));
 }
 
 TEST_F(ReportOnPaper, HasTheSheetToBrewByInFrontOfAllAnswers) {
@@ -160,14 +160,14 @@ TEST_F(ReportOnPaper, HasTheSheetToBrewByInFrontOfAllAnswers) {
     ASSERT_LE(at, 2);
     const gui::telling::Sheet sheet = sheetIn(solution, 0);
     for (const gui::telling::SheetLine& line : sheet.lines) {
-      EXPECT_TRUE(all[at].contains(squeezed(line.clock()) + squeezed(line.action)))
+      EXPECT_TRUE(all[at].contains(pressed(line.clock()) + pressed(line.action)))
           << rigs::inEnglish(line.action);
-      for (const rigs::Told& one : line.expected) EXPECT_TRUE(all[at].contains(squeezed(one)));
+      for (const rigs::Told& one : line.expected) EXPECT_TRUE(all[at].contains(pressed(one)));
     }
     for (const rigs::Told& one : sheet.cautions)
-      EXPECT_TRUE(all[at].contains(squeezed(one))) << rigs::inEnglish(one);
+      EXPECT_TRUE(all[at].contains(pressed(one))) << rigs::inEnglish(one);
     // Alone on its page, and nothing but the first page's matter before it.
-    const QString howLong = squeezed(answered(Question::HowLong, solution).headline());
+    const QString howLong = squeezed(shownOf(Question::HowLong, solution).headline());
     for (qsizetype i = 0; i <= at; ++i) EXPECT_FALSE(all[i].contains(howLong));
     EXPECT_TRUE(all[at + 1].startsWith(QStringLiteral("Whatwasputin")));
   }
@@ -195,7 +195,7 @@ TEST_F(ReportOnPaper, TellsEveryCautionOnceThoseOfThisPlanInFront) {
       ++inFront;
     }
     EXPECT_GT(inFront, 8);
-    EXPECT_TRUE(front.endsWith(squeezed(rigs::electricianText())));
+    EXPECT_TRUE(front.endsWith(pressed(rigs::electricianText())));
     EXPECT_GT(all.back().count(squeezed(usual.at(1))), 0) << "on the last page, as the foot says";
   }
   const QStringList all = pages(aNight());
@@ -217,18 +217,18 @@ TEST_F(ReportOnPaper, IsShortInEnglishAndInGerman) {
 
 // --- Where lines stand.
 
-struct Line {
+struct PaperLine {
   double left = 0.0, right = 0.0, top = 0.0;
   QString text;
 };
-using Lines = std::vector<Line>;
+using PaperPage = std::vector<PaperLine>;
 
-std::vector<Lines> linesByPage(const QString& path) {
+std::vector<PaperPage> linesByPage(const QString& path) {
   static const QRegularExpression kPiece(QStringLiteral(
       "<page |<line xMin=\"([0-9.]+)\" yMin=\"([0-9.]+)\" xMax=\"([0-9.]+)\"|>([^<]+)</word>"));
-  const QString text = readBy(QStringLiteral("pdftotext"),
-                              {QStringLiteral("-bbox-layout"), path, QStringLiteral("-")});
-  std::vector<Lines> pages;
+  const QString text = outputOf(QStringLiteral("pdftotext"),
+                                {QStringLiteral("-bbox-layout"), path, QStringLiteral("-")});
+  std::vector<PaperPage> pages;
   for (auto at = kPiece.globalMatch(text); at.hasNext();) {
     const QRegularExpressionMatch piece = at.next();
     if (piece.captured(0).startsWith(QLatin1String("<page")))
@@ -248,7 +248,7 @@ std::vector<Lines> linesByPage(const QString& path) {
 QStringList headingsOf(const gui::SolutionPtr& solution) {
   QStringList all{QStringLiteral("What was put in"), QStringLiteral("What is taken for granted")};
   for (const Question question : gui::telling::allQuestions()) {
-    const ShownAnswer answer = answered(question, solution, {.everyRule = true, .everyRig = true});
+    const ShownAnswer answer = shownOf(question, solution, {.everyRule = true, .everyRig = true});
     all += answer.title;
     for (const gui::ShownNote& note : answer.notes)
       if (note.isHeading) all += note.text;
@@ -264,13 +264,13 @@ TEST_F(ReportOnPaper, LeavesNoHeadingAloneAtAColumnsFoot) {
   int found = 0;
   for (const auto& solution : {solvedDemo(), oneKettle(), aNight()}) {
     const QStringList headings = headingsOf(solution);
-    const std::vector<Lines> pages = linesByPage(written(solution));
+    const std::vector<PaperPage> pages = linesByPage(written(solution));
     for (std::size_t page = 0; page < pages.size(); ++page) {
-      for (const Line& line : pages[page]) {
+      for (const PaperLine& line : pages[page]) {
         if (!headings.contains(line.text)) continue;
         ++found;
         const bool holds =
-            std::any_of(pages[page].begin(), pages[page].end(), [&](const Line& below) {
+            std::any_of(pages[page].begin(), pages[page].end(), [&](const PaperLine& below) {
               return below.top > line.top + 4.0 && below.top < line.top + 40.0 &&
                      below.left < line.right && below.right > line.left &&
                      !below.text.startsWith(QLatin1String("HeatLedger0"));
