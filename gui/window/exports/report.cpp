@@ -2,6 +2,7 @@
 #include "gui/window/exports/report.hpp"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <QPagedPaintDevice>
 #include <QSet>
 #include <algorithm>
@@ -278,7 +279,9 @@ void addSheet(ReportPages& pages, const ReportInput& input) {
   const rigs::Solution& solution = *input.solution;
   if (input.rig >= solution.answers.rigs.size()) return;
   const rigs::Reader reader = readerOf(input.units);
-  const QString name = input.planName.isEmpty() ? titleOfPlan(input) : input.planName;
+  // Its folders are nobody's business on a sheet that hangs on a wall.
+  const QString name =
+      input.planName.isEmpty() ? titleOfPlan(input) : QFileInfo(input.planName).fileName();
   pages.sheet(telling::sheetOf({solution, solution.plan, reader, {}}, input.rig,
                                {.plan = rigs::Told::just(rigs::Verbatim{name.toStdString()}),
                                 .but = input.changed,

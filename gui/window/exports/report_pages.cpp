@@ -29,7 +29,7 @@ constexpr qreal kMostBelowWords = 160.0;  // left empty where a picture goes on 
 constexpr qreal kTableBegins = 40.0;      // its head and its first rows
 constexpr qreal kLeastPiece = 40.0;       // of what goes on over a page's end
 // Of a picture's plot, where its font has 8.
-constexpr qreal kCurvesHigh = 86.0;
+constexpr qreal kCurvesHigh = 94.0;
 constexpr qreal kAreasHigh = 50.0;
 constexpr qreal kBarHigh = 24.0;  // with its name, and room for the names of its parts
 constexpr qreal kPlainBarHigh = 19.0;

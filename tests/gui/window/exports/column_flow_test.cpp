@@ -60,7 +60,7 @@ TEST(ColumnFlow, TearsNoNumberFromItsUnit) {
   const double upTo = QFontMetricsF(font).horizontalAdvance(text.left(text.indexOf(u'°')));
   EXPECT_TRUE(gui::linesOf(text, font, upTo).front().endsWith(QLatin1String("79.2")));
   const QStringList lines = gui::linesOfFigures(text, font, upTo);
-  EXPECT_TRUE(lines.at(1).startsWith(QLatin1String("79.2 °C"))) << lines.at(1).toStdString();
+  EXPECT_TRUE(lines.at(1).startsWith(QStringLiteral("79.2 °C"))) << lines.at(1).toStdString();
   EXPECT_EQ(lines.join(u' '), text);
 }
 

@@ -245,8 +245,10 @@ std::vector<PaperPage> linesByPage(const QString& path) {
   return pages;
 }
 
+// But those that stand in pictures, too: rigs' names, and what a bar has for its part.
 QStringList headingsOf(const gui::SolutionPtr& solution) {
   QStringList all{QStringLiteral("What was put in"), QStringLiteral("What is taken for granted")};
+  QStringList drawn;
   for (const Question question : gui::telling::allQuestions()) {
     const ShownAnswer answer = shownOf(question, solution, {.everyRule = true, .everyRig = true});
     all += answer.title;
@@ -254,8 +256,11 @@ QStringList headingsOf(const gui::SolutionPtr& solution) {
       if (note.isHeading) all += note.text;
     for (const gui::ShownTable& table : answer.tables)
       for (const auto& row : table.rows)
-        if (row.isHeading && !row.cells[0].startsWith(u'(')) all += row.cells[0];
+        if (row.isHeading) all += row.cells[0];
+    for (const gui::telling::Picture& picture : answer.pictures)
+      for (const std::string& part : picture.partNames) drawn += QString::fromStdString(part);
   }
+  all.removeIf([&](const QString& one) { return one.startsWith(u'(') || drawn.contains(one); });
   for (QString& one : all) one = squeezed(one);
   return all;
 }
