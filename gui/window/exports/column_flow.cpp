@@ -9,10 +9,11 @@ namespace {
 // Rounding must not push out what was measured to fit.
 constexpr qreal kHair = 0.01;
 
+// Of a table's end, as of a text's: less looks lost on a page of its own.
+constexpr std::size_t kEnough = 4;
+
 bool holdsAll(const Strips& strips, std::size_t from, int columns, qreal height) {
-  for (int column = 0; column < columns && from < strips.size(); ++column)
-    from += fitting(strips, from, height);
-  return from >= strips.size();
+  return from + fitting(strips, from, columns, height) >= strips.size();
 }
 
 }  // namespace
@@ -35,6 +36,24 @@ std::size_t fitting(const Strips& strips, std::size_t from, qreal height) {
   if (to == strips.size()) return to - from;
   while (to > from && strips[to - 1].holdsNext) --to;
   return to - from;
+}
+
+std::size_t fitting(const Strips& strips, std::size_t from, int columns, qreal height) {
+  std::size_t to = from;
+  for (int column = 0; column < columns && to < strips.size(); ++column)
+    to += fitting(strips, to, height);
+  return to - from;
+}
+
+qreal leavingEnough(const Strips& strips, std::size_t from, int columns, qreal most) {
+  const std::size_t count = strips.size() - from;
+  if (count < 3 * kEnough) return most;
+  constexpr int kSteps = 20;
+  for (int step = 0; step < kSteps; ++step) {
+    const qreal height = most * (1.0 - 0.5 * step / kSteps);
+    if (fitting(strips, from, columns, height) + kEnough <= count) return height;
+  }
+  return most;
 }
 
 std::optional<qreal> balanced(const Strips& strips, std::size_t from, int columns, qreal most) {

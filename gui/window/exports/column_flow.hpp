@@ -26,6 +26,11 @@ using Strips = std::vector<Strip>;
 qreal heightOf(const Strips& strips, std::size_t from, std::size_t count);
 // How many of those from `from` on fit into a column so high, none left that holds the next one.
 std::size_t fitting(const Strips& strips, std::size_t from, qreal height);
+// How many fit into so many columns beside each other, each so high.
+std::size_t fitting(const Strips& strips, std::size_t from, int columns, qreal height);
+// The greatest height, up to `most`, at which the next page gets no mere few of them; `most` where
+// none is.
+qreal leavingEnough(const Strips& strips, std::size_t from, int columns, qreal most);
 // The lowest height at which all from `from` on fit into so many columns beside each other;
 // nullopt where that would be more than `most`.
 std::optional<qreal> balanced(const Strips& strips, std::size_t from, int columns, qreal most);

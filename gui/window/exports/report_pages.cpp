@@ -114,7 +114,7 @@ void ReportPages::flow(const Strips& strips, const Flow& how) {
       newPage();
       continue;
     }
-    const qreal high = whole.value_or(room);
+    const qreal high = whole ? *whole : leavingEnough(strips, from, how.columns, room);
     qreal used = 0.0;
     if (how.atop) how.atop({page_.left() + how.inset, y_});
     for (int column = 0; column < how.columns && from < strips.size(); ++column) {

@@ -53,6 +53,15 @@ RC_GTEST_PROP(ColumnFlow, HoldsAllInItsOrderAtTheLowestHeight, ()) {
   if (columns == 1) RC_ASSERT(columnsAt(*height - 2.0) > 1);
 }
 
+TEST(ColumnFlow, LeavesNoMereLineForTheNextPage) {
+  const Strips strips(20, strip(10.0));
+  EXPECT_EQ(gui::fitting(strips, 0, 1, 209.0), 19U);
+  EXPECT_EQ(gui::fitting(strips, 0, 1, gui::leavingEnough(strips, 0, 1, 209.0)), 16U);
+  EXPECT_EQ(gui::fitting(strips, 0, 2, 100.0), 18U);
+  EXPECT_EQ(gui::fitting(strips, 0, 2, gui::leavingEnough(strips, 0, 2, 100.0)), 16U);
+  EXPECT_EQ(gui::leavingEnough(strips, 0, 1, 100.0), 100.0);
+}
+
 TEST(ColumnFlow, TearsNoNumberFromItsUnit) {
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPixelSize(75);
