@@ -111,7 +111,8 @@ Finished drawn(const Request& request, const PlanInput& read, const Audience& au
         .view = view,
         .to = request.to,
         .planName = request.file,
-        .document = read.document},
+        .document = read.document,
+        .changed = changedBy(request.overrides)},
        *read.plan, audience.reader);
   const Told wrote(TOLD("Terminal", "Wrote %1."), rigs::Verbatim{rigs::shownPath(request.to)});
   return {plainText(rigs::tell(wrote, audience.reader)) + '\n', {}, 0};

@@ -20,14 +20,6 @@ namespace {
 
 using rigs::Told;
 
-// Nobody must take the sheet for the file's: what options changed stands beside its name.
-Told changedBy(const Overrides& overrides) {
-  rigs::List all{{}, rigs::Joint::Comma};
-  for (const Override& one : overrides)
-    all.items.emplace_back(rigs::Verbatim{one.option + " \"" + one.text + '"'});
-  return all.items.empty() ? Told() : Told(TOLD("Sheet", "with %1"), std::move(all));
-}
-
 // The file's name alone: its folders are nobody's business on a sheet that hangs on a wall.
 Told planNameOf(const Request& request, const PlanInput& read) {
   if (request.file.empty() || request.file == "-") return read.name;
@@ -36,6 +28,13 @@ Told planNameOf(const Request& request, const PlanInput& read) {
 }
 
 }  // namespace
+
+Told changedBy(const Overrides& overrides) {
+  rigs::List all{{}, rigs::Joint::Comma};
+  for (const Override& one : overrides)
+    all.items.emplace_back(rigs::Verbatim{one.option + " \"" + one.text + '"'});
+  return all.items.empty() ? Told() : Told(TOLD("Sheet", "with %1"), std::move(all));
+}
 
 Finished sheetOfPlan(const Request& request, const PlanInput& read, const Audience& audience) {
   if (!request.to.empty())

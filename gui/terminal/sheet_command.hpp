@@ -8,6 +8,8 @@
 
 namespace gui {
 
+// Nobody must take a sheet for the file's: what options changed stands beside its name.
+rigs::Told changedBy(const Overrides& overrides);
 // Of a plan without errors, and of its one rig or of the one that was asked for. Throws
 // rigs::FileError.
 Finished sheetOfPlan(const Request& request, const PlanInput& read, const Audience& audience);

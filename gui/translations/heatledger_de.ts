@@ -13211,10 +13211,6 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <source>The answers in short</source>
-        <translation>Die Antworten in Kürze</translation>
-    </message>
-    <message>
         <source>What was put in</source>
         <translation>Was hineinging</translation>
     </message>
@@ -13231,8 +13227,12 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
         <translation>Zuallererst</translation>
     </message>
     <message>
-        <source>Heat Ledger %1. Planning figures, not an installation guide: heed the cautions on the first pages.</source>
-        <translation>Heat Ledger %1. Zahlen zur Planung, keine Installationsanleitung: Beachten Sie die Warnungen auf den ersten Seiten.</translation>
+        <source>Heat Ledger %1. Planning figures, not an installation guide: heed the cautions on the first and the last page.</source>
+        <translation>Heat Ledger %1. Zahlen zur Planung, keine Installationsanleitung: Beachten Sie die Warnungen auf der ersten und der letzten Seite.</translation>
+    </message>
+    <message>
+        <source>Take care with every brew</source>
+        <translation>Vorsicht bei jedem Sud</translation>
     </message>
 </context>
 <context>

@@ -74,7 +74,8 @@ void drawFile(const telling::Drawing& drawing, const rigs::Plan& plan, const rig
     writeReport(drawing.to, {.solution = solution,
                              .units = reader.units,
                              .planName = planNameOf(drawing, reader),
-                             .document = QByteArray::fromStdString(drawing.document)});
+                             .document = QByteArray::fromStdString(drawing.document),
+                             .changed = drawing.changed});
   }
 }
 

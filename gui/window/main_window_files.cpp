@@ -15,6 +15,7 @@
 #include <system_error>
 
 #include "gui/telling/answer_to.hpp"
+#include "gui/telling/overview.hpp"
 #include "gui/window/exports/exports.hpp"
 #include "gui/window/exports/report.hpp"
 #include "gui/window/forms/plan_differences.hpp"
@@ -39,6 +40,19 @@ QString tellWritten(const QDateTime& when) {
     return MainWindow::tr("Its copy is from %1 today.").arg(clock);
   return MainWindow::tr("Its copy is from %1 on %2.")
       .arg(clock, QLocale().toString(when.date(), QLocale::LongFormat));
+}
+
+// With the sheet of the rig that the others are compared with.
+ReportInput reportOf(const rigs::SolutionPtr& solution, const PlanDocument& document,
+                     rigs::UnitSystem units, const telling::QuestionView& view) {
+  return {.solution = solution,
+          .units = units,
+          .planName = document.displayName(),
+          .document = QByteArray::fromStdString(document.text()),
+          .rig = telling::baseOf({*solution, solution->plan, readerOf(units), view}),
+          .changed = document.isModified()
+                         ? rigs::Told(TOLD("Sheet", "with changes that are not saved"))
+                         : rigs::Told()};
 }
 
 // What restoring would change in the file; "" where there is no file to compare with.
@@ -414,10 +428,8 @@ rigs::SolutionPtr MainWindow::reportedSolution() const {
 void MainWindow::saveReport(const QString& path) {
   if (!page_->wholeSolution() || isOpenPlan(path)) return;
   try {
-    writeReport(path.toStdString(), {.solution = reportedSolution(),
-                                     .units = shownUnits_,
-                                     .planName = document_.displayName(),
-                                     .document = QByteArray::fromStdString(document_.text())});
+    writeReport(path.toStdString(),
+                reportOf(reportedSolution(), document_, shownUnits_, page_->view()));
     confirmSaved(path);
   } catch (const rigs::FileError& error) {
     complain(tr("The report was not saved."), told(error.told()));
@@ -430,10 +442,7 @@ void MainWindow::print() {
   QPrintDialog dialog(&printer, this);
   if (dialog.exec() != QDialog::Accepted) return;
   if (!printer.outputFileName().isEmpty() && isOpenPlan(printer.outputFileName())) return;
-  if (!paintReport(printer, {.solution = reportedSolution(),
-                             .units = shownUnits_,
-                             .planName = document_.displayName(),
-                             .document = QByteArray::fromStdString(document_.text())}))
+  if (!paintReport(printer, reportOf(reportedSolution(), document_, shownUnits_, page_->view())))
     complain(tr("Not everything was printed."), tr("The printer did not take all pages."));
 }
 

@@ -16,6 +16,10 @@ using telling::PictureLimit;
 using telling::PictureStack;
 
 constexpr double kSampleWidth = 34.0;
+constexpr double kShortSample = 24.0;
+constexpr double kBetweenEntries = 18.0;  // of a legend
+constexpr double kCloseEntries = 10.0;
+constexpr double kRightOfPlot = 60.0;  // at the most
 
 double sum(const std::vector<double>& parts) {
   return std::accumulate(parts.begin(), parts.end(), 0.0);
@@ -59,8 +63,23 @@ double Layouter::widthOf(const QString& text, const QFont& font) const {
   return std::ceil(QFontMetricsF(font).horizontalAdvance(text)) + 1.0;
 }
 
+double Layouter::xTitleWidth() const {
+  return widthOf(QString::fromStdString(telling::xTitleWith(picture_, "h:min")));
+}
+
 double Layouter::head() {
   double y = 2.0;
+  const QString title = QString::fromStdString(picture_.title);
+  const QString yTitle = QString::fromStdString(picture_.yTitle);
+  const double besideTitle = 2.0 + widthOf(title, layout_.titleFont) + kBetweenEntries;
+  if (look_.dense && !title.isEmpty() && besideTitle + widthOf(yTitle) < size_.width()) {
+    const double high = std::ceil(QFontMetricsF(layout_.titleFont).height());
+    layout_.titles = {{title, {2.0, y, besideTitle - kBetweenEntries, high}},
+                      {yTitle, {besideTitle, y, widthOf(yTitle), high}}};
+    layout_.titles[0].index = 0;
+    layout_.titles[1].index = 1;
+    return y + high + 2.0 + kLabelGap;
+  }
   const auto add = [&](const QString& text, const QFont& font, int index) {
     if (text.isEmpty()) return;
     const QRectF box = QFontMetricsF(font).boundingRect(QRectF(2.0, y, size_.width() - 4.0, 1000.0),
@@ -70,8 +89,8 @@ double Layouter::head() {
     layout_.titles.push_back(label);
     y += label.box.height() + 2.0;
   };
-  add(QString::fromStdString(picture_.title), layout_.titleFont, 0);
-  add(QString::fromStdString(picture_.yTitle), layout_.font, 1);
+  add(title, layout_.titleFont, 0);
+  add(yTitle, layout_.font, 1);
   return y + kLabelGap;
 }
 
@@ -80,8 +99,10 @@ double Layouter::foot() {
   double x = 2.0;
   double y = 0.0;
   double rowHeight = lineHeight_;
-  for (const LegendEntry& entry : legendOf(picture_)) {
-    const double sample = entry.kind == LegendSample::Part ? 18.0 : kSampleWidth;
+  for (const LegendEntry& entry : look_.legend ? legendOf(picture_) : QVector<LegendEntry>()) {
+    const double sample = entry.kind == LegendSample::Part ? 18.0
+                          : look_.dense                    ? kShortSample
+                                                           : kSampleWidth;
     const double most = size_.width() - 4.0 - sample - kLabelGap;
     const double wanted = widthOf(entry.text);
     if (x > 2.0 && x + sample + kLabelGap + wanted > size_.width() - 2.0) {
@@ -101,7 +122,7 @@ double Layouter::foot() {
     label.isOut = entry.isOut;
     label.sample = {x, y, sample, lineHeight_};
     legend.push_back(label);
-    x = label.box.right() + 18.0;
+    x = label.box.right() + (look_.dense ? kCloseEntries : kBetweenEntries);
   }
   const double height = legend.isEmpty() ? 0.0 : y + rowHeight + 2.0;
   const double top = size_.height() - height;
@@ -111,7 +132,12 @@ double Layouter::foot() {
   }
   layout_.legend = legend;
   double bottom = top - kLabelGap;
-  if (!picture_.xTitle.empty()) {
+  // To the right of the legend's last line, where there is room.
+  const double besideLegend = x + xTitleWidth() + kRightOfPlot;
+  if (look_.dense && !legend.isEmpty() && rowHeight <= lineHeight_ &&
+      besideLegend < size_.width()) {
+    xTitleTop_ = top + y;
+  } else if (!picture_.xTitle.empty()) {
     xTitleTop_ = bottom - lineHeight_;
     bottom = xTitleTop_;
   }
@@ -141,7 +167,7 @@ void Layouter::frame(double top, double bottom) {
   if (layout_.plot.width() < 20.0) layout_.plot.setWidth(20.0);
   if (!picture_.xTitle.empty()) {
     const QString title = QString::fromStdString(telling::xTitleWith(picture_, "h:min"));
-    const double width = std::min(widthOf(title), size_.width() - 4.0);
+    const double width = std::min(xTitleWidth(), size_.width() - 4.0);
     Label label{title,
                 {std::max(2.0, layout_.plot.right() - width), xTitleTop_, width, lineHeight_}};
     label.index = 2;

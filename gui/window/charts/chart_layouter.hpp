@@ -38,6 +38,7 @@ class Layouter {
   double widthOf(const QString& text) const { return widthOf(text, layout_.font); }
   // Title and what the upward axis means; both wrap.
   double head();
+  double xTitleWidth() const;
   // Legend and the rightward axis's meaning, from the bottom up; gives the top of all that.
   double foot();
   // Clear of the lowest label of the upward axis.

@@ -20,6 +20,8 @@ struct ChartLook {
   QFont font;
   QLocale locale;  // for the decimal sign of ticks and read-outs
   bool dark = false;
+  bool legend = true;         // else it stands beside another picture of the same things
+  bool dense = false;         // titles share a line where they fit: on paper, beside their tables
   double faded = 0.0;         // of a rig's shade, towards the paper
   std::optional<int> lifted;  // the rig that stands out: the others are faded
 };

@@ -41,6 +41,11 @@ QByteArray withDate(QByteArray pdf, const QDateTime& date) {
 
 }  // namespace
 
+QDate dayOfDocuments() {
+  const std::optional<QDateTime> asked = dateAsked();
+  return asked ? asked->date() : QDate::currentDate();
+}
+
 QByteArray pdfOf(const PdfAbout& about, const std::function<bool(QPagedPaintDevice&)>& paint) {
   const std::optional<QDateTime> date = dateAsked();
   // The writer puts fonts in the order of a hash, which is another one in each process.

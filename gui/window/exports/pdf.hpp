@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QByteArray>
+#include <QDate>
 #include <QString>
 #include <functional>
 #include <string_view>
@@ -19,6 +20,8 @@ struct PdfAbout {
   rigs::UnitSystem units;  // A4, or letter size for US units
   QByteArray plan = {};    // attached, where there is one
 };
+// The day that is printed on them: today, or that of SOURCE_DATE_EPOCH.
+QDate dayOfDocuments();
 // What `paint` draws; empty where it says that not everything could be. The same bytes at any time
 // for who sets SOURCE_DATE_EPOCH.
 QByteArray pdfOf(const PdfAbout& about, const std::function<bool(QPagedPaintDevice&)>& paint);

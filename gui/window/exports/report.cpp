@@ -2,15 +2,17 @@
 #include "gui/window/exports/report.hpp"
 
 #include <QCoreApplication>
+#include <QFileInfo>
 #include <QPagedPaintDevice>
+#include <QSet>
 #include <algorithm>
-#include <optional>
+#include <string>
 #include <utility>
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/case.hpp"
 #include "gui/telling/rig_words.hpp"
-#include "gui/window/charts/plan_chart.hpp"
+#include "gui/telling/sheet.hpp"
 #include "gui/window/exports/pdf.hpp"
 #include "gui/window/exports/report_inputs.hpp"
 #include "gui/window/exports/report_pages.hpp"
@@ -19,6 +21,7 @@
 #include "rigs/answers/chilling.hpp"
 #include "rigs/documents/files.hpp"
 #include "rigs/documents/written_files.hpp"
+#include "rigs/results/cautions.hpp"
 #include "rigs/results/circuit_words.hpp"
 #include "version.hpp"
 
@@ -31,12 +34,6 @@ using telling::QuestionView;
 struct ReportWords {
   Q_DECLARE_TR_FUNCTIONS(gui::Report)
 };
-
-constexpr qreal kPictureHeight = 168.0;  // points
-// Below this much paper a question begins on a new page: title, sentence and first picture.
-constexpr qreal kQuestionBegins = 240.0;
-constexpr qreal kInputsBegin = 120.0;  // title, the rigs in sentences and a table's first rows
-constexpr qreal kViewBegins = 250.0;   // another view of the same question, without a title
 
 QString titleOfPlan(const ReportInput& input) {
   const QString title = QString::fromStdString(input.solution->plan.title);
@@ -61,9 +58,13 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
       for (int rig = 0; rig < rigs; ++rig) all.push_back(answer({.rig = rig}));
       break;
     case Question::WorthJacket:
+      // Over its thickness both days are seen and, between them, what it saves: that is drawn, and
+      // all the rest told.
       for (const bool savings : {false, true}) {
-        all.push_back(answer({.overThickness = true, .savings = savings}));
-        all.push_back(answer({.overThickness = false, .savings = savings}));
+        for (const bool overThickness : {true, false}) {
+          all.push_back(answer({.overThickness = overThickness, .savings = savings}));
+          if (savings || !overThickness) all.back().pictures.clear();
+        }
       }
       break;
     case Question::HelpsMost:
@@ -107,39 +108,100 @@ bool isToldAtLength(Question question, const ReportInput& input) {
   return question != Question::WortChanges || rigs::statesChilling(input.solution->plan);
 }
 
-// Stage by stage the heat fills a spreadsheet, not a page: paper has what the day comes to, and
-// when the heat of each rig flows.
-void leaveOutStages(QVector<ShownAnswer>& answers) {
+// Stage by stage the heat fills a spreadsheet, not a page: paper has what the days come to, when
+// the heat of each rig flows, and the stages of the last one.
+void leaveOutStages(QVector<ShownAnswer>& answers, const ReportInput& input) {
   for (ShownAnswer& answer : answers) {
     const bool bars = &answer == &answers.front();
-    answer.tables = bars ? answer.tables.first(1) : answer.tables.last(1);
+    const bool last = &answer == &answers.back();
+    answer.tables = bars ? answer.tables.first(1) : answer.tables.last(last ? 1 : 0);
   }
+  if (answers.size() < 2 || answers.back().tables.isEmpty()) return;
+  const rigs::Reader reader = readerOf(input.units);
+  const telling::Case of{*input.solution, input.solution->plan, reader, {}};
+  if (of.isAlone()) return;
+  answers.back().tables.front().head.front() =
+      QString::fromStdString(of.text(of.named(of.count() - 1)));
 }
 
-void addAnswer(ReportPages& pages, Question question, const ReportInput& input) {
-  QVector<ShownAnswer> answers = answersTo(question, input);
-  if (question == Question::WhereHeat) leaveOutStages(answers);
-  pages.keepTogether(kQuestionBegins);
-  pages.heading(answers.front().title);
-  QStringList said;
-  QVector<QVector<ShownNote>> noted;
-  QVector<ShownTable> tabled;
-  for (const ShownAnswer& answer : answers) {
-    if (!said.isEmpty()) pages.keepTogether(kViewBegins);
-    // What a question warns of it says once, whatever its views.
-    const QString inShort =
-        said.isEmpty() ? answer.headline() : answer.calmSentences().join(QLatin1Char(' '));
-    if (!said.contains(answer.headline())) pages.strongParagraph(inShort);
-    said.push_back(answer.headline());
-    for (const telling::Picture& picture : answer.pictures) pages.picture(picture, kPictureHeight);
-    for (const ShownTable& table : answer.tables) {
-      if (!tabled.contains(table)) pages.table(table);
-      tabled.push_back(table);
+// What is said once is not said again further down, under whatever question it would stand.
+class Answers {
+ public:
+  Answers(ReportPages& pages, const ReportInput& input) : pages_(pages), input_(input) {}
+
+  void add(Question question) {
+    QVector<ShownAnswer> answers = answersTo(question, input_);
+    if (question == Question::WhereHeat) leaveOutStages(answers, input_);
+    QString said;
+    for (ShownAnswer& answer : answers) {
+      answer.tables.removeIf([&](const ShownTable& one) { return tabled_.contains(one); });
+      tabled_ += answer.tables;
+      // What a question warns of it says once, whatever its views, and so what it answers.
+      QStringList sentences = said.isEmpty() ? answer.sentences : answer.calmSentences();
+      sentences.removeIf([&](const QString& one) { return said.contains(one); });
+      pages_.begin(said.isEmpty() ? answer.title : QString(), sentences.join(u' '), answer);
+      said += u'\n' + answer.headline();
+      addFigures(answer);
     }
-    if (!noted.contains(answer.notes)) pages.notes(answer.notes);
-    noted.push_back(answer.notes);
   }
-}
+  void addInShort(Question question) {
+    const ShownAnswer answer = answerOf(question, input_, {.everyRig = true});
+    pages_.heading(answer.title);
+    pages_.strongParagraph(answer.calmSentences().join(QLatin1Char(' ')));
+  }
+  // Notes are of what stands above them.
+  void addNotes(const ShownAnswer& answer) {
+    QVector<ShownNote> all;
+    QString below;
+    for (const ShownNote& note : runIn(answer.notes)) {
+      if (note.isHeading) below = note.text;
+      if (!note.isHeading && isSaid(below, note.text)) continue;
+      // A heading of what was all said before has nothing below it.
+      if (note.isHeading && !all.isEmpty() && all.back().isHeading) all.pop_back();
+      all.push_back(note);
+    }
+    if (!all.isEmpty() && all.back().isHeading) all.pop_back();
+    pages_.notes(all);
+  }
+
+ private:
+  void addFigures(const ShownAnswer& answer) {
+    for (const telling::Picture& picture : answer.pictures) {
+      pages_.picture(picture);
+      isSaid({}, QString::fromStdString(picture.yTitle));
+    }
+    for (const ShownTable& table : answer.tables) pages_.table(table);
+    addNotes(answer);
+  }
+  // What comes of a rule stands behind it, rig by rig, not below; what has a source of its own is
+  // not the rule's.
+  static QVector<ShownNote> runIn(const QVector<ShownNote>& notes) {
+    QVector<ShownNote> all;
+    for (const ShownNote& note : notes) {
+      const bool belowRule =
+          !all.isEmpty() && !all.back().isHeading && all.back().text.startsWith(u'·');
+      const bool ofRule =
+          !note.isHeading && note.text.startsWith(u'(') && !note.text.endsWith(u']');
+      if (belowRule && ofRule)
+        all.back().text += u' ' + note.text;
+      else
+        all.push_back(note);
+    }
+    return all;
+  }
+  // And is from now on.
+  bool isSaid(const QString& below, const QString& text) {
+    const QString whole = below + u'\n' + text;
+    const bool before = noted_.contains(whole);
+    noted_.insert(whole);
+    return before;
+  }
+
+  ReportPages& pages_;
+  const ReportInput& input_;
+  QVector<ShownTable> tabled_;
+  QSet<QString> noted_;
+};
 
 // What was put in, with what the answers say of each rig.
 ShownTable marked(ShownTable table, const ReportInput& input) {
@@ -155,69 +217,110 @@ void sayRigs(ReportPages& pages, const ReportInput& input) {
   const rigs::Solution& solution = *input.solution;
   const rigs::Reader reader = readerOf(input.units);
   const telling::Case of{solution, solution.plan, reader, {}};
+  QVector<ShownNote> all;
   for (std::size_t i = 0; i < of.count(); ++i) {
     QString text = QString::fromStdString(of.text(of.named(i))) + QStringLiteral(": ");
     for (const telling::SentencePiece& piece : telling::rigInPieces(solution.plan, i, reader))
       text += QString::fromStdString(piece.text);
-    pages.paragraph(text);
+    all.push_back({text});
   }
+  pages.notes(all);
 }
 
-// Of every view of every question: the general ones, then this plan's own, and the deferral to
-// local codes and an electrician last.
-QStringList cautionsOf(const ReportInput& input) {
+// Of every view of every question.
+struct Cautions {
+  QStringList ofThisPlan;  // the deferral to local codes and an electrician last
+  QStringList usual;       // of any plan
+};
+Cautions cautionsOf(const ReportInput& input) {
   const QString deferral = told(rigs::electricianText(), input.units);
-  QStringList general, own;
+  QStringList ofAnyPlan;
+  for (const rigs::Caution& one : rigs::cautions(rigs::Plan{}, true))
+    ofAnyPlan += told(one.text, input.units);
+  QStringList always, further;
   for (const Question question : questionsOf(input)) {
     for (const ShownAnswer& answer : answersTo(question, input)) {
-      general += answer.cautions;
-      own += answer.furtherCautions;
+      always += answer.cautions;
+      further += answer.furtherCautions;
     }
   }
-  QStringList all = general + own;
+  QStringList all = always + further;
   all.removeDuplicates();
   all.removeAll(deferral);
-  return all << deferral;
+  Cautions sorted;
+  for (const QString& one : std::as_const(all))
+    (ofAnyPlan.contains(one) ? sorted.usual : sorted.ofThisPlan).push_back(one);
+  sorted.ofThisPlan.push_back(deferral);
+  return sorted;
+}
+
+// Rigs have their names where they are introduced; the only one of a plan is known by the title.
+Beside besideOf(const ReportInput& input) {
+  return input.solution->plan.rigs.size() > 1 ? Beside::Never : Beside::WhereWorth;
+}
+
+// What decides, on the first page, behind what must not be run like that.
+void addFront(ReportPages& pages, Answers& answers, const ReportInput& input,
+              const QStringList& cautions) {
+  pages.title(titleOfPlan(input));
+  QStringList about{paperLook().locale.toString(dayOfDocuments(), QLocale::LongFormat),
+                    QStringLiteral("Heat Ledger %1").arg(QLatin1String(kVersion))};
+  if (!input.planName.isEmpty()) about += ReportWords::tr("Plan: %1").arg(input.planName);
+  pages.quietParagraph(about.join(QStringLiteral(" · ")));
+  const QStringList overloads = answerOf(telling::allQuestions().front(), input).warnings;
+  if (!overloads.isEmpty()) pages.framed(ReportWords::tr("Before anything else"), overloads, true);
+  const ShownAnswer overview =
+      answerOf(Question::Overview, input, {.rig = static_cast<int>(input.rig)});
+  pages.heading(overview.title);
+  pages.strongParagraph(overview.calmSentences().join(QLatin1Char(' ')));
+  if (!overview.tables.isEmpty()) pages.table(overview.tables.front(), besideOf(input));
+  answers.addNotes(overview);
+  pages.framed(ReportWords::tr("Take care"), cautions);
+}
+
+void addSheet(ReportPages& pages, const ReportInput& input) {
+  const rigs::Solution& solution = *input.solution;
+  if (input.rig >= solution.answers.rigs.size()) return;
+  const rigs::Reader reader = readerOf(input.units);
+  // Its folders are nobody's business on a sheet that hangs on a wall.
+  const QString name =
+      input.planName.isEmpty() ? titleOfPlan(input) : QFileInfo(input.planName).fileName();
+  pages.sheet(telling::sheetOf({solution, solution.plan, reader, {}}, input.rig,
+                               {.plan = rigs::Told::just(rigs::Verbatim{name.toStdString()}),
+                                .but = input.changed,
+                                .version = std::string(kVersion)}),
+              reader);
+}
+
+void addInputs(ReportPages& pages, const ReportInput& input) {
+  pages.heading(ReportWords::tr("What was put in"));
+  sayRigs(pages, input);
+  pages.table(dayInputs(input.solution->plan, input.units));
+  pages.table(marked(rigInputs(input.solution->plan, input.units), input), besideOf(input));
 }
 
 }  // namespace
 
 bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
-  const rigs::Plan& plan = input.solution->plan;
   ReportPages pages(
       device, paperLook(),
       ReportWords::tr("Heat Ledger %1. Planning figures, not an installation guide: heed "
-                      "the cautions on the first pages.")
+                      "the cautions on the first and the last page.")
           .arg(QLatin1String(kVersion)));
-  pages.title(titleOfPlan(input));
-  if (!input.planName.isEmpty()) pages.paragraph(ReportWords::tr("Plan: %1").arg(input.planName));
-  // No figure before what must not be run like that.
-  const QStringList overloads = answerOf(telling::allQuestions().front(), input).warnings;
-  if (!overloads.isEmpty()) pages.framed(ReportWords::tr("Before anything else"), overloads, true);
-  // What decides, on the first page.
-  const ShownAnswer overview = answerOf(Question::Overview, input);
-  pages.heading(overview.title);
-  pages.strongParagraph(overview.calmSentences().join(QLatin1Char(' ')));
-  if (!overview.tables.isEmpty()) pages.table(overview.tables.front());
-  pages.framed(ReportWords::tr("Take care"), cautionsOf(input));
-  pages.heading(ReportWords::tr("The answers in short"));
+  Answers answers(pages, input);
+  const Cautions cautions = cautionsOf(input);
+  addFront(pages, answers, input, cautions.ofThisPlan);
+  addSheet(pages, input);
+  addInputs(pages, input);
   for (const Question question : questionsOf(input)) {
-    if (question == Question::Overview) continue;
-    const ShownAnswer answer = answerOf(question, input, {.everyRig = true});
-    pages.strongParagraph(answer.title);
-    pages.paragraph(answer.calmSentences().join(QLatin1Char(' ')));
+    if (isToldAtLength(question, input))
+      answers.add(question);
+    else if (question != Question::Overview)
+      answers.addInShort(question);
   }
-  pages.keepTogether(kInputsBegin);
-  pages.heading(ReportWords::tr("What was put in"));
-  sayRigs(pages, input);
-  pages.table(dayInputs(plan, input.units));
-  pages.table(marked(rigInputs(plan, input.units), input));
-  for (const Question question : questionsOf(input))
-    if (isToldAtLength(question, input)) addAnswer(pages, question, input);
   pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());
-  // The rest stands on the first pages, as every page's foot says.
-  pages.framed(ReportWords::tr("Take care"), {told(rigs::electricianText(), input.units)});
+  pages.framed(ReportWords::tr("Take care with every brew"), cautions.usual);
   return pages.isFine();
 }
 

@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The whole plan on paper: inputs, answers, pictures, tables, assumptions, cautions.
+// The whole plan on paper: the figures that decide, the sheet to brew by, inputs, answers with
+// pictures and tables, assumptions. What to take care of with this plan stands in front, what
+// always holds at the end.
 #pragma once
 
 #include <QByteArray>
 #include <QString>
+#include <cstddef>
 #include <filesystem>
 
 #include "rigs/answers/solution.hpp"
+#include "rigs/words/told.hpp"
 
 class QPagedPaintDevice;
 
@@ -17,6 +21,9 @@ struct ReportInput {
   rigs::UnitSystem units = rigs::UnitSystem::SI;
   QString planName;     // of the file, or what the plan is called
   QByteArray document;  // the plan as it stands; attached to the PDF
+  // Whose sheet to brew by is in it, and whom the others' figures are compared with.
+  std::size_t rig = 0;
+  rigs::Told changed = {};  // how what was computed differs from the plan's file
 };
 
 // A4, or letter size for US units.

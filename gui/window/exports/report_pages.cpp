@@ -2,12 +2,16 @@
 #include "gui/window/exports/report_pages.hpp"
 
 #include <QCoreApplication>
-#include <QFontMetricsF>
+#include <QMarginsF>
 #include <QPageLayout>
 #include <QPagedPaintDevice>
 #include <algorithm>
+#include <utility>
 
-#include "gui/window/charts/rig_swatch.hpp"
+#include "gui/window/charts/chart_layouter.hpp"
+#include "gui/window/charts/chart_legend.hpp"
+#include "gui/window/charts/plan_chart.hpp"
+#include "gui/window/exports/sheet_paper.hpp"
 #include "gui/window/exports/text_flow.hpp"
 
 namespace gui {
@@ -17,39 +21,44 @@ struct PageWords {
   Q_DECLARE_TR_FUNCTIONS(gui::ReportPages)
 };
 
-constexpr qreal kPageMargin = 48.0;    // points
-constexpr qreal kFooter = 26.0;        // above the lower margin
-constexpr qreal kNarrowColumn = 74.0;  // of a rig, where its cells hold words
-constexpr qreal kNarrowNumbers = 40.0;
-constexpr qreal kLabels = 0.30;       // of the width, for the first column
-constexpr qreal kShortLabels = 0.24;  // the same where they are short and the columns many
-constexpr qreal kLabelOfPair = 0.55;  // the same in a table of two columns
-constexpr qreal kCellGap = 8.0;
-constexpr qreal kIndent = 12.0;
-constexpr qreal kSwatchWide = 26.0;  // above a rig's name
-constexpr qreal kSwatchRow = 10.0;
+// Points.
+constexpr qreal kPageMargin = 32.0;
+constexpr qreal kFooter = 16.0;           // above the lower margin
+constexpr qreal kBelowHeading = 40.0;     // at the least: a heading is never alone at a page's foot
+constexpr qreal kMostBelowWords = 160.0;  // left empty where a picture goes on the next page
+constexpr qreal kTableBegins = 40.0;      // its head and its first rows
+constexpr qreal kLeastPiece = 40.0;       // of what goes on over a page's end
+// Of a picture's plot, where its font has 8.
+constexpr qreal kCurvesHigh = 94.0;
+constexpr qreal kAreasHigh = 50.0;
+constexpr qreal kBarHigh = 24.0;  // with its name, and room for the names of its parts
+constexpr qreal kPlainBarHigh = 19.0;
+constexpr qreal kLeastPlot = 0.6;  // of that, where a page has no more room
+constexpr qreal kPictureScale = kSmallestType / 8.0;
 
-// Without ligatures, so that whoever searches the PDF for "fits" finds it: Qt joins no letters
-// whose spacing is set, be it to the usual one.
-QFont searchable(QFont font) {
-  font.setLetterSpacing(QFont::PercentageSpacing, 100.0);
-  return font;
+constexpr qreal kGutter = 14.0 * kPoint;  // between two columns
+constexpr qreal kIndent = 8.0 * kPoint;
+constexpr qreal kFramePadding = 7.0 * kPoint;
+constexpr qreal kReportLeading = 0.97;
+constexpr qreal kBetweenItems = 1.2 * kPoint;
+constexpr qreal kAboveNoteHeading = 3.0 * kPoint;
+// Of an item with as many lines, two at the least stay together.
+constexpr qsizetype kMayBreak = 4;
+
+QString legendText(const telling::Picture& picture) {
+  QStringList all;
+  for (const LegendEntry& entry : legendOf(picture))
+    all += QStringLiteral("%1 %2 %3")
+               .arg(static_cast<int>(entry.kind))
+               .arg(entry.index)
+               .arg(entry.text);
+  return all.join(u'\n');
 }
 
 }  // namespace
 
 ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const QString& footer)
-    : device_(device),
-      look_(look),
-      footer_(footer),
-      body_(searchable(sized(look.font, 8.5))),
-      strong_(searchable(sized(look.font, 8.5, true))),
-      headingFont_(searchable(sized(look.font, 13.0, true))),
-      titleFont_(searchable(sized(look.font, 20.0, true))),
-      note_(searchable(sized(look.font, 7.5))),
-      noteHeading_(searchable(sized(look.font, 7.5, true))),
-      small_(searchable(sized(look.font, 7.0))) {
-  look_.font = searchable(sized(look.font, 8.0));
+    : device_(device), type_(look), footer_(footer) {
   const QRectF paper = device.pageLayout().fullRect(QPageLayout::Point);
   const QRectF printable = device.pageLayout().paintRect(QPageLayout::Point);
   // The painter starts at the printable area, which a printer makes smaller than the paper.
@@ -57,23 +66,24 @@ ReportPages::ReportPages(QPagedPaintDevice& device, const ChartLook& look, const
                           qMax(0.0, kPageMargin - printable.top()),
                           qMax(0.0, kPageMargin - (paper.right() - printable.right())),
                           qMax(0.0, kPageMargin - (paper.bottom() - printable.bottom())) + kFooter);
-  page_ = QRectF(QPointF(), printable.size()).marginsRemoved(margins);
+  const QRectF points = QRectF(QPointF(), printable.size()).marginsRemoved(margins);
+  page_ = QRectF(points.topLeft() * kPoint, points.size() * kPoint);
   y_ = page_.top();
   fine_ = painter_.begin(&device);
-  const qreal scale = static_cast<qreal>(device.logicalDpiX()) / 72.0;
+  const qreal scale = static_cast<qreal>(device.logicalDpiX()) / 72.0 / kPoint;
   painter_.scale(scale, scale);
-  painter_.setPen(look_.ink);
+  painter_.setPen(type_.look.ink);
 }
 
 ReportPages::~ReportPages() { finishPage(); }
 
 void ReportPages::finishPage() {
-  const qreal y = page_.bottom() + kFooter - lineHeight(small_);
-  painter_.setPen(look_.quietInk);
-  drawLines(painter_, {page_.left(), y}, {footer_}, small_);
-  drawLines(painter_, {page_.right(), y}, {PageWords::tr("Page %1").arg(number_)}, small_,
+  const qreal y = page_.bottom() + kFooter * kPoint - lineHeight(type_.small);
+  painter_.setPen(type_.look.quietInk);
+  drawLines(painter_, {page_.left(), y}, {footer_}, type_.small);
+  drawLines(painter_, {page_.right(), y}, {PageWords::tr("Page %1").arg(number_)}, type_.small,
             Side::Right);
-  painter_.setPen(look_.ink);
+  painter_.setPen(type_.look.ink);
 }
 
 void ReportPages::newPage() {
@@ -81,235 +91,240 @@ void ReportPages::newPage() {
   fine_ = device_.newPage() && fine_;
   ++number_;
   y_ = page_.top();
+  legends_.clear();
 }
 
-void ReportPages::keepTogether(qreal points) {
-  if (left() < points && y_ > page_.top()) newPage();
+void ReportPages::keepTogether(qreal height) {
+  if (left() < height && !isFresh()) newPage();
 }
 
-void ReportPages::gap(qreal points) { y_ += points; }
-
-void ReportPages::title(const QString& text) {
-  y_ +=
-      drawLines(painter_, {page_.left(), y_}, linesOf(text, titleFont_, page_.width()), titleFont_);
-  gap(4.0);
+qreal ReportPages::columnWidth(const Flow& how) const {
+  const qreal all = page_.width() - 2.0 * how.inset - (how.columns - 1) * kGutter;
+  return all / how.columns;
 }
+
+void ReportPages::flow(const Strips& strips, const Flow& how) {
+  const qreal head = how.head ? how.head->height : 0.0;
+  const qreal others = head + how.above + how.below;
+  std::size_t from = 0;
+  while (from < strips.size()) {
+    const qreal room = left() - others;
+    const auto whole = balanced(strips, from, how.columns, room);
+    if (!whole && !isFresh() && (room < kLeastPiece * kPoint || fitting(strips, from, room) == 0)) {
+      newPage();
+      continue;
+    }
+    const qreal high = whole ? *whole : leavingEnough(strips, from, how.columns, room);
+    qreal used = 0.0;
+    if (how.atop) how.atop({page_.left() + how.inset, y_});
+    for (int column = 0; column < how.columns && from < strips.size(); ++column) {
+      QPointF at(page_.left() + how.inset + column * (columnWidth(how) + kGutter), y_ + how.above);
+      if (how.head) how.head->draw(painter_, at);
+      at.ry() += head;
+      std::size_t count = fitting(strips, from, high);
+      // What is higher than a page is cut by its end rather than never drawn.
+      if (count == 0 && column == 0) count = 1;
+      used = qMax(used, heightOf(strips, from, count));
+      for (std::size_t i = 0; i < count; ++i, ++from) {
+        if (i > 0) at.ry() += strips[from].gap;
+        if (strips[from].draw) strips[from].draw(painter_, at);
+        at.ry() += strips[from].height;
+      }
+    }
+    if (how.around) how.around(QRectF(page_.left(), y_, page_.width(), used + others));
+    y_ += used + others;
+    if (from < strips.size()) newPage();
+  }
+}
+
+// --- Text.
+
+void ReportPages::say(const QString& text, const QFont& font) {
+  flow(linesIn(text, font, page_.width()), {});
+}
+
+void ReportPages::title(const QString& text) { say(text, type_.title); }
 
 void ReportPages::heading(const QString& text) {
-  keepTogether(90.0);  // never alone at the foot of a page
-  gap(6.0);
-  y_ += drawLines(painter_, {page_.left(), y_}, linesOf(text, headingFont_, page_.width()),
-                  headingFont_);
-  gap(3.0);
+  keepTogether(lineHeight(type_.heading) + kBelowHeading * kPoint);
+  if (!isFresh()) gap(6.0);
+  say(text, type_.heading);
+  gap(2.0);
 }
 
 void ReportPages::paragraph(const QString& text) {
-  for (const QString& line : linesOf(text, body_, page_.width())) {
-    keepTogether(lineHeight(body_));
-    y_ += drawLines(painter_, {page_.left(), y_}, {line}, body_);
-  }
-  gap(5.0);
+  say(text, type_.body);
+  gap(4.0);
 }
 
 void ReportPages::strongParagraph(const QString& text) {
-  const QFont plain = body_;
-  body_ = strong_;
-  paragraph(text);
-  body_ = plain;
+  say(text, type_.strong);
+  gap(4.0);
+}
+
+void ReportPages::quietParagraph(const QString& text) {
+  painter_.setPen(type_.look.quietInk);
+  say(text, type_.body);
+  painter_.setPen(type_.look.ink);
+  gap(2.0);
+}
+
+Strips ReportPages::linesIn(const QString& text, const QFont& font, qreal width,
+                            const QString& before) const {
+  const qreal indent = before.isEmpty() ? 0.0 : kIndent;
+  const QStringList lines = linesOfFigures(text, font, width - indent);
+  Strips strips;
+  for (qsizetype i = 0; i < lines.size(); ++i) {
+    const bool whole = lines.size() < kMayBreak && i + 1 < lines.size();
+    strips.push_back({.height = lineHeight(font, kReportLeading),
+                      .gap = 0.0,
+                      .holdsNext = whole || (lines.size() > 1 && (i == 0 || i == lines.size() - 2)),
+                      .draw = [indent, font, line = lines[i], mark = i == 0 ? before : QString()](
+                                  QPainter& painter, QPointF at) {
+                        if (!mark.isEmpty())
+                          drawLines(painter, at, {mark}, font, Side::Left, kReportLeading);
+                        drawLines(painter, at + QPointF(indent, 0.0), {line}, font, Side::Left,
+                                  kReportLeading);
+                      }});
+  }
+  return strips;
 }
 
 void ReportPages::list(const QStringList& items) {
+  const Flow how{.columns = 2};
+  Strips all;
   for (const QString& item : items) {
-    const QStringList lines = linesOf(item, body_, page_.width() - kIndent);
-    keepTogether(heightOf(lines, body_));
-    drawLines(painter_, {page_.left(), y_}, {QStringLiteral("–")}, body_);
-    y_ += drawLines(painter_, {page_.left() + kIndent, y_}, lines, body_);
+    Strips lines = linesIn(item, type_.small, columnWidth(how), QStringLiteral("–"));
+    lines.front().gap = kBetweenItems;
+    all.insert(all.end(), lines.begin(), lines.end());
   }
+  flow(all, how);
   gap(5.0);
 }
 
 void ReportPages::notes(const QVector<ShownNote>& items) {
+  if (items.isEmpty()) return;
+  const Flow how{.columns = 2};
+  Strips all;
   for (const ShownNote& item : items) {
-    const QFont& font = item.isHeading ? noteHeading_ : note_;
-    const QStringList lines = linesOf(item.text, font, page_.width());
+    Strips lines =
+        linesIn(item.text, item.isHeading ? type_.smallStrong : type_.small, columnWidth(how));
+    lines.front().gap = item.isHeading ? kAboveNoteHeading : kBetweenItems;
     // A heading takes what begins below it along.
-    keepTogether(heightOf(lines, font) + (item.isHeading ? 2.0 * lineHeight(note_) : 0.0));
-    gap(item.isHeading ? 5.0 : 1.0);
-    y_ += drawLines(painter_, {page_.left(), y_}, lines, font);
+    if (item.isHeading)
+      for (Strip& line : lines) line.holdsNext = true;
+    all.insert(all.end(), lines.begin(), lines.end());
   }
-  gap(5.0);
+  flow(all, how);
+  gap(4.0);
 }
 
 void ReportPages::framed(const QString& heading, const QStringList& items, bool strongly) {
-  const qreal head = lineHeight(strong_) + 2.0 * kIndent;
-  const auto linesIn = [&](const QFont& of) {
-    QStringList all;
-    for (const QString& item : items) all += linesOf(item, of, page_.width() - 2.0 * kIndent);
-    return all;
+  Flow how{.columns = strongly ? 1 : 2, .inset = kFramePadding};
+  how.above = kFramePadding + lineHeight(type_.strong) + 2.0 * kPoint;
+  how.below = kFramePadding;
+  how.atop = [&](QPointF at) {
+    drawLines(painter_, at + QPointF(0.0, kFramePadding), {heading}, type_.strong);
   };
-  QFont font = strongly ? strong_ : body_;
-  QStringList lines = linesIn(font);
-  if (head + heightOf(lines, font) > left()) {
-    font = note_;
-    lines = linesIn(font);
+  how.around = [&](QRectF box) {
+    painter_.setPen(QPen(type_.look.ink, 1.2 * kPoint));
+    painter_.drawRect(box);
+    painter_.setPen(type_.look.ink);
+  };
+  Strips all;
+  const QFont& font = strongly ? type_.strong : type_.small;
+  const QString before = items.size() > 1 ? QStringLiteral("–") : QString();
+  for (const QString& item : items) {
+    Strips lines = linesIn(item, font, columnWidth(how), before);
+    lines.front().gap = kBetweenItems;
+    all.insert(all.end(), lines.begin(), lines.end());
   }
-  keepTogether(head + 3.0 * lineHeight(font));
-  // What is longer than the page goes on in a frame of its own.
-  for (qsizetype from = 0; from < lines.size();) {
-    if (from > 0) newPage();
-    const auto room = static_cast<qsizetype>((left() - head) / lineHeight(font));
-    const QStringList here = lines.mid(from, qMax(qsizetype{1}, room));
-    painter_.setPen(QPen(look_.ink, 1.2));
-    painter_.drawRect(QRectF(page_.left(), y_, page_.width(), head + heightOf(here, font)));
-    y_ += kIndent;
-    const qreal x = page_.left() + kIndent;
-    y_ += drawLines(painter_, {x, y_}, {heading}, strong_);
-    y_ += drawLines(painter_, {x, y_}, here, font) + kIndent;
-    from += here.size();
-  }
+  flow(all, how);
   gap(8.0);
 }
 
-void ReportPages::picture(const telling::Picture& picture, qreal height) {
-  const qreal fits = qMin(height, page_.height());
-  keepTogether(fits);
+// --- Pictures, tables and the sheet.
+
+ReportPages::PictureSize ReportPages::sizeOf(const telling::Picture& picture) const {
+  using Kind = telling::Picture::Kind;
+  const auto bars = static_cast<qreal>(picture.stacks.size());
+  const bool inParts = picture.partNames.size() > 1;
+  const qreal plot = picture.kind == Kind::Lines ? kCurvesHigh
+                     : picture.kind == Kind::Areas
+                         ? kAreasHigh
+                         : qMax(1.0, bars) * (inParts ? kBarHigh : kPlainBarHigh);
+  PictureSize size;
+  size.legend = !legends_.contains(legendText(picture));
+  ChartLook look = type_.look;
+  look.legend = size.legend;
+  const qreal around = aroundPlot(picture, qFloor(page_.width() / kPoint / kPictureScale), look);
+  size.height = (around + plot) * kPictureScale;
+  size.least = picture.kind == Kind::StackedBars ? size.height
+                                                 : (around + kLeastPlot * plot) * kPictureScale;
+  return size;
+}
+
+void ReportPages::picture(const telling::Picture& picture) {
+  if (left() < sizeOf(picture).least * kPoint && !isFresh()) newPage();
+  const PictureSize size = sizeOf(picture);
+  const qreal height = qMax(size.least, qMin(size.height, left() / kPoint));
+  ChartLook look = type_.look;
+  look.legend = size.legend;
+  legends_.insert(legendText(picture));
   painter_.save();
-  drawPicture(painter_, QRectF(page_.left(), y_, page_.width(), fits), picture, look_);
+  painter_.translate(page_.left(), y_);
+  painter_.scale(kPoint * kPictureScale, kPoint * kPictureScale);
+  drawPicture(painter_,
+              QRectF(0.0, 0.0, page_.width() / kPoint / kPictureScale, height / kPictureScale),
+              picture, look);
   painter_.restore();
-  y_ += fits;
-  gap(8.0);
+  gap(height + 4.0);
 }
 
-// Over the hairline that ended the row above.
-void ReportPages::overRule() {
-  y_ -= 2.0;
-  rule(1.0, look_.ink);
-}
-
-void ReportPages::swatchRow(const QVector<int>& looks, const QVector<qreal>& widths) {
-  qreal right = page_.left() + widths[0];
-  for (qsizetype i = 0; i < looks.size(); ++i) {
-    right += widths[i + 1];
-    if (looks[i] < 0) continue;
-    drawRigSwatch(painter_, looks[i], QRectF(right - kSwatchWide, y_, kSwatchWide, kSwatchRow),
-                  look_, 1.4);
-  }
-  painter_.setPen(look_.ink);
-  y_ += kSwatchRow;
-}
-
-void ReportPages::rule(qreal width, const QColor& color) {
-  painter_.setPen(QPen(color, width));
-  painter_.drawLine(QPointF(page_.left(), y_), QPointF(page_.right(), y_));
-  painter_.setPen(look_.ink);
-  y_ += 2.0;
-}
-
-void ReportPages::table(const ShownTable& table) {
-  const qsizetype columnsInAll = table.head.size();
-  if (columnsInAll < 2) return;
-  const qreal narrow = narrowestColumn(table);
-  const qreal label = narrow < kNarrowColumn ? kShortLabels : kLabels;
-  const auto most =
-      qMax(qsizetype{1}, static_cast<qsizetype>(page_.width() * (1.0 - label) / narrow));
-  // Groups of about the same size: 7 columns as 4 and 3, not as 6 and 1.
-  const qsizetype groups = (columnsInAll - 1 + most - 1) / most;
-  const qsizetype each = (columnsInAll - 1 + groups - 1) / groups;
-  for (qsizetype from = 1; from < columnsInAll; from += each) {
-    columns(table, from, qMin(each, columnsInAll - from), label);
+void ReportPages::table(const ShownTable& table, Beside halves) {
+  for (const SetTable& part : setTable(table, type_, page_.width(), kGutter, halves)) {
+    flow(part.rows, {.columns = part.columns, .head = part.head ? &*part.head : nullptr});
+    gap(4.0);
   }
 }
 
-// Columns of mere numbers may be as narrow as the longest word of their heads.
-qreal ReportPages::narrowestColumn(const ShownTable& table) const {
-  const QFontMetricsF plain(body_), bold(strong_);
-  qreal widest = kNarrowNumbers;
-  for (const QString& head : table.head.mid(1) + table.marks) {
-    for (const QString& word : head.split(u' ')) {
-      widest = qMax(widest, bold.horizontalAdvance(word) + kCellGap);
-    }
-  }
-  for (const ShownTable::Row& row : table.rows) {
-    if (row.isHeading) continue;  // takes the whole width
-    if (plain.horizontalAdvance(row.cells.value(0)) + kCellGap > kShortLabels * page_.width())
-      return kNarrowColumn;
-    for (const QString& cell : row.cells.mid(1)) {
-      if (plain.horizontalAdvance(cell) + kCellGap > widest) return kNarrowColumn;
-    }
-  }
-  return qMin(widest, kNarrowColumn);
-}
-
-void ReportPages::columns(const ShownTable& table, qsizetype from, qsizetype count, qreal labels) {
-  const qreal label = count == 1 ? kLabelOfPair : labels;
-  const qreal others = page_.width() * (1.0 - label) / static_cast<qreal>(count);
-  QVector<qreal> widths{page_.width() * label};
-  for (qsizetype i = 0; i < count; ++i) widths.push_back(others);
-  const auto cellsOf = [&](const QStringList& row) {
-    return QStringList{row.value(0)} + row.mid(from, count);
+void ReportPages::sheet(const telling::Sheet& sheet, const rigs::Reader& reader) {
+  if (!isFresh()) newPage();
+  const QRectF points(page_.topLeft() / kPoint, page_.size() / kPoint);
+  const auto inPoints = [this] {
+    painter_.save();
+    painter_.scale(kPoint, kPoint);
   };
-  QStringList heads;
-  for (qsizetype i = 0; i < table.head.size(); ++i) heads.push_back(table.headWithMark(i));
-  const QStringList head = cellsOf(heads);
-  const bool swatches =
-      std::any_of(table.looks.begin(), table.looks.end(), [](int look) { return look >= 0; });
-  const auto drawHead = [&] {
-    if (swatches) swatchRow(table.looks.mid(from, count), widths);
-    tableRow(head, widths, strong_);
-    rule(1.0, look_.ink);
-  };
-  const qreal first =
-      table.rows.isEmpty() ? 0.0 : rowHeight(cellsOf(table.rows[0].cells), widths, body_);
-  keepTogether(rowHeight(head, widths, strong_) + first + 4.0 + (swatches ? kSwatchRow : 0.0));
-  drawHead();
-  for (qsizetype at = 0; at < table.rows.size(); ++at) {
-    const ShownTable::Row& row = table.rows[at];
-    const QStringList cells = cellsOf(row.cells);
-    // A heading takes its first row along, and the whole width.
-    const qreal needed =
-        row.isHeading ? 2.5 * lineHeight(strong_) + 2.0 : rowHeight(cells, widths, body_) + 2.0;
-    if (left() < needed && y_ > page_.top()) {
-      newPage();
-      drawHead();
-    }
-    if (row.isHeading) {
-      gap(3.0);
-      tableRow({row.cells.value(0)}, {page_.width()}, strong_);
-    } else if (row.isSum) {
-      // As in an account: what it comes to stands between a rule and two.
-      if (at > 0 && !table.rows[at - 1].isSum) overRule();
-      tableRow(cells, widths, strong_);
-      const bool goesOn = at + 1 < table.rows.size() && table.rows[at + 1].isSum;
-      rule(goesOn ? 0.25 : 0.6, goesOn ? look_.grid : look_.ink);
-      if (!goesOn) rule(0.6, look_.ink);
-    } else {
-      tableRow(cells, widths, body_);
-      rule(0.25, look_.quietInk);
-    }
-  }
-  gap(8.0);
+  inPoints();
+  drawSheetPaper(painter_, points, sheet, reader, [&] {
+    painter_.restore();
+    newPage();
+    inPoints();
+    return fine_;
+  });
+  painter_.restore();
+  newPage();
 }
 
-qreal ReportPages::rowHeight(const QStringList& cells, const QVector<qreal>& widths,
-                             const QFont& font) const {
-  qreal height = lineHeight(font);
-  for (qsizetype i = 0; i < cells.size(); ++i) {
-    height = qMax(height, heightOf(linesOf(cells[i], font, widths[i] - kCellGap), font));
+void ReportPages::begin(const QString& title, const QString& sentences, const ShownAnswer& answer) {
+  qreal height = 0.0;
+  if (!title.isEmpty()) height += lineHeight(type_.heading) + 8.0 * kPoint;
+  const QFont& font = title.isEmpty() ? type_.body : type_.strong;
+  if (!sentences.isEmpty()) {
+    const QStringList lines = linesOfFigures(sentences, font, page_.width());
+    height += heightOf(lines, font, kReportLeading) + 4.0 * kPoint;
   }
-  return height;
-}
-
-void ReportPages::tableRow(const QStringList& cells, const QVector<qreal>& widths,
-                           const QFont& font) {
-  qreal x = page_.left();
-  for (qsizetype i = 0; i < cells.size(); ++i) {
-    const QStringList lines = linesOf(cells[i], font, widths[i] - kCellGap);
-    const bool label = i == 0;
-    const QPointF corner(label ? x : x + widths[i], y_);
-    drawLines(painter_, corner, lines, font, label ? Side::Left : Side::Right);
-    x += widths[i];
-  }
-  y_ += rowHeight(cells, widths, font);
+  const qreal words = height;
+  if (!answer.pictures.empty()) height += (sizeOf(answer.pictures.front()).least + 4.0) * kPoint;
+  if (!answer.tables.isEmpty() && answer.pictures.size() < 2) height += kTableBegins * kPoint;
+  // What is answered in words may stand at a page's foot, its figures on the next.
+  const bool wordsAlone = !title.isEmpty() && left() < height && left() >= words &&
+                          left() - words < kMostBelowWords * kPoint;
+  keepTogether(wordsAlone ? words : height);
+  if (!title.isEmpty()) heading(title);
+  if (sentences.isEmpty()) return;
+  say(sentences, font);
+  gap(4.0);
 }
 
 }  // namespace gui

@@ -1,15 +1,21 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// Pages filled from top to bottom, in points (1/72 inch), whatever the device's resolution.
+// Pages filled from top to bottom, whatever the device's resolution. Lengths are in points (1/72
+// inch) where a function says so, else in tenths of them.
 #pragma once
 
-#include <QMarginsF>
 #include <QPainter>
 #include <QRectF>
+#include <QSet>
 #include <QString>
 #include <QStringList>
+#include <functional>
 
-#include "gui/window/charts/plan_chart.hpp"
+#include "gui/telling/sheet.hpp"
+#include "gui/window/exports/column_flow.hpp"
+#include "gui/window/exports/paper_type.hpp"
+#include "gui/window/exports/report_table.hpp"
 #include "gui/window/questions/shown_answer.hpp"
+#include "rigs/words/language.hpp"
 
 class QPagedPaintDevice;
 
@@ -25,45 +31,66 @@ class ReportPages {
 
   bool isFine() const { return fine_; }
   void newPage();
-  // Ends the page unless so much of it is left.
-  void keepTogether(qreal points);
-  void gap(qreal points);
 
   void title(const QString& text);
   void heading(const QString& text);
   void paragraph(const QString& text);
   void strongParagraph(const QString& text);
+  void quietParagraph(const QString& text);
+  // In two columns, as notes are.
   void list(const QStringList& items);
-  // Smaller, below headings of their own.
+  // Smaller, in two columns, below headings of their own.
   void notes(const QVector<ShownNote>& items);
   // In a frame, so that nobody overlooks it; it goes on over the page's end. `strongly` in heavier
-  // letters, for what is wrong with this very plan.
+  // letters over the whole width, for what is wrong with this very plan.
   void framed(const QString& heading, const QStringList& items, bool strongly = false);
-  // `height` in points; less where the page is smaller.
-  void picture(const telling::Picture& picture, qreal height);
+  // As high as it is read well, or a little less where it would not fit on the page. A legend that
+  // stands on the same page above another picture is not said again.
+  void picture(const telling::Picture& picture);
   // More columns than fit follow in further groups, each with the first column.
-  void table(const ShownTable& table);
+  void table(const ShownTable& table, Beside halves = Beside::WhereWorth);
+  // On pages of its own, as somebody may take it to the kettle.
+  void sheet(const telling::Sheet& sheet, const rigs::Reader& reader);
+  // Heading and sentences of an answer, or of another view of it ("": none). On a new page unless
+  // its first picture and where its table begins fit below them, too, or little room is left.
+  void begin(const QString& heading, const QString& sentences, const ShownAnswer& answer);
 
  private:
+  struct Flow {
+    int columns = 1;
+    const Strip* head = nullptr;  // above each column
+    qreal inset = 0.0;            // to the left and right of all columns
+    qreal above = 0.0, below = 0.0;
+    std::function<void(QPointF)> atop = {};   // on each page, at its upper left corner
+    std::function<void(QRectF)> around = {};  // what a page has of it
+  };
   void finishPage();
   qreal left() const { return page_.bottom() - y_; }
-  void columns(const ShownTable& table, qsizetype from, qsizetype count, qreal labels);
-  qreal narrowestColumn(const ShownTable& table) const;
-  void tableRow(const QStringList& cells, const QVector<qreal>& widths, const QFont& font);
-  qreal rowHeight(const QStringList& cells, const QVector<qreal>& widths, const QFont& font) const;
-  void rule(qreal width, const QColor& color);
-  void overRule();
-  void swatchRow(const QVector<int>& looks, const QVector<qreal>& widths);
+  bool isFresh() const { return y_ <= page_.top(); }
+  void keepTogether(qreal height);
+  void gap(qreal points) { y_ += points * kPoint; }
+  void flow(const Strips& strips, const Flow& how);
+  void say(const QString& text, const QFont& font);
+  qreal columnWidth(const Flow& how) const;
+  // On the page as it stands; in points.
+  struct PictureSize {
+    qreal height = 0.0, least = 0.0;
+    bool legend = true;
+  };
+  PictureSize sizeOf(const telling::Picture& picture) const;
+  // To the right of what stands before the first of them, where anything does.
+  Strips linesIn(const QString& text, const QFont& font, qreal width,
+                 const QString& before = {}) const;
 
   QPagedPaintDevice& device_;
-  ChartLook look_;
+  PaperType type_;
   QString footer_;
   QRectF page_;  // inside the margins, above the footer
   qreal y_ = 0.0;
   int number_ = 1;
   bool fine_ = false;
-  QFont body_, strong_, headingFont_, titleFont_, note_, noteHeading_, small_;
-  QPainter painter_;  // last: ends first
+  QSet<QString> legends_;  // that stand on this page
+  QPainter painter_;       // last: ends first
 };
 
 }  // namespace gui

@@ -85,9 +85,9 @@ class SheetPaper {
     return y_ - page_.top();
   }
   // True if all of it was drawn.
-  bool draw(QPainter& painter, QPagedPaintDevice& device) {
+  bool draw(QPainter& painter, const std::function<bool()>& newPage) {
     painter_ = &painter;
-    device_ = &device;
+    newPage_ = newPage;
     flow();
     return fine_;
   }
@@ -268,7 +268,7 @@ class SheetPaper {
   void gap(qreal points) { y_ += scaled(points); }
   void keepTogether(qreal points) {
     if (!painter_ || y_ + points <= page_.bottom() + 0.01 || y_ <= page_.top()) return;
-    fine_ = device_->newPage() && fine_;
+    fine_ = newPage_() && fine_;
     y_ = page_.top();
   }
 
@@ -294,7 +294,7 @@ class SheetPaper {
   QFont title_, body_, strong_, clock_, figure_, quiet_, tiny_;
   qreal y_;
   QPainter* painter_ = nullptr;
-  QPagedPaintDevice* device_ = nullptr;
+  std::function<bool()> newPage_;
   bool fine_ = true;
 };
 
@@ -309,8 +309,8 @@ QRectF pageOf(const QPagedPaintDevice& device) {
 
 }  // namespace
 
-bool paintSheetPaper(QPagedPaintDevice& device, const Sheet& sheet, const rigs::Reader& reader) {
-  const QRectF page = pageOf(device);
+bool drawSheetPaper(QPainter& painter, QRectF page, const Sheet& sheet, const rigs::Reader& reader,
+                    const std::function<bool()>& newPage) {
   // Set smaller, the same page has room for more.
   const auto roomAt = [&](qreal size) {
     const qreal units = kUnits / size;
@@ -320,11 +320,27 @@ bool paintSheetPaper(QPagedPaintDevice& device, const Sheet& sheet, const rigs::
   while (size > kSmallestSheet &&
          SheetPaper(sheet, reader, roomAt(size)).height() > roomAt(size).height())
     size -= 0.02;
+  const auto setSmaller = [&] {
+    painter.save();
+    painter.scale(size / kUnits, size / kUnits);
+  };
+  setSmaller();
+  const bool fine = SheetPaper(sheet, reader, roomAt(size)).draw(painter, [&] {
+    painter.restore();
+    const bool goesOn = newPage();
+    setSmaller();
+    return goesOn;
+  });
+  painter.restore();
+  return fine;
+}
+
+bool paintSheetPaper(QPagedPaintDevice& device, const Sheet& sheet, const rigs::Reader& reader) {
   QPainter painter;
   if (!painter.begin(&device)) return false;
-  const qreal scale = static_cast<qreal>(device.logicalDpiX()) / 72.0 * size / kUnits;
+  const qreal scale = static_cast<qreal>(device.logicalDpiX()) / 72.0;
   painter.scale(scale, scale);
-  return SheetPaper(sheet, reader, roomAt(size)).draw(painter, device);
+  return drawSheetPaper(painter, pageOf(device), sheet, reader, [&] { return device.newPage(); });
 }
 
 void writeSheet(const std::filesystem::path& path, const Sheet& sheet, const rigs::Reader& reader) {

@@ -26,23 +26,34 @@ QStringList linesOf(const QString& text, const QFont& font, qreal width) {
   return lines;
 }
 
-qreal lineHeight(const QFont& font) { return std::ceil(QFontMetricsF(font).height() * 1.12); }
+QStringList linesOfFigures(const QString& text, const QFont& font, qreal width) {
+  QString held = text;
+  for (qsizetype i = 1; i + 1 < held.size(); ++i)
+    if (held[i] == u' ' && held[i - 1].isDigit()) held[i] = QChar(QChar::Nbsp);
+  QStringList lines = linesOf(held, font, width);
+  for (QString& line : lines) line.replace(QChar(QChar::Nbsp), u' ');
+  return lines;
+}
 
-qreal heightOf(const QStringList& lines, const QFont& font) {
-  return static_cast<qreal>(lines.size()) * lineHeight(font);
+qreal lineHeight(const QFont& font, qreal leading) {
+  return std::ceil(QFontMetricsF(font).height() * leading);
+}
+
+qreal heightOf(const QStringList& lines, const QFont& font, qreal leading) {
+  return static_cast<qreal>(lines.size()) * lineHeight(font, leading);
 }
 
 qreal drawLines(QPainter& painter, QPointF corner, const QStringList& lines, const QFont& font,
-                Side side) {
+                Side side, qreal leading) {
   const QFontMetricsF metrics(font);
   painter.setFont(font);
   qreal y = corner.y() + metrics.ascent();
   for (const QString& line : lines) {
     const qreal x = side == Side::Right ? corner.x() - metrics.horizontalAdvance(line) : corner.x();
     painter.drawText(QPointF(x, y), line);
-    y += lineHeight(font);
+    y += lineHeight(font, leading);
   }
-  return heightOf(lines, font);
+  return heightOf(lines, font, leading);
 }
 
 QFont sized(const QFont& font, qreal pixels, bool strong) {

@@ -96,6 +96,34 @@ TEST(ChartLayout, KeepsLabelsApart) {
   }
 }
 
+// As the report sets them, in little space.
+TEST(ChartLayout, KeepsTitlesAndLegendApartWhereTheyShareALine) {
+  gui::ChartLook usual = look(false, 8);
+  gui::ChartLook dense = usual;
+  dense.dense = true;
+  int saved = 0;
+  for (const Case& one : allPictures()) {
+    SCOPED_TRACE(one.name);
+    constexpr int kWidth = 566;
+    const int around = gui::aroundPlot(one.picture, kWidth, dense);
+    EXPECT_LE(around, gui::aroundPlot(one.picture, kWidth, usual));
+    if (around < gui::aroundPlot(one.picture, kWidth, usual)) ++saved;
+    const QSizeF size(kWidth, around + 86.0);
+    const ChartLayout layout = gui::layOut(one.picture, size, dense);
+    const auto labels = layout.titles + layout.legend + layout.xTicks;
+    for (qsizetype i = 0; i < labels.size(); ++i) {
+      EXPECT_TRUE(QRectF(QPointF(), size).contains(labels[i].box)) << labels[i].text.toStdString();
+      for (qsizetype j = i + 1; j < labels.size(); ++j)
+        EXPECT_FALSE(labels[i].box.intersects(labels[j].box.adjusted(0.5, 1, -0.5, -1)))
+            << labels[i].text.toStdString() << " / " << labels[j].text.toStdString();
+    }
+    dense.legend = false;
+    EXPECT_TRUE(gui::layOut(one.picture, size, dense).legend.isEmpty());
+    dense.legend = true;
+  }
+  EXPECT_GT(saved, 20);
+}
+
 TEST(ChartLayout, CutsNoLabel) {
   for (const Case& one : allPictures()) {
     for (const auto& [width, height] : kSizes) {
