@@ -173,16 +173,11 @@ class Answers {
     for (const ShownTable& table : answer.tables) pages_.table(table);
     addNotes(answer);
   }
-  // What comes of a rule stands behind it, rig by rig, not below; what has a source of its own is
-  // not the rule's.
+  // What comes of a rule stands behind it, rig by rig, not below.
   static QVector<ShownNote> runIn(const QVector<ShownNote>& notes) {
     QVector<ShownNote> all;
     for (const ShownNote& note : notes) {
-      const bool belowRule =
-          !all.isEmpty() && !all.back().isHeading && all.back().text.startsWith(u'·');
-      const bool ofRule =
-          !note.isHeading && note.text.startsWith(u'(') && !note.text.endsWith(u']');
-      if (belowRule && ofRule)
+      if (note.ofTheOneBefore && !all.isEmpty())
         all.back().text += u' ' + note.text;
       else
         all.push_back(note);
