@@ -149,14 +149,13 @@ bool Day::ramp(Temperature goal) {
                                     .otherwise = Outcome::DoesNotReachRest});
   // Below the bed it is as hot as wanted; the bed has it one exchange of its wort later.
   const Time lag = bedLag(conditions_.rig.hose, now_.contents.wortVolume(now_.wort));
-  const bool there = reached && (lag <= seconds(0.0) || hold(stage, lag));
+  const bool there = reached && (lag <= seconds(0.0) || hold(stage, lag, mashLid()));
   end(stage);
   return there;
 }
 
-// As hot as it is, or as far as the element keeps it, wort going round.
-bool Day::hold(Stage& stage, Time longest) {
-  const LidAndPump set{.open = vessel().open.mash, .pumped = true};
+// As hot as it is, or as far as the element keeps it.
+bool Day::hold(Stage& stage, Time longest, LidAndPump set) {
   const bool holds = conditions_.full.delivered >= lossAt(now_.wort, set);
   const PhaseEnd ended = phase(stage, {.control = holds ? Control::Hold : Control::Full,
                                        .losses = lossModel(set),
@@ -178,7 +177,7 @@ bool Day::rest(const MashRest& rest) {
                   .until = held});
   }
   const Time left = rest.duration - (now_.clock - stage.begin);
-  if (left > seconds(0.0)) hold(stage, left);
+  if (left > seconds(0.0)) hold(stage, left, set);
   end(stage);
   return day_.outcome == Outcome::Done;
 }
