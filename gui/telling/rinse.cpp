@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "rigs/answers/day_figures.hpp"
+#include "rigs/results/circuit_words.hpp"
 
 namespace gui::telling {
 namespace {
@@ -133,7 +134,7 @@ void addRinseRows(RigTable& table, const Case& of) {
       [](const Rinsed& one) { return numberCell(one.gravityIfAll, 3); });
 }
 
-Told rinseOnCircuit(const Case& of) {
+Told rinseOnCircuit(const Case& of, std::size_t rig) {
   const auto& rinse = of.plan.batch.rinse;
   if (!rinse || !rinse->electric) return {};
   if (!rinse->electric->onSameCircuit)
@@ -145,10 +146,13 @@ Told rinseOnCircuit(const Case& of) {
                      "The rinsing water is heated on this circuit while the element is in use, "
                      "and its heater's power is not stated: its load is in no figure here and "
                      "must be added."));
+  const rigs::CircuitLoad& circuit = of.rig(rig).circuit.circuits.front();
+  const physics::Current more = *rinse->electric->power / circuit.supply.nominal;
   return Told(TOLD("Circuit",
                    "The rinsing water's heater, %1, counts beside the element on this circuit, as "
-                   "other loads do."),
-              amount(*rinse->electric->power));
+                   "other loads do: %2 more, and %3 of %4 while both are on."),
+              amount(*rinse->electric->power), rigs::closely(more),
+              rigs::closely(circuit.branch + more), rigs::closely(circuit.supply.rating));
 }
 
 }  // namespace gui::telling

@@ -16,7 +16,7 @@ std::vector<rigs::Told> liftTexts(const Case& of, std::size_t rig);
 // Of the rinse: volume, temperature, gravity; none where none is planned.
 void addRinseRows(RigTable& table, const Case& of);
 // Whose load the circuit's verdict counts, and whose it does not; nothing where none is planned.
-rigs::Told rinseOnCircuit(const Case& of);
+rigs::Told rinseOnCircuit(const Case& of, std::size_t rig);
 // "4 L of water at 75 °C"
 rigs::Told rinseInWords(const physics::Rinse& rinse);
 // "gravity 1.045–1.049", or one of them where they are the same.

@@ -4453,8 +4453,8 @@
         <translation>Das Nachgusswasser wird an diesem Stromkreis erhitzt, während das Heizelement in Betrieb ist, und die Leistung dafür ist nicht angegeben: Seine Last steckt hier in keiner Zahl und muss dazugezählt werden.</translation>
     </message>
     <message>
-        <source>The rinsing water&apos;s heater, %1, counts beside the element on this circuit, as other loads do.</source>
-        <translation>Das Heizgerät für das Nachgusswasser, %1, zählt an diesem Stromkreis neben dem Heizelement, wie andere Lasten auch.</translation>
+        <source>The rinsing water&apos;s heater, %1, counts beside the element on this circuit, as other loads do: %2 more, and %3 of %4 while both are on.</source>
+        <translation>Das Heizgerät für das Nachgusswasser, %1, zählt an diesem Stromkreis neben dem Heizelement, wie andere Lasten auch: %2 mehr, und %3 von %4, solange beide an sind.</translation>
     </message>
 </context>
 <context>
@@ -10897,6 +10897,10 @@
     <message>
         <source>Take the grain away, full power</source>
         <translation>Malz wegnehmen, volle Leistung</translation>
+    </message>
+    <message>
+        <source>of that for the rinsing water, beside the kettle</source>
+        <translation>davon für das Nachgusswasser, neben dem Kessel</translation>
     </message>
 </context>
 <context>
