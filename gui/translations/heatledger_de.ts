@@ -3514,6 +3514,14 @@
         <source>An element that stays on while the grain drains has less wort above it than before: look that it is covered before the grain is out, or switch it off.</source>
         <translation>Über einem Heizelement, das beim Abtropfen an bleibt, steht weniger Würze als vorher: Sehen Sie nach, dass es bedeckt ist, ehe das Malz heraus ist, oder schalten Sie es aus.</translation>
     </message>
+    <message>
+        <source>rinsed with %1</source>
+        <translation>abgespült mit %1</translation>
+    </message>
+    <message>
+        <source>drained %1</source>
+        <translation>abgetropft %1</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
