@@ -6418,6 +6418,10 @@
         <source>the rinsing water&apos;s heater, whose load is not known here and must be added, takes less than the %1 that are left, or is never on together with the element</source>
         <translation>das Heizgerät für das Nachgusswasser, dessen Last hier nicht bekannt ist und dazugezählt werden muss, weniger als die übrigen %1 nimmt oder nie zugleich mit dem Heizelement an ist</translation>
     </message>
+    <message>
+        <source>the rinsing water&apos;s heater, whose load is not known here and must be added, is never on together with the element</source>
+        <translation>das Heizgerät für das Nachgusswasser, dessen Last hier nicht bekannt ist und dazugezählt werden muss, nie zugleich mit dem Heizelement an ist</translation>
+    </message>
 </context>
 <context>
     <name>PlanFields</name>

@@ -150,16 +150,26 @@ class Judge {
   // Its power is counted among the other loads, where it is known.
   void rinseHeater() {
     if (!details_.heatsRinse || details_.rinseHeater) return;
-    const Current left = judged_.supply.rating - verdict_.load - other_;
-    if (left <= amperes(0.0)) return;  // the rating says so
+    if (judged_.supply.rating <= verdict_.load + other_) return;  // the rating says so
     Finding& finding = add(RuleKind::RinseHeater,
                            Told(TOLD("Phrases", "the rinsing water's heater")), Fit::OnlyIf, {});
+    // As if the load lasted: others take their own share first.
+    const Current left = judged_.supply.rating - other_ - verdict_.load / strictestShare();
     finding.condition =
-        Told(TOLD("Phrases",
-                  "the rinsing water's heater, whose load is not known here and must be added, "
-                  "takes less than the %1 that are left, or is never on together with the "
-                  "element"),
-             amount(left, {.significantDigits = 2, .decimals = {}}));
+        left > amperes(0.1)
+            ? Told(TOLD("Phrases",
+                        "the rinsing water's heater, whose load is not known here and must be "
+                        "added, takes less than the %1 that are left, or is never on together with "
+                        "the element"),
+                   amount(left, {.significantDigits = 2, .decimals = {}}))
+            : Told(TOLD("Phrases",
+                        "the rinsing water's heater, whose load is not known here and must be "
+                        "added, is never on together with the element"));
+  }
+  double strictestShare() const {
+    double strictest = 1.0;
+    for (const LongUse& rule : rules_.longUse) strictest = std::min(strictest, rule.share);
+    return strictest;
   }
 
   void longUse(const LongUse& rule) {
@@ -391,8 +401,7 @@ class Judge {
   }
 
   void information() {
-    double strictest = 1.0;
-    for (const LongUse& rule : rules_.longUse) strictest = std::min(strictest, rule.share);
+    const double strictest = strictestShare();
     if (guard_.fuse) verdict_.largestFuse = guard_.fuse->upTo;
     verdict_.nextBreaker = rules_.nextBreaker(verdict_.load + other_);
     verdict_.nextBreakerContinuous = rules_.nextBreaker(verdict_.load / strictest + other_);
