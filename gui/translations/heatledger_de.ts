@@ -3522,6 +3522,14 @@
         <source>drained %1</source>
         <translation>abgetropft %1</translation>
     </message>
+    <message>
+        <source>%1 of that are the rinsing water&apos;s heater.</source>
+        <translation>%1 davon sind das Heizgerät für das Nachgusswasser.</translation>
+    </message>
+    <message>
+        <source>The rinsing water&apos;s heater on the same circuit comes on top of that.</source>
+        <translation>Das Heizgerät für das Nachgusswasser am selben Stromkreis kommt noch dazu.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
