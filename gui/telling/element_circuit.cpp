@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What element do I need? What the circuit says to the one there is, and to the one it would take.
+#include <optional>
 #include <utility>
 
 #include "gui/telling/element.hpp"
