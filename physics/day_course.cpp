@@ -182,12 +182,19 @@ bool Day::rest(const MashRest& rest) {
   return day_.outcome == Outcome::Done;
 }
 
-// Metal counts as warm up to the highest the vessel is filled: the mash, or the water.
+// Metal counts as warm up to the highest the vessel is filled: the mash, the water, or the rinsed
+// wort, as if the grain kept none of it.
 void Day::pour(Mass water) {
   Contents fullest = now_.contents;
   fullest.water = water;
   fullest.grain = batch_.grain.mass;
-  const Length level = fullest.volume(celsius(66.0)) / conditions_.crossSection;
+  Volume most = fullest.volume(celsius(66.0));
+  if (batch_.rinse) {
+    fullest.grain = kilograms(0.0);
+    fullest.water += batch_.rinse->atTwentyDegrees * waterDensity(kColdWort);
+    most = std::max(most, fullest.volume(celsius(66.0)));
+  }
+  const Length level = most / conditions_.crossSection;
   now_.contents = Contents(batch_, place_, wettedHeatCapacity(vessel(), level));
   now_.contents.water = water;
   now_.wort = now_.contents.filled();
