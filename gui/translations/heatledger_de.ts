@@ -5233,61 +5233,6 @@
     </message>
 </context>
 <context>
-    <name>InputWords</name>
-    <message>
-        <source>not by electricity</source>
-        <translation>nicht mit Strom</translation>
-    </message>
-    <message>
-        <source>on the same circuit</source>
-        <translation>am selben Stromkreis</translation>
-    </message>
-    <message>
-        <source>on another circuit</source>
-        <translation>an einem anderen Stromkreis</translation>
-    </message>
-    <message>
-        <source>%1, %2, efficiency %3</source>
-        <translation>%1, %2, Wirkungsgrad %3</translation>
-    </message>
-    <message>
-        <source>power not known</source>
-        <translation>Leistung nicht bekannt</translation>
-    </message>
-    <message>
-        <source>Rinsing water</source>
-        <translation>Nachgusswasser</translation>
-    </message>
-    <message>
-        <source>Rinsing water heated</source>
-        <translation>Nachgusswasser erhitzt</translation>
-    </message>
-    <message>
-        <source>Rinse reaches of the held wort</source>
-        <translation>Nachguss erreicht von der gehaltenen Würze</translation>
-    </message>
-    <message>
-        <source>Grain drains</source>
-        <translation>Malz tropft ab</translation>
-    </message>
-    <message>
-        <source>%1, element on</source>
-        <translation>%1, Heizelement an</translation>
-    </message>
-    <message>
-        <source>%1, element off</source>
-        <translation>%1, Heizelement aus</translation>
-    </message>
-    <message>
-        <source>rinsing water&apos;s %1</source>
-        <translation>%1 für das Nachgusswasser</translation>
-    </message>
-    <message>
-        <source>rinsing water&apos;s heater, power not known</source>
-        <translation>Heizgerät für das Nachgusswasser, Leistung nicht bekannt</translation>
-    </message>
-</context>
-<context>
     <name>Kept</name>
     <message>
         <source>these readings are in the plan already, and count once</source>
@@ -13936,6 +13881,58 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>%1, at %2</source>
         <translation>%1, mit %2</translation>
+    </message>
+    <message>
+        <source>not by electricity</source>
+        <translation>nicht mit Strom</translation>
+    </message>
+    <message>
+        <source>on the same circuit</source>
+        <translation>am selben Stromkreis</translation>
+    </message>
+    <message>
+        <source>on another circuit</source>
+        <translation>an einem anderen Stromkreis</translation>
+    </message>
+    <message>
+        <source>%1, %2, efficiency %3</source>
+        <translation>%1, %2, Wirkungsgrad %3</translation>
+    </message>
+    <message>
+        <source>power not known</source>
+        <translation>Leistung nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Rinsing water</source>
+        <translation>Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>Rinsing water heated</source>
+        <translation>Nachgusswasser erhitzt</translation>
+    </message>
+    <message>
+        <source>Rinse reaches of the held wort</source>
+        <translation>Nachguss erreicht von der gehaltenen Würze</translation>
+    </message>
+    <message>
+        <source>Grain drains</source>
+        <translation>Malz tropft ab</translation>
+    </message>
+    <message>
+        <source>%1, element on</source>
+        <translation>%1, Heizelement an</translation>
+    </message>
+    <message>
+        <source>%1, element off</source>
+        <translation>%1, Heizelement aus</translation>
+    </message>
+    <message>
+        <source>rinsing water&apos;s %1</source>
+        <translation>%1 für das Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>rinsing water&apos;s heater, power not known</source>
+        <translation>Heizgerät für das Nachgusswasser, Leistung nicht bekannt</translation>
     </message>
 </context>
 <context>
