@@ -2,6 +2,7 @@
 // What is brewed, and where: the batch with its mash and boil, and the place it is brewed at.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -58,6 +59,38 @@ struct Addition {
   bool operator==(const Addition&) const = default;
 };
 
+// Electricity that heats rinsing water, outside the vessel.
+struct RinseHeater {
+  bool onSameCircuit;          // as the vessel's element, while that is in use
+  double efficiency;           // of the heat, what ends in the water, 0-1
+  std::optional<Power> power;  // from the wall; nothing: not known
+
+  bool operator==(const RinseHeater&) const = default;
+};
+
+// Of the wort that lifted grain holds, the share that rinsing water meets and mixes with: own
+// estimate, halfway between water that finds its way past the grain (0) and one that mixes with all
+// of it (1). No published measurement of grain rinsed in a bag or basket was found.
+inline constexpr double kReachedByRinse = 0.5;
+
+// Water poured over the grain once it is lifted.
+struct Rinse {
+  Volume atTwentyDegrees;
+  Temperature temperature;  // liquid water's, no colder than drawn, no hotter than where it boils
+  std::optional<RinseHeater> electric = {};  // nothing: heated by something else
+  double reached = kReachedByRinse;          // 0-1
+
+  bool operator==(const Rinse&) const = default;
+};
+
+// Lifted grain left to hang over the open vessel.
+struct Draining {
+  Time duration;
+  bool elementOn = false;
+
+  bool operator==(const Draining&) const = default;
+};
+
 struct Batch {
   std::variant<PouredWater, WantedWort> size;
   Grain grain;                 // mass 0: no mash, straight to the boil
@@ -68,6 +101,8 @@ struct Batch {
   Time mashingIn;  // grain going in, lid off, element off
   Time boil;
   std::vector<Addition> additions = {};  // in any order
+  std::optional<Rinse> rinse = {};       // only with grain, as is
+  std::optional<Draining> drain = {};    // after the rinse
 
   bool mashes() const { return grain.mass > kilograms(0.0); }
   bool operator==(const Batch&) const = default;

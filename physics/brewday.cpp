@@ -20,9 +20,10 @@ BrewDay simulateFor(Volume wanted, const Rig& rig, const Batch& batch, const Pla
                     const SimulationOptions& options) {
   SimulationOptions quiet = options;
   quiet.curves = quiet.leastForAnyPower = false;
-  const Mass guess = options.waterGuess > kilograms(0.0)
-                         ? options.waterGuess
-                         : (wanted + batch.grain.mass * batch.absorption) * waterDensity(kColdWort);
+  const Volume rinses = batch.rinse ? batch.rinse->atTwentyDegrees : litres(0.0);
+  const Volume poured = wanted + batch.grain.mass * batch.absorption - rinses;
+  const Mass guess =
+      options.waterGuess > kilograms(0.0) ? options.waterGuess : poured * waterDensity(kColdWort);
   const Volume near = litres(500.0 * options.relativeTolerance);
   BrewDay day = dayThatLeaves(wanted, batch, guess, near, [&](Mass water) {
     return simulateWith(water, rig, batch, place, quiet);

@@ -81,6 +81,12 @@ Temperature Contents::filled() const {
       [&](Temperature t) { return heatCapacity(t); });
 }
 
+Temperature Contents::holding(Energy heat, Temperature guess) const {
+  return temperatureAtWhich(
+      heat, guess, [&](Temperature t) { return storedHeat(t).total(); },
+      [&](Temperature t) { return heatCapacity(t); });
+}
+
 Energy Contents::heatOf(const Addition& addition, Temperature t) const {
   const Mass dissolves = addition.mass * addition.extract;
   return (addition.mass - dissolves) * carried(t) +

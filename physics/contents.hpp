@@ -10,6 +10,8 @@ namespace physics {
 // Heat stored relative to the cold start, part by part.
 struct StoredHeat {
   Energy wort, grain, vessel;
+
+  Energy total() const { return wort + grain + vessel; }
 };
 
 // Masses change; the cold starts belong to the day. Energies are exact integrals of the
@@ -37,6 +39,9 @@ class Contents {
   // Takes it in, and tells the temperature at which wort at t, vessel and addition meet. Without
   // the heat of solution of what dissolves, about 16 kJ/kg for sucrose (from memory).
   Temperature take(const Addition& addition, Temperature t);
+
+  // How hot all of it is that holds so much heat above the cold start; `guess` is near.
+  Temperature holding(Energy heat, Temperature guess) const;
 
   // Temperature at which vessel and freshly poured water meet.
   Temperature filled() const;

@@ -14,7 +14,16 @@
 
 namespace physics {
 
-enum class StageKind { Strike, MashingIn, Ramp, Rest, UnpluggedRest, HeatingToBoil, Boil };
+enum class StageKind {
+  Strike,
+  MashingIn,
+  Ramp,
+  Rest,
+  UnpluggedRest,
+  Draining,
+  HeatingToBoil,
+  Boil
+};
 
 struct CurvePoint {
   Time time;  // from the start of the day
@@ -60,6 +69,24 @@ struct LevelsOff {
   Power atWanted;  // the least power that gets there
 };
 
+// What rinsing the lifted grain did, all at once.
+struct Rinsed {
+  Time at;              // from the start of the day
+  Temperature before;   // of the wort in the vessel
+  Temperature runsOff;  // of what runs off the grain
+  Temperature mixed;    // of the wort with that in it
+  Volume cold, hot;     // of the wort right after, at 20 C and as hot as it is
+  double gravity;       // 20/20
+  double extract;       // mass fraction
+  Mass gained, left;    // extract washed out of the grain, and what it still holds
+  // If the water met none of the wort in the grain, and if it mixed with all of it.
+  double gravityIfNone, gravityIfAll;
+  Mass gainedIfAll;
+  Energy heat;                     // of the water, from as drawn to as poured
+  std::optional<Energy> fromWall;  // that heated it; nothing: not by electricity
+  std::optional<Time> heating;     // how long; nothing: not by electricity, or of unknown power
+};
+
 // What an addition to the boil did.
 struct Added {
   std::size_t which;          // of Batch::additions
@@ -102,8 +129,8 @@ struct BrewDay {
   Temperature boilingPoint;  // of the wort, here
   std::vector<Stage> stages;
   Ledger total;
-  // Wort, at 20 C and as hot as it is: when the grain is lifted, when the clock of the boil starts,
-  // and after the last stage.
+  // Wort, at 20 C and as hot as it is: when the grain is lifted and not yet rinsed, when the clock
+  // of the boil starts, and after the last stage.
   Volume liftedCold, liftedHot;
   Volume preBoilCold, preBoilHot;
   Volume resultCold, resultHot;
@@ -112,6 +139,7 @@ struct BrewDay {
   Volume fullest;                                   // the most that ever stood in the vessel
   Volume lowest;                                    // the least with the element on
   std::optional<BoilFigures> boil;
+  std::optional<Rinsed> rinsed;
   std::vector<Added> additions;  // in the order they went in
   // The least heat the vessel must get for its wort, as it is once the grain is lifted, to come to
   // the boil and roll from when its clock starts, lids as stated for either: the same whatever heat
@@ -125,6 +153,9 @@ struct BrewDay {
   // Whether the wort is at boiling when the clock of the boil starts.
   bool startsBoiling() const;
   const Stage* find(StageKind kind) const;  // the first of its kind, or nullptr
+  // Of what is heated to the boil.
+  double gravityToBoil() const { return rinsed ? rinsed->gravity : liftedGravity; }
+  double extractToBoil() const { return rinsed ? rinsed->extract : liftedExtract; }
 };
 
 // How a day is followed from one moment to the next.

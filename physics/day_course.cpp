@@ -149,14 +149,13 @@ bool Day::ramp(Temperature goal) {
                                     .otherwise = Outcome::DoesNotReachRest});
   // Below the bed it is as hot as wanted; the bed has it one exchange of its wort later.
   const Time lag = bedLag(conditions_.rig.hose, now_.contents.wortVolume(now_.wort));
-  const bool there = reached && (lag <= seconds(0.0) || hold(stage, lag));
+  const bool there = reached && (lag <= seconds(0.0) || hold(stage, lag, mashLid()));
   end(stage);
   return there;
 }
 
-// As hot as it is, or as far as the element keeps it, wort going round.
-bool Day::hold(Stage& stage, Time longest) {
-  const LidAndPump set{.open = vessel().open.mash, .pumped = true};
+// As hot as it is, or as far as the element keeps it.
+bool Day::hold(Stage& stage, Time longest, LidAndPump set) {
   const bool holds = conditions_.full.delivered >= lossAt(now_.wort, set);
   const PhaseEnd ended = phase(stage, {.control = holds ? Control::Hold : Control::Full,
                                        .losses = lossModel(set),
@@ -178,17 +177,24 @@ bool Day::rest(const MashRest& rest) {
                   .until = held});
   }
   const Time left = rest.duration - (now_.clock - stage.begin);
-  if (left > seconds(0.0)) hold(stage, left);
+  if (left > seconds(0.0)) hold(stage, left, set);
   end(stage);
   return day_.outcome == Outcome::Done;
 }
 
-// Metal counts as warm up to the highest the vessel is filled: the mash, or the water.
+// Metal counts as warm up to the highest the vessel is filled: the mash, the water, or the rinsed
+// wort, as if the grain kept none of it.
 void Day::pour(Mass water) {
   Contents fullest = now_.contents;
   fullest.water = water;
   fullest.grain = batch_.grain.mass;
-  const Length level = fullest.volume(celsius(66.0)) / conditions_.crossSection;
+  Volume most = fullest.volume(celsius(66.0));
+  if (batch_.rinse) {
+    fullest.grain = kilograms(0.0);
+    fullest.water += batch_.rinse->atTwentyDegrees * waterDensity(kColdWort);
+    most = std::max(most, fullest.volume(celsius(66.0)));
+  }
+  const Length level = most / conditions_.crossSection;
   now_.contents = Contents(batch_, place_, wettedHeatCapacity(vessel(), level));
   now_.contents.water = water;
   now_.wort = now_.contents.filled();

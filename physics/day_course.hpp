@@ -67,9 +67,16 @@ class Day {
   Temperature heldAt(const MashRest& rest) const {
     return rest.temperature - 0.5 * conditions_.rig.deadBand;
   }
-  // Wort going round for so long; false if that uncovers the element.
-  bool hold(Stage& stage, Time longest);
-  void liftGrain();
+  // As hot for so long; false if that uncovers the element.
+  bool hold(Stage& stage, Time longest, LidAndPump set);
+  LidAndPump mashLid() const { return {.open = vessel().open.mash, .pumped = true}; }
+  // Grain and the wort it holds, lifted out.
+  Contents liftGrain();
+  // The stage that begins with it, grain lifted and rinsed.
+  Stage lift();
+  void leaveElementOn();
+  void rinse(const Contents& lifted, Stage& stage);
+  bool drain(Stage& stage);  // false if that uncovers the element
   bool heatToBoil();
   void startTheClock();
   bool boil();

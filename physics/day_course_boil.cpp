@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The second half of the day: from lifting the grain to the end of the boil.
+// The second half of the day: from heating the wort to the end of the boil.
 #include <algorithm>
 #include <numeric>
 #include <utility>
@@ -22,23 +22,7 @@ constexpr int kMostHeatings = 8;
 // least power by a third of that share at most, and is itself a tenth of what is counted here.
 constexpr double kUnsure = 1e-6;
 
-Volume wortVolume(Mass water, Mass extract, Temperature t) {
-  const double strength = static_cast<double>(extract / (water + extract));
-  return (water + extract) / wortDensity(strength, t);
-}
-
 }  // namespace
-
-void Day::liftGrain() {
-  Contents& contents = now_.contents;
-  const Mass extract = batch_.grain.mass * batch_.extractYield;
-  const Volume whole = wortVolume(contents.water, extract, kColdWort);
-  const Volume kept = std::min(batch_.grain.mass * batch_.absorption, whole);
-  const double drained = 1.0 - static_cast<double>(kept / whole);
-  contents.grain = kilograms(0.0);
-  contents.water = drained * contents.water;
-  contents.extract = drained * extract;
-}
 
 // As full as the wort stands once it boils, however far a heating has brought it.
 Power Day::leastAsFull() {
@@ -134,19 +118,15 @@ Power Day::leastAfterHeating(const HeatingDone& done, Power guess) {
 }
 
 bool Day::heatToBoil() {
-  const StoredHeat before = now_.contents.storedHeat(now_.wort);
-  const bool lifts = now_.contents.grain > kilograms(0.0);
-  if (lifts) liftGrain();
-  Stage stage = begin(StageKind::HeatingToBoil);
-  if (lifts) {
-    bookStored(stage.ledger, before, now_.contents.storedHeat(now_.wort));
-    stage.ledger.lifted = -stage.ledger.stored();
-  }
-  day_.liftedCold = now_.contents.wortVolume(kColdWort);
-  day_.liftedHot = now_.contents.wortVolume(now_.wort);
-  day_.liftedGravity = gravity();
-  day_.liftedExtract = std::max(0.0, now_.contents.strength());
+  Stage stage = lift();
   day_.boilingPoint = wortBoils();
+  if (stage.kind == StageKind::Draining) {
+    const bool drained = drain(stage);
+    end(stage);
+    if (!drained) return false;
+    stage = begin(StageKind::HeatingToBoil);
+    day_.boilingPoint = wortBoils();
+  }
   stage.goal = day_.boilingPoint;
   const Moment ready = now_;
   HeatingNodes nodes(conditions_.full.delivered);

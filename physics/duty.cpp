@@ -71,6 +71,11 @@ Time Duty::mostEnabledWithin(Time stretch) const {
 
 Duty dutyOf(const BrewDay& day) {
   Duty duty;
+  // What the element does not heat at all it is unplugged for.
+  const auto unplugged = [](const Stage& stage) {
+    return stage.kind == StageKind::UnpluggedRest ||
+           (stage.kind == StageKind::Draining && stage.ledger.element <= joules(0.0));
+  };
   for (const Stage& stage : day.stages) {
     const Time lasted = stage.end - stage.begin;
     if (lasted <= seconds(0.0)) continue;
@@ -78,7 +83,7 @@ Duty dutyOf(const BrewDay& day) {
     duty.spans.push_back({.begin = stage.begin,
                           .end = stage.end,
                           .share = std::clamp(share, 0.0, 1.0),
-                          .enabled = stage.kind != StageKind::UnpluggedRest});
+                          .enabled = !unplugged(stage)});
   }
   return duty;
 }

@@ -17,6 +17,8 @@ struct Ledger {
   Energy cable;    // heat along the cable
   Energy pump;     // a pump's, where its heat is stated: what of it ended in the wort
   Energy slaking;  // given off by grain on wetting
+  Energy apart;    // what heated rinsing water outside the vessel: of a day's account only
+  Energy rinsed;   // came in with rinsing water, above the cold start
   Energy brought;  // came in with additions to the boil, above the cold start: negative if colder
 
   Energy wort;    // change stored in water, later wort
@@ -27,9 +29,9 @@ struct Ledger {
   ByPath<Energy> lost;  // Path::Evaporation: the latent part
   Energy steam;         // what evaporated water carried above its cold start
 
-  Energy fromWall() const { return element + cable + pump; }
+  Energy fromWall() const { return element + cable + pump + apart; }
   // Into the vessel.
-  Energy supplied() const { return element + pump + slaking + brought; }
+  Energy supplied() const { return element + pump + slaking + rinsed + brought; }
   Energy stored() const { return wort + grain + vessel; }
   Energy accounted() const { return stored() + lifted + lost.total() + steam; }
   // Zero if every joule is accounted for.

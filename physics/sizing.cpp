@@ -216,6 +216,7 @@ Batch scaled(const Batch& batch, double factor) {
   Batch other = batch;
   other.grain.mass = factor * batch.grain.mass;
   for (Addition& addition : other.additions) addition.mass *= factor;
+  if (other.rinse) other.rinse->atTwentyDegrees *= factor;
   if (auto* water = std::get_if<PouredWater>(&other.size)) {
     water->atTwentyDegrees *= factor;
   } else {

@@ -23,7 +23,8 @@ class Search {
  public:
   Search(Volume wanted, const Batch& batch, Volume near, const DayWith& dayWith)
       : wanted_(wanted),
-        kept_(batch.grain.mass * batch.absorption),
+        kept_(batch.grain.mass * batch.absorption -
+              (batch.rinse ? batch.rinse->atTwentyDegrees : litres(0.0))),
         near_(inLitres(near)),
         dayWith_(dayWith) {}
 
@@ -50,7 +51,8 @@ class Search {
   bool leaps() const { return low_->day.stages.size() != high_->day.stages.size(); }
 
   Volume wanted_;
-  Volume kept_;  // by the grain, which a day that ends in its mash has not lifted
+  // By the grain, less what rinses it, of a day that ends in its mash and has not lifted it.
+  Volume kept_;
   double near_;
   const DayWith& dayWith_;
   bool met_ = false;
@@ -59,7 +61,8 @@ class Search {
 
 double Search::excess(double water) {
   Tried tried{.water = water, .over = 0.0, .day = dayWith_(kilograms(water))};
-  const bool lifted = tried.day.find(StageKind::HeatingToBoil) != nullptr;
+  const bool lifted =
+      tried.day.find(StageKind::HeatingToBoil) || tried.day.find(StageKind::Draining);
   const Volume left = tried.day.resultCold - (lifted ? litres(0.0) : kept_);
   tried.over = inLitres(left - wanted_);
   met_ = met_ || std::abs(tried.over) <= near_;

@@ -7,6 +7,7 @@
 
 #include "gui/telling/circuit_readings.hpp"
 #include "gui/telling/circuit_rules.hpp"
+#include "gui/telling/rinse.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/results/circuit_words.hpp"
 
@@ -145,6 +146,7 @@ void sayLoads(Answer& answer, const Case& of, std::size_t i) {
     answer.goOn(i, Told(TOLD("Circuit", "Second circuit: %1"), loadText(circuits[1])));
     sayVerdicts(answer, i, circuits[1], everyRule);
   }
+  if (Told rinse = rinseOnCircuit(of, i); !rinse.empty()) answer.goOn(i, std::move(rinse));
   const auto& added = of.rig(i).circuit.addedByCable;
   if (added && *added > physics::seconds(1.0))
     answer.goOn(i, Told(TOLD("Circuit", "The cable adds %1 to heating to the boil."),

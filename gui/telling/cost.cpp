@@ -3,11 +3,11 @@
 #include "gui/telling/cost.hpp"
 
 #include <algorithm>
-#include <array>
 #include <string>
 #include <utility>
 
 #include "gui/telling/begins.hpp"
+#include "gui/telling/cost_parts.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/tariff.hpp"
 #include "gui/telling/words.hpp"
@@ -17,7 +17,6 @@
 namespace gui::telling {
 namespace {
 
-using physics::StageKind;
 using rigs::Told;
 
 bool isDone(const Case& of, std::size_t i) { return of.rig(i).day.finished(); }
@@ -27,63 +26,6 @@ Cell moneyCell(const Case& of, const std::optional<double>& amount) {
   return amount ? Cell(money(of, *amount)) : std::nullopt;
 }
 rigs::Number brews(const Case& of) { return {brewsPerYear(of.plan)}; }
-
-// --- Stages.
-
-struct CostStage {
-  StageKind kind;
-  Told name;
-};
-
-// A stage that the day never came to is no figure, which is not the same as 0.
-bool hasBegun(const physics::BrewDay& day, StageKind kind) {
-  return std::any_of(day.stages.begin(), day.stages.end(), [&](const physics::Stage& stage) {
-    return stage.kind == kind && rigs::lasted(stage) > physics::seconds(0.0);
-  });
-}
-std::optional<physics::Energy> energyOf(const Case& of, std::size_t i, StageKind kind) {
-  const physics::BrewDay& day = of.rig(i).day;
-  return hasBegun(day, kind) ? rigs::fromWall(day, kind) : std::nullopt;
-}
-// At the hour and after the use it falls into.
-std::optional<double> costOfStage(const Case& of, std::size_t i, StageKind kind) {
-  return hasBegun(of.rig(i).day, kind) ? rigs::costOf(of.rig(i), kind) : std::nullopt;
-}
-
-// Those that draw anything with any rig.
-std::vector<CostStage> costStages(const Case& of) {
-  const std::array all{
-      CostStage{StageKind::Strike, Told(TOLD("Answer", "heating the strike water"))},
-      CostStage{StageKind::Ramp, Told(TOLD("Answer", "between rests"))},
-      CostStage{StageKind::Rest, Told(TOLD("Answer", "holding rests"))},
-      CostStage{StageKind::HeatingToBoil, Told(TOLD("Answer", "heating to the boil"))},
-      CostStage{StageKind::Boil, Told(TOLD("Answer", "boiling"))}};
-  std::vector<CostStage> used;
-  for (const CostStage& stage : all) {
-    for (std::size_t i = 0; i < of.count(); ++i) {
-      if (energyOf(of, i, stage.kind).value_or(physics::joules(0.0)) <= physics::joules(0.0))
-        continue;
-      used.push_back(stage);
-      break;
-    }
-  }
-  return used;
-}
-
-// Where a program finds a figure of this stage; empty where rigs do not all have it once and at
-// the same place, since rows of all rests are sums.
-std::string stageResult(const Case& of, StageKind kind, const std::string& figure) {
-  std::optional<std::size_t> place;
-  for (std::size_t i = 0; i < of.count(); ++i) {
-    const auto& stages = of.rig(i).day.stages;
-    for (std::size_t k = 0; k < stages.size(); ++k) {
-      if (stages[k].kind != kind || place == k) continue;
-      if (place) return {};
-      place = k;
-    }
-  }
-  return place ? "/day/stages/" + std::to_string(*place) + figure : std::string();
-}
 
 // --- Pictures.
 
@@ -97,15 +39,14 @@ Picture costPicture(const Case& of) {
                               : Told(TOLD("Answer", "Energy of a batch, stage by stage")));
   picture.xUnit = of.plan.tariff.isStated() ? of.plan.tariff.currency : of.unit<physics::Energy>();
   picture.xTitle = of.text(Told(TOLD("Answer", "%1 a batch"), rigs::Verbatim{picture.xUnit}));
-  const std::vector<CostStage> stages = costStages(of);
-  for (const CostStage& stage : stages) picture.partNames.push_back(of.text(stage.name));
+  const std::vector<CostPart> parts = costParts(of);
+  for (const CostPart& part : parts) picture.partNames.push_back(of.text(part.name));
   for (std::size_t i = 0; i < of.count(); ++i) {
     PictureStack stack{.rig = static_cast<int>(i), .name = of.name(i), .parts = {}};
-    for (const CostStage& stage : stages) {
-      const auto energy = energyOf(of, i, stage.kind);
+    for (const CostPart& part : parts) {
+      const auto energy = part.energy(i);
       const double drawn = energy ? of.axis(*energy) : 0.0;
-      stack.parts.push_back(of.plan.tariff.isStated() ? costOfStage(of, i, stage.kind).value_or(0.0)
-                                                      : drawn);
+      stack.parts.push_back(of.plan.tariff.isStated() ? part.cost(i).value_or(0.0) : drawn);
     }
     picture.stacks.push_back(std::move(stack));
   }
@@ -168,24 +109,20 @@ namespace {
 
 // --- The table.
 
-void addEnergies(RigTable& table, const Case& of, const std::vector<CostStage>& stages) {
+void addEnergies(RigTable& table, const Case& of, const std::vector<CostPart>& parts) {
   table.heading(Told(TOLD("Answer", "Energy from the wall")));
-  for (const CostStage& stage : stages) {
-    table.row(stage.name, [&](std::size_t i) { return energyOf(of, i, stage.kind); },
-              {.result = stageResult(of, stage.kind, "/ledger/from_wall_kWh")});
-  }
+  for (const CostPart& part : parts)
+    table.row(part.name, part.energy, {.result = part.energyResult});
   table.row(Told(TOLD("Answer", "from the wall")),
             [&](std::size_t i) { return of.rig(i).day.total.fromWall(); },
             {.result = "/day/total/from_wall_kWh"});
 }
 
-void addCosts(RigTable& table, const Case& of, const std::vector<CostStage>& stages) {
+void addCosts(RigTable& table, const Case& of, const std::vector<CostPart>& parts) {
   table.heading(Told(TOLD("Answer", "Cost")));
-  for (const CostStage& stage : stages) {
-    table.row(stage.name,
-              [&](std::size_t i) { return moneyCell(of, costOfStage(of, i, stage.kind)); },
-              {.result = stageResult(of, stage.kind, "/cost")});
-  }
+  for (const CostPart& part : parts)
+    table.row(part.name, [&](std::size_t i) { return moneyCell(of, part.cost(i)); },
+              {.result = part.costResult});
   table.row(Told(TOLD("Answer", "a batch")),
             [&](std::size_t i) { return moneyCell(of, of.rig(i).cost); }, {.result = "/cost"});
   const auto one = rigs::fromNumberIn<physics::Volume>(1.0, of.reader.units);
@@ -293,10 +230,10 @@ void addCarbonDioxide(RigTable& table, const Case& of) {
 
 Table costTable(const Case& of) {
   RigTable table("cost", of);
-  const std::vector<CostStage> stages = costStages(of);
-  addEnergies(table, of, stages);
+  const std::vector<CostPart> parts = costParts(of);
+  addEnergies(table, of, parts);
   if (of.plan.tariff.isStated()) {
-    addCosts(table, of, stages);
+    addCosts(table, of, parts);
     if (of.plan.tariff.dependsOnTheHour()) addStarts(table, of);
     addJacketPayback(table, of);
     addElementPayback(table, of);

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // What element do I need? What the circuit says to the one there is, and to the one it would take.
+#include <optional>
 #include <utility>
 
 #include "gui/telling/element.hpp"
@@ -63,6 +64,12 @@ const ByCircuit& tooLong() {
   return kTexts;
 }
 
+// Where it is on the same circuit and its power known.
+std::optional<physics::Current> rinseHeaterOf(const rigs::RigPlan& rig) {
+  if (rig.circuits.empty() || !rig.circuits.front().details.rinseHeater) return std::nullopt;
+  return *rig.circuits.front().details.rinseHeater / rig.rig.supply.nominal;
+}
+
 // By its name plate: at the nominal voltage, the cable left out.
 Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
   const rigs::RigPlan& plan = of.planned(i);
@@ -90,7 +97,12 @@ Told circuitText(const Case& of, std::size_t i) {
   std::vector<Told> all;
   for (std::size_t k = 0; k < rigs::feedsOf(of.planned(i).rig).size(); ++k)
     all.push_back(overloadText(of, i, k));
-  return rigs::sentences(std::move(all));
+  Told text = rigs::sentences(std::move(all));
+  const auto heater = rinseHeaterOf(of.planned(i));
+  if (text.empty() || !heater) return text;
+  return rigs::sentences(
+      {std::move(text),
+       Told(TOLD("Answer", "%1 of that are the rinsing water's heater."), rigs::closely(*heater))});
 }
 
 Told besideCircuit(const Case& of, std::size_t i, Told text) {
@@ -101,7 +113,9 @@ Told besideCircuit(const Case& of, std::size_t i, Told text) {
              : rigs::sentences({std::move(text), std::move(circuit)});
 }
 
-Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
+namespace {
+
+Told carriedText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
   const rigs::RigPlan& plan = of.planned(i);
   const bool two = plan.rig.second.has_value();
   switch (rigs::carries(of.plan, plan, wanted)) {
@@ -127,6 +141,19 @@ Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
                  : Told(TOLD("Answer", "Its circuit does not carry that."));
   }
   return {};
+}
+
+}  // namespace
+
+Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
+  const rigs::RigPlan& plan = of.planned(i);
+  Told text = carriedText(of, i, wanted);
+  const bool heats = !plan.circuits.empty() && plan.circuits.front().details.heatsRinse;
+  if (!heats || rigs::carries(of.plan, plan, wanted) == rigs::Carries::No) return text;
+  return rigs::sentences(
+      {std::move(text), Told(TOLD("Answer",
+                                  "The rinsing water's heater on the same circuit comes on top of "
+                                  "that."))});
 }
 
 }  // namespace gui::telling

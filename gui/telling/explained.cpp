@@ -24,6 +24,7 @@ enum class Subject {
   Verdict,
   Duty,
   Wort,
+  Rinse,
   Night,
   Growth,
   Sizing,
@@ -41,7 +42,7 @@ struct Words {
   Subject subject;
   Template<0> formula, source, certainty;
 };
-const std::array<Words, 23> kWords{{
+const std::array<Words, 24> kWords{{
     {Subject::Time,
      TOLD("Explained",
           "Time is heat over power: from one temperature to the next t = ∫ C "
@@ -150,6 +151,17 @@ const std::array<Words, 23> kWords{{
      TOLD("Explained",
           "Gravity within 0.01 °P of the formula; how much the grain gives "
           "and keeps is as stated.")},
+    {Subject::Rinse,
+     TOLD("Explained",
+          "A balance of water, extract and heat: a share of the wort held by "
+          "the grain, half of it if not stated, mixes with the rinsing water; "
+          "the grain keeps as much as before, and the rest runs off."),
+     TOLD("Explained",
+          "Own: one ideal contact; no published measurement of grain rinsed in "
+          "a bag or basket was found"),
+     TOLD("Explained",
+          "Between none and all of the held wort mixed; water that trickles "
+          "slowly and evenly may get more than that.")},
     {Subject::Night,
      TOLD("Explained",
           "The mash cools by what wall, base, lid and surface lose, over what "
@@ -292,6 +304,9 @@ constexpr std::array kPlaces{
     Place{"/jacket/bare/total/", Subject::Ledger},
     Place{"/day/result_gravity", Subject::Wort},
     Place{"/jacket/saved_cost", Subject::Money},
+    Place{"/day/rinse/from_wall_kWh", Subject::Ledger},
+    Place{"/day/rinse/cost", Subject::Money},
+    Place{"/day/rinse/", Subject::Rinse},
     Place{"/day/lifted_cold_L", Subject::Wort},
     Place{"/day/result_cold_L", Subject::Wort},
     Place{"/day/to_strike_s", Subject::Time},

@@ -91,6 +91,8 @@ Told inAWord(const std::optional<StageKind>& begins) {
       return Told(TOLD("Followed", "Hold the mash"));
     case StageKind::UnpluggedRest:
       return Told(TOLD("Followed", "Unplug"));
+    case StageKind::Draining:
+      return Told(TOLD("Followed", "Lift the grain, let it drain"));
     case StageKind::HeatingToBoil:
       return Told(TOLD("Followed", "Heat to the boil"));
     case StageKind::Boil:

@@ -226,6 +226,9 @@ Table heatTable(const Case& of) {
   addEnergyRow(
       table, of, Told(TOLD("Answer", "from the wall")),
       [](const Ledger& l) { return l.fromWall(); }, "from_wall");
+  addEnergyRow(
+      table, of, Told(TOLD("Answer", "of that, heating the rinsing water")),
+      [](const Ledger& l) { return l.apart; }, "rinse_heater");
   if (anyPumpHeats(of)) {
     addEnergyRow(
         table, of, Told(TOLD("Answer", "of that, the pump's")),
@@ -234,6 +237,9 @@ Table heatTable(const Case& of) {
   addEnergyRow(
       table, of, Told(TOLD("Answer", "from wetting the grain")),
       [](const Ledger& l) { return l.slaking; }, "grain_wetting");
+  addEnergyRow(
+      table, of, Told(TOLD("Answer", "with the rinsing water")),
+      [](const Ledger& l) { return l.rinsed; }, "with_rinse");
   if (!of.plan.batch.additions.empty()) {
     addEnergyRow(
         table, of, Told(TOLD("Answer", "with what was added")),

@@ -69,10 +69,14 @@ void addLedger(StageTable& t) {
   t.heading(Told(TOLD("Answer", "Came in")));
   t.energy(Told(TOLD("Answer", "from the wall")), [](const Ledger& l) { return l.fromWall(); });
   t.energy(Told(TOLD("Answer", "of that, in the cable")), [](const Ledger& l) { return l.cable; });
+  t.energy(Told(TOLD("Answer", "of that, heating the rinsing water")),
+           [](const Ledger& l) { return l.apart; });
   if (t.day().total.pump > physics::joules(0.0))
     t.energy(Told(TOLD("Answer", "of that, the pump's")), [](const Ledger& l) { return l.pump; });
   t.energy(Told(TOLD("Answer", "from wetting the grain")),
            [](const Ledger& l) { return l.slaking; });
+  t.energy(Told(TOLD("Answer", "with the rinsing water")),
+           [](const Ledger& l) { return l.rinsed; });
   if (!t.day().additions.empty())
     t.energy(Told(TOLD("Answer", "with what was added")),
              [](const Ledger& l) { return l.brought; });

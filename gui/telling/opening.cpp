@@ -4,6 +4,7 @@
 #include <utility>
 #include <variant>
 
+#include "gui/telling/rinse.hpp"
 #include "physics/boil_signs.hpp"
 #include "physics/brewday.hpp"
 #include "physics/wort.hpp"
@@ -50,6 +51,10 @@ Told mashText(const physics::Batch& batch) {
 Told batchText(const physics::Batch& batch) {
   rigs::List parts{{sizeText(batch)}, rigs::Joint::Comma};
   if (batch.mashes()) parts.items.emplace_back(mashText(batch));
+  if (batch.rinse)
+    parts.items.emplace_back(Told(TOLD("Answer", "rinsed with %1"), rinseInWords(*batch.rinse)));
+  if (batch.drain)
+    parts.items.emplace_back(Told(TOLD("Answer", "drained %1"), asChosen(batch.drain->duration)));
   if (batch.boil > physics::seconds(0.0))
     parts.items.emplace_back(Told(TOLD("Answer", "boiled %1"), asChosen(batch.boil)));
   return Told(TOLD("Answer", "%1."), std::move(parts));

@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "gui/telling/rinse.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -152,9 +153,12 @@ void addWortRows(RigTable& table, const Case& of, Rows rows) {
     table.row(Told(TOLD("Answer", "when the grain is lifted")),
               [&](std::size_t i) {
                 const physics::BrewDay& day = of.rig(i).day;
-                return cellIf(begins(day, StageKind::HeatingToBoil), day.liftedCold);
+                return cellIf(
+                    begins(day, StageKind::HeatingToBoil) || begins(day, StageKind::Draining),
+                    day.liftedCold);
               },
               {.result = "/day/lifted_cold_L"});
+  if (rows == Rows::All) addRinseRows(table, of);
   table.row(Told(TOLD("Answer", "before the boil")),
             [&](std::size_t i) {
               const physics::BrewDay& day = of.rig(i).day;

@@ -99,6 +99,9 @@ std::vector<SheetSum> sumsOf(const Case& of, std::size_t i) {
   sums.push_back({Told::just(amount(day.total.fromWall())),
                   day.finished() ? Told(TOLD("Sheet", "at the meter, from begin to end"))
                                  : Told(TOLD("Sheet", "at the meter by then"))});
+  if (day.rinsed && day.rinsed->fromWall)
+    sums.push_back({Told::just(amount(*day.rinsed->fromWall)),
+                    Told(TOLD("Sheet", "of that for the rinsing water, beside the kettle"))});
   if (rig.cost)
     sums.push_back(
         {Told::just(rigs::Money{*rig.cost, of.plan.tariff.currency}), moneyLabel(of.plan.tariff)});

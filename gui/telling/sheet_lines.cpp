@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// The day as a list of what to do, stage by stage. What comes after the boil adds its lines in
-// linesOf(), as any other stage does.
+// The day as a list of what to do, stage by stage.
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -9,6 +8,8 @@
 #include "gui/telling/begins.hpp"
 #include "gui/telling/chill.hpp"
 #include "gui/telling/sheet.hpp"
+#include "gui/telling/sheet_lift.hpp"
+#include "gui/telling/sheet_looks.hpp"
 #include "gui/telling/sure.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/chilling.hpp"
@@ -72,6 +73,7 @@ class DayLines {
       if (day_.outcome == Outcome::StrikeTooHot) break;
       const std::size_t first = lines_.size();
       linesOf(stage);
+      heatTheRinse(stage);
       if (first < lines_.size())
         lines_[first].stage = static_cast<std::size_t>(&stage - day_.stages.data());
     }
@@ -92,6 +94,8 @@ class DayLines {
         return rest(stage);
       case StageKind::UnpluggedRest:
         return leaveAlone(stage);
+      case StageKind::Draining:
+        return lift();
       case StageKind::HeatingToBoil:
         return heatToBoil(stage);
       case StageKind::Boil:
@@ -172,7 +176,8 @@ class DayLines {
     line.toWrite = {temperatureBox()};
     const auto& night = of_.rig(i_).night;
     if (!night || !night->own) return;
-    for (const Look& look : looksAt(night->asItIs, stage.begin)) {
+    const auto awake = [&](Time alone) { return isAwake(clockAt(stage.begin + alone)); };
+    for (const Look& look : looksAt(night->asItIs, awake)) {
       SheetLine& read =
           add(stage.begin + look.point.alone, {},
               look.isLastBeforeBed ? Told(TOLD("Sheet",
@@ -184,6 +189,39 @@ class DayLines {
     }
   }
 
+  void add(const LiftLine& one) {
+    SheetLine& line = add(one.at, one.action, one.more);
+    line.expected = one.expected;
+    line.toWrite = one.toWrite;
+  }
+  void heatTheRinse(const Stage& stage) {
+    const auto one = rinseHeatingLine(of_, i_, stage);
+    if (!one) return;
+    const auto isLater = [](Time at, const SheetLine& line) { return line.at && at < *line.at; };
+    const Time at = clockAt(one->at).sinceMidnight;
+    const auto place = std::upper_bound(lines_.begin(), lines_.end(), at, isLater) - lines_.begin();
+    add(*one);
+    std::rotate(lines_.begin() + place, lines_.end() - 1, lines_.end());
+  }
+  // Of the stage that begins with it.
+  void lift() {
+    const std::size_t first = lines_.size();
+    for (const LiftLine& one : liftLines(of_, i_)) add(one);
+    const rigs::Night* night = ownNight();
+    if (!night) return;
+    SheetLine& line = lines_[first];
+    const std::vector<Told> expected = line.expected;
+    tellTheNight(*night, line);
+    line.expected.insert(line.expected.end(), expected.begin(), expected.end());
+    line.toWrite.insert(line.toWrite.begin(), temperatureBox());
+  }
+  void heatRinsed(const Stage& stage) {
+    if (!day_.find(StageKind::Draining)) lift();
+    add(stage.begin, Told(TOLD("Sheet", "Take the grain away, full power")),
+        comma({lid("heating"), stay()}));
+    offWithoutABoil(stage);
+  }
+
   void heatToBoil(const Stage& stage) {
     if (!of_.plan.batch.mashes()) {
       SheetLine& line = add(stage.begin, heatWater(), comma({lid("heating"), full(), stay()}));
@@ -191,6 +229,7 @@ class DayLines {
       line.toWrite = {volumeBox(), meterBox()};
       return offWithoutABoil(stage);
     }
+    if (isRinsedOrDrained(of_, i_)) return heatRinsed(stage);
     const rigs::Night* night = ownNight();
     SheetLine& line = add(stage.begin,
                           night ? Told(TOLD("Sheet", "Lift the grain, plug in, full power"))
@@ -200,7 +239,7 @@ class DayLines {
     for (Told& one : expectedOf({day_.liftedCold, day_.liftedHot, day_.liftedGravity}, true))
       line.expected.push_back(std::move(one));
     if (night) line.toWrite = {temperatureBox()};
-    for (Told& one : std::vector{volumeBox(), gravityBox()}) line.toWrite.push_back(std::move(one));
+    line.toWrite.insert(line.toWrite.end(), {volumeBox(), gravityBox()});
     offWithoutABoil(stage);
   }
 
@@ -439,32 +478,6 @@ class DayLines {
                 rigs::numberAlone(*bands.morning.high, whole));
   }
 
-  // Of the times at which the night is told anyway: after half an hour, when it has settled; the
-  // last hour before bed, and the first after it where one is left. A later look tells more of a
-  // mash that cools: what it loses by then is more against what the thermometer may be off by.
-  struct Look {
-    rigs::NightPoint point;
-    bool isLastBeforeBed = false;
-  };
-  std::vector<Look> looksAt(const rigs::Night& night, Time begin) const {
-    std::vector<rigs::NightPoint> evening, morning;
-    bool slept = false;
-    for (const rigs::NightPoint& point : night.readings) {
-      if (point.alone < physics::minutes(29.5)) continue;
-      if (point.alone > night.alone - physics::minutes(59.5)) break;
-      if (!isAwake(clockAt(begin + point.alone))) {
-        slept = true;
-        continue;
-      }
-      (slept ? morning : evening).push_back(point);
-    }
-    std::vector<Look> looks;
-    if (!evening.empty()) looks.push_back({evening.front()});
-    if (evening.size() > 3 && !slept) looks.push_back({evening[evening.size() / 2]});
-    if (evening.size() > 1) looks.push_back({evening.back(), slept});
-    if (!morning.empty()) looks.push_back({morning.front()});
-    return looks;
-  }
   // A day without a clock has no night.
   static bool isAwake(const rigs::Clock& clock) {
     const double ofDay = physics::inHours(rigs::clockOfDay(clock.sinceMidnight));

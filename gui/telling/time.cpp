@@ -8,6 +8,7 @@
 #include "gui/telling/additions.hpp"
 #include "gui/telling/begins.hpp"
 #include "gui/telling/rig_rows.hpp"
+#include "gui/telling/rinse.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/answers/figures.hpp"
 
@@ -42,6 +43,8 @@ Told eventAtEnd(const BrewDay& day, std::size_t s) {
     case StageKind::Rest:
     case StageKind::UnpluggedRest:
       return Told(TOLD("Answer", "rest done"));
+    case StageKind::Draining:
+      return Told(TOLD("Answer", "drained"));
     case StageKind::HeatingToBoil:
       return Told(TOLD("Answer", "boil begins"));
     case StageKind::Boil:
@@ -218,6 +221,7 @@ Answer howLong(const Case& of) {
   for (std::size_t i = 0; i < of.count(); ++i) {
     answer.say(i, dayText(of, i));
     if (Told begins = beginsText(of, i); !begins.empty()) answer.goOn(i, std::move(begins));
+    for (Told& lifted : liftTexts(of, i)) answer.goOn(i, std::move(lifted));
     for (Told& added : additionTexts(of, i)) answer.goOn(i, std::move(added));
   }
   answer.notes = beginsNotes(of);

@@ -25,6 +25,8 @@ Told stageName(StageKind kind) {
       return Told(TOLD("Answer", "Rest"));
     case StageKind::UnpluggedRest:
       return Told(TOLD("Answer", "Unplugged"));
+    case StageKind::Draining:
+      return Told(TOLD("Answer", "Drain"));
     case StageKind::HeatingToBoil:
       return Told(TOLD("Answer", "To boil"));
     case StageKind::Boil:

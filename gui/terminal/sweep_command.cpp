@@ -214,6 +214,8 @@ Outcome carriedOut(const rigs::Sweep& sweep, bool json, const Audience& audience
   rigs::Plan anyOfThem;
   if (rigs::exists(sweep.document, "/ready")) anyOfThem.ready = rigs::Ready{};
   if (rigs::exists(sweep.document, "/batch/additions")) anyOfThem.batch.additions = {{}};
+  if (rigs::exists(sweep.document, "/batch/rinse")) anyOfThem.batch.rinse.emplace();
+  if (rigs::exists(sweep.document, "/batch/drain")) anyOfThem.batch.drain.emplace();
   const auto cautions = rigs::cautionsFor(rigs::About::Answer, anyOfThem, {});
   write(json ? rigs::sweepEndLine(outcome.end, cautions)
              : csvEnd(sweep, outcome.end, cautions, audience.reader));

@@ -3458,6 +3458,106 @@
         <source>on the edge, %1 sooner</source>
         <translation>knapp, %1 früher</translation>
     </message>
+    <message>
+        <source>heating the rinsing water</source>
+        <translation>Nachgusswasser erhitzen</translation>
+    </message>
+    <message>
+        <source>while the grain drains</source>
+        <translation>während das Malz abtropft</translation>
+    </message>
+    <message>
+        <source>of that, heating the rinsing water</source>
+        <translation>davon für das Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>with the rinsing water</source>
+        <translation>mit dem Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>Rinsed with %1, the wort is about %2 cold, %3 hot, at about %4 and gravity %5: %6 if the water ran past all the wort in the grain, %7 if it mixed with all of it.</source>
+        <translation>Nach dem Abspülen mit %1 sind es etwa %2 Würze kalt, %3 heiß, mit etwa %4 und einer Dichte von %5: %6, wenn das Wasser an aller Würze im Malz vorbeiliefe, %7, wenn es sich mit aller mischte.</translation>
+    </message>
+    <message>
+        <source>It washes about %1 of extract out of the grain, between none and %2; about %3 stay in it.</source>
+        <translation>Es wäscht etwa %1 Extrakt aus dem Malz, zwischen keinem und %2; etwa %3 bleiben darin.</translation>
+    </message>
+    <message>
+        <source>Its water is not heated by electricity: what that takes is in no figure of energy or money here.</source>
+        <translation>Das Wasser dafür wird nicht mit Strom erhitzt: Was das braucht, steckt hier in keiner Zahl für Energie oder Geld.</translation>
+    </message>
+    <message>
+        <source>Heating its water takes %1 from the wall beside the kettle&apos;s element, at an efficiency of %2; for how long is not known, as its heater&apos;s power is not stated.</source>
+        <translation>Das Wasser dafür zu erhitzen braucht %1 aus der Steckdose neben dem Heizelement des Kessels, bei einem Wirkungsgrad von %2; wie lange, ist nicht bekannt, da die Leistung dafür nicht angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Heating its water takes %1 from the wall beside the kettle&apos;s element, at an efficiency of %2, for about %3 before the grain is lifted.</source>
+        <translation>Das Wasser dafür zu erhitzen braucht %1 aus der Steckdose neben dem Heizelement des Kessels, bei einem Wirkungsgrad von %2, etwa %3 lang vor dem Herausheben.</translation>
+    </message>
+    <message>
+        <source>The grain drains for %1 over the open kettle with the element on: the wort goes from %2 to %3.</source>
+        <translation>Das Malz tropft %1 über dem offenen Kessel ab, das Heizelement an: Die Würze geht von %2 auf %3.</translation>
+    </message>
+    <message>
+        <source>The grain drains for %1 over the open kettle with the element off: the wort goes from %2 to %3.</source>
+        <translation>Das Malz tropft %1 über dem offenen Kessel ab, das Heizelement aus: Die Würze geht von %2 auf %3.</translation>
+    </message>
+    <message>
+        <source>However long it drains, it keeps what the plan&apos;s absorption says: no source tells how much less that would be.</source>
+        <translation>Wie lange es auch abtropft, es behält, was der Plan als Aufnahme angibt: Keine Quelle sagt, wie viel weniger das wäre.</translation>
+    </message>
+    <message>
+        <source>%1 of water at %2</source>
+        <translation>%1 Wasser mit %2</translation>
+    </message>
+    <message>
+        <source>when it is rinsed</source>
+        <translation>nach dem Abspülen</translation>
+    </message>
+    <message>
+        <source>wort then, mixed</source>
+        <translation>Würze dann, gemischt</translation>
+    </message>
+    <message>
+        <source>gravity if the water ran past</source>
+        <translation>Dichte, wenn das Wasser vorbeiliefe</translation>
+    </message>
+    <message>
+        <source>gravity if it mixed with all</source>
+        <translation>Dichte, wenn es sich mit allem mischte</translation>
+    </message>
+    <message>
+        <source>drained</source>
+        <translation>abgetropft</translation>
+    </message>
+    <message>
+        <source>Drain</source>
+        <translation>Abtropfen</translation>
+    </message>
+    <message>
+        <source>Lifted grain is heavy, and hot wort and water run from it: hang it from something made for its weight, never stand or reach under it, wear long gloves, and pour rinsing water slowly and from a small jug: over a hot bag or basket it splashes and scalds.</source>
+        <translation>Herausgehobenes Malz ist schwer, und heiße Würze und heißes Wasser laufen heraus: Hängen Sie es an etwas, das für sein Gewicht gemacht ist, stehen und greifen Sie nie darunter, tragen Sie lange Handschuhe, und gießen Sie Nachgusswasser langsam und aus einer kleinen Kanne: Über einem heißen Beutel oder Korb spritzt und verbrüht es.</translation>
+    </message>
+    <message>
+        <source>An element that stays on while the grain drains has less wort above it than before: look that it is covered before the grain is out, or switch it off.</source>
+        <translation>Über einem Heizelement, das beim Abtropfen an bleibt, steht weniger Würze als vorher: Sehen Sie nach, dass es bedeckt ist, ehe das Malz heraus ist, oder schalten Sie es aus.</translation>
+    </message>
+    <message>
+        <source>rinsed with %1</source>
+        <translation>abgespült mit %1</translation>
+    </message>
+    <message>
+        <source>drained %1</source>
+        <translation>abgetropft %1</translation>
+    </message>
+    <message>
+        <source>%1 of that are the rinsing water&apos;s heater.</source>
+        <translation>%1 davon sind das Heizgerät für das Nachgusswasser.</translation>
+    </message>
+    <message>
+        <source>The rinsing water&apos;s heater on the same circuit comes on top of that.</source>
+        <translation>Das Heizgerät für das Nachgusswasser am selben Stromkreis kommt noch dazu.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -4001,6 +4101,26 @@
         <source>stirred</source>
         <translation>gerührt</translation>
     </message>
+    <message>
+        <source>same circuit</source>
+        <translation>gleicher Stromkreis</translation>
+    </message>
+    <message>
+        <source>another circuit</source>
+        <translation>anderer Stromkreis</translation>
+    </message>
+    <message>
+        <source>not electric</source>
+        <translation>nicht elektrisch</translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation>aus</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>an</translation>
+    </message>
 </context>
 <context>
     <name>Circuit</name>
@@ -4368,6 +4488,18 @@
         <source>circuit %1</source>
         <translation>Stromkreis %1</translation>
     </message>
+    <message>
+        <source>The rinsing water is heated on another circuit, which is not judged here: that one must carry its heater and all else that hangs on it.</source>
+        <translation>Das Nachgusswasser wird an einem anderen Stromkreis erhitzt, der hier nicht beurteilt wird: Der muss dessen Heizgerät und alles tragen, was sonst daran hängt.</translation>
+    </message>
+    <message>
+        <source>The rinsing water is heated on this circuit while the element is in use, and its heater&apos;s power is not stated: its load is in no figure here and must be added.</source>
+        <translation>Das Nachgusswasser wird an diesem Stromkreis erhitzt, während das Heizelement in Betrieb ist, und die Leistung dafür ist nicht angegeben: Seine Last steckt hier in keiner Zahl und muss dazugezählt werden.</translation>
+    </message>
+    <message>
+        <source>The rinsing water&apos;s heater, %1, counts beside the element on this circuit, as other loads do: %2 more, and %3 of %4 while both are on.</source>
+        <translation>Das Heizgerät für das Nachgusswasser, %1, zählt an diesem Stromkreis neben dem Heizelement, wie andere Lasten auch: %2 mehr, und %3 von %4, solange beide an sind.</translation>
+    </message>
 </context>
 <context>
     <name>Differences</name>
@@ -4670,6 +4802,18 @@
         <source>Time to full conversion to 30 %, attenuation to 4 points either way at best; what long hours at 45 to 60 °C add nobody has measured.</source>
         <translation>Die Zeit bis zur Verzuckerung auf 30 %, der Vergärungsgrad bestenfalls auf 4 Punkte nach oben und unten; was lange Stunden bei 45 bis 60 °C zufügen, hat niemand gemessen.</translation>
     </message>
+    <message>
+        <source>A balance of water, extract and heat: a share of the wort held by the grain, half of it if not stated, mixes with the rinsing water; the grain keeps as much as before, and the rest runs off.</source>
+        <translation>Eine Bilanz von Wasser, Extrakt und Wärme: Ein Teil der Würze im Malz, ohne Angabe die Hälfte, mischt sich mit dem Nachgusswasser; das Malz behält so viel wie vorher, der Rest läuft ab.</translation>
+    </message>
+    <message>
+        <source>Own: one ideal contact; no published measurement of grain rinsed in a bag or basket was found</source>
+        <translation>Eigene Herleitung: ein idealer Kontakt; eine veröffentlichte Messung an Malz, das in Beutel oder Korb abgespült wird, fand sich nicht</translation>
+    </message>
+    <message>
+        <source>Between none and all of the held wort mixed; water that trickles slowly and evenly may get more than that.</source>
+        <translation>Zwischen keiner und vollständiger Mischung mit der gehaltenen Würze; Wasser, das langsam und gleichmäßig durchsickert, kann mehr herausholen.</translation>
+    </message>
 </context>
 <context>
     <name>Followed</name>
@@ -4836,6 +4980,10 @@
     <message>
         <source>What goes into the boil is not in this list: the sheet to brew by has it, with what it does.</source>
         <translation>Was ins Kochen hineinkommt, steht nicht in dieser Liste: Das Blatt zum Brauen hat es, mit dem, was es bewirkt.</translation>
+    </message>
+    <message>
+        <source>Lift the grain, let it drain</source>
+        <translation>Malz herausheben, abtropfen lassen</translation>
     </message>
 </context>
 <context>
@@ -6242,6 +6390,18 @@
     <message>
         <source>What goes in as the boil ends leaves wort below %1 at once, where bacteria grow in it until yeast has taken over. Food service allows 2 h from there to %2, and 6 h to %3 (FDA Food Code 3-501.14). Cool quickly and pitch promptly.</source>
         <translation>Was zum Ende des Kochens hineinkommt, lässt Würze sofort unter %1 zurück, wo Bakterien darin wachsen, bis Hefe überhandgenommen hat. Die Gastronomie darf sich 2 h von dort bis %2 nehmen, und 6 h bis %3 (FDA Food Code 3-501.14). Rasch kühlen und bald anstellen.</translation>
+    </message>
+    <message>
+        <source>the rinsing water&apos;s heater</source>
+        <translation>das Heizgerät für das Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>the rinsing water&apos;s heater, whose load is not known here and must be added, takes less than the %1 that are left, or is never on together with the element</source>
+        <translation>das Heizgerät für das Nachgusswasser, dessen Last hier nicht bekannt ist und dazugezählt werden muss, weniger als die übrigen %1 nimmt oder nie zugleich mit dem Heizelement an ist</translation>
+    </message>
+    <message>
+        <source>the rinsing water&apos;s heater, whose load is not known here and must be added, is never on together with the element</source>
+        <translation>das Heizgerät für das Nachgusswasser, dessen Last hier nicht bekannt ist und dazugezählt werden muss, nie zugleich mit dem Heizelement an ist</translation>
     </message>
 </context>
 <context>
@@ -7717,6 +7877,86 @@
     <message>
         <source>Additions to the boil</source>
         <translation>Zugaben beim Kochen</translation>
+    </message>
+    <message>
+        <source>Lifted grain</source>
+        <translation>Herausgehobenes Malz</translation>
+    </message>
+    <message>
+        <source>Water poured over the lifted grain. Left out: it is not rinsed.</source>
+        <translation>Wasser, das über das herausgehobene Malz gegossen wird. Weggelassen: Es wird nicht abgespült.</translation>
+    </message>
+    <message>
+        <source>How long the lifted grain hangs over the kettle. Left out: heating to the boil begins at once.</source>
+        <translation>Wie lange das herausgehobene Malz über dem Kessel hängt. Weggelassen: Das Erhitzen zum Kochen beginnt sofort.</translation>
+    </message>
+    <message>
+        <source>Rinsing water</source>
+        <translation>Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>Poured over the grain once it is lifted, at 20 °C; 0.1 to 500 L. A wort that is wanted then needs so much less water poured at first.</source>
+        <translation>Über das Malz gegossen, sobald es herausgehoben ist, bei 20 °C; 0,1 bis 500 L. Eine gewünschte Würze braucht dann am Anfang um so viel weniger Wasser.</translation>
+    </message>
+    <message>
+        <source>Rinsing water at</source>
+        <translation>Nachgusswasser mit</translation>
+    </message>
+    <message>
+        <source>0 to 100 °C, no colder than the water is drawn and no hotter than it boils here.</source>
+        <translation>0 bis 100 °C, nicht kälter, als das Wasser gezapft wird, und nicht heißer, als es hier kocht.</translation>
+    </message>
+    <message>
+        <source>Rinsing water heated</source>
+        <translation>Nachgusswasser erhitzt</translation>
+    </message>
+    <message>
+        <source>By electricity on the kettle&apos;s own first circuit while the kettle is in use, by electricity on another circuit, or by something else, as gas or the tap.</source>
+        <translation>Mit Strom am ersten Stromkreis des Kessels, während dieser in Betrieb ist, mit Strom an einem anderen Stromkreis oder mit etwas anderem, etwa Gas oder aus dem Hahn.</translation>
+    </message>
+    <message>
+        <source>Rinsing water&apos;s heater</source>
+        <translation>Heizgerät dafür</translation>
+    </message>
+    <message>
+        <source>Power of what heats it, from the wall, 50 W to 30 kW. On the kettle&apos;s own circuit it is counted beside the element; left empty, it must still be added.</source>
+        <translation>Leistung des Heizgeräts aus der Steckdose, 50 W bis 30 kW. Am Stromkreis des Kessels zählt sie neben dem Heizelement; leer gelassen, muss sie noch dazugezählt werden.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Its efficiency</source>
+        <translation>Sein Wirkungsgrad</translation>
+    </message>
+    <message>
+        <source>Share of the heater&apos;s electricity that ends in the rinsing water, 30 to 100 %; about 85 % for an element in a covered vessel, 70 % for a pot on a plate.</source>
+        <translation>Anteil des Stroms, der im Nachgusswasser ankommt, 30 bis 100 %; etwa 85 % bei einem Heizelement im zugedeckten Gefäß, 70 % bei einem Topf auf der Platte.</translation>
+    </message>
+    <message>
+        <source>Rinse reaches</source>
+        <translation>Nachguss erreicht</translation>
+    </message>
+    <message>
+        <source>Share of the wort held by the grain that the rinsing water mixes with, 0 to 100 %. Nobody knows it beforehand; a gravity read before and after tells.</source>
+        <translation>Anteil der vom Malz gehaltenen Würze, mit dem sich das Nachgusswasser mischt, 0 bis 100 %. Vorher weiß das niemand; eine Dichte, vorher und nachher gemessen, sagt es.</translation>
+    </message>
+    <message>
+        <source>Grain drains for</source>
+        <translation>Malz tropft ab</translation>
+    </message>
+    <message>
+        <source>How long the lifted grain hangs over the open kettle, 1 min to 2 h.</source>
+        <translation>Wie lange das herausgehobene Malz über dem offenen Kessel hängt, 1 min bis 2 h.</translation>
+    </message>
+    <message>
+        <source>Element meanwhile</source>
+        <translation>Heizelement dabei</translation>
+    </message>
+    <message>
+        <source>Off: the wort cools while the grain drains. On: heating goes on, to just below boiling at most.</source>
+        <translation>Aus: Die Würze kühlt ab, während das Malz abtropft. An: Es wird weiter erhitzt, höchstens bis knapp unter das Kochen.</translation>
     </message>
 </context>
 <context>
@@ -9348,6 +9588,74 @@
         <source>add less of it, or ask for more wort</source>
         <translation>geben Sie weniger davon zu oder verlangen Sie mehr Würze</translation>
     </message>
+    <message>
+        <source>draining</source>
+        <translation>das Abtropfen</translation>
+    </message>
+    <message>
+        <source>the element would stand dry once the grain is lifted: only %1 stand in the vessel before the rinsing water is in, and %2</source>
+        <translation>das Heizelement stünde trocken, sobald das Malz herausgehoben ist: Nur %1 stehen im Kessel, ehe das Nachgusswasser darin ist, und %2</translation>
+    </message>
+    <message>
+        <source>let the grain drain with the element off</source>
+        <translation>lassen Sie das Malz mit dem Heizelement aus abtropfen</translation>
+    </message>
+    <message>
+        <source>%1 of rinsing water do not fit: with them %2 would stand in %3 when hot, which holds %4</source>
+        <translation>%1 Nachgusswasser passen nicht hinein: Damit stünden heiß %2 in %3, und es fasst %4</translation>
+    </message>
+    <message>
+        <source>want less wort, or take a larger vessel</source>
+        <translation>weniger Würze wünschen oder einen größeren Kessel nehmen</translation>
+    </message>
+    <message>
+        <source>none fits: take a smaller batch or a larger vessel</source>
+        <translation>keines passt: einen kleineren Sud oder einen größeren Kessel nehmen</translation>
+    </message>
+    <message>
+        <source>about %1 fit, filled to the brim; leave room for the foam</source>
+        <translation>etwa %1 passen, bis zum Rand gefüllt; lassen Sie Platz für den Schaum</translation>
+    </message>
+    <message>
+        <source>rinsing water at %1 is not possible: water boils at %2 here</source>
+        <translation>Nachgusswasser mit %1 ist nicht möglich: Wasser kocht hier bei %2</translation>
+    </message>
+    <message>
+        <source>rinsing water at %1 is colder than it is drawn, at %2</source>
+        <translation>Nachgusswasser mit %1 ist kälter, als es gezapft wird, mit %2</translation>
+    </message>
+    <message>
+        <source>accepted is %1 to %2</source>
+        <translation>angenommen wird %1 bis %2</translation>
+    </message>
+    <message>
+        <source>there is no grain to lift</source>
+        <translation>es gibt kein Malz zum Herausheben</translation>
+    </message>
+    <message>
+        <source>rinsing water that is not heated by electricity has no use for this</source>
+        <translation>Nachgusswasser, das nicht mit Strom erhitzt wird, braucht das nicht</translation>
+    </message>
+    <message>
+        <source>state another &quot;heated&quot; or leave this out</source>
+        <translation>ein anderes &quot;heated&quot; angeben oder dies weglassen</translation>
+    </message>
+    <message>
+        <source>%1 of rinsing water are too much: %2 of wort need them all for the mash of %3 of grain</source>
+        <translation>%1 Nachgusswasser sind zu viel: %2 Würze brauchen alles Wasser für die Maische aus %3 Malz</translation>
+    </message>
+    <message>
+        <source>take less grain, or leave the rinse out</source>
+        <translation>weniger Malz nehmen oder den Nachguss weglassen</translation>
+    </message>
+    <message>
+        <source>%1 of rinsing water leave too little of the water for the mash of %2 of grain</source>
+        <translation>%1 Nachgusswasser lassen zu wenig Wasser für die Maische aus %2 Malz</translation>
+    </message>
+    <message>
+        <source>up to about %1 are accepted</source>
+        <translation>bis etwa %1 werden angenommen</translation>
+    </message>
 </context>
 <context>
     <name>QuestionPage</name>
@@ -10526,6 +10834,66 @@
     <message>
         <source>element off first, slowly, on again: it foams and splashes</source>
         <translation>erst Heizstab aus, langsam, wieder an: es schäumt und spritzt</translation>
+    </message>
+    <message>
+        <source>%1 (%2–%3)</source>
+        <translation>%1 (%2–%3)</translation>
+    </message>
+    <message>
+        <source>Lift the grain, element on</source>
+        <translation>Malz herausheben, Heizelement an</translation>
+    </message>
+    <message>
+        <source>Element off. Lift the grain</source>
+        <translation>Heizelement aus. Malz herausheben</translation>
+    </message>
+    <message>
+        <source>gloves, nobody under it; look that the element stays covered</source>
+        <translation>Handschuhe, niemand darunter; darauf achten, dass das Heizelement bedeckt bleibt</translation>
+    </message>
+    <message>
+        <source>gloves, nobody under it: it drips scalding wort</source>
+        <translation>Handschuhe, niemand darunter: Es tropft brühheiße Würze</translation>
+    </message>
+    <message>
+        <source>Rinse with %1</source>
+        <translation>Abspülen mit %1</translation>
+    </message>
+    <message>
+        <source>slowly and all over, from a small jug</source>
+        <translation>langsam und überall, aus einer kleinen Kanne</translation>
+    </message>
+    <message>
+        <source>Let it drain for %1</source>
+        <translation>%1 abtropfen lassen</translation>
+    </message>
+    <message>
+        <source>full power, stay with it</source>
+        <translation>volle Leistung, dabeibleiben</translation>
+    </message>
+    <message>
+        <source>hung safely, element off</source>
+        <translation>sicher aufgehängt, Heizelement aus</translation>
+    </message>
+    <message>
+        <source>Heat the rinsing water, %1</source>
+        <translation>Nachgusswasser erhitzen, %1</translation>
+    </message>
+    <message>
+        <source>only as the circuit&apos;s verdict allows; ready at the lift</source>
+        <translation>nur wie das Urteil über den Stromkreis es erlaubt; zum Herausheben fertig</translation>
+    </message>
+    <message>
+        <source>ready at the lift</source>
+        <translation>zum Herausheben fertig</translation>
+    </message>
+    <message>
+        <source>Take the grain away, full power</source>
+        <translation>Malz wegnehmen, volle Leistung</translation>
+    </message>
+    <message>
+        <source>of that for the rinsing water, beside the kettle</source>
+        <translation>davon für das Nachgusswasser, neben dem Kessel</translation>
     </message>
 </context>
 <context>
@@ -13568,6 +13936,58 @@ Gemacht mit Qt %1 (LGPL 3) und Qt Charts (GPL 3), Boost (Boost Software License)
     <message>
         <source>%1, at %2</source>
         <translation>%1, mit %2</translation>
+    </message>
+    <message>
+        <source>not by electricity</source>
+        <translation>nicht mit Strom</translation>
+    </message>
+    <message>
+        <source>on the same circuit</source>
+        <translation>am selben Stromkreis</translation>
+    </message>
+    <message>
+        <source>on another circuit</source>
+        <translation>an einem anderen Stromkreis</translation>
+    </message>
+    <message>
+        <source>%1, %2, efficiency %3</source>
+        <translation>%1, %2, Wirkungsgrad %3</translation>
+    </message>
+    <message>
+        <source>power not known</source>
+        <translation>Leistung nicht bekannt</translation>
+    </message>
+    <message>
+        <source>Rinsing water</source>
+        <translation>Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>Rinsing water heated</source>
+        <translation>Nachgusswasser erhitzt</translation>
+    </message>
+    <message>
+        <source>Rinse reaches of the held wort</source>
+        <translation>Nachguss erreicht von der gehaltenen Würze</translation>
+    </message>
+    <message>
+        <source>Grain drains</source>
+        <translation>Malz tropft ab</translation>
+    </message>
+    <message>
+        <source>%1, element on</source>
+        <translation>%1, Heizelement an</translation>
+    </message>
+    <message>
+        <source>%1, element off</source>
+        <translation>%1, Heizelement aus</translation>
+    </message>
+    <message>
+        <source>rinsing water&apos;s %1</source>
+        <translation>%1 für das Nachgusswasser</translation>
+    </message>
+    <message>
+        <source>rinsing water&apos;s heater, power not known</source>
+        <translation>Heizgerät für das Nachgusswasser, Leistung nicht bekannt</translation>
     </message>
 </context>
 <context>

@@ -43,8 +43,10 @@ Rolling rollingOf(const Rig& rig, const Plan& plan, const BrewDay& day,
 }
 
 // The heat that warmer water brings along: somebody pays for it elsewhere.
-Energy warmth(const BrewDay& day, Temperature water, Temperature today) {
-  const Mass mass = day.water * waterDensity(celsius(20.0));
+Energy warmth(const BrewDay& day, const Batch& batch, Temperature water, Temperature today) {
+  const bool heatsRinse = batch.rinse && batch.rinse->electric;
+  const Volume all = day.water + (heatsRinse ? batch.rinse->atTwentyDegrees : litres(0.0));
+  const Mass mass = all * waterDensity(celsius(20.0));
   return mass * (waterEnthalpy(water) - waterEnthalpy(today));
 }
 
@@ -96,7 +98,7 @@ Effect effectOf(const Plan& plan, std::size_t i, const Plan& today, double toler
   }
   if (hasOwnNight(plan))
     if (const Stage* night = day.find(StageKind::UnpluggedRest)) effect.morning = night->last;
-  const Energy elsewhere = warmth(day, plan.place.water, today.place.water);
+  const Energy elsewhere = warmth(day, plan.batch, plan.place.water, today.place.water);
   effect.fromWall = day.total.fromWall() + elsewhere;
   const std::optional<Time> begins = plan.start();
   effect.cost = dayCost(day, plan.tariff, begins);

@@ -212,6 +212,8 @@ void addSecond(const Plan& plan, std::size_t i, std::vector<Change>& all) {
              CircuitPlan second = of.circuits.front();
              second.details.pump.reset();
              second.details.otherLoad.reset();
+             second.details.heatsRinse = false;
+             second.details.rinseHeater.reset();
              of.circuits.push_back(std::move(second));
            }},
       all);

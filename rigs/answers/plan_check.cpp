@@ -27,6 +27,8 @@ Told stageName(StageKind kind) {
     case StageKind::Rest:
     case StageKind::UnpluggedRest:
       return Told(TOLD("Problem", "the mash rest"));
+    case StageKind::Draining:
+      return Told(TOLD("Problem", "draining"));
     case StageKind::HeatingToBoil:
       return Told(TOLD("Problem", "heating to the boil"));
     case StageKind::Boil:
@@ -68,6 +70,13 @@ Told uncovered(const BrewDay& day, const Rig& rig) {
              after, amount(last->hotLast), needs(rig.element, least)),
         Told(TOLD("Problem", "boil for less time, with less power, or start with more")));
   }
+  if (last && last->kind == StageKind::Draining && last->end <= last->begin)
+    return advised(
+        Told(TOLD("Problem",
+                  "the element would stand dry once the grain is lifted: only %1 stand in the "
+                  "vessel before the rinsing water is in, and %2"),
+             amount(day.liftedHot), needs(rig.element, least)),
+        Told(TOLD("Problem", "let the grain drain with the element off")));
   const Told when = last ? stageName(last->kind) : Told(TOLD("Problem", "the day"));
   return advised(
       Told(TOLD("Problem",
@@ -100,6 +109,45 @@ Told overfull(const BrewDay& day, const Batch& batch, Volume most, Volume holds)
                  amount(day.water), amount(most), amount(holds));
   return advised(std::move(found),
                  Told(TOLD("Problem", "take a smaller batch or a larger vessel")));
+}
+
+// By how much the wort is too much for the vessel once the grain is rinsed, at its hottest; nothing
+// where all fits, or did not fit before.
+Volume tooMuchOfTheRinse(const BrewDay& day, const Batch& batch, Volume holds) {
+  if (!day.rinsed || day.water + batch.grain.mass * batch.displacement > holds) return litres(0.0);
+  Volume most = litres(0.0);
+  for (const Stage& stage : day.stages) {
+    const bool after = stage.begin >= day.rinsed->at && (stage.kind == StageKind::Draining ||
+                                                         stage.kind == StageKind::HeatingToBoil);
+    if (after)
+      most = std::max({most, stage.hotFirst, stage.hotLast});
+    else if (stage.kind != StageKind::Boil && std::max(stage.hotFirst, stage.hotLast) > holds)
+      return litres(0.0);
+  }
+  return std::max(litres(0.0), most - holds);
+}
+
+// What is too much is so when hot; water at 20 C is less by the share it grows to the boil.
+constexpr double kColdOfHot = 0.96;
+
+Told rinseOverflows(const BrewDay& day, const Batch& batch, Volume over, const Rig& rig) {
+  const Volume planned = batch.rinse->atTwentyDegrees;
+  const Volume fits = planned - over / kColdOfHot;
+  const Volume holds = capacity(rig.vessel);
+  Told found(TOLD("Problem",
+                  "%1 of rinsing water do not fit: with them %2 would stand in %3 when hot, which "
+                  "holds %4"),
+             amount(planned), amount(over + holds), Quoted{rig.name}, amount(holds));
+  // Less rinsing water for a wanted wort is more water at first: the wort stays as much.
+  if (std::holds_alternative<WantedWort>(batch.size))
+    return advised(std::move(found),
+                   Told(TOLD("Problem", "want less wort, or take a larger vessel")));
+  if (fits < litres(0.1) || day.liftedHot > holds)
+    return advised(std::move(found),
+                   Told(TOLD("Problem", "none fits: take a smaller batch or a larger vessel")));
+  return advised(std::move(found),
+                 Told(TOLD("Problem", "about %1 fit, filled to the brim; leave room for the foam"),
+                      amount(fits, {.significantDigits = 2, .decimals = {}})));
 }
 
 // The addition that the vessel does not hold, where all before it fits.
@@ -168,6 +216,10 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
   const auto placeOf = [](const Added& added) {
     return "/batch/additions/" + std::to_string(added.which);
   };
+  if (const Volume over = tooMuchOfTheRinse(day, batch, holds); over > litres(0.0)) {
+    error("/batch/rinse", rinseOverflows(day, batch, over, rig));
+    return;
+  }
   if (const Added* over = overflowingAddition(day, batch, holds)) {
     error(placeOf(*over), additionOverflows(batch.additions[over->which], *over, rig));
     return;

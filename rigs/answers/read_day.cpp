@@ -27,7 +27,7 @@ double along(const std::vector<CurvePoint>& curve, Time at, const Of& of) {
   return of(before) + share * (of(*after) - of(before));
 }
 
-// Before what goes in, and after the wort rolls again.
+// Before what goes in, and after the wort rolls again; on either side of a rinse.
 constexpr Time kAroundAnAddition = minutes(10.0);
 
 }  // namespace
@@ -119,6 +119,7 @@ std::optional<Energy> ReadDay::meter(Time at) const {
 }
 
 bool ReadDay::isAroundAnAddition(Time at) const {
+  if (day_.rinsed && abs(at - day_.rinsed->at) < kAroundAnAddition) return true;
   return std::any_of(day_.additions.begin(), day_.additions.end(), [&](const Added& added) {
     const Time over = added.backIn ? added.at + *added.backIn : day_.duration();
     return added.at - kAroundAnAddition < at && at < over + kAroundAnAddition;
@@ -164,9 +165,10 @@ std::optional<double> ReadDay::gravity(Time at) const {
   const Stage* stage = stageAt(at);
   if (!stage) return std::nullopt;
   if (const auto boil = inTheBoil(*stage, at)) return boil->gravity;
+  if (stage->kind == StageKind::Draining) return day_.gravityToBoil();
   const bool boils = stage->kind == StageKind::Boil;
   if (!boils && stage->kind != StageKind::HeatingToBoil) return std::nullopt;
-  const double first = boils ? day_.preBoilGravity : day_.liftedGravity;
+  const double first = boils ? day_.preBoilGravity : day_.gravityToBoil();
   const double last = boils ? day_.resultGravity : day_.preBoilGravity;
   return first + shareOf(*stage, at) * (last - first);
 }

@@ -29,7 +29,7 @@ class ReadDay {
   explicit ReadDay(const physics::BrewDay& day);
 
   std::optional<physics::Time> timeOf(const ReadAt& when) const;  // since this day began
-  // Nothing around what goes into the boil: nobody knows to the minute when it went in.
+  // Nothing around a rinse and what goes into the boil: nobody knows to the minute when it went in.
   std::optional<physics::Temperature> wort(physics::Time at) const;
   // Taken from the wall so far.
   std::optional<physics::Energy> meter(physics::Time at) const;

@@ -104,9 +104,9 @@ HotStage staged(const HotCurve& curve) {
   return stage;
 }
 
-// The day's wort boils by what it is when the grain is lifted, whatever goes in later.
+// The day's wort boils by what it is when the grain is lifted and rinsed, whatever goes in later.
 void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day) {
-  const Temperature sea = boilingPoint(day.liftedExtract, pascals(101325.0));
+  const Temperature sea = boilingPoint(day.extractToBoil(), pascals(101325.0));
   const HotCurve there{{.lasts = plan.batch.boil, .from = sea, .to = sea}};
   wort.atSeaLevel = atHundred(there).iso;
   if (wort.rolled && wort.boiling >= kIsoMeasuredFrom)
@@ -115,7 +115,12 @@ void compareWithSeaLevel(BoiledWort& wort, const Plan& plan, const BrewDay& day)
 
 BoiledWort boiledIn(const Plan& plan, const BrewDay& day, const ChillAnswer& chill) {
   BoiledWort wort;
-  const HotCurve up = curveOf({plan, day}, StageKind::HeatingToBoil);
+  HotCurve up;
+  for (const Stage& stage : day.stages)
+    if (stage.kind == StageKind::Draining || stage.kind == StageKind::HeatingToBoil) {
+      const HotCurve next = curveOf({plan, day}, stage);
+      up.insert(up.end(), next.begin(), next.end());
+    }
   const HotCurve boil = curveOf({plan, day}, StageKind::Boil);
   const HotCurve stand = curveOf(chill.stood);
   const Chilled chilled = chilledBy(chill);

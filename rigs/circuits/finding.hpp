@@ -43,9 +43,16 @@ struct CircuitDetails {
   std::optional<physics::Power> pump;       // running beside the element on the same circuit
   physics::Voltage pumpAt;                  // meaningful with a pump
   std::optional<physics::Power> otherLoad;  // of other people's appliances, at the nominal voltage
-  std::optional<CableAsked> cable;          // where its use is stated
-  std::optional<CableRun> run;              // where length and size are stated
+  // Of the rinsing water, where it is heated on this circuit while the element is in use.
+  bool heatsRinse = false;
+  std::optional<physics::Power> rinseHeater;  // nothing: none, or its power is not known
+  std::optional<CableAsked> cable;            // where its use is stated
+  std::optional<CableRun> run;                // where length and size are stated
 
+  // What runs on the circuit beside the rig, as far as it is known.
+  physics::Power beside() const {
+    return otherLoad.value_or(physics::watts(0.0)) + rinseHeater.value_or(physics::watts(0.0));
+  }
   bool operator==(const CircuitDetails&) const = default;
 };
 
@@ -53,6 +60,7 @@ enum class RuleKind {
   Voltage,
   OverVoltage,
   Rating,
+  RinseHeater,
   LongUse,
   SharedCircuit,
   OutletLoad,

@@ -21,7 +21,7 @@ class Judge {
     verdict_.rules = &rules;
     electrical_ = electricalLoad(load.element, load.supply);
     own_ = branchCurrent(load.element, load.supply);
-    other_ = details.otherLoad ? *details.otherLoad / load.supply.nominal : amperes(0.0);
+    other_ = details.beside() / load.supply.nominal;
     verdict_.load = own_;
     verdict_.neutral = amperes(0.0);
     if (details.pump) {
@@ -41,6 +41,7 @@ class Judge {
     overVoltage();
     rating(verdict_.load, TOLD("Phrases", "the fuse's rating"),
            TOLD("Phrases", "the circuit's rating"));
+    rinseHeater();
     for (const LongUse& rule : rules_.longUse) longUse(rule);
     for (const SharedUse& rule : rules_.shared) shared(rule);
     outletLoad();
@@ -144,6 +145,31 @@ class Judge {
     finding.name = Told(guard_.fused ? ofFuse : ofCircuit);
     finding.cite = guard_.fuse ? guard_.fuse->cite : guard_.fused ? Cite{} : rules_.breakers.cite;
     verdict_.findings.push_back(std::move(finding));
+  }
+
+  // Its power is counted among the other loads, where it is known.
+  void rinseHeater() {
+    if (!details_.heatsRinse || details_.rinseHeater) return;
+    if (judged_.supply.rating <= verdict_.load + other_) return;  // the rating says so
+    Finding& finding = add(RuleKind::RinseHeater,
+                           Told(TOLD("Phrases", "the rinsing water's heater")), Fit::OnlyIf, {});
+    // As if the load lasted: others take their own share first.
+    const Current left = judged_.supply.rating - other_ - verdict_.load / strictestShare();
+    finding.condition =
+        left > amperes(0.1)
+            ? Told(TOLD("Phrases",
+                        "the rinsing water's heater, whose load is not known here and must be "
+                        "added, takes less than the %1 that are left, or is never on together with "
+                        "the element"),
+                   amount(left, {.significantDigits = 2, .decimals = {}}))
+            : Told(TOLD("Phrases",
+                        "the rinsing water's heater, whose load is not known here and must be "
+                        "added, is never on together with the element"));
+  }
+  double strictestShare() const {
+    double strictest = 1.0;
+    for (const LongUse& rule : rules_.longUse) strictest = std::min(strictest, rule.share);
+    return strictest;
   }
 
   void longUse(const LongUse& rule) {
@@ -375,8 +401,7 @@ class Judge {
   }
 
   void information() {
-    double strictest = 1.0;
-    for (const LongUse& rule : rules_.longUse) strictest = std::min(strictest, rule.share);
+    const double strictest = strictestShare();
     if (guard_.fuse) verdict_.largestFuse = guard_.fuse->upTo;
     verdict_.nextBreaker = rules_.nextBreaker(verdict_.load + other_);
     verdict_.nextBreakerContinuous = rules_.nextBreaker(verdict_.load / strictest + other_);

@@ -10,6 +10,7 @@
 #include "physics/wort.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
+#include "rigs/plans/rinse_reader.hpp"
 
 namespace rigs {
 namespace {
@@ -337,8 +338,10 @@ std::optional<Batch> readBatch(const JsonCursor& at, const Place& place) {
       at.optionalQuantity<Time>("mashing_in", minutes(5.0), {seconds(0.0), hours(1.0)});
   const auto boil = at.quantity<Time>("boil", {seconds(0.0), hours(12.0)});
   auto additions = readAdditions(at, place, boil);
+  const auto rinse = readRinse(at, place);
+  const auto drain = readDraining(at);
   at.warnAboutKeysExcept(keysOf("/batch"));
-  if (!good || !mashingIn || !boil || !additions) return std::nullopt;
+  if (!good || !mashingIn || !boil || !additions || !rinse || !drain) return std::nullopt;
   Batch batch{.size = *size,
               .grain = {.mass = kilograms(0.0),
                         .temperature = place.room,
@@ -350,13 +353,16 @@ std::optional<Batch> readBatch(const JsonCursor& at, const Place& place) {
               .mash = *mash,
               .mashingIn = *mashingIn,
               .boil = *boil,
-              .additions = std::move(*additions)};
+              .additions = std::move(*additions),
+              .rinse = *rinse,
+              .drain = *drain};
   if (grain) {
     batch.grain = grain->grain;
     batch.extractYield = grain->extract;
     batch.displacement = grain->displacement;
     batch.absorption = grain->absorption;
   }
+  if (batch.rinse && !leavesWaterToMash(*at.object("rinse"), batch)) return std::nullopt;
   return batch;
 }
 

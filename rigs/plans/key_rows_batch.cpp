@@ -12,6 +12,9 @@ constexpr std::string_view kJacket = R"({"side": [{"material": "cork", "thicknes
 constexpr std::string_view kAdditions =
     R"([{"what": "sugar", "mass": "500 g", "extract": "100 %", "before_end": "10 min"}])";
 
+constexpr std::string_view kRinse =
+    R"({"volume": "4 L", "temperature": "75 C", "heated": "another circuit"})";
+
 Part plan() {
   return {
       .places = {""},
@@ -157,6 +160,17 @@ Part batch() {
            .meaning = TOLD("PlanFields",
                            "What goes into the kettle during the boil: sugar, syrup, fruit, water; "
                            "1 to 12.")},
+          {.name = "rinse",
+           .value = object(),
+           .example = kRinse,
+           .meaning = TOLD("PlanFields",
+                           "Water poured over the lifted grain. Left out: it is not rinsed.")},
+          {.name = "drain",
+           .value = object(),
+           .example = R"({"time": "15 min"})",
+           .meaning = TOLD("PlanFields",
+                           "How long the lifted grain hangs over the kettle. Left out: heating to "
+                           "the boil begins at once.")},
           {.name = "hot_stand",
            .value = quantity(Time, "0 h", "12 h"),
            .standard = "0 min",
@@ -226,6 +240,85 @@ Part addition() {
            .meaning = TOLD("PlanFields",
                            "How long before the end of the boil it goes in, by the boil's clock; "
                            "no longer than the boil.")}}};
+}
+
+Part rinse() {
+  return {
+      .places = {"/batch/rinse"},
+      .rows = {
+          {.name = "volume",
+           .value = quantity(Volume, "0.1 L", "500 L"),
+           .need = Need::Required,
+           .example = "4 L",
+           .label = TOLD("PlanFields", "Rinsing water"),
+           .meaning = TOLD("PlanFields",
+                           "Poured over the grain once it is lifted, at 20 °C; 0.1 to 500 L. A "
+                           "wort that is wanted then needs so much less water poured at first.")},
+          {.name = "temperature",
+           .value = quantity(Temperature, "0 C", "100 C"),
+           .need = Need::Required,
+           .example = "75 °C",
+           .label = TOLD("PlanFields", "Rinsing water at"),
+           .meaning = TOLD("PlanFields",
+                           "0 to 100 °C, no colder than the water is drawn and no hotter than it "
+                           "boils here.")},
+          {.name = "heated",
+           .value = word({"same circuit", "another circuit", "not electric"}),
+           .need = Need::Required,
+           .example = "another circuit",
+           .label = TOLD("PlanFields", "Rinsing water heated"),
+           .meaning = TOLD("PlanFields",
+                           "By electricity on the kettle's own first circuit while the kettle is "
+                           "in use, by electricity on another circuit, or by something else, as "
+                           "gas or the tap.")},
+          {.name = "power",
+           .value = quantity(Power, "50 W", "30 kW"),
+           .example = "2 kW",
+           .label = TOLD("PlanFields", "Rinsing water's heater"),
+           .meaning = TOLD("PlanFields",
+                           "Power of what heats it, from the wall, 50 W to 30 kW. On the kettle's "
+                           "own circuit it is counted beside the element; left empty, it must "
+                           "still be added."),
+           .otherwise = TOLD("PlanFields", "not known")},
+          {.name = "efficiency",
+           .value = share("30 %", "100 %"),
+           .standard = "85 %",
+           .example = "85 %",
+           .label = TOLD("PlanFields", "Its efficiency"),
+           .meaning = TOLD("PlanFields",
+                           "Share of the heater's electricity that ends in the rinsing water, 30 "
+                           "to 100 %; about 85 % for an element in a covered vessel, 70 % for a "
+                           "pot on a plate.")},
+          {.name = "reached",
+           .value = share("0 %", "100 %"),
+           .standard = "50 %",
+           .example = "50 %",
+           .label = TOLD("PlanFields", "Rinse reaches"),
+           .meaning = TOLD("PlanFields",
+                           "Share of the wort held by the grain that the rinsing water mixes "
+                           "with, 0 to 100 %. Nobody knows it beforehand; a gravity read before "
+                           "and after tells.")}}};
+}
+
+Part drain() {
+  return {
+      .places = {"/batch/drain"},
+      .rows = {
+          {.name = "time",
+           .value = quantity(Time, "1 min", "2 h"),
+           .need = Need::Required,
+           .example = "15 min",
+           .label = TOLD("PlanFields", "Grain drains for"),
+           .meaning = TOLD("PlanFields",
+                           "How long the lifted grain hangs over the open kettle, 1 min to 2 h.")},
+          {.name = "element",
+           .value = word({"off", "on"}),
+           .standard = "off",
+           .example = "off",
+           .label = TOLD("PlanFields", "Element meanwhile"),
+           .meaning = TOLD("PlanFields",
+                           "Off: the wort cools while the grain drains. On: heating goes on, to "
+                           "just below boiling at most.")}}};
 }
 
 Part grain() {
@@ -350,7 +443,8 @@ Part unplugged() {
 }  // namespace
 
 std::vector<Part> batchParts() {
-  return {plan(), format(), ready(), batch(), addition(), grain(), mash(), rest(), unplugged()};
+  return {plan(),  format(), ready(), batch(), addition(), rinse(),
+          drain(), grain(),  mash(),  rest(),  unplugged()};
 }
 
 }  // namespace rigs::key_rows

@@ -54,6 +54,16 @@ std::vector<RigPlan> readRigs(const JsonCursor& at, const std::filesystem::path&
                  : std::vector<RigPlan>();
 }
 
+// On the rig's first circuit, beside its element.
+void noteRinseHeater(const Batch& batch, std::vector<RigPlan>& rigs) {
+  if (!batch.rinse || !batch.rinse->electric || !batch.rinse->electric->onSameCircuit) return;
+  for (RigPlan& rig : rigs) {
+    if (rig.circuits.empty()) rig.circuits.emplace_back();
+    rig.circuits.front().details.heatsRinse = true;
+    rig.circuits.front().details.rinseHeater = batch.rinse->electric->power;
+  }
+}
+
 }  // namespace
 
 std::optional<Plan> readPlan(std::string_view document, const std::filesystem::path& folder,
@@ -103,6 +113,7 @@ std::optional<Plan> readPlan(std::string_view document, const std::filesystem::p
       hasErrors({problems.begin() + static_cast<std::ptrdiff_t>(before), problems.end()});
   if (failed || !title || !place || !batch || !tariff || !start || !goals || !chilling)
     return std::nullopt;
+  noteRinseHeater(*batch, rigs);
   return Plan{.title = *title,
               .batch = *batch,
               .place = place->place,

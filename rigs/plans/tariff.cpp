@@ -80,13 +80,23 @@ std::vector<double> stageCosts(const BrewDay& day, const Tariff& tariff,
   return costs;
 }
 
+std::optional<double> rinseCost(const BrewDay& day, const Tariff& tariff,
+                                std::optional<Time> start) {
+  if (!day.rinsed || !day.rinsed->fromWall) return std::nullopt;
+  if (!tariff.isStated() || (!start && tariff.dependsOnTheHour())) return std::nullopt;
+  const Time ready = clockOfDay(start.value_or(hours(0.0))) + day.rinsed->at;
+  const Time begins = ready - day.rinsed->heating.value_or(kRinseHeatedWithin);
+  return costBetween(tariff, *day.rinsed->fromWall, begins, ready,
+                     day.total.fromWall() - *day.rinsed->fromWall);
+}
+
 std::optional<double> dayCost(const BrewDay& day, const Tariff& tariff, std::optional<Time> start) {
   if (!tariff.isStated()) return std::nullopt;
   if (!tariff.dependsOnTheHour()) return costOf(day.total.fromWall(), tariff);
   if (!start) return std::nullopt;
   double sum = 0.0;
   for (const double cost : stageCosts(day, tariff, start)) sum += cost;
-  return sum;
+  return sum + rinseCost(day, tariff, start).value_or(0.0);
 }
 
 std::optional<StartChoice> cheapestStart(const BrewDay& day, const Tariff& tariff, Time earliest,

@@ -75,6 +75,13 @@ physics::Time clockOfDay(physics::Time clock);
 // hour decides.
 std::vector<double> stageCosts(const physics::BrewDay& day, const Tariff& tariff,
                                std::optional<physics::Time> start);
+// Of heating the rinsing water with electricity, which is done when the grain is lifted; over the
+// last half hour before that where its heater's power is not known (own choice). After all that the
+// day's stages use. Empty as above, and where there is none.
+inline constexpr physics::Time kRinseHeatedWithin = physics::minutes(30.0);
+std::optional<double> rinseCost(const physics::BrewDay& day, const Tariff& tariff,
+                                std::optional<physics::Time> start);
+// Stages and rinsing water.
 std::optional<double> dayCost(const physics::BrewDay& day, const Tariff& tariff,
                               std::optional<physics::Time> start);
 

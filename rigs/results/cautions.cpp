@@ -76,6 +76,21 @@ Caution goingIn() {
                     "scorches (common practice, no source)."))};
 }
 
+Caution liftedGrain() {
+  return {"lifted grain",
+          Told(TOLD("Answer",
+                    "Lifted grain is heavy, and hot wort and water run from it: hang it from "
+                    "something made for its weight, never stand or reach under it, wear long "
+                    "gloves, and pour rinsing water slowly and from a small jug: over a hot bag or "
+                    "basket it splashes and scalds."))};
+}
+Caution elementBelow() {
+  return {"element below",
+          Told(TOLD("Answer",
+                    "An element that stays on while the grain drains has less wort above it than "
+                    "before: look that it is covered before the grain is out, or switch it off."))};
+}
+
 // Hot enough for long enough to count as heated through, were it only for a while.
 constexpr physics::Temperature kStillHot = physics::celsius(80.0);
 
@@ -117,6 +132,8 @@ std::vector<Caution> cautions(const Plan& plan, bool leftAlone, const Answers* a
       {"scald",
        Told(TOLD("Answer",
                  "Hot wort and steam burn skin in a second. Keep children and pets away."))}};
+  if (plan.batch.rinse || plan.batch.drain) all.push_back(liftedGrain());
+  if (plan.batch.drain && plan.batch.drain->elementOn) all.push_back(elementBelow());
   if (!plan.batch.additions.empty()) all.push_back(goingIn());
   if (auto cold = answers ? unboiled(*answers) : std::nullopt) all.push_back(std::move(*cold));
   if (mayBeginAlone(plan)) all.push_back(unattended());

@@ -35,6 +35,8 @@ std::string_view word(physics::StageKind kind) {
       return "rest";
     case physics::StageKind::UnpluggedRest:
       return "unplugged rest";
+    case physics::StageKind::Draining:
+      return "draining";
     case physics::StageKind::HeatingToBoil:
       return "heating to boil";
     case physics::StageKind::Boil:
@@ -82,13 +84,15 @@ std::string_view word(physics::JacketVerdict verdict) {
 Json ledger(const physics::Ledger& l) {
   Object lost;
   for (std::size_t i = 0; i < physics::kPathCount; ++i) lost.set(kPaths[i], l.lost.values[i]);
-  return Object()
-      .set("from_wall", l.fromWall())
+  Object object;
+  object.set("from_wall", l.fromWall())
       .set("element", l.element)
       .set("cable", l.cable)
-      .set("pump", l.pump)
-      .set("grain_wetting", l.slaking)
-      .set("with_additions", l.brought)
+      .set("pump", l.pump);
+  if (l.apart > physics::joules(0.0)) object.set("rinse_heater", l.apart);
+  object.set("grain_wetting", l.slaking);
+  if (l.rinsed != physics::joules(0.0)) object.set("with_rinse", l.rinsed);
+  return object.set("with_additions", l.brought)
       .set("in_wort", l.wort)
       .set("in_grain", l.grain)
       .set("in_vessel", l.vessel)
@@ -165,6 +169,27 @@ Json additions(const std::vector<physics::Added>& added) {
   return all;
 }
 
+Json rinse(const physics::Rinsed& one, std::optional<double> cost) {
+  return Object()
+      .set("at", one.at)
+      .set("before", one.before)
+      .set("runs_off", one.runsOff)
+      .set("mixed", one.mixed)
+      .set("cold_volume", one.cold)
+      .set("hot_volume", one.hot)
+      .set("gravity", one.gravity)
+      .set("gravity_if_none_mixes", one.gravityIfNone)
+      .set("gravity_if_all_mixes", one.gravityIfAll)
+      .set("extract_gained", one.gained)
+      .set("extract_gained_if_all_mixes", one.gainedIfAll)
+      .set("extract_left", one.left)
+      .set("heat", one.heat)
+      .setIf("from_wall", one.fromWall)
+      .setIf("heating", one.heating)
+      .setIf("cost", cost)
+      .take();
+}
+
 Json day(const physics::BrewDay& d, const Tariff& tariff, std::optional<physics::Time> begins) {
   Json stages = Json::array();
   const std::vector<double> costs = stageCosts(d, tariff, begins);
@@ -214,6 +239,7 @@ Json day(const physics::BrewDay& d, const Tariff& tariff, std::optional<physics:
                                               : outcomeKey(d.outcome))
                            .take());
   }
+  if (d.rinsed) object.put("rinse", rinse(*d.rinsed, rinseCost(d, tariff, begins)));
   if (!d.additions.empty()) object.put("additions", additions(d.additions));
   if (d.unmet) {
     object.put("unmet_wish", Object()

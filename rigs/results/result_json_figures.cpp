@@ -70,7 +70,8 @@ std::optional<Figure> figureAt(const Json& rig, const std::string& place) {
 bool isOfSuchADay(std::string_view place, const physics::BrewDay& day) {
   if (place.starts_with("day/pre_boil_")) return day.find(physics::StageKind::Boil) != nullptr;
   if (place.starts_with("day/lifted_"))
-    return day.find(physics::StageKind::HeatingToBoil) != nullptr;
+    return day.find(physics::StageKind::HeatingToBoil) != nullptr ||
+           day.find(physics::StageKind::Draining) != nullptr;
   if (place.starts_with("day/result_") || place == "day/duration_s")
     return day.finished() && !day.stages.empty();
   return true;

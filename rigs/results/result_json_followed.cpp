@@ -47,6 +47,8 @@ std::string_view keyOf(const std::optional<StageKind>& begins) {
       return "rest";
     case StageKind::UnpluggedRest:
       return "unplugged rest";
+    case StageKind::Draining:
+      return "draining";
     case StageKind::HeatingToBoil:
       return "heating to boil";
     case StageKind::Boil:

@@ -29,6 +29,10 @@ std::vector<Json> bundledPlans() {
   std::vector<Json> all{Json::parse(rigs::newPlanText())};
   for (const std::string& name : rigs::planStartNames())
     all.push_back(Json::parse(*rigs::planStartText(name)));
+  // With what the demo leaves out of its batch.
+  all.front()["batch"]["rinse"] = {
+      {"volume", "3 L"}, {"temperature", "75 C"}, {"heated", "same circuit"}, {"power", "1 kW"}};
+  all.front()["batch"]["drain"] = {{"time", "15 min"}, {"element", "on"}};
   return all;
 }
 

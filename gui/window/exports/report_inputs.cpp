@@ -6,6 +6,7 @@
 
 #include "gui/telling/additions.hpp"
 #include "gui/telling/jacket.hpp"
+#include "gui/telling/rinse.hpp"
 #include "gui/telling/tariff.hpp"
 #include "gui/telling/words.hpp"
 #include "gui/window/charts/chart_look.hpp"
@@ -55,6 +56,30 @@ void addMash(Rows& rows, const physics::Batch& batch, UnitSystem units) {
   rows.add(InputWords::tr("Mash rests"), rests.join(QStringLiteral("; ")));
 }
 
+QString heatedText(const physics::Rinse& rinse, UnitSystem units) {
+  if (!rinse.electric) return InputWords::tr("not by electricity");
+  const QString where = rinse.electric->onSameCircuit ? InputWords::tr("on the same circuit")
+                                                      : InputWords::tr("on another circuit");
+  const auto& power = rinse.electric->power;
+  return InputWords::tr("%1, %2, efficiency %3")
+      .arg(where, power ? shown(*power, units) : InputWords::tr("power not known"),
+           shown(rinse.electric->efficiency, units));
+}
+
+void addLift(Rows& rows, const physics::Batch& batch, UnitSystem units) {
+  if (batch.rinse) {
+    rows.add(InputWords::tr("Rinsing water"),
+             told(telling::rinseInWords(*batch.rinse), readerOf(units)));
+    rows.add(InputWords::tr("Rinsing water heated"), heatedText(*batch.rinse, units));
+    rows.add(InputWords::tr("Rinse reaches of the held wort"), shown(batch.rinse->reached, units));
+  }
+  if (batch.drain)
+    rows.add(InputWords::tr("Grain drains"),
+             (batch.drain->elementOn ? InputWords::tr("%1, element on")
+                                     : InputWords::tr("%1, element off"))
+                 .arg(shown(batch.drain->duration, units)));
+}
+
 void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
   if (const auto* wort = std::get_if<physics::WantedWort>(&batch.size)) {
     rows.add(InputWords::tr("Finished wort, cold"), shown(wort->atTwentyDegrees, units));
@@ -71,6 +96,7 @@ void addBatch(Rows& rows, const physics::Batch& batch, UnitSystem units) {
     rows.add(InputWords::tr("Mashing in"), shown(batch.mashingIn, units));
     addMash(rows, batch, units);
   }
+  addLift(rows, batch, units);
   rows.add(InputWords::tr("Boil"), shown(batch.boil, units));
   QStringList additions;
   for (const physics::Addition& addition : batch.additions)
@@ -168,6 +194,10 @@ QString besideText(const rigs::RigPlan& rig, UnitSystem units) {
     told += InputWords::tr("pump of %1").arg(shown(*details->pump, units));
   if (details && details->otherLoad)
     told += InputWords::tr("others' %1").arg(shown(*details->otherLoad, units));
+  if (details && details->heatsRinse)
+    told += details->rinseHeater
+                ? InputWords::tr("rinsing water's %1").arg(shown(*details->rinseHeater, units))
+                : InputWords::tr("rinsing water's heater, power not known");
   return told.isEmpty() ? InputWords::tr("nothing") : told.join(QStringLiteral(", "));
 }
 

@@ -144,6 +144,37 @@ FieldSection additionSection(std::size_t count) {
   return section;
 }
 
+std::vector<std::string> rinseHeatings(std::string_view) {
+  return {"same circuit", "another circuit", "not electric"};
+}
+std::vector<std::string> elementMeanwhile(std::string_view) { return {"off", "on"}; }
+
+FieldSection liftSection() {
+  const std::vector<Companion> needed{{"/batch/rinse/volume", "4 L"},
+                                      {"/batch/rinse/temperature", "75 C"},
+                                      {"/batch/rinse/heated", "another circuit"}};
+  return {PlanFields::tr("Lifted grain"),
+          {{.place = "/batch/rinse/volume",
+            .conversion = converted<Volume>,
+            .companions = needed,
+            .removes = "/batch/rinse"},
+           {.place = "/batch/rinse/temperature",
+            .conversion = converted<Temperature>,
+            .companions = needed},
+           {.place = "/batch/rinse/heated",
+            .kind = FieldKind::Choice,
+            .choices = rinseHeatings,
+            .companions = needed},
+           {.place = "/batch/rinse/power", .companions = needed},
+           {.place = "/batch/rinse/efficiency", .companions = needed},
+           {.place = "/batch/rinse/reached", .companions = needed},
+           {.place = "/batch/drain/time", .removes = "/batch/drain"},
+           {.place = "/batch/drain/element",
+            .kind = FieldKind::Choice,
+            .choices = elementMeanwhile,
+            .companions = {{"/batch/drain/time", "15 min"}}}}};
+}
+
 FieldSection grainSection() {
   return {PlanFields::tr("Grain"),
           {{.place = "/batch/grain/mass",
@@ -235,7 +266,7 @@ ListLengths listLengths(const rigs::Texts& texts, const std::vector<rigs::Texts>
 }
 
 std::vector<FieldSection> batchSections(const ListLengths& lengths) {
-  return inWords({sizeSection(), mashSection(lengths.rests), grainSection(),
+  return inWords({sizeSection(), mashSection(lengths.rests), grainSection(), liftSection(),
                   additionSection(lengths.additions)},
                  "");
 }

@@ -52,4 +52,20 @@ TEST(ReadDay, SaysNoTemperatureAroundWhatGoesIn) {
   EXPECT_TRUE(read.wort(sugar.at + *sugar.backIn + minutes(11.0)));
 }
 
+// Nobody pours to the minute; and a hydrometer reads the rinsed wort from then on.
+TEST(ReadDay, ReadsTheRinsedWortAndNoTemperatureAroundTheRinse) {
+  Plan plan = test_support::planInCode();
+  plan.batch.rinse = Rinse{.atTwentyDegrees = litres(3.0), .temperature = celsius(40.0)};
+  const BrewDay day = simulate(plan.rigs[0].rig, plan.batch, plan.place, {.curves = true});
+  ASSERT_TRUE(day.rinsed);
+  const ReadDay read(day);
+  EXPECT_TRUE(read.wort(day.rinsed->at - minutes(11.0)));
+  EXPECT_FALSE(read.wort(day.rinsed->at - minutes(9.0)));
+  EXPECT_FALSE(read.wort(day.rinsed->at + minutes(9.0)));
+  EXPECT_TRUE(read.wort(day.rinsed->at + minutes(11.0)));
+  EXPECT_NEAR(*read.gravity(day.rinsed->at + seconds(1.0)), day.rinsed->gravity, 1e-4);
+  EXPECT_LT(day.rinsed->gravity, day.liftedGravity - 0.001);
+  EXPECT_WITHIN(*read.hot(day.rinsed->at + seconds(1.0)), day.rinsed->hot, litres(0.01));
+}
+
 }  // namespace

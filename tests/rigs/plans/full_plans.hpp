@@ -33,6 +33,9 @@ inline FullPlan fullBatch() {
     "additions": [{"what": "candy syrup", "mass": "600 g", "extract": "78 %",
                    "temperature": "21 C", "before_end": "15 min"},
                   {"what": "hot water", "water": "2 L", "before_end": "0 min"}],
+    "rinse": {"volume": "3 L", "temperature": "74 C", "heated": "same circuit", "power": "1.5 kW",
+              "efficiency": "80 %", "reached": "40 %"},
+    "drain": {"time": "12 min", "element": "on"},
     "mashing_in": "6 min", "boil": "70 min", "hot_stand": "10 min",
     "pitching_temperature": "19 C"
 })json");

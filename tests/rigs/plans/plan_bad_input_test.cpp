@@ -22,6 +22,7 @@ using test_support::told;
 using test_support::Wrong;
 using test_support::wrongAdditions;
 using test_support::wrongBatches;
+using test_support::wrongLifts;
 using test_support::wrongPlaces;
 using test_support::wrongRigs;
 using testing::HasSubstr;
@@ -46,6 +47,7 @@ void expectTold(const std::vector<Wrong>& cases) {
 }
 
 TEST(BadPlan, BatchIsToldWhere) { expectTold(wrongBatches()); }
+TEST(BadPlan, RinseAndDrainAreToldWhere) { expectTold(wrongLifts()); }
 TEST(BadPlan, AdditionIsToldWhere) { expectTold(wrongAdditions()); }
 TEST(BadPlan, PlaceIsToldWhere) { expectTold(wrongPlaces()); }
 TEST(BadPlan, RigIsToldWhere) { expectTold(wrongRigs()); }

@@ -26,6 +26,8 @@ const std::map<std::string, std::vector<std::string>> kTables{
     {"## `batch`", {"/batch"}},
     {"`grain`:", {"/batch/grain"}},
     {"An addition:", {"/batch/additions/*"}},
+    {"`rinse`:", {"/batch/rinse"}},
+    {"`drain`:", {"/batch/drain"}},
     {"`mash`:", {"/batch/mash"}},
     {"A rest:", {"/batch/mash/rests/*"}},
     {"`unplugged`:", {"/batch/mash/unplugged"}},

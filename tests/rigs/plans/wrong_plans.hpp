@@ -57,6 +57,41 @@ inline std::vector<Wrong> wrongAdditions() {
   };
 }
 
+// 4 L at 75 C, but for what is said.
+inline std::string rinsing(const Json& changed) {
+  Json rinse = {{"volume", "4 L"}, {"temperature", "75 C"}, {"heated", "not electric"}};
+  rinse.merge_patch(changed);
+  return demoWith({{"/batch/rinse", rinse}});
+}
+
+inline std::vector<Wrong> wrongLifts() {
+  const std::string at = "/batch/rinse";
+  return {
+      {rinsing({{"volume", "0 L"}}), kError, at + "/volume", "0.1 L to 500 L"},
+      {rinsing({{"volume", nullptr}}), kError, at + "/volume", "missing"},
+      {rinsing({{"temperature", nullptr}}), kError, at + "/temperature", "missing"},
+      {rinsing({{"temperature", "99 C"}}), kError, at + "/temperature",
+       "rinsing water at 99 °C is not possible: water boils at 97 °C here"},
+      {rinsing({{"temperature", "2 C"}}), kError, at + "/temperature",
+       "is colder than it is drawn"},
+      {rinsing({{"heated", nullptr}}), kError, at + "/heated", "missing"},
+      {rinsing({{"heated", "on the stove"}}), kError, at + "/heated", "another circuit"},
+      {rinsing({{"power", "2 kW"}}), kWarning, at + "/power", "has no use for this"},
+      {rinsing({{"efficiency", "10 %"}}), kError, at + "/efficiency", "30 % to 100 %"},
+      {rinsing({{"volume", "200 L"}}), kError, at + "/volume", "too little of the water"},
+      {demoWith({{"/batch/drain", {{"time", "3 h"}}}}), kError, "/batch/drain/time",
+       "1 min to 2 h"},
+      {demoWith({{"/batch/drain", {{"time", "0 min"}}}}), kError, "/batch/drain/time",
+       "1 min to 2 h"},
+      {demoWith({{"/batch/drain", {{"time", "9 min"}, {"element", "half"}}}}), kError,
+       "/batch/drain/element", "\"off\""},
+      {demoWith({{"/batch/grain", removed()},
+                 {"/batch/mash", removed()},
+                 {"/batch/drain", {{"time", "9 min"}}}}),
+       kWarning, "/batch/drain", "there is no grain to lift"},
+  };
+}
+
 inline std::vector<Wrong> wrongBatches() {
   return {
       {demoWith({{"/batch/wort", 23}}), kError, "/batch/wort", "\"23 L\""},

@@ -182,6 +182,7 @@ TEST(ResultJson, HasAWordForEveryOutcomeLimitVerdictAndStage) {
            {StageKind::Ramp, "ramp"},
            {StageKind::Rest, "rest"},
            {StageKind::UnpluggedRest, "unplugged rest"},
+           {StageKind::Draining, "draining"},
            {StageKind::HeatingToBoil, "heating to boil"},
            {StageKind::Boil, "boil"}}) {
     rig.day.stages[0].kind = kind;
