@@ -17,8 +17,8 @@ struct Drawing {
   std::optional<Question> question;  // none: a report of all
   QuestionView view;
   std::filesystem::path to;
-  std::string planName;  // of the file; empty for the bundled example
-  std::string document;  // the plan as it stands
+  std::string planName;     // of the file; empty for the bundled example
+  std::string document;     // the plan as it stands
   rigs::Told changed = {};  // how what is computed differs from it: options
 };
 using Draw = void (*)(const Drawing& drawing, const rigs::Plan& plan, const rigs::Reader& reader);

@@ -132,9 +132,9 @@ void ColumnChoices::list(Which which) {
               QString());
   if (which == Counted) {
     for (const auto& [count, key] : {std::pair{Count::Clock, "clock"},
-                                      {Count::Seconds, "s"},
-                                      {Count::Minutes, "min"},
-                                      {Count::Hours, "h"}})
+                                     {Count::Seconds, "s"},
+                                     {Count::Minutes, "min"},
+                                     {Count::Hours, "h"}})
       box.addItem(told(rigs::readings::countTold(count)), QString::fromLatin1(key));
   } else if (which == Unit) {
     for (const char* unit : {"°C", "°F", "K"})
