@@ -67,16 +67,31 @@ Told verdictsText(const CircuitLoad& circuit) {
   return Told::just(std::move(told));
 }
 
-// By the current that codes count; a rig's two circuits are told one by one, each with its own
-// verdicts.
+// Of what is known to run on that circuit beside the rig.
+physics::Current besideOf(const rigs::RigPlan& rig, std::size_t k, physics::Voltage nominal) {
+  if (k >= rig.circuits.size()) return physics::amperes(0.0);
+  return rig.circuits[k].details.beside() / nominal;
+}
+
+// By the current that codes count, with what else runs there; a rig's two circuits are told one by
+// one, each with its own verdicts.
 Told circuitInShort(const Case& of, std::size_t rig, std::size_t k) {
   const CircuitLoad& circuit = circuitsOf(of, rig)[k];
-  const Told load(TOLD("Circuit", "%1 of %2"), closely(circuit.branch),
+  const physics::Current beside = besideOf(of.planned(rig), k, circuit.supply.nominal);
+  const Told load(TOLD("Circuit", "%1 of %2"),
+                  closely(circuit.nameplate.load.value_or(circuit.branch + beside)),
                   closely(circuit.supply.rating));
-  if (circuitsOf(of, rig).size() < 2)
-    return Told(TOLD("Circuit", "%1 with %2: %3."), load, of.named(rig), verdictsText(circuit));
-  return Told(TOLD("Circuit", "%1 on circuit %2 of %3: %4."), load,
-              Count{static_cast<long long>(k) + 1}, of.named(rig), verdictsText(circuit));
+  const bool two = circuitsOf(of, rig).size() > 1;
+  const Count which{static_cast<long long>(k) + 1};
+  if (beside > physics::amperes(0.0))
+    return two ? Told(TOLD("Circuit",
+                           "%1 on circuit %2 of %3, %4 of that for what else runs on it: %5."),
+                      load, which, of.named(rig), closely(beside), verdictsText(circuit))
+               : Told(TOLD("Circuit", "%1 with %2, %3 of that for what else runs on it: %4."), load,
+                      of.named(rig), closely(beside), verdictsText(circuit));
+  return two ? Told(TOLD("Circuit", "%1 on circuit %2 of %3: %4."), load, which, of.named(rig),
+                    verdictsText(circuit))
+             : Told(TOLD("Circuit", "%1 with %2: %3."), load, of.named(rig), verdictsText(circuit));
 }
 
 // What does not fit comes first: it must be seen even where the rest is folded away.

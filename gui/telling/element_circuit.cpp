@@ -64,10 +64,16 @@ const ByCircuit& tooLong() {
   return kTexts;
 }
 
-// Where it is on the same circuit and its power known.
-std::optional<physics::Current> rinseHeaterOf(const rigs::RigPlan& rig) {
-  if (rig.circuits.empty() || !rig.circuits.front().details.rinseHeater) return std::nullopt;
-  return *rig.circuits.front().details.rinseHeater / rig.rig.supply.nominal;
+// What of a circuit's load is not the rig's own, as far as it is known.
+Told besideText(const rigs::RigPlan& rig, std::size_t circuit) {
+  if (circuit >= rig.circuits.size()) return {};
+  const rigs::CircuitDetails& details = rig.circuits[circuit].details;
+  const physics::Power beside = details.beside();
+  if (beside <= physics::watts(0.0)) return {};
+  const auto current = rigs::closely(beside / rigs::feedsOf(rig.rig).at(circuit).supply.nominal);
+  return details.otherLoad
+             ? Told(TOLD("Answer", "%1 of that are for what else runs on the circuit."), current)
+             : Told(TOLD("Answer", "%1 of that are the rinsing water's heater."), current);
 }
 
 // By its name plate: at the nominal voltage, the cable left out.
@@ -95,14 +101,13 @@ Told overloadText(const Case& of, std::size_t i, std::size_t circuit) {
 
 Told circuitText(const Case& of, std::size_t i) {
   std::vector<Told> all;
-  for (std::size_t k = 0; k < rigs::feedsOf(of.planned(i).rig).size(); ++k)
-    all.push_back(overloadText(of, i, k));
-  Told text = rigs::sentences(std::move(all));
-  const auto heater = rinseHeaterOf(of.planned(i));
-  if (text.empty() || !heater) return text;
-  return rigs::sentences(
-      {std::move(text),
-       Told(TOLD("Answer", "%1 of that are the rinsing water's heater."), rigs::closely(*heater))});
+  for (std::size_t k = 0; k < rigs::feedsOf(of.planned(i).rig).size(); ++k) {
+    Told text = overloadText(of, i, k);
+    if (text.empty()) continue;
+    all.push_back(std::move(text));
+    all.push_back(besideText(of.planned(i), k));
+  }
+  return rigs::sentences(std::move(all));
 }
 
 Told besideCircuit(const Case& of, std::size_t i, Told text) {

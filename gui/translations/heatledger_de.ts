@@ -3558,6 +3558,10 @@
         <source>The rinsing water&apos;s heater on the same circuit comes on top of that.</source>
         <translation>Das Heizgerät für das Nachgusswasser am selben Stromkreis kommt noch dazu.</translation>
     </message>
+    <message>
+        <source>%1 of that are for what else runs on the circuit.</source>
+        <translation>Davon sind %1 für anderes, was am Stromkreis läuft.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>
@@ -4499,6 +4503,14 @@
     <message>
         <source>The rinsing water&apos;s heater, %1, counts beside the element on this circuit, as other loads do: %2 more, and %3 of %4 while both are on.</source>
         <translation>Das Heizgerät für das Nachgusswasser, %1, zählt an diesem Stromkreis neben dem Heizelement, wie andere Lasten auch: %2 mehr, und %3 von %4, solange beide an sind.</translation>
+    </message>
+    <message>
+        <source>%1 with %2, %3 of that for what else runs on it: %4.</source>
+        <translation>%1 mit %2, davon %3 für anderes, was daran läuft: %4.</translation>
+    </message>
+    <message>
+        <source>%1 on circuit %2 of %3, %4 of that for what else runs on it: %5.</source>
+        <translation>%1 auf Stromkreis %2 von %3, davon %4 für anderes, was daran läuft: %5.</translation>
     </message>
 </context>
 <context>

@@ -19,7 +19,7 @@ Finding nameplate(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
               .fused = !details.fuse.empty(),
               .device = std::nullopt};
   if (details.pump) rated.load += *details.pump / details.pumpAt;
-  if (details.rinseHeater) rated.load += *details.rinseHeater / feed.supply.nominal;
+  rated.load += details.beside() / feed.supply.nominal;
   // Where several sets of rules may apply, what any of them knows of the device stands.
   for (const CircuitRules* rules : rulesFor(plan, details)) {
     const Guard guard = guardOf(*rules, details, rated.rating);

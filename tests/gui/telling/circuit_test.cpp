@@ -9,6 +9,7 @@
 
 #include "gui/telling/circuit_rules.hpp"
 #include "gui/telling/csv.hpp"
+#include "gui/telling/element.hpp"
 #include "gui/telling/words.hpp"
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
@@ -307,6 +308,37 @@ TEST(CircuitCarries, SaysNoLessThanTheSummaryWithoutARegion) {
     EXPECT_EQ(test_support::cell(answer, "Load", "by name plates alone", 0),
               rigs::inEnglish(rigs::fitWords(c.fit)));
     test_support::expectFiguresOfTheResult(answer, solution, 14);
+  }
+}
+
+// 2.5 kW and 1 kW at 230 V: 10.87 and 4.348 A. The headline has all that runs on the circuit.
+TEST(CircuitCarries, CountsWhatElseRunsOnTheCircuitInItsHeadline) {
+  const rigs::Solution solution =
+      edited({{"/rigs/0/supply", R"({"from": "Europe 230 V 16 A", "other_load": "1 kW"})"},
+              {"/rigs/0/element", R"({"power": "2.5 kW", "rated_voltage": "230 V"})"}});
+  EXPECT_THAT(inShort(circuitCarries(caseOf(solution))),
+              HasSubstr("15.22 A of 16 A with (a) Old element, kitchen, 4.348 A of that for what "
+                        "else runs on it: "));
+  EXPECT_FALSE(holds(inShort(ofDemo()), "what else runs on it"));
+  // 10.87 A and 200 W at 230 V; the pump is the rig's own.
+  const rigs::Solution pumped =
+      edited({{"/rigs/0/supply", R"({"from": "Europe 230 V 16 A"})"},
+              {"/rigs/0/pump", R"({"power": "200 W"})"},
+              {"/rigs/0/element", R"({"power": "2.5 kW", "rated_voltage": "230 V"})"}});
+  EXPECT_THAT(inShort(circuitCarries(caseOf(pumped))),
+              HasSubstr("11.74 A of 16 A with (a) Old element, kitchen: "));
+}
+
+// 2.5 kW beside 2 kW: 19.57 A on 16 A are an overload, whether a region has rules or none is named.
+TEST(CircuitCarries, IsOverloadedByWhatElseRunsOnIt) {
+  for (const char* supply : {R"({"from": "Europe 230 V 16 A", "other_load": "2 kW"})",
+                             R"({"voltage": "230 V", "current": "16 A", "other_load": "2 kW"})"}) {
+    const rigs::Solution solution =
+        edited({{"/rigs/0/supply", supply},
+                {"/rigs/0/element", R"({"power": "2.5 kW", "rated_voltage": "230 V"})"}});
+    EXPECT_EQ(solution.answers.rigs[0].circuit.circuits[0].nameplate.fit, rigs::Fit::DoesNotFit);
+    EXPECT_THAT(rigs::inEnglish(circuitText(caseOf(solution), 0)),
+                HasSubstr("8.696 A of that are for what else runs on the circuit."));
   }
 }
 
