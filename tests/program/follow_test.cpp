@@ -239,7 +239,8 @@ TEST(FollowCommand, TellsAReadingOfTheFuture) {
   EXPECT_THAT(squeezed(night.once("21:18").output), Not(HasSubstr("aheadofthisclock")));
 }
 
-TEST(FollowCommand, TakesALongLogWithinSeconds) {
+// As one answer; how long it takes is measured in tests/bench.
+TEST(FollowCommand, TakesALongLog) {
   std::string log = "seconds,temp\n";
   for (int i = 0; i < 100000; ++i) {
     char row[32];
@@ -247,10 +248,8 @@ TEST(FollowCommand, TakesALongLogWithinSeconds) {
     log += row;
   }
   const NightFollowed night(log);
-  const auto begin = std::chrono::steady_clock::now();
   const Ran ran = night.once("05:10", {"--leave-out"});
   EXPECT_EQ(ran.exitCode, 0) << ran.complaint.substr(0, 2000);
-  EXPECT_LT(std::chrono::steady_clock::now() - begin, std::chrono::seconds(10));
 }
 
 }  // namespace
