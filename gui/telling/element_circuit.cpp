@@ -153,7 +153,9 @@ Told carriedText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
 Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
   const rigs::RigPlan& plan = of.planned(i);
   Told text = carriedText(of, i, wanted);
-  const bool heats = !plan.circuits.empty() && plan.circuits.front().details.heatsRinse;
+  // Where its power is known it is counted.
+  const bool heats = !plan.circuits.empty() && plan.circuits.front().details.heatsRinse &&
+                     !plan.circuits.front().details.rinseHeater;
   if (!heats || rigs::carries(of.plan, plan, wanted) == rigs::Carries::No) return text;
   return rigs::sentences(
       {std::move(text), Told(TOLD("Answer",

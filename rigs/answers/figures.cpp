@@ -6,23 +6,28 @@
 namespace rigs {
 namespace {
 
-// Heat from the largest elements that take no more than these shares of each circuit.
-physics::Power mostAt(const physics::Rig& rig, double first, double second) {
-  const auto most = [&](physics::Supply supply, double share) {
+// Heat from the largest elements that take no more than these shares of each circuit, what else
+// runs on it included.
+physics::Power mostAt(const RigPlan& plan, double first, double second) {
+  const physics::Rig& rig = plan.rig;
+  const auto most = [&](physics::Supply supply, std::size_t circuit, double share) {
     supply.rating = share * supply.rating;
+    if (circuit < plan.circuits.size())
+      supply.rating -= plan.circuits[circuit].details.beside() / supply.nominal;
+    if (supply.rating <= physics::amperes(0.0)) return physics::watts(0.0);
     return physics::electricalLoad(physics::largestElementOn(supply, rig.element.topHeight), supply)
         .delivered;
   };
-  physics::Power sum = most(rig.supply, first);
-  if (rig.second) sum += most(rig.second->supply, second);
+  physics::Power sum = most(rig.supply, 0, first);
+  if (rig.second) sum += most(rig.second->supply, 1, second);
   return sum;
 }
 
 }  // namespace
 
 Carries carries(const Plan& plan, const RigPlan& rig, const physics::PowerAnswer& wanted) {
-  if (!wanted.power || *wanted.power > mostAt(rig.rig, 1.0, 1.0)) return Carries::No;
-  return *wanted.power <= mostAt(rig.rig, longUseShare(plan, rig, 0), longUseShare(plan, rig, 1))
+  if (!wanted.power || *wanted.power > mostAt(rig, 1.0, 1.0)) return Carries::No;
+  return *wanted.power <= mostAt(rig, longUseShare(plan, rig, 0), longUseShare(plan, rig, 1))
              ? Carries::Yes
              : Carries::ForShortUseOnly;
 }

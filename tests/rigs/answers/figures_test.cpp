@@ -192,6 +192,26 @@ TEST(ShareOfRating, IsAQuarterOnHalfTheVoltageAndLessBehindACable) {
 }
 
 // 16 A at 230 V are 3680 W, 80 % of it 2944 W; two such circuits carry twice that.
+// 230 V and 16 A carry 3680 W alone, and 2680 W beside a kilowatt of something else.
+TEST(Carries, LeavesRoomForWhatElseRunsOnTheCircuit) {
+  rigs::RigPlan rig = test_support::planInCode().rigs.front();
+  rig.rig.supply = {.nominal = volts(230.0), .rating = amperes(16.0), .cableLoop = ohms(0.0)};
+  rig.rig.second.reset();
+  rig.circuits.assign(1, {});
+  const auto carried = [&](double watt) {
+    return rigs::carriesWord(
+        rigs::carries({}, rig, {.power = watts(watt), .stoppedBy = physics::Limit::None}));
+  };
+  rig.continuousShare = 1.0;
+  EXPECT_EQ(carried(3670.0), "yes");
+  rig.circuits[0].details.otherLoad = watts(1000.0);
+  EXPECT_EQ(carried(3670.0), "no");
+  EXPECT_EQ(carried(2690.0), "no");
+  EXPECT_EQ(carried(2670.0), "yes");
+  rig.circuits[0].details.otherLoad = watts(4000.0);
+  EXPECT_EQ(carried(1.0), "no");
+}
+
 TEST(Carries, AsksTheRatingAndTheShareForLongUse) {
   rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);
   rig.rig.supply.cableLoop = ohms(0.0);
