@@ -183,7 +183,8 @@ std::optional<ElementsRead> readElements(const Layers& rig) {
                                                {"series", Wired::Series},
                                                {"two circuits", Wired::TwoCircuits}});
   const auto entries = at.objects("elements", {2, 6});
-  if (!wired || !entries) return std::nullopt;
+  // What is no object was told of and left out.
+  if (!wired || !entries || entries->size() < 2) return std::nullopt;
   ElementsRead read;
   read.wiring = *wired == Wired::Series ? Wiring::Series : Wiring::Parallel;
   read.onTwoCircuits = *wired == Wired::TwoCircuits;

@@ -2,6 +2,7 @@
 // What plans say about circuits, elements and the room's air, and what is wrong with it.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <optional>
 
 #include "rigs/answers/answers.hpp"
@@ -166,6 +167,20 @@ Json element(const char* power) {
 }
 
 // E12 through a plan: two equal elements in series give a quarter of what they give in parallel.
+// Found by fuzzing: a list of what is no element at all.
+TEST(CircuitPlan, RefusesElementsThatAreNone) {
+  for (const char* wired : {"parallel", "series", "two circuits"}) {
+    const auto read = readChecked(demoWith({{"/rigs/1/element", test_support::removed()},
+                                            {"/rigs/1/elements", Json::array({nullptr, true})},
+                                            {"/rigs/1/wired", wired}}));
+    EXPECT_FALSE(read.plan);
+    for (const char* where : {"/rigs/1/elements/0", "/rigs/1/elements/1"})
+      EXPECT_TRUE(std::any_of(read.problems.begin(), read.problems.end(), [&](const Problem& one) {
+        return one.where == where;
+      })) << told(read.problems);
+  }
+}
+
 TEST(CircuitPlan, WiresElementsTogether) {
   const Json two = Json::array({element("700 W"), element("700 W")});
   const auto parallel = readChecked(demoWith({{"/rigs/1/element", test_support::removed()},
