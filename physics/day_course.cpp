@@ -202,11 +202,7 @@ void Day::pour(Mass water) {
 }
 
 // By the brewers' scale as far as it goes, by density beyond it; 1 where all wort clings to grain.
-double Day::gravity() const {
-  const double strength = now_.contents.strength();
-  if (strength <= 0.34) return gravityFromPlato(100.0 * strength);
-  return wortDensity(strength, kColdWort) / waterDensity(kColdWort);
-}
+double Day::gravity() const { return gravityOf(now_.contents.strength()); }
 
 void Day::tellResult() {
   for (Volume* cold : {&day_.liftedCold, &day_.preBoilCold}) {

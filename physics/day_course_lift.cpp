@@ -14,17 +14,9 @@ namespace {
 // below boiling and held there. Own choice.
 constexpr TemperatureDifference kBelowTheBoil = kelvins(1.0);
 
-Volume wortVolume(Mass water, Mass extract, Temperature t) {
-  const double strength = static_cast<double>(extract / (water + extract));
-  return (water + extract) / wortDensity(strength, t);
-}
-
-double gravityOf(const Contents& wort, const WortMasses& added) {
+double gravityWith(const Contents& wort, const WortMasses& added) {
   const Mass extract = wort.extract + added.extract;
-  const Mass all = wort.water + added.water + extract;
-  const double strength = static_cast<double>(extract / all);
-  if (strength <= 0.34) return gravityFromPlato(100.0 * strength);
-  return wortDensity(strength, kColdWort) / waterDensity(kColdWort);
+  return gravityOf(static_cast<double>(extract / (wort.water + added.water + extract)));
 }
 
 }  // namespace
@@ -33,7 +25,7 @@ Contents Day::liftGrain() {
   Contents& contents = now_.contents;
   const Mass extract = batch_.grain.mass * batch_.extractYield;
   const Mass water = contents.water;
-  const Volume whole = wortVolume(contents.water, extract, kColdWort);
+  const Volume whole = coldVolume({contents.water, extract});
   const Volume kept = std::min(batch_.grain.mass * batch_.absorption, whole);
   const double drained = 1.0 - static_cast<double>(kept / whole);
   contents.grain = kilograms(0.0);
@@ -70,9 +62,9 @@ void Day::rinse(const Contents& lifted, Stage& stage) {
   told.at = now_.clock;
   told.before = now_.wort;
   told.runsOff = runsAt;
-  told.gravityIfNone = gravityOf(wort, rinsedGrain(held, water, 0.0).runsOff);
+  told.gravityIfNone = gravityWith(wort, rinsedGrain(held, water, 0.0).runsOff);
   const WortMasses most = rinsedGrain(held, water, 1.0).runsOff;
-  told.gravityIfAll = gravityOf(wort, most);
+  told.gravityIfAll = gravityWith(wort, most);
   told.gainedIfAll = most.extract;
 
   Ledger account{};

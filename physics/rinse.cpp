@@ -12,15 +12,15 @@ namespace {
 
 constexpr Temperature kMeasuredAt = celsius(20.0);
 
+Mass massOf(const Rinse& rinse) { return rinse.atTwentyDegrees * waterDensity(kMeasuredAt); }
+
+}  // namespace
+
 Volume coldVolume(const WortMasses& wort) {
   if (wort.total() <= kilograms(0.0)) return litres(0.0);
   const double strength = static_cast<double>(wort.extract / wort.total());
   return wort.total() / wortDensity(strength, kMeasuredAt);
 }
-
-Mass massOf(const Rinse& rinse) { return rinse.atTwentyDegrees * waterDensity(kMeasuredAt); }
-
-}  // namespace
 
 RinsedGrain rinsedGrain(const WortMasses& held, Mass rinse, double reached) {
   assert(0.0 <= reached && reached <= 1.0);

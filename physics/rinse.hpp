@@ -13,6 +13,7 @@ struct WortMasses {
 
   Mass total() const { return water + extract; }
 };
+Volume coldVolume(const WortMasses& wort);  // at 20 C
 
 struct RinsedGrain {
   WortMasses runsOff;  // into the vessel

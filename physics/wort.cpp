@@ -96,4 +96,10 @@ double gravityFromPlato(double plato) {
   return s;
 }
 
+double gravityOf(double extract) {
+  if (extract <= 0.34) return gravityFromPlato(100.0 * extract);
+  constexpr Temperature kMeasuredAt = celsius(20.0);
+  return wortDensity(extract, kMeasuredAt) / waterDensity(kMeasuredAt);
+}
+
 }  // namespace physics

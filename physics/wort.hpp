@@ -34,5 +34,8 @@ Temperature boilingPoint(double extract, Pressure p);
 // Range: gravity 1.000-1.150 / 0-34 percent; asserted.
 double platoFromGravity(double specificGravity);
 double gravityFromPlato(double plato);  // 1.00001 at 0, where the polynomial has its root
+// The same of an extract as mass fraction, and beyond 0.34 by the density of wort, as far as
+// wortDensity() goes.
+double gravityOf(double extract);
 
 }  // namespace physics

@@ -67,19 +67,13 @@ Told verdictsText(const CircuitLoad& circuit) {
   return Told::just(std::move(told));
 }
 
-// Of what is known to run on that circuit beside the rig.
-physics::Current besideOf(const rigs::RigPlan& rig, std::size_t k, physics::Voltage nominal) {
-  if (k >= rig.circuits.size()) return physics::amperes(0.0);
-  return rig.circuits[k].details.beside() / nominal;
-}
-
 // By the current that codes count, with what else runs there; a rig's two circuits are told one by
 // one, each with its own verdicts.
 Told circuitInShort(const Case& of, std::size_t rig, std::size_t k) {
   const CircuitLoad& circuit = circuitsOf(of, rig)[k];
-  const physics::Current beside = besideOf(of.planned(rig), k, circuit.supply.nominal);
-  const Told load(TOLD("Circuit", "%1 of %2"),
-                  closely(circuit.nameplate.load.value_or(circuit.branch + beside)),
+  const physics::Current beside =
+      rigs::detailsOf(of.planned(rig), k).beside(circuit.supply.nominal);
+  const Told load(TOLD("Circuit", "%1 of %2"), closely(*circuit.nameplate.load),
                   closely(circuit.supply.rating));
   const bool two = circuitsOf(of, rig).size() > 1;
   const Count which{static_cast<long long>(k) + 1};

@@ -66,11 +66,10 @@ const ByCircuit& tooLong() {
 
 // What of a circuit's load is not the rig's own, as far as it is known.
 Told besideText(const rigs::RigPlan& rig, std::size_t circuit) {
-  if (circuit >= rig.circuits.size()) return {};
-  const rigs::CircuitDetails& details = rig.circuits[circuit].details;
-  const physics::Power beside = details.beside();
-  if (beside <= physics::watts(0.0)) return {};
-  const auto current = rigs::closely(beside / rigs::feedsOf(rig.rig).at(circuit).supply.nominal);
+  const rigs::CircuitDetails& details = rigs::detailsOf(rig, circuit);
+  const physics::Current beside = details.beside(rigs::feedsOf(rig.rig).at(circuit).supply.nominal);
+  if (beside <= physics::amperes(0.0)) return {};
+  const rigs::Amount current = rigs::closely(beside);
   return details.otherLoad
              ? Told(TOLD("Answer", "%1 of that are for what else runs on the circuit."), current)
              : Told(TOLD("Answer", "%1 of that are the rinsing water's heater."), current);
@@ -154,8 +153,8 @@ Told carriesText(const Case& of, std::size_t i, const PowerAnswer& wanted) {
   const rigs::RigPlan& plan = of.planned(i);
   Told text = carriedText(of, i, wanted);
   // Where its power is known it is counted.
-  const bool heats = !plan.circuits.empty() && plan.circuits.front().details.heatsRinse &&
-                     !plan.circuits.front().details.rinseHeater;
+  const rigs::CircuitDetails& details = rigs::detailsOf(plan, 0);
+  const bool heats = details.heatsRinse && !details.rinseHeater;
   if (!heats || rigs::carries(of.plan, plan, wanted) == rigs::Carries::No) return text;
   return rigs::sentences(
       {std::move(text), Told(TOLD("Answer",

@@ -162,7 +162,9 @@ void addMostOnCircuit(RigTable& t, const Case& of) {
   });
   t.row(Told(TOLD("Answer", "for three hours or longer, rated at the supply")), [&](std::size_t i) {
     physics::Supply supply = of.planned(i).rig.supply;
-    supply.rating = rigs::longUseCurrent(of.plan, of.planned(i));
+    supply.rating =
+        rigs::longUseCurrent(of.plan, of.planned(i)) - rigs::alongside(of.planned(i), 0);
+    if (supply.rating <= physics::amperes(0.0)) return physics::watts(0.0);
     return physics::largestElementOn(supply, of.planned(i).rig.element.topHeight).rating;
   });
 }

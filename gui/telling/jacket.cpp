@@ -241,13 +241,10 @@ Told worthItText(const JacketEffect& effect, bool withRule) {
 
 // Neither yes nor no: the laws of loss leave it open.
 Told onTheEdgeText(const JacketEffect& effect, bool withRule) {
-  const auto share = rigs::shareOfHeatingSaved(effect);
-  const auto toStrike = rigs::timeOf(effect.bare, StageKind::Strike);
-  const double ofStrike = toStrike && effect.savedToStrike
-                              ? static_cast<double>(*effect.savedToStrike / *toStrike)
-                              : 0.0;
-  const bool ofTheBoil = share && *share >= ofStrike;
-  const rigs::Amount saved = percent(ofTheBoil ? *share : ofStrike);
+  const double ofHeating = rigs::shareOfHeatingSaved(effect).value_or(0.0);
+  const double ofStrike = rigs::shareOfStrikeSaved(effect).value_or(0.0);
+  const bool ofTheBoil = ofHeating >= ofStrike;
+  const rigs::Amount saved = percent(std::max(ofHeating, ofStrike));
   if (!withRule)
     return ofTheBoil
                ? Told(TOLD("Answer", "On the edge of worth it: %1 of the time from mash to boil."),

@@ -150,9 +150,9 @@ Told rinseOnCircuit(const Case& of, std::size_t rig) {
   const physics::Current more = *rinse->electric->power / circuit.supply.nominal;
   return Told(TOLD("Circuit",
                    "The rinsing water's heater, %1, counts beside the element on this circuit, as "
-                   "other loads do: %2 more, and %3 of %4 while both are on."),
+                   "other loads do: %2 more, and %3 of %4 while all of it is on."),
               amount(*rinse->electric->power), rigs::closely(more),
-              rigs::closely(circuit.branch + more), rigs::closely(circuit.supply.rating));
+              rigs::closely(*circuit.nameplate.load), rigs::closely(circuit.supply.rating));
 }
 
 }  // namespace gui::telling

@@ -4501,8 +4501,8 @@
         <translation>Das Nachgusswasser wird an diesem Stromkreis erhitzt, während das Heizelement in Betrieb ist, und die Leistung dafür ist nicht angegeben: Seine Last steckt hier in keiner Zahl und muss dazugezählt werden.</translation>
     </message>
     <message>
-        <source>The rinsing water&apos;s heater, %1, counts beside the element on this circuit, as other loads do: %2 more, and %3 of %4 while both are on.</source>
-        <translation>Das Heizgerät für das Nachgusswasser, %1, zählt an diesem Stromkreis neben dem Heizelement, wie andere Lasten auch: %2 mehr, und %3 von %4, solange beide an sind.</translation>
+        <source>The rinsing water&apos;s heater, %1, counts beside the element on this circuit, as other loads do: %2 more, and %3 of %4 while all of it is on.</source>
+        <translation>Das Heizgerät für das Nachgusswasser, %1, zählt an diesem Stromkreis neben dem Heizelement, wie andere Lasten auch: %2 mehr, und %3 von %4, solange alles an ist.</translation>
     </message>
     <message>
         <source>%1 with %2, %3 of that for what else runs on it: %4.</source>

@@ -16,11 +16,6 @@ using namespace physics;
 
 namespace {
 
-const CircuitDetails& detailsOf(const RigPlan& rig, std::size_t circuit) {
-  static const CircuitDetails kNone;
-  return circuit < rig.circuits.size() ? rig.circuits[circuit].details : kNone;
-}
-
 CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, const Feed& feed,
                    const Duty& duty) {
   CircuitLoad load{.element = feed.element,
@@ -37,9 +32,8 @@ CircuitLoad loadOf(const Plan& plan, const RigPlan& rig, std::size_t circuit, co
   const CircuitDetails& details = detailsOf(rig, circuit);
   const auto all = rulesFor(plan, details);
   // What rules grant is in their verdicts.
-  const Current byRules = shareGrantedBy(all) * feed.supply.rating;
-  const Current granted = longUseCurrent(plan, rig, circuit);
-  if (!within(byRules, granted)) load.granted = granted;
+  if (longUseShare(plan, rig, circuit) < shareGrantedBy(all))
+    load.granted = longUseCurrent(plan, rig, circuit);
   for (const CircuitRules* rules : all) {
     load.verdicts.push_back(
         judge(*rules, details, {.element = feed.element, .supply = feed.supply, .duty = duty}));

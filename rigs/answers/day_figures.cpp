@@ -85,6 +85,18 @@ std::vector<physics::Feed> feedsOf(const physics::Rig& rig) {
   return feeds;
 }
 
+physics::Current alongside(const RigPlan& rig, std::size_t circuit) {
+  const CircuitDetails& details = detailsOf(rig, circuit);
+  physics::Current all = details.beside(feedsOf(rig.rig).at(circuit).supply.nominal);
+  if (details.pump) all += *details.pump / details.pumpAt;
+  return all;
+}
+
+physics::Current carried(const RigPlan& rig, std::size_t circuit) {
+  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
+  return physics::branchCurrent(feed.element, feed.supply) + alongside(rig, circuit);
+}
+
 bool overloadsAny(const physics::Rig& rig) {
   const auto feeds = feedsOf(rig);
   return std::any_of(feeds.begin(), feeds.end(), [](const physics::Feed& feed) {
@@ -121,20 +133,30 @@ std::optional<double> moneySaved(const physics::BrewDay& without, const physics:
   return *dear - *cheap;
 }
 
+namespace {
+
+std::optional<double> shareSaved(const std::optional<physics::Time>& saved,
+                                 const std::optional<physics::Time>& bare) {
+  if (!bare || !saved || *bare <= physics::seconds(0.0)) return std::nullopt;
+  return static_cast<double>(*saved / *bare);
+}
+
+}  // namespace
+
 std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect) {
-  const auto bare = timeToBoil(effect.bare);
-  if (!bare || !effect.savedToBoil || *bare <= physics::seconds(0.0)) return std::nullopt;
-  return static_cast<double>(*effect.savedToBoil / *bare);
+  return shareSaved(effect.savedToBoil, timeToBoil(effect.bare));
+}
+
+std::optional<double> shareOfStrikeSaved(const physics::JacketEffect& effect) {
+  return shareSaved(effect.savedToStrike, timeOf(effect.bare, physics::StageKind::Strike));
 }
 
 bool isOnTheEdge(const physics::JacketEffect& effect) {
   using physics::JacketVerdict;
   if (effect.verdict == JacketVerdict::MakesItBoil || effect.verdict == JacketVerdict::GetsFurther)
     return false;
-  double most = shareOfHeatingSaved(effect).value_or(0.0);
-  const auto toStrike = timeOf(effect.bare, physics::StageKind::Strike);
-  if (toStrike && effect.savedToStrike && *toStrike > physics::seconds(0.0))
-    most = std::max(most, static_cast<double>(*effect.savedToStrike / *toStrike));
+  const double most =
+      std::max(shareOfHeatingSaved(effect).value_or(0.0), shareOfStrikeSaved(effect).value_or(0.0));
   const double ofTheRule = most / physics::kWorthwhileShareOfTime;
   return ofTheRule * (1.0 + kJacketScatter) > 1.0 && ofTheRule < 1.0 + kJacketScatter;
 }

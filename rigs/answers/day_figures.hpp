@@ -58,6 +58,10 @@ bool overloads(const physics::Element& element, const physics::Supply& supply);
 bool overloadsAny(const physics::Rig& rig);
 // What hangs on each of its circuits: one, or two.
 std::vector<physics::Feed> feedsOf(const physics::Rig& rig);
+// What runs beside the element on such a circuit at the nominal voltage, as far as it is known: the
+// rig's own pump and what is not the rig's; and all that it then carries.
+physics::Current alongside(const RigPlan& rig, std::size_t circuit);
+physics::Current carried(const RigPlan& rig, std::size_t circuit);
 // An element rated at the supply's own voltage that gives the wanted heat, cable included; empty
 // where no power does, or where the cable cannot bring it.
 std::optional<physics::Element> elementFor(const physics::Rig& rig,
@@ -75,6 +79,7 @@ std::optional<double> moneySaved(const physics::BrewDay& without, const physics:
 // What the jacket saves of the side's own loss when boiling is `atBoil.sideShareSaved()`; this is
 // the share of the bare rig's heating time saved by it.
 std::optional<double> shareOfHeatingSaved(const physics::JacketEffect& effect);
+std::optional<double> shareOfStrikeSaved(const physics::JacketEffect& effect);  // likewise
 // What a jacket saves is the difference of two losses: the side's convection, the lid and the
 // boil's evaporation are each known to about a fifth (docs/physics.md).
 inline constexpr double kJacketScatter = 0.2;

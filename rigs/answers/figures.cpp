@@ -6,30 +6,26 @@
 namespace rigs {
 namespace {
 
-// Heat from the largest elements that take no more than these shares of each circuit, what else
-// runs on it included.
-physics::Power mostAt(const RigPlan& plan, double first, double second) {
-  const physics::Rig& rig = plan.rig;
-  const auto most = [&](physics::Supply supply, std::size_t circuit, double share) {
-    supply.rating = share * supply.rating;
-    if (circuit < plan.circuits.size())
-      supply.rating -= plan.circuits[circuit].details.beside() / supply.nominal;
-    if (supply.rating <= physics::amperes(0.0)) return physics::watts(0.0);
-    return physics::electricalLoad(physics::largestElementOn(supply, rig.element.topHeight), supply)
-        .delivered;
-  };
-  physics::Power sum = most(rig.supply, 0, first);
-  if (rig.second) sum += most(rig.second->supply, 1, second);
-  return sum;
+// Heat from the largest element that a circuit carries in so much current, beside what else runs.
+physics::Power mostOn(const RigPlan& rig, std::size_t circuit, physics::Current granted) {
+  physics::Supply supply = feedsOf(rig.rig).at(circuit).supply;
+  supply.rating = granted - alongside(rig, circuit);
+  if (supply.rating <= physics::amperes(0.0)) return physics::watts(0.0);
+  const auto largest = physics::largestElementOn(supply, rig.rig.element.topHeight);
+  return physics::electricalLoad(largest, supply).delivered;
 }
 
 }  // namespace
 
 Carries carries(const Plan& plan, const RigPlan& rig, const physics::PowerAnswer& wanted) {
-  if (!wanted.power || *wanted.power > mostAt(rig, 1.0, 1.0)) return Carries::No;
-  return *wanted.power <= mostAt(rig, longUseShare(plan, rig, 0), longUseShare(plan, rig, 1))
-             ? Carries::Yes
-             : Carries::ForShortUseOnly;
+  physics::Power most = physics::watts(0.0);
+  physics::Power mostForLong = most;
+  for (std::size_t k = 0; k < feedsOf(rig.rig).size(); ++k) {
+    most += mostOn(rig, k, feedsOf(rig.rig)[k].supply.rating);
+    mostForLong += mostOn(rig, k, longUseCurrent(plan, rig, k));
+  }
+  if (!wanted.power || *wanted.power > most) return Carries::No;
+  return *wanted.power <= mostForLong ? Carries::Yes : Carries::ForShortUseOnly;
 }
 
 std::string_view carriesWord(Carries carries) {

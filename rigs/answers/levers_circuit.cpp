@@ -17,11 +17,6 @@ using namespace physics;
 
 using levers::onEach;
 
-const CircuitDetails& firstDetails(const RigPlan& rig) {
-  static const CircuitDetails kNone;
-  return rig.circuits.empty() ? kNone : rig.circuits.front().details;
-}
-
 // What such elements are rated at: on 208 V, between two phases, those made for 240 V are used.
 Voltage soldFor(Voltage nominal) {
   const bool twoPhases = std::abs(inVolts(nominal) - 208.0) < 1.0;
@@ -35,7 +30,8 @@ Element elementOf(double rating, const Supply& supply, Length top) {
 // The least that any rule that applies leaves, as the strictest reads it.
 Current strictestLimit(const Plan& plan, const CircuitDetails& details, const Supply& supply,
                        double share) {
-  Current least = std::min(share, shareGrantedBy(rulesFor(plan, details))) * supply.rating;
+  const Current left = supply.rating - details.beside(supply.nominal);
+  Current least = std::min(share, shareGrantedBy(rulesFor(plan, details))) * left;
   for (const CircuitRules* rules : rulesFor(plan, details))
     for (const Reading& reading : readingsOf(*rules, details, supply))
       least = std::min(least, reading.limit);
@@ -92,7 +88,7 @@ void addElements(const Plan& plan, std::size_t i, std::vector<Change>& all) {
   const Supply& supply = rig.rig.supply;
   const Length top = rig.rig.element.topHeight;
   const Current now = branchCurrent(rig.rig.element, supply);
-  const Current strict = strictestLimit(plan, firstDetails(rig), supply, rig.continuousShare);
+  const Current strict = strictestLimit(plan, detailsOf(rig, 0), supply, rig.continuousShare);
   std::vector<double> up;
   std::optional<double> beyond, within_;
   for (const double step : elementSteps()) {
@@ -155,7 +151,7 @@ void addOtherCircuits(const Plan& plan, std::size_t i, std::vector<Change>& all)
   const RigPlan& rig = plan.rigs[i];
   const Supply& now = rig.rig.supply;
   for (const rigs::Circuit& circuit : catalogue().circuits) {
-    if (!isOfTheRegion(plan, firstDetails(rig), circuit)) continue;
+    if (!isOfTheRegion(plan, detailsOf(rig, 0), circuit)) continue;
     const bool sameVoltage =
         std::abs(static_cast<double>(circuit.voltage / now.nominal) - 1.0) < kSameVoltage;
     if (sameVoltage && circuit.current <= now.rating) continue;
@@ -171,7 +167,7 @@ void addOtherCircuits(const Plan& plan, std::size_t i, std::vector<Change>& all)
     Plan moved = plan;
     moveTo(moved, i, circuit);
     const RigPlan& there = moved.rigs[i];
-    const Current limit = strictestLimit(plan, firstDetails(there), there.rig.supply, 1.0);
+    const Current limit = strictestLimit(plan, detailsOf(there, 0), there.rig.supply, 1.0);
     std::optional<Element> largest;
     for (const double step : elementSteps()) {
       const Element one = elementOf(step, there.rig.supply, rig.rig.element.topHeight);

@@ -22,20 +22,19 @@ double shareGrantedBy(const std::vector<const CircuitRules*>& all) {
 }
 
 double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  static const CircuitDetails kNone;
   const CircuitPlan* own = circuit < rig.circuits.size() ? &rig.circuits[circuit] : nullptr;
   const double stated = circuit == 0 ? rig.continuousShare : own ? own->continuousShare : 1.0;
-  return std::min(stated, shareGrantedBy(rulesFor(plan, own ? own->details : kNone)));
+  return std::min(stated, shareGrantedBy(rulesFor(plan, detailsOf(rig, circuit))));
 }
 
 physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  return longUseShare(plan, rig, circuit) * feedsOf(rig.rig).at(circuit).supply.rating;
+  const physics::Supply supply = feedsOf(rig.rig).at(circuit).supply;
+  const physics::Current beside = detailsOf(rig, circuit).beside(supply.nominal);
+  return beside + longUseShare(plan, rig, circuit) * (supply.rating - beside);
 }
 
 bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
-  return physics::branchCurrent(feed.element, feed.supply) >
-         (1.0 + 1e-9) * longUseCurrent(plan, rig, circuit);
+  return carried(rig, circuit) > (1.0 + 1e-9) * longUseCurrent(plan, rig, circuit);
 }
 
 }  // namespace rigs

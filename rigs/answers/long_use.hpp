@@ -21,8 +21,10 @@ double shareGrantedBy(const std::vector<const CircuitRules*>& all);
 // The share of a circuit's rating that the plan states for long use, or what the rules that judge
 // it grant, whichever is less. `circuit` is 0, or 1 where the rig has a second.
 double longUseShare(const Plan& plan, const RigPlan& rig, std::size_t circuit);
+// Of all that the circuit carries: what is not the rig's takes its own current first, since nobody
+// knows its times, and the share is of what that leaves.
 physics::Current longUseCurrent(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
-// Takes more than that.
+// Carries more than that.
 bool overloadsForLong(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
 
 }  // namespace rigs

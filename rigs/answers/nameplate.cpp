@@ -10,16 +10,11 @@
 namespace rigs {
 
 Finding nameplate(const Plan& plan, const RigPlan& rig, std::size_t circuit) {
-  static const CircuitDetails kNone;
-  const CircuitDetails& details =
-      circuit < rig.circuits.size() ? rig.circuits[circuit].details : kNone;
-  const physics::Feed feed = feedsOf(rig.rig).at(circuit);
-  Rated rated{.load = physics::branchCurrent(feed.element, feed.supply),
-              .rating = feed.supply.rating,
+  const CircuitDetails& details = detailsOf(rig, circuit);
+  Rated rated{.load = carried(rig, circuit),
+              .rating = feedsOf(rig.rig).at(circuit).supply.rating,
               .fused = !details.fuse.empty(),
               .device = std::nullopt};
-  if (details.pump) rated.load += *details.pump / details.pumpAt;
-  rated.load += details.beside() / feed.supply.nominal;
   // Where several sets of rules may apply, what any of them knows of the device stands.
   for (const CircuitRules* rules : rulesFor(plan, details)) {
     const Guard guard = guardOf(*rules, details, rated.rating);

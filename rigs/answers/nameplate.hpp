@@ -10,9 +10,9 @@
 
 namespace rigs {
 
-// Of kind Rating, called "by name plates alone": the element and its pump at the nominal voltage,
-// the cable left out, and what the fuse or breaker does where the plan's rules know it. `circuit`
-// is 0, or 1 where the rig has a second; the pump hangs on the first.
+// Of kind Rating, called "by name plates alone": all that its circuit then carries at the
+// nominal voltage, the cable left out, and what the fuse or breaker does where the plan's rules
+// know it. `circuit` is 0, or 1 where the rig has a second; the pump hangs on the first.
 Finding nameplate(const Plan& plan, const RigPlan& rig, std::size_t circuit = 0);
 // The worst of the rig's circuits.
 Fit worstNameplate(const Plan& plan, const RigPlan& rig);

@@ -50,8 +50,9 @@ struct CircuitDetails {
   std::optional<CableRun> run;                // where length and size are stated
 
   // What runs on the circuit beside the rig, as far as it is known.
-  physics::Power beside() const {
-    return otherLoad.value_or(physics::watts(0.0)) + rinseHeater.value_or(physics::watts(0.0));
+  physics::Current beside(physics::Voltage nominal) const {
+    const physics::Power none = physics::watts(0.0);
+    return (otherLoad.value_or(none) + rinseHeater.value_or(none)) / nominal;
   }
   bool operator==(const CircuitDetails&) const = default;
 };

@@ -22,7 +22,7 @@ Counts countsAsLong(const LongUse& rule, const Duty& duty) {
 std::vector<Reading> readingsOf(const CircuitRules& rules, const CircuitDetails& details,
                                 const Supply& supply) {
   const Outlet* outlet = details.outlet.empty() ? nullptr : rules.outlet(details.outlet);
-  const Current other = details.beside() / supply.nominal;
+  const Current other = details.beside(supply.nominal);
   const Current rating = supply.rating;
   Current whole = rating - other;
   if (outlet) whole = std::min(whole, outlet->current);

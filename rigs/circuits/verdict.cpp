@@ -21,7 +21,7 @@ class Judge {
     verdict_.rules = &rules;
     electrical_ = electricalLoad(load.element, load.supply);
     own_ = branchCurrent(load.element, load.supply);
-    other_ = details.beside() / load.supply.nominal;
+    other_ = details.beside(load.supply.nominal);
     verdict_.load = own_;
     verdict_.neutral = amperes(0.0);
     if (details.pump) {

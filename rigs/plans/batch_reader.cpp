@@ -11,6 +11,7 @@
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
 #include "rigs/plans/rinse_reader.hpp"
+#include "rigs/plans/water_temperature.hpp"
 
 namespace rigs {
 namespace {
@@ -146,22 +147,6 @@ std::optional<AmountAdded> readAmountAdded(const JsonCursor& at) {
                : std::nullopt;
 }
 
-// Nothing liquid is hotter in an open vessel. What boils by its words, 100 C where water boils at
-// 99.97, may go in as hot as that.
-constexpr TemperatureDifference kSameInWords = kelvins(0.1);
-bool isNoHotterThanBoiling(const JsonCursor& at, Temperature stated, const Place& place) {
-  const Temperature boils = boilingPoint(0.0, place.pressure);
-  if (stated <= boils + kSameInWords) return true;
-  at.error("temperature",
-           withExample(advised(Told(TOLD("Problem",
-                                         "an addition at %1 is not possible: water boils "
-                                         "at %2 here"),
-                                    amount(stated), amount(boils)),
-                               Told(TOLD("Problem", "it may be as hot as that"))),
-                       Verbatim{R"("temperature": "20 C")"}));
-  return false;
-}
-
 bool isWithinTheBoil(const JsonCursor& at, Time before, Time boil) {
   if (boil <= seconds(0.0)) {
     at.error(advised(Told(TOLD("Problem", "there is no boil for it to go into")),
@@ -187,7 +172,12 @@ std::optional<Addition> readAddition(const JsonCursor& at, const Place& place,
       "temperature", std::max(place.room, celsius(0.0)), {celsius(0.0), celsius(100.0)});
   const auto before = at.quantity<Time>("before_end", {seconds(0.0), hours(12.0)});
   at.warnAboutKeysExcept(keysOf("/batch/additions/*"));
-  const bool cool = temperature && isNoHotterThanBoiling(at, *temperature, place);
+  const bool cool =
+      temperature &&
+      isNoHotterThanBoiling(
+          at, *temperature, place,
+          TOLD("Problem", "an addition at %1 is not possible: water boils at %2 here"),
+          Verbatim{R"("temperature": "20 C")"});
   const bool timely = before && (!boil || isWithinTheBoil(at, *before, *boil));
   if (!what || !much || !cool || !timely) return std::nullopt;
   return Addition{.what = *what,

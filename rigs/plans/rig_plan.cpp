@@ -18,6 +18,11 @@ std::string_view AsWritten::at(std::string_view place) const {
   return found == texts.end() ? std::string_view() : std::string_view(found->second);
 }
 
+const CircuitDetails& detailsOf(const RigPlan& rig, std::size_t circuit) {
+  static const CircuitDetails kNone;
+  return circuit < rig.circuits.size() ? rig.circuits[circuit].details : kNone;
+}
+
 std::optional<Problem> overVoltage(const Element& element, const Supply& supply) {
   const double times = static_cast<double>(supply.nominal / element.ratedAt);
   const Amount rated = amount(element.ratedAt);

@@ -79,6 +79,9 @@ struct RigPlan {
   bool operator==(const RigPlan&) const = default;
 };
 
+// What is stated of the first circuit (0) or the second; nothing where the plan says nothing of it.
+const CircuitDetails& detailsOf(const RigPlan& rig, std::size_t circuit);
+
 // What an element would suffer on a supply above its rating, as a problem without a place: a
 // warning up to kMostOverRated, an error beyond it.
 std::optional<Problem> overVoltage(const physics::Element& element, const physics::Supply& supply);

@@ -6,6 +6,7 @@
 #include "physics/wort.hpp"
 #include "rigs/documents/problem_words.hpp"
 #include "rigs/plans/keys.hpp"
+#include "rigs/plans/water_temperature.hpp"
 
 namespace rigs {
 namespace {
@@ -14,31 +15,21 @@ using namespace physics;
 
 enum class Heated { SameCircuit, AnotherCircuit, NotElectric };
 
-// What boils by its words, 100 C where water boils at 99.97, may be as hot as that; and so for
-// water as cold as it is drawn.
-constexpr TemperatureDifference kSameInWords = kelvins(0.1);
-
 bool isLiquidAndHeated(const JsonCursor& at, Temperature stated, const Place& place) {
-  const Temperature boils = boilingPoint(0.0, place.pressure);
-  if (stated > boils + kSameInWords) {
-    at.error("temperature",
-             withExample(advised(Told(TOLD("Problem",
-                                           "rinsing water at %1 is not possible: water boils at %2 "
-                                           "here"),
-                                      amount(stated), amount(boils)),
-                                 Told(TOLD("Problem", "it may be as hot as that"))),
-                         Verbatim{R"("temperature": "75 C")"}));
+  const Verbatim example{R"("temperature": "75 C")"};
+  if (!isNoHotterThanBoiling(
+          at, stated, place,
+          TOLD("Problem", "rinsing water at %1 is not possible: water boils at %2 here"), example))
     return false;
-  }
   if (stated >= place.water - kSameInWords) return true;
   at.error(
       "temperature",
       withExample(
-          advised(
-              Told(TOLD("Problem", "rinsing water at %1 is colder than it is drawn, at %2"),
-                   amount(stated), amount(place.water)),
-              Told(TOLD("Problem", "accepted is %1 to %2"), amount(place.water), amount(boils))),
-          Verbatim{R"("temperature": "75 C")"}));
+          advised(Told(TOLD("Problem", "rinsing water at %1 is colder than it is drawn, at %2"),
+                       amount(stated), amount(place.water)),
+                  Told(TOLD("Problem", "accepted is %1 to %2"), amount(place.water),
+                       amount(boilingPoint(0.0, place.pressure)))),
+          example));
   return false;
 }
 

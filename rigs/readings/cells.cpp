@@ -235,6 +235,11 @@ std::optional<UnitOf> unitFrom(std::string_view text) {
   return std::nullopt;
 }
 
+std::string_view degreesOf(const UnitOf& unit) {
+  if (unit.shift <= 0.0) return "K";
+  return unit.factor < 1.0 ? "°F" : "°C";
+}
+
 std::optional<CellNumber> numberFrom(std::string_view cell) {
   cell = trimmed(cell);
   // Longer ones are no reading of anything, and the buffer holds these.

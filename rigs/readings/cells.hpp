@@ -38,6 +38,8 @@ struct UnitOf {
 };
 // "°C", "degF", "kWh", "L hot", "SG"; nothing where it is none of these.
 std::optional<UnitOf> unitFrom(std::string_view text);
+// "°C", "°F" or "K" of a temperature's unit.
+std::string_view degreesOf(const UnitOf& unit);
 
 struct CellNumber {
   double value = 0.0;

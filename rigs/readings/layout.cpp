@@ -285,8 +285,7 @@ void blankCells(std::string_view line, std::vector<std::string_view>& cells) {
 
 Told unitTold(const Column& column) {
   if (!column.unit || column.of != ColumnOf::Temperature) return {};
-  const bool fahrenheit = column.unit->shift > 0.0 && column.unit->factor < 1.0;
-  const Verbatim unit{fahrenheit ? "°F" : column.unit->shift > 0.0 ? "°C" : "K"};
+  const Verbatim unit{std::string(degreesOf(*column.unit))};
   return column.unitIsGuessed ? Told(TOLD("Readings", "in %1, by their size"), unit)
                               : Told(TOLD("Readings", "in %1"), unit);
 }

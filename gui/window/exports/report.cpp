@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <string>
 #include <utility>
+#include <vector>
 
 #include "gui/telling/answer_to.hpp"
 #include "gui/telling/case.hpp"
@@ -84,6 +85,12 @@ QVector<ShownAnswer> answersTo(Question question, const ReportInput& input) {
   return all;
 }
 
+// Every question's views, told once.
+struct Asked {
+  Question question;
+  QVector<ShownAnswer> views;
+};
+
 // All, but what helps most and how sure it is where nobody has searched for it, and how long it
 // chills where the plan says nothing of that.
 std::vector<Question> questionsOf(const ReportInput& input) {
@@ -129,11 +136,10 @@ class Answers {
  public:
   Answers(ReportPages& pages, const ReportInput& input) : pages_(pages), input_(input) {}
 
-  void add(Question question) {
-    QVector<ShownAnswer> answers = answersTo(question, input_);
-    if (question == Question::WhereHeat) leaveOutStages(answers, input_);
+  void add(Asked asked) {
+    if (asked.question == Question::WhereHeat) leaveOutStages(asked.views, input_);
     QString said;
-    for (ShownAnswer& answer : answers) {
+    for (ShownAnswer& answer : asked.views) {
       answer.tables.removeIf([&](const ShownTable& one) { return tabled_.contains(one); });
       tabled_ += answer.tables;
       // What a question warns of it says once, whatever its views, and so what it answers.
@@ -227,23 +233,23 @@ struct Cautions {
   QStringList ofThisPlan;  // the deferral to local codes and an electrician last
   QStringList usual;       // of any plan
 };
-Cautions cautionsOf(const ReportInput& input) {
+Cautions cautionsOf(const std::vector<Asked>& all, const ReportInput& input) {
   const QString deferral = told(rigs::electricianText(), input.units);
   QStringList ofAnyPlan;
   for (const rigs::Caution& one : rigs::cautions(rigs::Plan{}, true))
     ofAnyPlan += told(one.text, input.units);
   QStringList always, further;
-  for (const Question question : questionsOf(input)) {
-    for (const ShownAnswer& answer : answersTo(question, input)) {
+  for (const Asked& one : all) {
+    for (const ShownAnswer& answer : one.views) {
       always += answer.cautions;
       further += answer.furtherCautions;
     }
   }
-  QStringList all = always + further;
-  all.removeDuplicates();
-  all.removeAll(deferral);
+  QStringList each = always + further;
+  each.removeDuplicates();
+  each.removeAll(deferral);
   Cautions sorted;
-  for (const QString& one : std::as_const(all))
+  for (const QString& one : std::as_const(each))
     (ofAnyPlan.contains(one) ? sorted.usual : sorted.ofThisPlan).push_back(one);
   sorted.ofThisPlan.push_back(deferral);
   return sorted;
@@ -302,16 +308,19 @@ bool paintReport(QPagedPaintDevice& device, const ReportInput& input) {
       ReportWords::tr("Heat Ledger %1. Planning figures, not an installation guide: heed "
                       "the cautions on the first and the last page.")
           .arg(QLatin1String(kVersion)));
+  std::vector<Asked> all;
+  for (const Question question : questionsOf(input))
+    all.push_back({question, answersTo(question, input)});
   Answers answers(pages, input);
-  const Cautions cautions = cautionsOf(input);
+  const Cautions cautions = cautionsOf(all, input);
   addFront(pages, answers, input, cautions.ofThisPlan);
   addSheet(pages, input);
   addInputs(pages, input);
-  for (const Question question : questionsOf(input)) {
-    if (isToldAtLength(question, input))
-      answers.add(question);
-    else if (question != Question::Overview)
-      answers.addInShort(question);
+  for (Asked& one : all) {
+    if (isToldAtLength(one.question, input))
+      answers.add(std::move(one));
+    else if (one.question != Question::Overview)
+      answers.addInShort(one.question);
   }
   pages.heading(ReportWords::tr("What is taken for granted"));
   pages.list(assumptions());

@@ -173,30 +173,24 @@ QString circuitText(const rigs::RigPlan& rig) {
 
 }  // namespace
 
-const rigs::CircuitDetails* detailsOf(const rigs::RigPlan& rig, std::size_t circuit) {
-  return circuit < rig.circuits.size() ? &rig.circuits[circuit].details : nullptr;
-}
-
 QString outletText(const rigs::RigPlan& rig) {
-  const rigs::CircuitDetails* details = detailsOf(rig, 0);
-  if (!details) return QStringLiteral("–");
+  if (rig.circuits.empty()) return QStringLiteral("–");
+  const rigs::CircuitDetails& details = rigs::detailsOf(rig, 0);
   QStringList told;
-  if (!details->outlet.empty()) told += QString::fromStdString(details->outlet);
-  if (details->feeds == rigs::Feeds::OneOutlet) told += InputWords::tr("one outlet alone");
-  if (details->feeds == rigs::Feeds::SeveralOutlets) told += InputWords::tr("several outlets");
+  if (!details.outlet.empty()) told += QString::fromStdString(details.outlet);
+  if (details.feeds == rigs::Feeds::OneOutlet) told += InputWords::tr("one outlet alone");
+  if (details.feeds == rigs::Feeds::SeveralOutlets) told += InputWords::tr("several outlets");
   return told.isEmpty() ? InputWords::tr("not stated") : told.join(QStringLiteral(", "));
 }
 
 QString besideText(const rigs::RigPlan& rig, UnitSystem units) {
-  const rigs::CircuitDetails* details = detailsOf(rig, 0);
+  const rigs::CircuitDetails& details = rigs::detailsOf(rig, 0);
   QStringList told;
-  if (details && details->pump)
-    told += InputWords::tr("pump of %1").arg(shown(*details->pump, units));
-  if (details && details->otherLoad)
-    told += InputWords::tr("others' %1").arg(shown(*details->otherLoad, units));
-  if (details && details->heatsRinse)
-    told += details->rinseHeater
-                ? InputWords::tr("rinsing water's %1").arg(shown(*details->rinseHeater, units))
+  if (details.pump) told += InputWords::tr("pump of %1").arg(shown(*details.pump, units));
+  if (details.otherLoad) told += InputWords::tr("others' %1").arg(shown(*details.otherLoad, units));
+  if (details.heatsRinse)
+    told += details.rinseHeater
+                ? InputWords::tr("rinsing water's %1").arg(shown(*details.rinseHeater, units))
                 : InputWords::tr("rinsing water's heater, power not known");
   return told.isEmpty() ? InputWords::tr("nothing") : told.join(QStringLiteral(", "));
 }

@@ -36,12 +36,6 @@ std::optional<std::size_t> columnOf(const Layout& layout, ColumnOf what) {
   return static_cast<std::size_t>(at - layout.columns.begin());
 }
 
-QString degreesOf(const rigs::readings::UnitOf& unit) {
-  for (const char* name : {"°C", "°F", "K"})
-    if (rigs::readings::unitFrom(name) == unit) return QString::fromUtf8(name);
-  return {};
-}
-
 std::optional<std::string> chosenIn(const QComboBox& box) {
   const std::string data = box.currentData().toString().toStdString();
   return data.empty() ? std::nullopt : std::optional(data);
@@ -119,7 +113,8 @@ QString ColumnChoices::foundText(Which which) const {
     case Counted:
       return told(rigs::readings::countTold(layout_.count));
     case Unit:
-      return at.unit ? degreesOf(*at.unit) : QString();
+      if (!at.unit) return {};
+      return QString::fromStdString(std::string(rigs::readings::degreesOf(*at.unit)));
   }
   return {};
 }

@@ -212,6 +212,28 @@ TEST(Carries, LeavesRoomForWhatElseRunsOnTheCircuit) {
   EXPECT_EQ(carried(1.0), "no");
 }
 
+// 10 A on 20 A, of which 80 % are granted to long use. Beside 8 A of others 0.8 * 12 A = 9.6 A are
+// left, less than it draws, beside 6 A 11.2 A; and a pump is the rig's own.
+TEST(OverloadsForLong, CountsWhatElseRunsOnTheCircuit) {
+  rigs::RigPlan rig = test_support::kettle("any", 1200.0, 120.0, 120.0);
+  rig.rig.supply = {.nominal = volts(120.0), .rating = amperes(20.0), .cableLoop = ohms(0.0)};
+  rig.continuousShare = 0.8;
+  rig.circuits.assign(1, {});
+  rigs::CircuitDetails& details = rig.circuits[0].details;
+  const auto overloads = [&] { return rigs::overloadsForLong({}, rig); };
+  EXPECT_FALSE(overloads());
+  EXPECT_WITHIN(rigs::longUseCurrent({}, rig), amperes(16.0), amperes(1e-9));
+  details.otherLoad = watts(6.0 * 120.0);
+  EXPECT_FALSE(overloads());
+  EXPECT_WITHIN(rigs::longUseCurrent({}, rig), amperes(17.2), amperes(1e-9));
+  details.otherLoad = watts(8.0 * 120.0);
+  EXPECT_TRUE(overloads());
+  details.otherLoad.reset();
+  details.pump = watts(6.5 * 120.0);
+  details.pumpAt = volts(120.0);
+  EXPECT_TRUE(overloads());
+}
+
 TEST(Carries, AsksTheRatingAndTheShareForLongUse) {
   rigs::RigPlan rig = test_support::kettle("any", 3000.0, 230.0, 230.0);
   rig.rig.supply.cableLoop = ohms(0.0);
