@@ -11,6 +11,7 @@ namespace {
 
 // How near the end of a stretch a bend is no more looked for, as a share of it.
 constexpr double kAtItsEnd = 1e-4;
+constexpr double kNearABend = 1e-8;  // how near it is found, as a share of the way
 constexpr int kMostPasses = 12;
 // More nodes, where those asked first are too few.
 constexpr std::size_t kMost = 10;
@@ -165,10 +166,9 @@ void FollowedStretch::guessWater(std::size_t i) {
   if (i == 1) water_[i] -= nodes_->place(0) * lost;
 }
 
-// The polynomials through what tells each law's bend, where one of them changes its sign: between
-// two nodes, or beyond the outermost.
-std::optional<double> FollowedStretch::bend() const {
-  const double nearest = kAtItsEnd * std::abs(stretch_.to - stretch_.from);
+// The polynomials through what tells each law's bend say between which two nodes, or beyond the
+// outermost, one of them changes its sign.
+std::optional<double> FollowedStretch::bend() {
   for (std::size_t which = 0; which < HeatLossModel::kSeams; ++which) {
     Values seam{};
     for (std::size_t i = 0; i < nodes_->count(); ++i) seam[i] = node_[i].at.seam(which);
@@ -176,28 +176,45 @@ std::optional<double> FollowedStretch::bend() const {
       continue;
     }
     const Values series = nodes_->series(seam);
-    const auto at = [&](double x) { return nodes_->valueAt(x, series); };
     double from = 0.0;
-    double before = at(from);
+    double before = nodes_->valueAt(from, series);
     for (std::size_t i = 0; i <= nodes_->count(); ++i) {
       const double to = i < nodes_->count() ? nodes_->place(i) : 1.0;
-      const double here = i < nodes_->count() ? seam[i] : at(to);
+      const double here = i < nodes_->count() ? seam[i] : nodes_->valueAt(to, series);
       if ((before > 0.0) != (here > 0.0)) {
-        std::uintmax_t most = 40;
-        const double found =
-            boost::math::tools::toms748_solve(at, from, to, before, here,
-                                              boost::math::tools::eps_tolerance<double>(40), most)
-                .first;
-        const double place = stretch_.placeAt(found);
-        if (std::min(std::abs(place - stretch_.from), std::abs(stretch_.to - place)) > nearest) {
-          return found;
-        }
+        if (const auto x = bendBetween(from, to, which)) return x;
       }
       from = to;
       before = here;
     }
   }
   return std::nullopt;
+}
+
+// Where that law itself bends, if not just at either end: the polynomial, which knows nothing of
+// what lies between its nodes, would have a stretch divided again and again.
+std::optional<double> FollowedStretch::bendBetween(double from, double to, std::size_t which) {
+  const auto at = [&](double x) { return seamAt(x, which); };
+  const double before = at(from);
+  const double here = at(to);
+  if ((before > 0.0) == (here > 0.0)) return std::nullopt;
+  std::uintmax_t most = 40;
+  const double found = boost::math::tools::toms748_solve(
+                           at, from, to, before, here,
+                           [](double a, double b) { return std::abs(b - a) < kNearABend; }, most)
+                           .first;
+  const double nearest =
+      std::max(kAtItsEnd * std::abs(stretch_.to - stretch_.from), kTooShortToDivide * kAtItsEnd);
+  const double place = stretch_.placeAt(found);
+  const double ends = std::min(std::abs(place - stretch_.from), std::abs(stretch_.to - place));
+  return ends > nearest ? std::optional(found) : std::nullopt;
+}
+
+double FollowedStretch::seamAt(double x, std::size_t which) {
+  HeatLossModel::AtTemperature at =
+      stretch_.steady() ? node_[0].at : laws_.losses().at(wortAt(x));
+  laws_.ratesAt(at, waterAt(x));
+  return at.seam(which);
 }
 
 // About by what share the time that it takes is wrong.

@@ -63,7 +63,9 @@ class FollowedStretch {
   Stretch towardsRest() const;
   bool settle(double nearly);
   void guessWater(std::size_t node);
-  std::optional<double> bend() const;
+  std::optional<double> bend();
+  std::optional<double> bendBetween(double from, double to, std::size_t which);
+  double seamAt(double x, std::size_t which);
   double unseen() const;
   bool closeEnough(double timeLeft) const;
 
