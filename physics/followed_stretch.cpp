@@ -11,12 +11,15 @@ namespace {
 
 // How near the end of a stretch a bend is no more looked for, as a share of it.
 constexpr double kAtItsEnd = 1e-4;
+constexpr double kSamePlace = 1e-5;  // K, or s
 constexpr double kNearABend = 1e-8;  // how near it is found, as a share of the way
 constexpr int kMostPasses = 12;
 // More nodes, where those asked first are too few.
 constexpr std::size_t kMost = 10;
-// Water at a node is known when it moves no more than that share of all.
-constexpr double kSettled = 3e-11;
+// Water at a node is known when it moves no more than that share of all: of the tolerance, and no
+// less than numbers can tell.
+constexpr double kSettledPerTolerance = 0.03;
+constexpr double kSettled = 3e-14;
 constexpr double kRoughly = 1e-7;  // enough to see how a stretch must be divided
 // Less water than that share of what there was is not followed in one stretch.
 constexpr double kLeastShare = 0.2;
@@ -57,7 +60,7 @@ std::optional<double> FollowedStretch::divisionOf(const Stretch& stretch, const 
       if (const auto x = bend()) return x;
     }
     if (unseen() < kHopeless) {
-      if (!settle(kSettled)) return kHalf;
+      if (!settle(std::max(kSettledPerTolerance * tolerance_, kSettled))) return kHalf;
       if (closeEnough(timeLeft)) return std::nullopt;
     }
     if (count == kMost) break;
@@ -175,12 +178,11 @@ std::optional<double> FollowedStretch::bend() {
     if (seam[0] == kNoSeam && seam[nodes_->count() - 1] == kNoSeam) {
       continue;
     }
-    const Values series = nodes_->series(seam);
     double from = 0.0;
-    double before = nodes_->valueAt(from, series);
+    double before = nodes_->atBegin(seam);
     for (std::size_t i = 0; i <= nodes_->count(); ++i) {
       const double to = i < nodes_->count() ? nodes_->place(i) : 1.0;
-      const double here = i < nodes_->count() ? seam[i] : nodes_->valueAt(to, series);
+      const double here = i < nodes_->count() ? seam[i] : nodes_->atEnd(seam);
       if ((before > 0.0) != (here > 0.0)) {
         if (const auto x = bendBetween(from, to, which)) return x;
       }
@@ -204,7 +206,7 @@ std::optional<double> FollowedStretch::bendBetween(double from, double to, std::
                            [](double a, double b) { return std::abs(b - a) < kNearABend; }, most)
                            .first;
   const double nearest =
-      std::max(kAtItsEnd * std::abs(stretch_.to - stretch_.from), kTooShortToDivide * kAtItsEnd);
+      std::max(kAtItsEnd * std::abs(stretch_.to - stretch_.from), kSamePlace);
   const double place = stretch_.placeAt(found);
   const double ends = std::min(std::abs(place - stretch_.from), std::abs(stretch_.to - place));
   return ends > nearest ? std::optional(found) : std::nullopt;

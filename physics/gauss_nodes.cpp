@@ -51,6 +51,8 @@ GaussNodes::GaussNodes(std::size_t count) : count_(count) {
     }
   }
   for (std::size_t i = 0; i < count_; ++i) upTo_[i] = weightsUpTo(place_[i]);
+  atBegin_ = weightsAt(0.0);
+  atEnd_ = weightsAt(1.0);
 }
 
 // On [0, 1].

@@ -26,6 +26,10 @@ class GaussNodes {
     return total;
   }
 
+  // The polynomial at either end.
+  double atBegin(const Values& values) const { return sum(atBegin_, values); }
+  double atEnd(const Values& values) const { return sum(atEnd_, values); }
+
   // The polynomial's integral from 0 to a node.
   double upTo(std::size_t i, const Values& values) const { return sum(upTo_[i], values); }
   // What each value weighs in the polynomial at x, and in its integral from 0 to x.
@@ -53,6 +57,7 @@ class GaussNodes {
   std::size_t count_;
   Values place_{};
   Values weight_{};
+  Values atBegin_{}, atEnd_{};
   std::array<Values, kMost> legendre_{};  // [k][i]: (2k + 1) weight P_k at node i
   std::array<Values, kMost> upTo_{};      // [i][j]
 };
