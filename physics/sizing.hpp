@@ -27,6 +27,7 @@ struct PowerAnswer {
   std::optional<Power> power;
   bool onThisSupply = false;
   Limit stoppedBy = Limit::None;
+  Mass water{};  // poured with that power, for the next search to begin with; 0: not known
 };
 inline constexpr Power kStrongestElement = watts(60e3);
 

@@ -96,6 +96,29 @@ TEST(PowerToStrikeWithin, TakesThatLong) {
   }
 }
 
+// The day that is told is as long as asked, as near as days themselves are known.
+TEST(PowerSearch, IsJustEnoughForTheDayThatIsTold) {
+  for (const Wish& w : wishes()) {
+    const PowerAnswer atAll = powerToBoilAtAll(w.rig, w.batch, w.place);
+    const auto check = [&](const PowerAnswer& answer, StageKind stage, Time within) {
+      ASSERT_TRUE(answer.power);
+      if (*answer.power == *atAll.power) return;
+      const BrewDay day = simulate(fedStraight(w.rig, *answer.power), w.batch, w.place);
+      EXPECT_LE(lengthOf(day, stage), (1.0 + 1e-8) * within);
+      EXPECT_GE(lengthOf(day, stage), (1.0 - 2e-8) * within);
+    };
+    for (const double wanted : {15.0, 33.0}) {
+      SCOPED_TRACE(wanted);
+      const Time within = minutes(wanted);
+      check(powerToBoilWithin(w.rig, w.batch, w.place, within, &atAll), StageKind::HeatingToBoil,
+            within);
+      if (w.batch.grain.mass <= kilograms(0.0)) continue;
+      check(powerToStrikeWithin(w.rig, w.batch, w.place, within, &atAll), StageKind::Strike,
+            within);
+    }
+  }
+}
+
 // Less than what an open kettle gives off at the threshold of boiling cannot be had: the answer is
 // then the threshold.
 TEST(PowerForBoilOff, BoilsThatShareOff) {
@@ -196,6 +219,24 @@ TEST(LargestBatch, StopsWhereTheBoilGetsTooWeak) {
   EXPECT_NEAR(at.boil->shareOfPreBoilPerHour, 0.14, 1e-4);
   EXPECT_LT(simulate(rig, scaled(batch, 1.01 * high), place).boil->shareOfPreBoilPerHour, 0.14);
   EXPECT_LT(at.fullest, 0.9 * capacity(rig.vessel));
+}
+
+// Whatever size is asked about: much too small, its own, or more than the vessel holds.
+TEST(LargestBatch, IsTheSameFromEverySizeOfThatProportion) {
+  for (const double power : {2600.0, 9000.0}) {
+    const Rig rig = steelRig(power);
+    Batch batch = mashOf(20.0, 4.0);
+    batch.size = PouredWater{litres(22.0)};
+    const BatchAnswer answer = largestBatch(rig, batch, roomAt(15.0), 0.13, 0.1);
+    ASSERT_TRUE(answer.wort);
+    for (const double factor : {0.05, 0.3, 1.6, 2.4, 9.0}) {
+      SCOPED_TRACE(factor);
+      const BatchAnswer other = largestBatch(rig, scaled(batch, factor), roomAt(15.0), 0.13, 0.1);
+      ASSERT_TRUE(other.wort);
+      EXPECT_WITHIN(*other.wort, *answer.wort, 1e-5 * *answer.wort);
+      EXPECT_EQ(other.stoppedBy, answer.stoppedBy);
+    }
+  }
 }
 
 TEST(LargestBatch, NamesABoilThatNoSizeReaches) {
