@@ -70,10 +70,14 @@ bool worthItsTime(const BrewDay& bare, const std::optional<Time>& time, StageKin
 // How the strike water was heated does not matter to a mash left alone, only that it was; but where
 // the batch itself is left alone, its night is the one that follows on the rig's own element.
 BrewDay nightOf(const Rig& rig, const Batch& batch, const Place& place, Time alone,
-                const SimulationOptions& options) {
+                const SimulationOptions& asked) {
   Batch left = batch;
   left.mash = UnpluggedMash{mashGoal(batch, celsius(66.0)), alone};
   left.boil = seconds(0.0);
+  SimulationOptions options = asked;
+  options.leastForAnyPower = false;
+  // Where wort is wanted, how much is poured shows at the end of the day only.
+  options.untilMashEnds = std::holds_alternative<PouredWater>(batch.size);
   if (std::holds_alternative<UnpluggedMash>(batch.mash)) {
     BrewDay own = simulate(rig, left, place, options);
     if (own.find(StageKind::UnpluggedRest)) return own;
@@ -128,10 +132,17 @@ JacketDays jacketDays(const Rig& bare, const Rig& jacketed, const Batch& batch, 
 
 JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
                            const Place& place, Time alone, AsPlanned planned) {
+  const BrewDay known = simulate(planned == AsPlanned::Bare ? bare : jacketed, batch, place);
+  return compareJacket(bare, jacketed, batch, place, alone, planned, known);
+}
+
+JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
+                           const Place& place, Time alone, AsPlanned planned,
+                           const BrewDay& known) {
+  const bool isBare = planned == AsPlanned::Bare;
   JacketEffect effect{};
-  JacketDays days = jacketDays(bare, jacketed, batch, place, planned);
-  effect.bare = std::move(days.bare);
-  effect.jacketed = std::move(days.jacketed);
+  effect.bare = isBare ? known : supposedDay(known, bare, batch, place);
+  effect.jacketed = isBare ? supposedDay(known, jacketed, batch, place) : known;
 
   const Temperature boiling = boilingPoint(0.0, place.pressure);
   const Volume mashed = effect.bare.fullest;
@@ -146,8 +157,13 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
     effect.savedFromWall = effect.bare.total.fromWall() - effect.jacketed.total.fromWall();
   }
   effect.alone = alone;
-  effect.bareAfter = leftAlone(bare, asPoured(batch, effect.bare), place, alone);
-  effect.jacketedAfter = leftAlone(jacketed, asPoured(batch, effect.jacketed), place, alone);
+  const auto last = [&](const std::vector<CurvePoint>& night) {
+    return night.empty() ? place.room : night.back().wort;
+  };
+  effect.bareNight = coolingCurve(bare, asPoured(batch, effect.bare), place, alone);
+  effect.jacketedNight = coolingCurve(jacketed, asPoured(batch, effect.jacketed), place, alone);
+  effect.bareAfter = last(effect.bareNight);
+  effect.jacketedAfter = last(effect.jacketedNight);
 
   const Power heat = effect.bare.electrical.delivered;
   effect.reasons.strongElementHidesLosses = effect.atBoil.bareSide < kHiddenShare * heat;

@@ -49,6 +49,7 @@ struct JacketEffect {
   // Left alone from the mash temperature: what is left after `alone`.
   Time alone;
   Temperature bareAfter, jacketedAfter;
+  std::vector<CurvePoint> bareNight, jacketedNight;  // as coolingCurve() has them
   JacketVerdict verdict;
   JacketReasons reasons;
 };
@@ -70,6 +71,10 @@ BrewDay supposedDay(const BrewDay& planned, const Rig& supposed, const Batch& ba
 
 JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
                            const Place& place, Time alone, AsPlanned planned = AsPlanned::Bare);
+// The same with a planned day that is known.
+JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
+                           const Place& place, Time alone, AsPlanned planned,
+                           const BrewDay& known);
 
 // Temperature of a full, unplugged mash after a time, from its first rest's temperature. Of a batch
 // that is itself left unplugged it is that mash, as far as the rig gets to it.

@@ -46,6 +46,14 @@ RoomAnswer roomAnswer(const Plan& plan, const physics::BrewDay& day) {
   return answer;
 }
 
+// What nobody asks once the night is told.
+void forgetCurves(physics::JacketEffect& jacket) {
+  for (physics::BrewDay* day : {&jacket.bare, &jacket.jacketed})
+    for (physics::Stage& stage : day->stages) stage.curve.clear();
+  jacket.bareNight.clear();
+  jacket.jacketedNight.clear();
+}
+
 RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool curves) {
   RigAnswer one;
   one.name = rigPlan.name;
@@ -70,10 +78,11 @@ RigAnswer answerFor(const RigPlan& rigPlan, const Plan& plan, Depth depth, bool 
   if (besideTheDay && rigPlan.jacketIsCompared) {
     one.jacket = physics::compareJacket(
         rigPlan.bare, rigPlan.jacketed, plan.batch, plan.place, timeAlone(plan),
-        rigPlan.hasJacket ? physics::AsPlanned::Jacketed : physics::AsPlanned::Bare);
+        rigPlan.hasJacket ? physics::AsPlanned::Jacketed : physics::AsPlanned::Bare, one.day);
   }
   if (besideTheDay || hasOwnNight(plan))
     one.night = nightAnswer(rigPlan, plan, one.day, one.jacket, curves || depth == Depth::Night);
+  if (one.jacket) forgetCurves(*one.jacket);
   const bool everythingDrawn = curves && depth == Depth::Everything;
   one.circuit = circuitAnswer(plan, rigPlan, one.day, depth == Depth::Circuit || everythingDrawn);
   if (depth == Depth::Room || curves) one.room = roomAnswer(plan, one.day);

@@ -96,17 +96,14 @@ std::vector<Time> readingTimes(Time alone) {
   return times;
 }
 
-std::optional<Night> nightOf(const Rig& rig, const Plan& plan, const BrewDay& day,
+std::optional<Night> nightOf(const std::vector<CurvePoint>& points, const Plan& plan,
                              std::optional<Temperature> morning, bool curves) {
   const Time alone = timeAlone(plan);
-  const std::vector<CurvePoint> points =
-      coolingCurve(rig, asPoured(plan.batch, day), plan.place, alone);
   if (points.size() < 2) return std::nullopt;
   std::vector<NightPoint> curve;
   for (const CurvePoint& point : points)
     curve.push_back({point.time - points.front().time, point.wort});
-  // Curves make the integrator stop more often, which shows in the last digits: the end is the one
-  // that is told everywhere.
+  // Of a day of its own: where that was followed in steps, a curve shows in the last digits.
   if (morning) curve.back().wort = *morning;
   const Temperature room = plan.place.room;
   Night night{.alone = alone,
@@ -138,18 +135,19 @@ std::optional<NightAnswer> nightAnswer(const RigPlan& rig, const Plan& plan, con
   if (plan.batch.grain.mass <= kilograms(0.0)) return std::nullopt;
   const Stage* own = hasOwnNight(plan) ? day.find(StageKind::UnpluggedRest) : nullptr;
   std::optional<Temperature> morning;
-  if (own) {
-    morning = own->last;
-  } else if (jacket) {
-    morning = rig.hasJacket ? jacket->jacketedAfter : jacket->bareAfter;
-  }
-  auto asItIs = nightOf(rig.rig, plan, day, morning, curves);
+  if (own) morning = own->last;
+  const auto alone = [&] {
+    return coolingCurve(rig.rig, asPoured(plan.batch, day), plan.place, timeAlone(plan));
+  };
+  auto asItIs = !jacket         ? nightOf(alone(), plan, morning, curves)
+                : rig.hasJacket ? nightOf(jacket->jacketedNight, plan, morning, curves)
+                                : nightOf(jacket->bareNight, plan, morning, curves);
   if (!asItIs) return std::nullopt;
   NightAnswer answer{.own = own != nullptr, .asItIs = std::move(*asItIs), .supposed = std::nullopt};
-  if (!jacket) return answer;
-  answer.supposed =
-      rig.hasJacket ? nightOf(rig.bare, plan, jacket->bare, jacket->bareAfter, curves)
-                    : nightOf(rig.jacketed, plan, jacket->jacketed, jacket->jacketedAfter, curves);
+  if (jacket) {
+    answer.supposed = nightOf(rig.hasJacket ? jacket->bareNight : jacket->jacketedNight, plan,
+                              std::nullopt, curves);
+  }
   return answer;
 }
 
