@@ -205,16 +205,14 @@ std::optional<double> FollowedStretch::bendBetween(double from, double to, std::
                            at, from, to, before, here,
                            [](double a, double b) { return std::abs(b - a) < kNearABend; }, most)
                            .first;
-  const double nearest =
-      std::max(kAtItsEnd * std::abs(stretch_.to - stretch_.from), kSamePlace);
+  const double nearest = std::max(kAtItsEnd * std::abs(stretch_.to - stretch_.from), kSamePlace);
   const double place = stretch_.placeAt(found);
   const double ends = std::min(std::abs(place - stretch_.from), std::abs(stretch_.to - place));
   return ends > nearest ? std::optional(found) : std::nullopt;
 }
 
 double FollowedStretch::seamAt(double x, std::size_t which) {
-  HeatLossModel::AtTemperature at =
-      stretch_.steady() ? node_[0].at : laws_.losses().at(wortAt(x));
+  HeatLossModel::AtTemperature at = stretch_.steady() ? node_[0].at : laws_.losses().at(wortAt(x));
   laws_.ratesAt(at, waterAt(x));
   return at.seam(which);
 }

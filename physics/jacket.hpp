@@ -73,8 +73,7 @@ JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& ba
                            const Place& place, Time alone, AsPlanned planned = AsPlanned::Bare);
 // The same with a planned day that is known.
 JacketEffect compareJacket(const Rig& bare, const Rig& jacketed, const Batch& batch,
-                           const Place& place, Time alone, AsPlanned planned,
-                           const BrewDay& known);
+                           const Place& place, Time alone, AsPlanned planned, const BrewDay& known);
 
 // Temperature of a full, unplugged mash after a time, from its first rest's temperature. Of a batch
 // that is itself left unplugged it is that mash, as far as the rig gets to it.

@@ -23,6 +23,7 @@
 #include "gui/window/words/language.hpp"
 #include "gui/window/words/reader.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -213,7 +214,8 @@ TEST_P(InEveryLanguage, EveryStopIsCalledSomething) {
     start->setWay(way);
     EXPECT_GE(expectStopsCalledSomething(*start), 4);
   }
-  EXPECT_TRUE(QTest::qWaitFor([&] { return start->kettle().isSettled(); }, 60000));
+  EXPECT_TRUE(
+      QTest::qWaitFor([&] { return start->kettle().isSettled(); }, test_support::kPatience));
   start->reject();
   EXPECT_GT(expectStopsCalledSomething(window().showReadings()), 8);
   EXPECT_GE(levelOf(window().showReadings()).count(), 6);

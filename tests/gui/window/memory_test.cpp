@@ -11,6 +11,7 @@
 #include "gui/window/appearance.hpp"
 #include "rigs/plans/plan_starts.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -56,6 +57,8 @@ class TheMemory : public WindowTest {
 };
 
 TEST_F(TheMemory, StaysWhatItIsInAWindowThatIsUsed) {
+  // Which keeps freed memory back on purpose.
+  if (test_support::kUnderAddressSanitizer) GTEST_SKIP() << "under AddressSanitizer";
   // Each kind of use on each page, and each page's searches, till what is kept of them is there.
   constexpr int kWarmUp = 120;
   constexpr int kRounds = 40;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 #include <QAbstractButton>
 #include <QApplication>
@@ -103,7 +104,8 @@ std::optional<std::string> WindowTest::textAt(const std::string& pointer) {
 }
 
 bool WindowTest::settles() {
-  const bool all = QTest::qWaitFor([this] { return window_->isSettled(); }, 60000);
+  const bool all =
+      QTest::qWaitFor([this] { return window_->isSettled(); }, test_support::kPatience);
   QCoreApplication::processEvents();  // layouts follow their contents
   return all;
 }

@@ -13,6 +13,7 @@
 #include "rigs/results/circuit_words.hpp"
 #include "tests/gui/window/solved_demo.hpp"
 #include "tests/gui/window/squeezed.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -27,7 +28,7 @@ QString textOf(const rigs::SolutionPtr& solution, const QTemporaryDir& folder) {
   QProcess process;
   process.start(QStringLiteral("pdftotext"), {QStringLiteral("-enc"), QStringLiteral("UTF-8"),
                                               QStringLiteral("-raw"), path, QStringLiteral("-")});
-  EXPECT_TRUE(process.waitForFinished(60000));
+  EXPECT_TRUE(process.waitForFinished(test_support::kPatience));
   EXPECT_EQ(process.exitCode(), 0);
   QString text = QString::fromUtf8(process.readAllStandardOutput());
   // A page's foot stands within what goes on over its end.
@@ -171,7 +172,7 @@ TEST(ReportOnCircuits, IsNoLongerThanABrewerReads) {
   textOf(test_support::solvedDemo(), folder);
   QProcess process;
   process.start(QStringLiteral("pdfinfo"), {folder.filePath(QStringLiteral("day.pdf"))});
-  ASSERT_TRUE(process.waitForFinished(60000));
+  ASSERT_TRUE(process.waitForFinished(test_support::kPatience));
   const auto pages = QRegularExpression(QStringLiteral("Pages:\\s+(\\d+)"))
                          .match(QString::fromUtf8(process.readAllStandardOutput()));
   EXPECT_LT(pages.captured(1).toInt(), 16);

@@ -24,6 +24,7 @@
 #include "rigs/results/circuit_words.hpp"
 #include "tests/gui/window/solved_demo.hpp"
 #include "tests/gui/window/squeezed.hpp"
+#include "tests/support/patience.hpp"
 #include "version.hpp"
 
 namespace {
@@ -40,7 +41,7 @@ QString pressed(const rigs::Told& told) {
 QString outputOf(const QString& program, const QStringList& arguments) {
   QProcess process;
   process.start(program, arguments);
-  EXPECT_TRUE(process.waitForFinished(60000));
+  EXPECT_TRUE(process.waitForFinished(test_support::kPatience));
   EXPECT_EQ(process.exitCode(), 0) << program.toStdString();
   return QString::fromUtf8(process.readAllStandardOutput());
 }

@@ -24,6 +24,7 @@
 #include "tests/gui/window/solved_demo.hpp"
 #include "tests/gui/window/squeezed.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -46,7 +47,7 @@ struct Said {
 Said run(const QString& program, const QStringList& arguments) {
   QProcess process;
   process.start(program, arguments);
-  if (!process.waitForFinished(60000)) return {};
+  if (!process.waitForFinished(test_support::kPatience)) return {};
   return {process.exitCode(), QString::fromUtf8(process.readAllStandardOutput())};
 }
 
@@ -79,7 +80,7 @@ TEST_F(Report, IsTheSameToTheByteWhereItsDateIsAsked) {
     environment.insert(QStringLiteral("SOURCE_DATE_EPOCH"), QString::fromUtf8(epoch));
     child.setProcessEnvironment(environment);
     child.start(QCoreApplication::applicationFilePath(), {test_support::kWriteReport, path});
-    EXPECT_TRUE(child.waitForFinished(60000));
+    EXPECT_TRUE(child.waitForFinished(test_support::kPatience));
     EXPECT_EQ(child.exitCode(), 0);
     QTest::qWait(1100);
     return test_support::readFile(path);

@@ -13,6 +13,7 @@
 #include "gui/window/charts/plan_chart.hpp"
 #include "rigs/results/result_json.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -27,8 +28,9 @@ class TheSeen : public WindowTest {
   }
   std::string exported(const QString& name) {
     window().exportSeen(fileIn(name));
-    const bool said = QTest::qWaitFor(
-        [&] { return window().statusBar()->currentMessage().contains(name); }, 60000);
+    const bool said =
+        QTest::qWaitFor([&] { return window().statusBar()->currentMessage().contains(name); },
+                        test_support::kPatience);
     EXPECT_TRUE(said) << window().statusBar()->currentMessage().toStdString();
     return readFile(fileIn(name));
   }

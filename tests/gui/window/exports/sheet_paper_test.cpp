@@ -19,6 +19,7 @@
 #include "rigs/plans/plan_starts.hpp"
 #include "tests/gui/window/squeezed.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -30,7 +31,7 @@ const QString kPdf = QStringLiteral("sheet.pdf");
 QString readBy(const QString& program, const QStringList& arguments) {
   QProcess process;
   process.start(program, arguments);
-  EXPECT_TRUE(process.waitForFinished(60000));
+  EXPECT_TRUE(process.waitForFinished(test_support::kPatience));
   EXPECT_EQ(process.exitCode(), 0) << program.toStdString();
   return QString::fromUtf8(process.readAllStandardOutput());
 }

@@ -22,6 +22,7 @@
 #include "rigs/documents/json_edit.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -45,7 +46,7 @@ TEST(TheSolver, ShowsTheDaysFirstThenWhatIsLookedAtThenAll) {
   solver.lookAt({.thickness = true});
   QSignalSpy solved(&solver, &Solver::solved);
   solver.solve(planWithBoil("60 min"), 7);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() >= 3; }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() >= 3; }, test_support::kPatience));
   const auto all = solutionsOf(solved);
   EXPECT_EQ(all[0]->answers.rigs.size(), 4U);
   EXPECT_EQ(all[0]->done, gui::Searches{});
@@ -62,7 +63,7 @@ TEST(TheSolver, ShowsTheDaysFirstThenWhatIsLookedAtThenAll) {
 // The demo with a boil of an hour, every search done; nothing if that takes too long.
 gui::SolutionPtr allOfTheDemo(Solver& solver, const QSignalSpy& solved) {
   solver.solve(planWithBoil("60 min"), 1);
-  if (!QTest::qWaitFor([&] { return solver.isIdle(); }, 60000)) return nullptr;
+  if (!QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience)) return nullptr;
   QTest::qWait(20);
   const auto all = solutionsOf(solved);
   return all.empty() ? nullptr : all.back();
@@ -79,8 +80,9 @@ TEST(TheSolver, SearchesForWhatHelpsOnlyWhereThatIsLookedAt) {
   solved.clear();
   solver.lookAt({.helps = true});
   EXPECT_FALSE(solver.isIdle());
-  ASSERT_TRUE(QTest::qWaitFor(
-      [&] { return !solved.isEmpty() && solutionsOf(solved).back()->done.helps; }, 60000));
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return !solved.isEmpty() && solutionsOf(solved).back()->done.helps; },
+                      test_support::kPatience));
   const auto found = solutionsOf(solved).back();
   ASSERT_TRUE(found->answers.rigs[1].helps);
   EXPECT_FALSE(found->answers.rigs[1].helps->isPart());
@@ -95,7 +97,7 @@ TEST(TheSolver, SearchesForWhatHelpsOnlyWhereThatIsLookedAt) {
   progress.clear();
   solver.lookAt({});
   solver.lookAt({.helps = true});
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
   EXPECT_EQ(progress.count(), 0);
 }
 
@@ -106,8 +108,9 @@ TEST(TheSolver, ShowsWhatWasFoundWhenSomebodyHasEnough) {
   QSignalSpy over(&solver, &Solver::searched);
   QObject::connect(&solver, &Solver::searching, &solver, &Solver::endSearch);
   solver.solve(planWithBoil("60 min"), 1);
-  ASSERT_TRUE(QTest::qWaitFor(
-      [&] { return !solved.isEmpty() && solutionsOf(solved).back()->done.helps; }, 60000));
+  ASSERT_TRUE(
+      QTest::qWaitFor([&] { return !solved.isEmpty() && solutionsOf(solved).back()->done.helps; },
+                      test_support::kPatience));
   EXPECT_EQ(over.count(), 1);
   bool part = false;
   for (const rigs::RigAnswer& rig : solutionsOf(solved).back()->answers.rigs) {
@@ -128,7 +131,7 @@ TEST(TheSolver, KeepsTheCurvesWhenOnlyAGoalChanges) {
   auto plan = std::make_shared<rigs::Plan>(before->plan);
   plan->goals.boilWithin = physics::minutes(25.0);
   solver.solve(plan, 2);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
   QTest::qWait(20);
   const auto after = solutionsOf(solved);
   ASSERT_EQ(after.size(), 2U);
@@ -155,7 +158,7 @@ TEST(TheSolver, GivesTheSameAfterEditsAsAtOnce) {
     plan = std::make_shared<rigs::Plan>(*plan);
     edit(*plan);
     solver.solve(plan, static_cast<int>(solved.count()) + 1);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
     QTest::qWait(20);
   };
   change([](rigs::Plan&) {});
@@ -211,7 +214,7 @@ TEST(TheSolver, PricesTheSavingsAnewWhenTheDayBeginsAtAnotherHour) {
     plan = std::make_shared<rigs::Plan>(*plan);
     plan->startOfDay = physics::hours(hour);
     solver.solve(plan, static_cast<int>(hour));
-    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
     QTest::qWait(20);
     const auto last = solutionsOf(solved).back();
     ASSERT_TRUE(last->done.covers(gui::kEverySearch));
@@ -233,16 +236,16 @@ TEST(TheSolver, KeepsTheCurvesOfRigsThatStayAsTheyAre) {
   std::swap(plan->rigs[0], plan->rigs[1]);
   solved.clear();
   solver.solve(plan, 2);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, test_support::kPatience));
   EXPECT_TRUE(
       solutionsOf(solved)[0]->done.covers(gui::kEverySearch));  // the same rigs, in another order
   EXPECT_EQ(solutionsOf(solved)[0]->sweeps[0].power[9].toBoil, before->sweeps[1].power[9].toBoil);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
   solved.clear();
   plan = std::make_shared<rigs::Plan>(before->plan);
   plan->place.room = physics::celsius(5.0);
   solver.solve(plan, 3);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() > 0; }, test_support::kPatience));
   EXPECT_EQ(solutionsOf(solved)[0]->done, gui::Searches{});
 }
 
@@ -250,7 +253,7 @@ TEST(TheSolver, LetsTheNewestPlanWin) {
   Solver solver;
   QSignalSpy solved(&solver, &Solver::solved);
   for (int i = 1; i <= 30; ++i) solver.solve(planWithBoil(std::to_string(60 + i) + " min"), i);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
   QTest::qWait(50);
   const auto all = solutionsOf(solved);
   ASSERT_FALSE(all.empty());
@@ -277,7 +280,8 @@ TEST(TheSolver, TellsWhatOnlyTheSimulationFinds) {
   QSignalSpy solved(&solver, &Solver::solved);
   QSignalSpy checked(&solver, &Solver::checked);
   solver.solve(std::make_shared<const rigs::Plan>(std::move(*plan)), 3);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return checked.count() == 1 && solver.isIdle(); }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return checked.count() == 1 && solver.isIdle(); },
+                              test_support::kPatience));
   EXPECT_TRUE(rigs::hasErrors(checked[0][0].value<rigs::Problems>()));
   EXPECT_EQ(checked[0][1].toInt(), 3);
   EXPECT_EQ(solved.count(), 0);
@@ -308,13 +312,13 @@ TEST(TheSolver, TellsWhatTheMachineRanOutOfAndGoesOn) {
     QSignalSpy solved(&solver, &Solver::solved);
     QSignalSpy failed(&solver, &Solver::failed);
     solver.solve(planWithBoil("60 min"), 1);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return failed.count() == 1; }, 60000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return failed.count() == 1; }, test_support::kPatience));
     EXPECT_EQ(rigs::inEnglish(failed[0][0].value<rigs::Told>()), why);
     EXPECT_EQ(failed[0][1].toInt(), 1);
     EXPECT_EQ(solved.count(), 0);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, 60000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solver.isIdle(); }, test_support::kPatience));
     solver.solve(planWithBoil("61 min"), 2);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() >= 1; }, 60000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return solved.count() >= 1; }, test_support::kPatience));
     EXPECT_EQ(solutionsOf(solved).back()->edition, 2);
   }
 }
@@ -346,11 +350,11 @@ TEST(TheSolver, TellsThatThereIsNoThreadToBeginWith) {
   ::setrlimit(RLIMIT_AS, &tight);
   solver->solve(plan, 1);
   ::setrlimit(RLIMIT_AS, &before);
-  ASSERT_TRUE(QTest::qWaitFor([&] { return failed.count() == 1; }, 60000));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return failed.count() == 1; }, test_support::kPatience));
   EXPECT_EQ(failed[0][1].toInt(), 1);
   EXPECT_TRUE(solver->isIdle());
   solver->solve(plan, 2);  // there is one again
-  EXPECT_TRUE(QTest::qWaitFor([&] { return checked.count() == 1; }, 60000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return checked.count() == 1; }, test_support::kPatience));
   over.set_value();
   for (std::thread& one : others) one.join();
 }

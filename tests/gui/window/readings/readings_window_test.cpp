@@ -10,6 +10,7 @@
 #include "gui/telling/curve.hpp"
 #include "rigs/plans/plan_starts.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -35,7 +36,7 @@ class TheReadings : public WindowTest {
           QCoreApplication::processEvents();
           return readings_->isSettled();
         },
-        60000);
+        test_support::kPatience);
   }
   template <class Widget>
   Widget& part(const char* name) {

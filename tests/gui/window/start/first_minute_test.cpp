@@ -12,6 +12,7 @@
 #include "rigs/plans/plan_writer.hpp"
 #include "tests/gui/window/hands.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -113,7 +114,8 @@ class TheFirstMinuteRecorded : public WindowTest {
 TEST_F(TheFirstMinuteRecorded, AnswersTheFirstThreeQuestions) {
   begin();
   for (const Recorded& step : kFirstMinute) play(step);
-  ASSERT_TRUE(QTest::qWaitFor([this] { return sheet()->kettle().isSettled(); }, 60000));
+  ASSERT_TRUE(
+      QTest::qWaitFor([this] { return sheet()->kettle().isSettled(); }, test_support::kPatience));
   QTest::qWait(1);  // the layout follows
   EXPECT_LE(hands_.values(), kMostValues);
   EXPECT_LE(hands_.clicks(), kMostClicks);

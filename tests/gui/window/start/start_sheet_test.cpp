@@ -22,6 +22,7 @@
 #include "rigs/plans/plan_starts.hpp"
 #include "rigs/plans/plan_writer.hpp"
 #include "tests/gui/window/window_fixture.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -51,7 +52,8 @@ class TheStart : public WindowTest {
   }
   QString said(const char* name) { return part<QLabel>(name)->text(); }
   bool answers() {
-    const bool all = QTest::qWaitFor([this] { return sheet()->kettle().isSettled(); }, 60000);
+    const bool all =
+        QTest::qWaitFor([this] { return sheet()->kettle().isSettled(); }, test_support::kPatience);
     QTest::qWait(1);  // the layout follows
     return all;
   }
@@ -189,7 +191,7 @@ TEST_F(TheStart, TellsOfABatchThatDoesNotFit) {
   type("25");
   QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
   auto* problem = part<QLabel>("start/batch?");
-  EXPECT_TRUE(QTest::qWaitFor([&] { return problem->isVisible(); }, 60000));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return problem->isVisible(); }, test_support::kPatience));
   EXPECT_FALSE(part<QAbstractButton>("start/take")->isEnabled());
   sheet()->reject();
 }

@@ -17,6 +17,7 @@
 
 #include "gui/telling/question.hpp"
 #include "gui/window/words/reader.hpp"
+#include "tests/support/patience.hpp"
 
 namespace {
 
@@ -71,7 +72,8 @@ TEST(German, HasTheTextsOfTheseSources) {
                  QStringLiteral("-tr-function-alias"), QStringLiteral("QT_TRANSLATE_NOOP+=TOLD"),
                  QStringLiteral("-I"), kSource, kSource + QStringLiteral("/gui"),
                  kSource + QStringLiteral("/rigs"), QStringLiteral("-ts"), fresh});
-  ASSERT_TRUE(lupdate.waitForFinished(60000)) << lupdate.errorString().toStdString();
+  ASSERT_TRUE(lupdate.waitForFinished(test_support::kPatience))
+      << lupdate.errorString().toStdString();
   ASSERT_EQ(lupdate.exitCode(), 0) << lupdate.readAllStandardError().toStdString();
 
   for (const Message& message : messagesOf(fresh)) {
