@@ -2,6 +2,8 @@
 #include "rigs/answers/plan_check.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,6 +11,7 @@
 #include "physics/water.hpp"
 #include "physics/wort.hpp"
 #include "rigs/answers/circuit_check.hpp"
+#include "rigs/answers/pool.hpp"
 #include "rigs/documents/problem_words.hpp"
 
 namespace rigs {
@@ -89,6 +92,11 @@ Told uncovered(const BrewDay& day, const Rig& rig) {
 Volume fullest(const BrewDay& day, const Batch& batch) {
   return std::max(day.fullest, day.water + batch.grain.mass * batch.displacement);
 }
+
+constexpr SimulationOptions kCoarse{.curves = false,
+                                    .relativeTolerance = 1e-6,
+                                    .waterGuess = kilograms(0.0),
+                                    .leastForAnyPower = false};
 
 // A rig whose strike water must be cooler than the water as it is drawn.
 struct TooWarm {
@@ -204,13 +212,19 @@ const Added* burningAddition(const BrewDay& day) {
   return last.at == day.duration() ? &last : nullptr;
 }
 
-void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std::string& where,
-              std::vector<TooWarm>& tooWarmFor, Problems& problems) {
-  const auto error = [&problems](std::string at, Told message) {
-    problems.push_back({Severity::Error, std::move(at), std::move(message)});
+struct CheckedRig {
+  Problems problems;
+  std::optional<TooWarm> tooWarm;
+};
+
+CheckedRig checkRig(const Rig& rig, const Batch& batch, const Place& place,
+                    const std::string& where) {
+  CheckedRig checked;
+  const auto error = [&checked](std::string at, Told message) {
+    checked.problems.push_back({Severity::Error, std::move(at), std::move(message)});
   };
   // Who overflows or runs dry does so by litres: a coarse look is enough.
-  const BrewDay day = simulate(rig, batch, place, {.curves = false, .relativeTolerance = 1e-6});
+  const BrewDay day = simulate(rig, batch, place, kCoarse);
   const Volume holds = capacity(rig.vessel);
   const Volume most = fullest(day, batch);
   const auto placeOf = [](const Added& added) {
@@ -218,15 +232,15 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
   };
   if (const Volume over = tooMuchOfTheRinse(day, batch, holds); over > litres(0.0)) {
     error("/batch/rinse", rinseOverflows(day, batch, over, rig));
-    return;
+    return checked;
   }
   if (const Added* over = overflowingAddition(day, batch, holds)) {
     error(placeOf(*over), additionOverflows(batch.additions[over->which], *over, rig));
-    return;
+    return checked;
   }
   if (most > holds) {
     error(where + "/vessel", overfull(day, batch, most, holds));
-    return;  // the rest of that day would flow over
+    return checked;  // the rest of that day would flow over
   }
   if (const Added* burns = burningAddition(day))
     error(placeOf(*burns), additionMakesSyrup(batch.additions[burns->which]));
@@ -246,17 +260,23 @@ void checkRig(const Rig& rig, const Batch& batch, const Place& place, const std:
               Told(TOLD("Problem",
                         "take more water, less or warmer grain, or a cooler first rest"))));
   if (batch.mashes() && place.water > day.strike && day.outcome != Outcome::StrikeTooHot)
-    tooWarmFor.push_back({&rig.name, day.strike});
+    checked.tooWarm = TooWarm{&rig.name, day.strike};
+  return checked;
 }
 
 }  // namespace
 
 void checkPlan(const Plan& plan, Problems& problems) {
   checkCircuits(plan, problems);
+  std::vector<CheckedRig> checked = forAll(plan.rigs.size(), [&](std::size_t i) {
+    return checkRig(plan.rigs[i].rig, plan.batch, plan.place, "/rigs/" + std::to_string(i));
+  });
   std::vector<TooWarm> tooWarmFor;
-  for (std::size_t i = 0; i < plan.rigs.size(); ++i)
-    checkRig(plan.rigs[i].rig, plan.batch, plan.place, "/rigs/" + std::to_string(i), tooWarmFor,
-             problems);
+  for (CheckedRig& one : checked) {
+    problems.insert(problems.end(), std::make_move_iterator(one.problems.begin()),
+                    std::make_move_iterator(one.problems.end()));
+    if (one.tooWarm) tooWarmFor.push_back(*one.tooWarm);
+  }
   const auto coolest =
       std::min_element(tooWarmFor.begin(), tooWarmFor.end(),
                        [](const TooWarm& a, const TooWarm& b) { return a.strike < b.strike; });
