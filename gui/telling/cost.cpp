@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "gui/telling/begins.hpp"
+#include "gui/telling/cost_otherwise.hpp"
 #include "gui/telling/cost_parts.hpp"
 #include "gui/telling/jacket.hpp"
 #include "gui/telling/tariff.hpp"
@@ -239,6 +240,7 @@ Table costTable(const Case& of) {
     addElementPayback(table, of);
   }
   addCarbonDioxide(table, of);
+  addHeatedOtherwise(table, of);
   return table.take();
 }
 
@@ -401,6 +403,7 @@ std::vector<Told> costNotes(const Case& of) {
     all.push_back(
         Told(TOLD("Answer", "Fixed charges are left out: a brew day does not change them.")));
   }
+  for (Told& note : heatedOtherwiseNotes()) all.push_back(std::move(note));
   return all;
 }
 

@@ -3562,6 +3562,34 @@
         <source>%1 of that are for what else runs on the circuit.</source>
         <translation>Davon sind %1 für anderes, was am Stromkreis läuft.</translation>
     </message>
+    <message>
+        <source>What if: the same heat otherwise</source>
+        <translation>Was wäre, wenn: dieselbe Wärme anders</translation>
+    </message>
+    <message>
+        <source>by induction, %1 to %2 of it in the vessel</source>
+        <translation>mit Induktion, %1 bis %2 davon im Kessel</translation>
+    </message>
+    <message>
+        <source>on a hot plate, %1 to %2</source>
+        <translation>auf einer Kochplatte, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>on a gas flame, %1 to %2</source>
+        <translation>auf einer Gasflamme, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>that flame&apos;s propane</source>
+        <translation>Propan dieser Flamme</translation>
+    </message>
+    <message>
+        <source>What if it were heated otherwise: the same heat into the same vessel in the same time, by published shares of what reaches a vessel (ENERGY STAR, US Department of Energy; a gas ring as measured). Gas has another price and another account of carbon dioxide: neither is compared.</source>
+        <translation>Anders geheizt: dieselbe Wärme in denselben Kessel in derselben Zeit, nach veröffentlichten Anteilen, die einen Kessel erreichen (ENERGY STAR, US-Energieministerium; ein Gasring wie gemessen). Gas hat einen anderen Preis und eine andere Rechnung für Kohlendioxid: beides wird nicht verglichen.</translation>
+    </message>
+    <message>
+        <source>A flame heats the room more than the wort, takes its air and can fill it with carbon monoxide: outdoors, or where the maker of the burner allows it.</source>
+        <translation>Eine Flamme heizt den Raum mehr als die Würze, verbraucht seine Luft und kann ihn mit Kohlenmonoxid füllen: im Freien, oder wo der Hersteller des Brenners es erlaubt.</translation>
+    </message>
 </context>
 <context>
     <name>Catalogue</name>

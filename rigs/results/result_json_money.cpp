@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 // Tariffs and what a day costs, for programs. Money is in the tariff's currency.
+#include "rigs/answers/heated_otherwise.hpp"
 #include "rigs/answers/money.hpp"
 #include "rigs/results/result_json_object.hpp"
 
@@ -34,6 +35,35 @@ Object paybackObject(const Payback& back) {
       .set("pays_back", back.years.has_value())
       .setIf("years", back.years);
   return object;
+}
+
+template <class Q>
+Json span(const Q& least, const Q& most) {
+  return Object().set("least", least).set("most", most).take();
+}
+
+const char* keyOf(OtherHeat by) {
+  switch (by) {
+    case OtherHeat::Induction:
+      return "by_induction";
+    case OtherHeat::HotPlate:
+      return "on_hot_plate";
+    case OtherHeat::GasFlame:
+      break;
+  }
+  return "on_gas_flame";
+}
+
+Json heatedOtherwise(const physics::BrewDay& day) {
+  Object object;
+  for (const ReachesVessel& share : kReachesVessel) {
+    const auto used = usedInstead(day, share);
+    if (!used) continue;
+    object.put(keyOf(share.by), span(used->least, used->most));
+    if (share.by == OtherHeat::GasFlame)
+      object.put("as_propane", span(propaneFor(used->least), propaneFor(used->most)));
+  }
+  return object.take();
 }
 
 }  // namespace
@@ -81,6 +111,7 @@ void addMoney(Json& rig, const Plan& plan, const Answers& answers, std::size_t i
                    .set("in_place_of", std::string_view(answers.rigs[back->against].name))
                    .take());
   object.setIf("co2", co2Of(answer.day.total.fromWall(), plan.tariff));
+  if (answer.day.finished()) object.put("heated_otherwise", heatedOtherwise(answer.day));
   const Json more = object.take();
   for (const auto& item : more.items()) rig[item.key()] = item.value();
 }

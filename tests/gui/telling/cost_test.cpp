@@ -29,6 +29,7 @@ using test_support::spokenBlocks;
 using ::testing::AllOf;
 using ::testing::HasSubstr;
 using ::testing::Not;
+using ::testing::StartsWith;
 
 // Cheap nights and mornings; the brew begins at nine.
 constexpr const char* kHours =
@@ -179,10 +180,26 @@ TEST(WhatCost, IsEnergyWithoutAPrice) {
   const Answer answer = whatCost(caseOf(solution, kSi));
   EXPECT_THAT(joined(answer.sentences), HasSubstr("the least; the plan gives no price."));
   EXPECT_THAT(spokenBlocks(answer), HasSubstr("from the wall; no price was given."));
-  EXPECT_EQ(joined(answer.notes), "Price of energy: no price stated.");
+  EXPECT_THAT(joined(answer.notes), StartsWith("Price of energy: no price stated. What if it"));
   EXPECT_THROW(rowBelow(answer, "Cost", "a batch"), std::out_of_range);
   EXPECT_NEAR(sumOf(answer.pictures[0].stacks[1]),
               physics::inKilowattHours(solution.answers.rigs[1].day.total.fromWall()), 1e-9);
+}
+
+// By induction 84 to 85 % of what is used, on a flame 32 to 60 %; with a flame's caution.
+TEST(WhatCost, TellsWhatTheSameHeatWouldTakeOtherwise) {
+  const char* heading = "What if: the same heat otherwise";
+  rigs::Solution solution = demoDays();
+  solution.answers.rigs[1].day.total.element = physics::kilowattHours(4.4);
+  solution.answers.rigs[2].day.outcome = physics::Outcome::DoesNotReachRest;
+  const Answer answer = whatCost(caseOf(solution, kSi));
+  const std::string induction = "by induction, 84 % to 85 % of it in the vessel";
+  EXPECT_EQ(cellBelow(answer, heading, induction, 1), "5.2");
+  EXPECT_EQ(cellBelow(answer, heading, "on a hot plate, 74 % to 80 %", 1), "5.5–5.9");
+  EXPECT_EQ(cellBelow(answer, heading, "on a gas flame, 32 % to 60 %", 1), "7.3–13.8");
+  EXPECT_EQ(cellBelow(answer, heading, "that flame's propane", 1), "0.6–1.1");
+  EXPECT_EQ(cellBelow(answer, heading, induction, 2), "–");
+  EXPECT_THAT(joined(answer.notes), HasSubstr("can fill it with carbon monoxide"));
 }
 
 TEST(WhatCost, PricesTheReadersOwnVolume) {

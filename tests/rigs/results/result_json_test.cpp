@@ -88,6 +88,8 @@ TEST(ResultJson, TellsPricesStartsPaybacksAndCarbonDioxide) {
   const auto& rig = json["rigs"][1];
   const double kWh = physics::inKilowattHours(answers.rigs[1].day.total.fromWall());
   EXPECT_DOUBLE_EQ(rig["co2_kg"].get<double>(), kWh * 0.367);
+  const double heat = physics::inKilowattHours(answers.rigs[1].day.total.element);
+  EXPECT_DOUBLE_EQ(rig["heated_otherwise"]["on_gas_flame"]["most_kWh"].get<double>(), heat / 0.32);
   EXPECT_DOUBLE_EQ(rig["cost_per_year"].get<double>(), 10.0 * *answers.rigs[1].cost);
   EXPECT_LT(rig["cheapest_start"]["cost"], rig["dearest_start"]["cost"]);
   EXPECT_LE(rig["cheapest_start"]["cost"].get<double>(), *answers.rigs[1].cost);
