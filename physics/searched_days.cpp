@@ -38,7 +38,14 @@ Days::Days(const Rig& rig, const Batch& batch, const Place& place, Mass water)
 BrewDay Days::with(Power delivered, double tolerance) {
   options_.relativeTolerance = tolerance;
   options_.waterGuess = guess(inWatts(delivered));
-  BrewDay day = simulate(unlimited(rig_, delivered), batch_, place_, options_);
+  const Rig rig = unlimited(rig_, delivered);
+  BrewDay day = simulate(rig, batch_, place_, options_);
+  // Near a strike that hardly comes the wish may be met by less water only: that a day stops is not
+  // to hang on where the search for its water began.
+  if (!day.finished() && options_.waterGuess > kilograms(0.0)) {
+    options_.waterGuess = kilograms(0.0);
+    day = simulate(rig, batch_, place_, options_);
+  }
   if (day.finished()) {
     before_ = last_;
     last_ = {inWatts(delivered), inKilograms(day.water * waterDensity(celsius(20.0)))};
